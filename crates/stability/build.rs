@@ -1,0 +1,36 @@
+//! Turns `data/common_weights.csv` into a constant table, so that the page carries no
+//! parser for it.
+
+use std::fmt::Write as _;
+use std::path::Path;
+use std::{env, error::Error, fs};
+
+fn main() -> Result<(), Box<dyn Error>> {
+    let source = "data/common_weights.csv";
+    println!("cargo::rerun-if-changed={source}");
+    let mut reader = csv::ReaderBuilder::new().comment(Some(b'#')).from_path(source)?;
+    let mut table = String::from("&[\n");
+    for row in reader.records() {
+        let row = row?;
+        let number = |i: usize| -> Result<String, Box<dyn Error>> {
+            match &row[i] {
+                "" => Ok("None".into()),
+                text => Ok(format!("Some({:?})", text.parse::<f64>()?)),
+            }
+        };
+        writeln!(
+            table,
+            "CommonWeight {{ group: {:?}, name: {:?}, mass_g: {}, diameter_mm: {}, \
+             source: {:?} }},",
+            &row[0],
+            &row[1],
+            number(2)?,
+            number(3)?,
+            &row[4]
+        )?;
+    }
+    table.push_str("]\n");
+    let out = env::var_os("OUT_DIR").ok_or("cargo sets OUT_DIR")?;
+    fs::write(Path::new(&out).join("common_weights.rs"), table)?;
+    Ok(())
+}

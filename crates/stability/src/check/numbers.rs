@@ -1,0 +1,110 @@
+//! Counts, sizes and lengths of text against the hard bounds.
+
+use super::{Fault, Problem};
+use crate::design::field::{Field, WeightField};
+use crate::design::{Design, limits};
+
+pub(super) fn check(design: &Design, faults: &mut Vec<Fault>) {
+    counts(design, faults);
+    texts(design, faults);
+    for field in Field::numbers(design) {
+        let Some(value) = field.get(design) else { continue };
+        let (least, most) = field.bounds();
+        if !value.is_finite() {
+            faults.push(Fault { field, problem: Problem::NotANumber });
+        } else if value < least || value > most {
+            let problem = Problem::OutOfBounds { field, least, most };
+            faults.push(Fault { field, problem });
+        }
+    }
+}
+
+fn counts(design: &Design, faults: &mut Vec<Fault>) {
+    let mut push = |wrong: bool, field, problem| {
+        if wrong {
+            faults.push(Fault { field, problem });
+        }
+    };
+    let sections = design.sections.len();
+    push(sections == 0, Field::Sections, Problem::NoSections);
+    push(sections > limits::SECTIONS, Field::Sections, Problem::TooManySections);
+    let many_fins = design.fins.len() > limits::FIN_SETS;
+    push(many_fins, Field::FinSets, Problem::TooManyFinSets);
+    let many_weights = design.weights.len() > limits::WEIGHTS;
+    push(many_weights, Field::Weights, Problem::TooManyWeights);
+}
+
+fn texts(design: &Design, faults: &mut Vec<Fault>) {
+    let labels = design.weights.iter().enumerate();
+    let labels = labels.map(|(i, w)| (Field::Weight(i, WeightField::Label), &w.label));
+    let mut bytes = 0;
+    for (field, text) in std::iter::once((Field::Name, &design.name)).chain(labels) {
+        let within = bytes <= limits::TEXT_BYTES;
+        bytes += text.len();
+        if text.chars().count() > limits::LABEL_CHARS {
+            faults.push(Fault { field, problem: Problem::NameTooLong });
+        } else if within && bytes > limits::TEXT_BYTES {
+            faults.push(Fault { field, problem: Problem::TextTooLong });
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::{Example, Weight};
+
+    fn problems(design: &Design) -> Vec<(String, Problem)> {
+        let mut faults = Vec::new();
+        check(design, &mut faults);
+        faults.iter().map(|f| (f.field.to_string(), f.problem)).collect()
+    }
+
+    #[test]
+    fn every_number_of_an_example_is_bounded_and_must_be_finite() {
+        let design = Example::Puffin.design();
+        assert_eq!(problems(&design), []);
+        for field in Field::numbers(&design) {
+            let (least, most) = field.bounds();
+            let whole = field.quantity() == Some(crate::Quantity::Count);
+            for value in [least - 1.0, most + 1.0, f64::NAN, f64::INFINITY] {
+                if whole && !value.is_finite() {
+                    continue;
+                }
+                let mut worse = design.clone();
+                assert!(field.set(&mut worse, Some(value)), "{field}");
+                assert!(
+                    problems(&worse).iter().any(|(f, _)| *f == field.to_string()),
+                    "{field} took {value}"
+                );
+            }
+        }
+    }
+
+    #[test]
+    fn counts_are_bounded() {
+        let mut design = Example::Puffin.design();
+        design.sections = vec![design.sections[1].clone(); limits::SECTIONS + 1];
+        design.fins = vec![design.fins[0].clone(); limits::FIN_SETS + 1];
+        design.weights = vec![Weight::default(); limits::WEIGHTS + 1];
+        let found: Vec<_> = problems(&design).into_iter().map(|(f, _)| f).collect();
+        assert_eq!(found, ["/sections", "/fins", "/weights"]);
+    }
+
+    #[test]
+    fn text_is_bounded_singly_and_together() {
+        let mut design = Example::Puffin.design();
+        design.name = "x".repeat(limits::LABEL_CHARS + 1);
+        assert_eq!(problems(&design), [("/name".into(), Problem::NameTooLong)]);
+        design.name = "ж".repeat(limits::LABEL_CHARS);
+        design.weights = vec![
+            Weight {
+                label: "ж".repeat(limits::LABEL_CHARS),
+                ..design.weights[0].clone()
+            };
+            3
+        ];
+        let found = problems(&design);
+        assert_eq!(found, [("/weights/2/label".into(), Problem::TextTooLong)]);
+    }
+}

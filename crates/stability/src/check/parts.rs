@@ -1,0 +1,216 @@
+//! Parts that do not fit together.
+
+use super::{Fault, Problem};
+use crate::design::field::{Field, FinField, MeasuredField, SectionField, WeightField};
+use crate::design::{Design, Mass, Planform, SectionKind, limits};
+use crate::outline::fin::Fin;
+use crate::outline::width_mm;
+
+/// How much a fin may reach behind the body before it is asked about, as a share of its
+/// own reach. Our judgement: fins often stand a little proud of the neck.
+const OVERHANG: f64 = 0.5;
+
+pub(super) fn check(design: &Design, faults: &mut Vec<Fault>) {
+    let mut push = |field, problem| faults.push(Fault { field, problem });
+    let length_mm: f64 = design.sections.iter().map(|s| s.length_mm).sum();
+    for (i, section) in design.sections.iter().enumerate() {
+        let field = |f| Field::Section(i, f);
+        if section.kind.is_nose() && i > 0 {
+            push(field(SectionField::Kind), Problem::NoseNotFirst);
+        }
+        if section.kind.is_taper() && i == 0 {
+            push(field(SectionField::Kind), Problem::TaperFirst);
+        }
+        let Some(width) = width_mm(design, i) else {
+            push(field(SectionField::Diameter), Problem::WidthMissing);
+            continue;
+        };
+        if section.kind == SectionKind::Ogive && section.length_mm < width / 2.0 {
+            let problem = Problem::OgiveTooShort { least_mm: width / 2.0 };
+            push(field(SectionField::Length), problem);
+        }
+        if section.kind == SectionKind::Dome && section.length_mm > width / 2.0 {
+            let problem = Problem::DomeTooLong { most_mm: width / 2.0 };
+            push(field(SectionField::Length), problem);
+        }
+        if section.kind == SectionKind::Neck {
+            let ahead = &design.sections[..i];
+            let bottle =
+                ahead.iter().enumerate().rev().find(|(_, s)| {
+                    matches!(s.kind, SectionKind::Tube | SectionKind::Dome)
+                });
+            let bottle_mm = bottle.and_then(|(j, _)| width_mm(design, j));
+            if let Some(bottle_mm) = bottle_mm.filter(|&bottle| width > bottle) {
+                push(field(SectionField::Diameter), Problem::NeckTooWide { bottle_mm });
+            }
+        }
+        if section.mass == Mass::Joined && i == 0 {
+            push(field(SectionField::Mass), Problem::JoinedToNothing);
+        }
+    }
+    for (i, set) in design.fins.iter().enumerate() {
+        let field = |f| Field::Fins(i, f);
+        if set.mass == Mass::Joined {
+            push(field(FinField::Mass), Problem::FinJoined);
+        }
+        let corners = match &set.planform {
+            Planform::FourSided { .. } => limits::FIN_POINTS.0,
+            Planform::PointsMm(points) => points.len(),
+        };
+        let fin = Fin::new(&set.planform);
+        if corners < limits::FIN_POINTS.0 {
+            push(field(FinField::Planform), Problem::TooFewPoints);
+        } else if corners > limits::FIN_POINTS.1 {
+            push(field(FinField::Planform), Problem::TooManyPoints);
+        } else if !fin.is_simple() {
+            push(field(FinField::Planform), Problem::FinCrossesItself);
+        }
+        let reach_mm = fin.reach_m() * 1000.0;
+        let by_mm = set.start_mm + reach_mm - length_mm;
+        if set.start_mm >= length_mm {
+            push(field(FinField::Start), Problem::FinOffBody { length_mm });
+        } else if by_mm > OVERHANG * reach_mm {
+            push(field(FinField::Start), Problem::FinOverhangs { by_mm });
+        }
+        if set.count == 2 {
+            push(field(FinField::Count), Problem::TwoFins);
+        } else if set.count > 4 {
+            push(field(FinField::Count), Problem::ManyFins);
+        }
+    }
+    for (i, weight) in design.weights.iter().enumerate() {
+        if weight.position_mm > length_mm {
+            let field = Field::Weight(i, WeightField::Position);
+            push(field, Problem::WeightOutside { length_mm });
+        }
+    }
+    if design.measured.hanging_point_mm.is_some_and(|mm| mm > length_mm) {
+        let field = Field::Measured(MeasuredField::HangingPoint);
+        push(field, Problem::HangingPointOutside { length_mm });
+    }
+    if !design.sections.is_empty() && !weighs_anything(design) {
+        let field = match design.sections[0].mass {
+            Mass::WeighedG(_) => SectionField::WeighedMass,
+            _ => SectionField::Mass,
+        };
+        push(Field::Section(0, field), Problem::NothingWeighed);
+    }
+}
+
+fn weighs_anything(design: &Design) -> bool {
+    let weighs = |mass: Mass| match mass {
+        Mass::WeighedG(g) => g > 0.0,
+        Mass::Material(_) => true,
+        Mass::SheetGPerM2(density) => density > 0.0,
+        Mass::Joined => false,
+    };
+    design.sections.iter().any(|s| weighs(s.mass))
+        || design.fins.iter().any(|f| weighs(f.mass))
+        || design.weights.iter().any(|w| w.mass_g > 0.0)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::{Example, Severity, check};
+
+    /// The one fault of a changed Puffin, with whether it stops.
+    fn fault(change: impl Fn(&mut Design)) -> (String, Severity) {
+        let mut design = Example::Puffin.design();
+        change(&mut design);
+        let faults = check(&design);
+        assert_eq!(faults.len(), 1, "{faults:?}");
+        (faults[0].field.to_string(), faults[0].severity())
+    }
+
+    #[test]
+    fn each_misfit_is_named_at_its_field() {
+        let stop = |field: &str| (field.to_owned(), Severity::Stop);
+        let ask = |field: &str| (field.to_owned(), Severity::Ask);
+        assert_eq!(
+            fault(|d| d.fins[0].start_mm = 400.0),
+            stop("/fins/0/start_mm"),
+            "a fin that starts off the body"
+        );
+        assert_eq!(
+            fault(|d| d.fins[0].start_mm = 320.0),
+            ask("/fins/0/start_mm"),
+            "a fin mostly behind the body"
+        );
+        assert_eq!(
+            fault(|d| d.sections[3].diameter_mm = Some(70.0)),
+            stop("/sections/3/diameter_mm"),
+            "a neck wider than its bottle"
+        );
+        assert_eq!(
+            fault(|d| d.weights[0].position_mm = 330.0),
+            stop("/weights/0/position_mm"),
+            "a weight outside the rocket"
+        );
+        assert_eq!(
+            fault(|d| d.measured.hanging_point_mm = Some(500.0)),
+            stop("/measured/hanging_point_mm")
+        );
+        assert_eq!(
+            fault(|d| {
+                d.sections[0].length_mm = 30.0;
+                d.fins[0].start_mm = 120.0;
+            }),
+            stop("/sections/0/length_mm"),
+            "an ogive shorter than half its width"
+        );
+        assert_eq!(
+            fault(|d| d.sections[0].kind = SectionKind::Dome),
+            stop("/sections/0/length_mm"),
+            "a dome longer than half its width"
+        );
+        assert_eq!(
+            fault(|d| d.sections[2].kind = SectionKind::Cone),
+            stop("/sections/2/kind"),
+            "a nose in the middle"
+        );
+        assert_eq!(
+            fault(|d| d.sections[0].mass = Mass::Joined),
+            stop("/sections/0/mass")
+        );
+        assert_eq!(fault(|d| d.fins[0].mass = Mass::Joined), stop("/fins/0/mass"));
+        assert_eq!(fault(|d| d.fins[0].count = 2), ask("/fins/0/count"));
+        assert_eq!(fault(|d| d.fins[0].count = 6), ask("/fins/0/count"));
+        for points in [
+            vec![[0.0, 0.0], [50.0, 0.0]],
+            vec![[0.0, 0.0]; 25],
+            vec![[0.0, 0.0], [50.0, 30.0], [0.0, 30.0], [50.0, 0.0]],
+        ] {
+            let found =
+                fault(|d| d.fins[0].planform = Planform::PointsMm(points.clone()));
+            assert_eq!(found, stop("/fins/0/planform"));
+        }
+    }
+
+    #[test]
+    fn a_rocket_that_weighs_nothing_is_named() {
+        let mut design = Example::Puffin.design();
+        design.fins.clear();
+        design.weights.clear();
+        design.sections[0].mass = Mass::WeighedG(0.0);
+        design.sections[1].mass = Mass::WeighedG(0.0);
+        let faults = check(&design);
+        assert_eq!(faults.len(), 1);
+        assert_eq!(faults[0].problem, Problem::NothingWeighed);
+    }
+
+    #[test]
+    fn all_faults_are_listed_not_just_the_first() {
+        let mut design = Example::Puffin.design();
+        design.weights[0].position_mm = 900.0;
+        design.fins[0].start_mm = 700.0;
+        design.sections[0].length_mm = f64::NAN;
+        design.name = "a very long name for a rocket indeed".into();
+        let fields: Vec<_> = check(&design).iter().map(|f| f.field.to_string()).collect();
+        assert!(fields.contains(&"/name".to_owned()));
+        assert!(fields.contains(&"/sections/0/length_mm".to_owned()));
+        design.sections[0].length_mm = 120.0;
+        let fields: Vec<_> = check(&design).iter().map(|f| f.field.to_string()).collect();
+        assert_eq!(fields, ["/name", "/fins/0/start_mm", "/weights/0/position_mm"]);
+    }
+}

@@ -1,0 +1,152 @@
+//! How lengths and masses are written for a reader. Nothing here changes a design.
+
+/// The two systems a page can show.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum UnitSystem {
+    /// Millimetres and grams.
+    #[default]
+    Metric,
+    /// Inches and ounces.
+    Inch,
+}
+
+/// Writes lengths and masses in one system.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Units {
+    /// The system.
+    pub system: UnitSystem,
+}
+
+/// Millimetres in one inch. Exact: international yard and pound agreement, 1959.
+pub(crate) const MM_PER_INCH: f64 = 25.4;
+/// Grams in one avoirdupois ounce. Exact: the same agreement.
+pub(crate) const G_PER_OUNCE: f64 = 28.349_523_125;
+
+impl Units {
+    /// Millimetres and grams.
+    pub const METRIC: Self = Self { system: UnitSystem::Metric };
+    /// Inches and ounces.
+    pub const INCH: Self = Self { system: UnitSystem::Inch };
+
+    /// The short name of the length unit.
+    #[must_use]
+    pub fn length_unit(self) -> &'static str {
+        match self.system {
+            UnitSystem::Metric => "mm",
+            UnitSystem::Inch => "in",
+        }
+    }
+
+    /// The short name of the mass unit.
+    #[must_use]
+    pub fn mass_unit(self) -> &'static str {
+        match self.system {
+            UnitSystem::Metric => "g",
+            UnitSystem::Inch => "oz",
+        }
+    }
+
+    /// Millimetres in one unit of length.
+    #[must_use]
+    pub fn mm_per_unit(self) -> f64 {
+        match self.system {
+            UnitSystem::Metric => 1.0,
+            UnitSystem::Inch => MM_PER_INCH,
+        }
+    }
+
+    /// Grams in one unit of mass.
+    #[must_use]
+    pub fn g_per_unit(self) -> f64 {
+        match self.system {
+            UnitSystem::Metric => 1.0,
+            UnitSystem::Inch => G_PER_OUNCE,
+        }
+    }
+
+    /// A typed length without its unit: up to 0.1 mm, or 0.001 in.
+    #[must_use]
+    pub fn length_number(self, mm: f64) -> String {
+        match self.system {
+            UnitSystem::Metric => trimmed(mm, 1),
+            UnitSystem::Inch => trimmed(mm / MM_PER_INCH, 3),
+        }
+    }
+
+    /// A typed mass without its unit: up to 0.01 g, or 0.001 oz.
+    #[must_use]
+    pub fn mass_number(self, g: f64) -> String {
+        match self.system {
+            UnitSystem::Metric => trimmed(g, 2),
+            UnitSystem::Inch => trimmed(g / G_PER_OUNCE, 3),
+        }
+    }
+
+    /// A typed length with its unit.
+    #[must_use]
+    pub fn length(self, mm: f64) -> String {
+        format!("{} {}", self.length_number(mm), self.length_unit())
+    }
+
+    /// A typed mass with its unit.
+    #[must_use]
+    pub fn mass(self, g: f64) -> String {
+        format!("{} {}", self.mass_number(g), self.mass_unit())
+    }
+
+    /// A computed distance with its unit, to the digits that a ruler can tell: 1 mm, or
+    /// 0.05 in written to 0.01.
+    #[must_use]
+    pub fn reading(self, mm: f64) -> String {
+        match self.system {
+            UnitSystem::Metric => format!("{} mm", trimmed(mm, 0)),
+            UnitSystem::Inch => format!("{:.2} in", unsigned_zero(mm / MM_PER_INCH, 2)),
+        }
+    }
+
+    /// A computed mass with its unit, to the digits that kitchen scales can tell.
+    #[must_use]
+    pub fn scale_reading(self, g: f64) -> String {
+        match self.system {
+            UnitSystem::Metric => format!("{} g", trimmed(g, 0)),
+            UnitSystem::Inch => format!("{:.2} oz", unsigned_zero(g / G_PER_OUNCE, 2)),
+        }
+    }
+}
+
+/// A number with at most `places` decimals and no trailing zeros.
+pub(crate) fn trimmed(value: f64, places: usize) -> String {
+    let text = format!("{:.places$}", unsigned_zero(value, places));
+    if text.contains('.') {
+        text.trim_end_matches('0').trim_end_matches('.').to_owned()
+    } else {
+        text
+    }
+}
+
+/// Zero for anything that would be written as a negative zero.
+fn unsigned_zero(value: f64, places: usize) -> f64 {
+    let half_step = [0.5, 0.05, 0.005, 0.0005].get(places).copied().unwrap_or(0.0);
+    if value.abs() < half_step { 0.0 } else { value }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn numbers_are_written_without_trailing_zeros() {
+        assert_eq!(Units::METRIC.length(120.0), "120 mm");
+        assert_eq!(Units::METRIC.length(12.5), "12.5 mm");
+        assert_eq!(Units::METRIC.mass(2.27), "2.27 g");
+        assert_eq!(Units::INCH.length(82.55), "3.25 in");
+        assert_eq!(Units::INCH.mass(28.349_523_125), "1 oz");
+    }
+
+    #[test]
+    fn no_negative_zero_is_written() {
+        assert_eq!(Units::METRIC.reading(-0.2), "0 mm");
+        assert_eq!(Units::INCH.reading(-0.01), "0.00 in");
+        assert_eq!(Units::METRIC.reading(-38.4), "-38 mm");
+    }
+}

@@ -1,0 +1,46 @@
+//! The geometry, masses and stability of a drinks-bottle rocket.
+//!
+//! A [`Design`] is what a person measures with a ruler and kitchen scales, in
+//! millimetres and grams. [`evaluate`] turns it into a [`Report`]: every fault with the
+//! field it belongs to, and, where nothing stands in the way, the two points that decide
+//! how the rocket flies. Inside and in the report everything is SI.
+//!
+//! The axis runs from the nose tip (0) towards the tail. Nothing here reads a clock, a
+//! file or a random source, and all functions beyond `sqrt` come from `libm`, so that
+//! the same design gives the same bits on every machine.
+//!
+//! ```
+//! use noseward_stability::{Example, evaluate};
+//!
+//! let report = evaluate(&Example::Puffin.design());
+//! let figures = report.figures.expect("the example has no fault that stops it");
+//! assert!(figures.separation_m > 0.0, "its centre of mass is nearer the nose");
+//! ```
+
+mod check;
+mod design;
+mod masses;
+mod outline;
+mod pressure;
+mod report;
+
+pub use check::{Fault, Problem, Severity, check};
+pub use design::bottles::BottleSize;
+pub use design::common_weights::{COMMON_WEIGHTS, CommonWeight};
+pub use design::examples::Example;
+pub use design::field::{
+    Axis, Field, FinField, MeasuredField, ParseFieldError, Quantity, SectionField,
+    WeightField,
+};
+pub use design::limits;
+pub use design::materials::Material;
+pub use design::part::Part;
+pub use design::units::{UnitSystem, Units};
+pub use design::{
+    Design, FinSet, Mass, Measured, Planform, Section, SectionKind, Weight,
+};
+pub use masses::{MassProperties, PartMass};
+pub use outline::profile::Profile;
+pub use outline::side_view::{ProjectedFin, SideView};
+pub use outline::{Body, Stretch};
+pub use report::{Figures, Nearer, PartFigures, Report, evaluate};

@@ -1,0 +1,479 @@
+//! The curve r(u) of one section and every integral that is taken of it.
+//!
+//! `u` runs from the front of the section towards the tail. Closed forms are used for
+//! straight sides and for the dome, and for the side area of every shape; the shells of
+//! the others are integrated by double-exponential quadrature, whose nodes are a table,
+//! so that the result does not depend on the machine.
+
+use quadrature::double_exponential;
+use std::f64::consts::PI;
+
+/// Relative accuracy asked of the quadrature.
+const QUADRATURE_TOLERANCE: f64 = 1e-12;
+/// How often a curve may be halved when it is turned into points.
+const MAX_HALVINGS: u32 = 7;
+
+/// The curve of one section, in metres.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Profile {
+    length: f64,
+    curve: Curve,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq)]
+enum Curve {
+    /// From one radius to another along a straight line.
+    Straight { front: f64, rear: f64 },
+    /// From one radius to another along 3t² − 2t³, level at both ends.
+    Rounded { front: f64, rear: f64 },
+    /// Circular arc that ends parallel to the axis; `arc` is its radius.
+    Ogive { base: f64, arc: f64 },
+    /// Quarter ellipse.
+    Ellipsoid { base: f64 },
+    /// base · √(u / length).
+    Paraboloid { base: f64 },
+    /// Cap of a sphere of radius `ball`.
+    Dome { base: f64, ball: f64 },
+}
+
+/// An area and its first moment about the front of the section.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub(crate) struct AreaMoments {
+    /// ∫ dA
+    pub(crate) area: f64,
+    /// ∫ u dA
+    pub(crate) first: f64,
+}
+
+/// The curved surface of the section as a thin shell, with its moments.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub(crate) struct ShellMoments {
+    /// ∫ dS
+    pub(crate) area: f64,
+    /// ∫ u dS
+    pub(crate) first: f64,
+    /// ∫ u² dS
+    pub(crate) second: f64,
+    /// ∫ r² dS
+    pub(crate) polar: f64,
+}
+
+impl Profile {
+    /// Straight sides from one radius to another: a cone, a tube, a neck or a taper.
+    /// `None` unless the length is positive and a radius is.
+    #[must_use]
+    pub fn straight(front_m: f64, rear_m: f64, length_m: f64) -> Option<Self> {
+        Self::between(front_m, rear_m, length_m, |front, rear| Curve::Straight {
+            front,
+            rear,
+        })
+    }
+
+    /// A change of radius that is level at both ends. `None` as for `straight`.
+    #[must_use]
+    pub fn rounded(front_m: f64, rear_m: f64, length_m: f64) -> Option<Self> {
+        Self::between(front_m, rear_m, length_m, |front, rear| Curve::Rounded {
+            front,
+            rear,
+        })
+    }
+
+    fn between(
+        front: f64,
+        rear: f64,
+        length: f64,
+        curve: impl Fn(f64, f64) -> Curve,
+    ) -> Option<Self> {
+        let real = front >= 0.0 && rear >= 0.0 && front + rear > 0.0 && length > 0.0;
+        (real && (front + rear + length).is_finite())
+            .then(|| Self { length, curve: curve(front, rear) })
+    }
+
+    /// A tangent ogive. `None` unless its length is at least its radius: shorter, the arc
+    /// would bulge beyond the base.
+    #[must_use]
+    pub fn ogive(base_m: f64, length_m: f64) -> Option<Self> {
+        let fits = length_m >= base_m;
+        // A circle through the tip that is level at the base.
+        let arc = (base_m * base_m + length_m * length_m) / (2.0 * base_m);
+        Self::nose(base_m, length_m, Curve::Ogive { base: base_m, arc }).filter(|_| fits)
+    }
+
+    /// A quarter ellipse turned about the axis. `None` unless both sizes are positive.
+    #[must_use]
+    pub fn ellipsoid(base_m: f64, length_m: f64) -> Option<Self> {
+        Self::nose(base_m, length_m, Curve::Ellipsoid { base: base_m })
+    }
+
+    /// A parabola turned about the axis. `None` unless both sizes are positive.
+    #[must_use]
+    pub fn paraboloid(base_m: f64, length_m: f64) -> Option<Self> {
+        Self::nose(base_m, length_m, Curve::Paraboloid { base: base_m })
+    }
+
+    /// A cap cut off a sphere. `None` unless its length is at most its radius: longer, it
+    /// would be more than half a sphere.
+    #[must_use]
+    pub fn dome(base_m: f64, length_m: f64) -> Option<Self> {
+        let fits = length_m <= base_m;
+        let ball = (base_m * base_m + length_m * length_m) / (2.0 * length_m);
+        Self::nose(base_m, length_m, Curve::Dome { base: base_m, ball }).filter(|_| fits)
+    }
+
+    fn nose(base: f64, length: f64, curve: Curve) -> Option<Self> {
+        let real = base > 0.0 && length > 0.0 && (base + length).is_finite();
+        real.then_some(Self { length, curve })
+    }
+
+    /// Length along the axis, in metres.
+    #[must_use]
+    pub fn length_m(&self) -> f64 {
+        self.length
+    }
+
+    /// Radius at the front end, in metres.
+    #[must_use]
+    pub fn front_radius_m(&self) -> f64 {
+        match self.curve {
+            Curve::Straight { front, .. } | Curve::Rounded { front, .. } => front,
+            Curve::Ogive { .. }
+            | Curve::Ellipsoid { .. }
+            | Curve::Paraboloid { .. }
+            | Curve::Dome { .. } => 0.0,
+        }
+    }
+
+    /// Radius at the rear end, in metres.
+    #[must_use]
+    pub fn rear_radius_m(&self) -> f64 {
+        match self.curve {
+            Curve::Straight { rear, .. } | Curve::Rounded { rear, .. } => rear,
+            Curve::Ogive { base, .. }
+            | Curve::Ellipsoid { base }
+            | Curve::Paraboloid { base }
+            | Curve::Dome { base, .. } => base,
+        }
+    }
+
+    /// Radius at `u` metres behind the front end, in metres; `u` is held within the
+    /// section.
+    #[must_use]
+    pub fn radius_m(&self, u: f64) -> f64 {
+        let u = u.clamp(0.0, self.length);
+        let t = u / self.length;
+        match self.curve {
+            Curve::Straight { front, rear } => front + (rear - front) * t,
+            Curve::Rounded { front, rear } => {
+                front + (rear - front) * t * t * (3.0 - 2.0 * t)
+            }
+            Curve::Ogive { base, arc } => {
+                let v = self.length - u;
+                (arc * arc - v * v).sqrt() - (arc - base)
+            }
+            Curve::Ellipsoid { base } => base * (t * (2.0 - t)).sqrt(),
+            Curve::Paraboloid { base } => base * t.sqrt(),
+            Curve::Dome { ball, .. } => (u * (2.0 * ball - u)).max(0.0).sqrt(),
+        }
+        .max(0.0)
+    }
+
+    /// r ds/du: how much shell a slice of the section has, divided by 2π. Finite even at
+    /// a blunt tip, where ds/du is not.
+    fn shell_rate(&self, u: f64) -> f64 {
+        let l = self.length;
+        let t = u / l;
+        match self.curve {
+            Curve::Straight { front, rear } => {
+                let slope = (rear - front) / l;
+                self.radius_m(u) * (1.0 + slope * slope).sqrt()
+            }
+            Curve::Rounded { front, rear } => {
+                let slope = (rear - front) * 6.0 * t * (1.0 - t) / l;
+                self.radius_m(u) * (1.0 + slope * slope).sqrt()
+            }
+            Curve::Ogive { arc, .. } => {
+                let v = l - u;
+                self.radius_m(u) * arc / (arc * arc - v * v).sqrt()
+            }
+            Curve::Ellipsoid { base } => {
+                let slope = base * (1.0 - t) / l;
+                let r = self.radius_m(u);
+                (r * r + slope * slope * base * base).sqrt()
+            }
+            Curve::Paraboloid { base } => {
+                let half_slope = base / (2.0 * l);
+                base * (t + half_slope * half_slope).sqrt()
+            }
+            Curve::Dome { ball, .. } => ball,
+        }
+    }
+
+    /// The side area (both sides of the axis) and its first moment about the front, in m²
+    /// and m³. Closed form for every shape.
+    pub(crate) fn side(&self) -> AreaMoments {
+        let l = self.length;
+        let (area, first) = match self.curve {
+            Curve::Straight { front, rear } => {
+                (l * (front + rear), l * l * (front + 2.0 * rear) / 3.0)
+            }
+            // ∫ 3t² − 2t³ = 1/2, ∫ t (3t² − 2t³) = 3/4 − 2/5
+            Curve::Rounded { front, rear } => {
+                (l * (front + rear), l * l * (front + 0.7 * (rear - front)))
+            }
+            Curve::Ogive { base, arc } => {
+                // With v measured from the base: r = √(arc² − v²) − centre.
+                let centre = arc - base;
+                let angle = libm::asin(l / arc);
+                let half_area = 0.5 * (arc * arc * angle - l * centre);
+                let about_base = (arc * arc * arc - centre * centre * centre) / 3.0
+                    - centre * l * l / 2.0;
+                (2.0 * half_area, 2.0 * (l * half_area - about_base))
+            }
+            Curve::Ellipsoid { base } => {
+                let area = PI * l * base / 2.0;
+                (area, area * l * (1.0 - 4.0 / (3.0 * PI)))
+            }
+            Curve::Paraboloid { base } => {
+                (4.0 / 3.0 * base * l, 4.0 / 5.0 * base * l * l)
+            }
+            Curve::Dome { base, ball } => {
+                // A segment of a circle, centred `ball` behind the tip.
+                let centre = ball - l;
+                let angle = libm::atan2(base, centre);
+                let area = ball * ball * angle - base * centre;
+                (area, ball * area - 2.0 / 3.0 * base * base * base)
+            }
+        };
+        AreaMoments { area, first }
+    }
+
+    /// The curved surface as a thin shell, open at both ends, in m² to m⁴.
+    pub(crate) fn shell(&self) -> ShellMoments {
+        let l = self.length;
+        match self.curve {
+            Curve::Straight { front, rear } => {
+                let slope = (rear - front) / l;
+                let k = 2.0 * PI * (1.0 + slope * slope).sqrt() * l;
+                ShellMoments {
+                    area: k * (front + rear) / 2.0,
+                    first: k * l * (front + 2.0 * rear) / 6.0,
+                    second: k * l * l * (front + 3.0 * rear) / 12.0,
+                    polar: k * (front + rear) * (front * front + rear * rear) / 4.0,
+                }
+            }
+            Curve::Dome { ball, .. } => {
+                let k = 2.0 * PI * ball * l;
+                ShellMoments {
+                    area: k,
+                    first: k * l / 2.0,
+                    second: k * l * l / 3.0,
+                    polar: k * l * (ball - l / 3.0),
+                }
+            }
+            Curve::Rounded { .. }
+            | Curve::Ogive { .. }
+            | Curve::Ellipsoid { .. }
+            | Curve::Paraboloid { .. } => self.shell_by_quadrature(),
+        }
+    }
+
+    fn shell_by_quadrature(&self) -> ShellMoments {
+        let moment = |weight: &dyn Fn(f64) -> f64| {
+            self.integral(&|u| self.shell_rate(u) * weight(u)) * 2.0 * PI
+        };
+        ShellMoments {
+            area: moment(&|_| 1.0),
+            first: moment(&|u| u),
+            second: moment(&|u| u * u),
+            polar: moment(&|u| {
+                let r = self.radius_m(u);
+                r * r
+            }),
+        }
+    }
+
+    /// What the section encloses, in cubic metres.
+    #[must_use]
+    pub fn volume_m3(&self) -> f64 {
+        PI * self.integral(&|u| {
+            let r = self.radius_m(u);
+            r * r
+        })
+    }
+
+    /// ∫ f du over the section. The tolerance is relative to the size of the integrand,
+    /// which is taken in the middle and at the rear.
+    fn integral(&self, f: &dyn Fn(f64) -> f64) -> f64 {
+        let l = self.length;
+        let scale = f(l / 2.0).abs().max(f(l).abs()) * l;
+        double_exponential::integrate(f, 0.0, l, QUADRATURE_TOLERANCE * scale).integral
+    }
+
+    /// Points `(u, r)` from the front end to the rear end, no further than `tolerance_m`
+    /// from the curve (up to 128 chords).
+    pub(crate) fn points_m(&self, tolerance_m: f64) -> Vec<(f64, f64)> {
+        let mut points = vec![(0.0, self.front_radius_m())];
+        if !matches!(self.curve, Curve::Straight { .. }) {
+            self.halve(0.0, 1.0, tolerance_m, MAX_HALVINGS, &mut points);
+        }
+        points.push((self.length, self.rear_radius_m()));
+        points
+    }
+
+    /// The place at parameter `s` of 0 to 1. Squared, so that points crowd at a blunt tip.
+    fn at(&self, s: f64) -> (f64, f64) {
+        let u = match self.curve {
+            Curve::Straight { .. } | Curve::Rounded { .. } => self.length * s,
+            Curve::Ogive { .. }
+            | Curve::Ellipsoid { .. }
+            | Curve::Paraboloid { .. }
+            | Curve::Dome { .. } => self.length * s * s,
+        };
+        (u, self.radius_m(u))
+    }
+
+    fn halve(
+        &self,
+        a: f64,
+        b: f64,
+        tolerance: f64,
+        left: u32,
+        out: &mut Vec<(f64, f64)>,
+    ) {
+        let middle = f64::midpoint(a, b);
+        // An S-curve crosses its chord in the middle, so two more places are looked at.
+        let strays = [0.25, 0.5, 0.75].iter().any(|k| {
+            let p = self.at(a + (b - a) * k);
+            distance_to_chord(p, self.at(a), self.at(b)) > tolerance
+        });
+        if left == 0 || !strays {
+            return;
+        }
+        self.halve(a, middle, tolerance, left - 1, out);
+        out.push(self.at(middle));
+        self.halve(middle, b, tolerance, left - 1, out);
+    }
+}
+
+/// Distance of a point from the line through two others.
+fn distance_to_chord(p: (f64, f64), a: (f64, f64), b: (f64, f64)) -> f64 {
+    let (dx, dy) = (b.0 - a.0, b.1 - a.1);
+    let length = (dx * dx + dy * dy).sqrt();
+    if length == 0.0 {
+        return 0.0;
+    }
+    ((p.0 - a.0) * dy - (p.1 - a.1) * dx).abs() / length
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn shapes() -> Vec<(&'static str, Profile)> {
+        let (r, l) = (0.045, 0.13);
+        vec![
+            ("cone", Profile::straight(0.0, r, l)),
+            ("tube", Profile::straight(r, r, l)),
+            ("straight taper", Profile::straight(r, 0.014, l)),
+            ("rounded taper", Profile::rounded(r, 0.014, l)),
+            ("ogive", Profile::ogive(r, l)),
+            ("ellipsoid", Profile::ellipsoid(r, l)),
+            ("paraboloid", Profile::paraboloid(r, l)),
+            ("flat dome", Profile::dome(r, 0.02)),
+            ("half sphere", Profile::dome(r, r)),
+        ]
+        .into_iter()
+        .map(|(name, profile)| (name, profile.expect(name)))
+        .collect()
+    }
+
+    fn close(a: f64, b: f64, tolerance: f64) -> bool {
+        (a - b).abs() <= tolerance * b.abs()
+    }
+
+    #[test]
+    fn side_area_agrees_with_quadrature() {
+        for (name, profile) in shapes() {
+            let side = profile.side();
+            let area = 2.0 * profile.integral(&|u| profile.radius_m(u));
+            let first = 2.0 * profile.integral(&|u| u * profile.radius_m(u));
+            assert!(close(side.area, area, 1e-9), "{name}: {} {area}", side.area);
+            assert!(close(side.first, first, 1e-9), "{name}: {} {first}", side.first);
+        }
+    }
+
+    #[test]
+    fn closed_shells_agree_with_quadrature() {
+        for (name, profile) in shapes() {
+            let (closed, sum) = (profile.shell(), profile.shell_by_quadrature());
+            assert!(close(closed.area, sum.area, 1e-9), "{name}");
+            assert!(close(closed.first, sum.first, 1e-9), "{name}");
+            assert!(close(closed.second, sum.second, 1e-9), "{name}");
+            assert!(close(closed.polar, sum.polar, 1e-9), "{name}");
+        }
+    }
+
+    #[test]
+    fn shell_area_agrees_with_the_points() {
+        for (name, profile) in shapes() {
+            let rings: f64 = profile
+                .points_m(1e-6)
+                .windows(2)
+                .map(|w| {
+                    let ((u0, r0), (u1, r1)) = (w[0], w[1]);
+                    PI * (r0 + r1) * libm::hypot(u1 - u0, r1 - r0)
+                })
+                .sum();
+            assert!(close(rings, profile.shell().area, 1e-3), "{name}");
+        }
+    }
+
+    #[test]
+    fn points_stay_near_the_curve_and_run_rearwards() {
+        for (name, profile) in shapes() {
+            let points = profile.points_m(2e-5);
+            assert!(points.len() <= 130, "{name}: {}", points.len());
+            for w in points.windows(2) {
+                let ((u0, r0), (u1, r1)) = (w[0], w[1]);
+                assert!(u1 > u0, "{name}");
+                for k in 1..10 {
+                    let f = f64::from(k) / 10.0;
+                    let u = u0 + (u1 - u0) * f;
+                    let p = (u, profile.radius_m(u));
+                    let off = distance_to_chord(p, (u0, r0), (u1, r1));
+                    assert!(off < 1e-4, "{name}: {off} at {u}");
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn the_two_ends_are_where_they_should_be() {
+        for (name, profile) in shapes() {
+            let (front, rear) = (profile.radius_m(0.0), profile.radius_m(9.0));
+            assert!((front - profile.front_radius_m()).abs() < 1e-12, "{name}");
+            assert!((rear - profile.rear_radius_m()).abs() < 1e-12, "{name}");
+        }
+    }
+
+    #[test]
+    fn shapes_that_do_not_exist_are_refused() {
+        assert_eq!(Profile::ogive(0.05, 0.04), None);
+        assert_eq!(Profile::dome(0.05, 0.06), None);
+        assert_eq!(Profile::straight(0.0, 0.0, 0.1), None);
+        assert_eq!(Profile::straight(0.1, -0.1, 0.1), None);
+        assert_eq!(Profile::rounded(0.1, f64::NAN, 0.1), None);
+        assert_eq!(Profile::ellipsoid(0.1, 0.0), None);
+        assert_eq!(Profile::paraboloid(f64::INFINITY, 0.1), None);
+    }
+
+    /// A sphere's volume: MathWorld, "Sphere"; a cone's: MathWorld, "Cone".
+    #[test]
+    fn volumes_of_known_solids() {
+        let half_sphere = Profile::dome(0.05, 0.05).unwrap();
+        let expected = 2.0 / 3.0 * PI * 0.05 * 0.05 * 0.05;
+        assert!(close(half_sphere.volume_m3(), expected, 1e-9));
+        let cone = Profile::straight(0.0, 0.05, 0.12).unwrap();
+        assert!(close(cone.volume_m3(), PI * 0.05 * 0.05 * 0.12 / 3.0, 1e-9));
+    }
+}

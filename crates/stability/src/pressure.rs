@@ -1,0 +1,3 @@
+//! Where the air pushes.
+
+pub(crate) mod side_on;

@@ -1,0 +1,227 @@
+//! From a design to everything that is known about it.
+
+use serde::Serialize;
+
+use crate::check::{Fault, Severity, check};
+use crate::design::Design;
+use crate::design::part::Part;
+use crate::masses::{self, MassProperties};
+use crate::outline::Body;
+use crate::outline::fin::Fin;
+use crate::outline::side_view::SideView;
+use crate::pressure::side_on;
+
+/// What [`evaluate`] finds.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Report {
+    /// Every fault of the design, in the order of the design. Empty is good.
+    pub faults: Vec<Fault>,
+    /// The figures; `None` when a fault stops the computation.
+    pub figures: Option<Figures>,
+}
+
+/// The figures of a rocket. Distances run from the nose tip towards the tail.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Figures {
+    /// Length of the body, in metres.
+    pub length_m: f64,
+    /// Largest width of the body, in metres: one calibre.
+    pub body_width_m: f64,
+    /// Area of the side view, in m².
+    pub side_area_m2: f64,
+    /// The centre of pressure side-on, in metres from the nose tip.
+    pub centre_of_pressure_side_on_m: f64,
+    /// The rocket as it is judged: computed, with whatever was measured put in its place.
+    pub mass: MassProperties,
+    /// The rocket as computed from its parts.
+    pub computed_mass: MassProperties,
+    /// Centre of pressure side-on less centre of mass, in metres: positive when the
+    /// centre of mass is nearer the nose.
+    pub separation_m: f64,
+    /// The same in body widths.
+    pub separation_calibres: f64,
+    /// Which of the two is nearer the nose.
+    pub nearer_the_nose: Nearer,
+    /// Each part by itself: sections, fin sets, weights.
+    pub parts: Vec<PartFigures>,
+}
+
+/// Which point is nearer the nose.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Nearer {
+    /// The centre of mass.
+    CentreOfMass,
+    /// The centre of pressure side-on.
+    CentreOfPressure,
+    /// They are less than half a millimetre apart.
+    Neither,
+}
+
+/// The figures of one part.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct PartFigures {
+    /// Which part, as a JSON pointer into the design.
+    pub part: Part,
+    /// Its mass, centre and inertia.
+    #[serde(flatten)]
+    pub mass: MassProperties,
+    /// Area of its own side view, in m²: a section from the side, one fin laid flat,
+    /// nothing for a weight.
+    pub area_m2: f64,
+}
+
+/// Less than this apart, neither point counts as nearer the nose: half of what a ruler
+/// with millimetres can tell.
+const SAME_PLACE_M: f64 = 0.5e-3;
+
+/// Checks a design and works out its figures.
+///
+/// Faults that only ask ("did you mean 65 mm?") leave the figures standing; faults that
+/// stop it leave none.
+///
+/// ```
+/// use noseward_stability::{BottleSize, Field, evaluate};
+///
+/// let mut bottle = BottleSize::Ml500.design();
+/// let report = evaluate(&bottle);
+/// assert!(report.figures.is_some());
+///
+/// bottle.sections.clear();
+/// let report = evaluate(&bottle);
+/// assert!(report.figures.is_none());
+/// assert_eq!(report.faults[0].field, Field::Sections);
+/// ```
+#[must_use]
+pub fn evaluate(design: &Design) -> Report {
+    let mut faults = check(design);
+    let stopped = faults.iter().any(|fault| fault.severity() == Severity::Stop);
+    let figures = if stopped { None } else { figures(design) };
+    if let Some(figures) = &figures {
+        faults.extend(crate::check::compare_with_measured(design, figures));
+    }
+    Report { faults, figures }
+}
+
+/// The figures of a design without faults that stop it.
+fn figures(design: &Design) -> Option<Figures> {
+    let body = Body::new(design)?;
+    let view = SideView::new(design, &body);
+    let pressure = side_on::side_on(&view);
+    let part_masses = masses::parts(design, &body);
+    let computed_mass = masses::total(&part_masses);
+    let mass = with_measured(computed_mass, design);
+    let separation_m = pressure.centre_m - mass.centre_m;
+    let body_width_m = body.width_m();
+    let parts = part_masses
+        .into_iter()
+        .map(|p| PartFigures {
+            part: p.part,
+            mass: p.properties,
+            area_m2: match p.part {
+                Part::Section(i) => body.stretches()[i].profile.side().area,
+                Part::Fins(i) => Fin::new(&design.fins[i].planform).area_m2(),
+                Part::Weight(_) => 0.0,
+            },
+        })
+        .collect();
+    Some(Figures {
+        length_m: body.length_m(),
+        body_width_m,
+        side_area_m2: pressure.area_m2,
+        centre_of_pressure_side_on_m: pressure.centre_m,
+        mass,
+        computed_mass,
+        separation_m,
+        separation_calibres: separation_m / body_width_m,
+        nearer_the_nose: if separation_m.abs() < SAME_PLACE_M {
+            Nearer::Neither
+        } else if separation_m > 0.0 {
+            Nearer::CentreOfMass
+        } else {
+            Nearer::CentreOfPressure
+        },
+        parts,
+    })
+}
+
+/// What was measured takes the place of what was computed; the inertia is rescaled to the
+/// measured mass.
+fn with_measured(computed: MassProperties, design: &Design) -> MassProperties {
+    let measured = design.measured;
+    let mass = match measured.total_mass_g {
+        Some(g) => computed.scaled_to(g / 1000.0),
+        None => computed,
+    };
+    let centre_m = measured.hanging_point_mm.map_or(mass.centre_m, |mm| mm / 1000.0);
+    MassProperties { centre_m, ..mass }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::Example;
+
+    #[test]
+    fn measured_values_replace_computed_ones() {
+        let mut design = Example::Puffin.design();
+        let before = evaluate(&design).figures.unwrap();
+        design.measured.total_mass_g = Some(60.0);
+        design.measured.hanging_point_mm = Some(140.0);
+        let after = evaluate(&design).figures.unwrap();
+        assert_eq!(after.computed_mass, before.mass);
+        assert!((after.mass.mass_kg - 0.060).abs() < 1e-15);
+        assert!((after.mass.centre_m - 0.140).abs() < 1e-15);
+        let scale = 0.060 / before.mass.mass_kg;
+        let inertia = before.mass.transverse_inertia_kg_m2 * scale;
+        assert!((after.mass.transverse_inertia_kg_m2 - inertia).abs() < 1e-15);
+        assert_eq!(
+            after.centre_of_pressure_side_on_m,
+            before.centre_of_pressure_side_on_m
+        );
+    }
+
+    #[test]
+    fn separation_is_in_both_units_and_says_which_is_nearer() {
+        let figures = evaluate(&Example::Skua.design()).figures.unwrap();
+        assert_eq!(figures.nearer_the_nose, Nearer::CentreOfPressure);
+        let calibres = figures.separation_m / 0.090;
+        assert!((figures.separation_calibres - calibres).abs() < 1e-12);
+    }
+
+    /// The report is what other programs read: its keys must not change unnoticed.
+    #[test]
+    fn the_keys_of_the_report() {
+        let json = serde_json::to_value(evaluate(&Example::Puffin.design())).unwrap();
+        let keys = |value: &serde_json::Value| -> Vec<String> {
+            value.as_object().unwrap().keys().cloned().collect()
+        };
+        assert_eq!(keys(&json), ["faults", "figures"]);
+        assert_eq!(
+            keys(&json["figures"]),
+            [
+                "body_width_m",
+                "centre_of_pressure_side_on_m",
+                "computed_mass",
+                "length_m",
+                "mass",
+                "nearer_the_nose",
+                "parts",
+                "separation_calibres",
+                "separation_m",
+                "side_area_m2",
+            ]
+        );
+        assert_eq!(
+            keys(&json["figures"]["parts"][0]),
+            [
+                "area_m2",
+                "axial_inertia_kg_m2",
+                "centre_m",
+                "mass_kg",
+                "part",
+                "transverse_inertia_kg_m2",
+            ]
+        );
+    }
+}
