@@ -28,6 +28,14 @@ impl Stretch {
     pub fn rear_m(&self) -> f64 {
         self.front_m + self.profile.length_m()
     }
+
+    /// One side of its outline as points `(x, radius)` in metres, front to rear, no
+    /// further than `tolerance_m` from the curve.
+    #[must_use]
+    pub fn outline_m(&self, tolerance_m: f64) -> Vec<(f64, f64)> {
+        let points = self.profile.points_m(tolerance_m).into_iter();
+        points.map(|(u, r)| (self.front_m + u, r)).collect()
+    }
 }
 
 impl Body {
@@ -112,8 +120,7 @@ impl Body {
     pub fn chain_m(&self, tolerance_m: f64) -> Vec<(f64, f64)> {
         let mut chain = Vec::new();
         for stretch in &self.stretches {
-            for (u, r) in stretch.profile.points_m(tolerance_m) {
-                let point = (stretch.front_m + u, r);
+            for point in stretch.outline_m(tolerance_m) {
                 if chain.last() != Some(&point) {
                     chain.push(point);
                 }

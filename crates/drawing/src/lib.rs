@@ -1,0 +1,17 @@
+//! Draws a rocket and its two points.
+//!
+//! What is drawn is decided once, as a [`Scene`]; [`svg_document`] and [`svg_group`]
+//! spell it as SVG. A scene is measured in CSS pixels, so that its text keeps the size of
+//! the page's text whatever the scale of the rocket.
+
+mod palette;
+mod pictures;
+mod rocket;
+mod scene;
+mod svg;
+
+pub use palette::Colour;
+pub use pictures::{PICTURE_SIZE_PX, Picture, picture};
+pub use rocket::{LabelStyle, Sheet, mm_per_px, rocket};
+pub use scene::{Anchor, Group, Item, Path, Point, Scene, Style};
+pub use svg::{svg_document, svg_group};

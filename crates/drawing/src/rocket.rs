@@ -1,0 +1,183 @@
+//! The rocket upright on squared paper, with its ruler and its two points.
+
+mod labels;
+mod layout;
+mod marks;
+mod outline;
+mod paper;
+
+use noseward_stability::{Body, Design, Figures, SideView, Units};
+
+use crate::scene::{Group, Scene};
+use layout::Layout;
+
+/// The sheet that the rocket is drawn on.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Sheet {
+    /// Width in CSS pixels, 240 or more.
+    pub width_px: f64,
+    /// Height in CSS pixels, 160 or more.
+    pub height_px: f64,
+    /// How lengths and masses are written.
+    pub units: Units,
+    /// How much is written beside the rocket.
+    pub labels: LabelStyle,
+}
+
+/// How much is written beside the rocket.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum LabelStyle {
+    /// Names and distances.
+    Full,
+    /// Distances only, for a narrow sheet; the page says the names.
+    Short,
+}
+
+/// The drawing of a rocket, with groups `paper`, `rocket`, `weights` and `marks`. `None`
+/// when the design has no body.
+///
+/// The figures are those of the same design. Nose up; the ruler's zero is the nose tip.
+#[must_use]
+pub fn rocket(design: &Design, figures: &Figures, sheet: &Sheet) -> Option<Scene> {
+    let body = Body::new(design)?;
+    let view = SideView::new(design, &body);
+    let layout = Layout::new(&body, &view, sheet);
+    let name = if design.name.is_empty() { "The rocket" } else { &design.name };
+    Some(Scene {
+        width_px: layout.width,
+        height_px: layout.height,
+        name: format!("{name}, drawn to scale with its two points"),
+        groups: vec![
+            Group { key: "paper", items: paper::paper(&layout) },
+            Group { key: "rocket", items: outline::rocket(&body, &view, &layout) },
+            Group { key: "weights", items: outline::weights(design, &layout) },
+            Group { key: "marks", items: marks::marks(design, figures, &layout) },
+        ],
+    })
+}
+
+/// How many millimetres one pixel of the drawing stands for, along the axis. `None` as
+/// for [`rocket`].
+#[must_use]
+pub fn mm_per_px(design: &Design, sheet: &Sheet) -> Option<f64> {
+    let body = Body::new(design)?;
+    let view = SideView::new(design, &body);
+    Some(1.0 / Layout::new(&body, &view, sheet).px_per_mm)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::scene::{Anchor, Item};
+    use noseward_stability::{BottleSize, Example, UnitSystem, Weight, evaluate};
+
+    fn sheets() -> Vec<Sheet> {
+        let sheet = |width_px, height_px, labels| Sheet {
+            width_px,
+            height_px,
+            units: Units::METRIC,
+            labels,
+        };
+        vec![
+            sheet(760.0, 440.0, LabelStyle::Full),
+            sheet(600.0, 400.0, LabelStyle::Full),
+            sheet(330.0, 330.0, LabelStyle::Short),
+            sheet(290.0, 300.0, LabelStyle::Short),
+        ]
+    }
+
+    fn designs() -> Vec<Design> {
+        let mut designs: Vec<Design> = Example::ALL.map(Example::design).into();
+        designs.extend(BottleSize::ALL.map(BottleSize::design));
+        let mut crowded = Example::Puffin.design();
+        crowded.weights = (0..12)
+            .map(|i| Weight {
+                label: format!("steel nut {i}"),
+                mass_g: 2.0,
+                position_mm: 60.0 + f64::from(i) * 4.0,
+            })
+            .collect();
+        designs.push(crowded);
+        let mut wordy = Example::Gannet.design();
+        wordy.weights[0].label = "a label as long as can be".chars().take(24).collect();
+        designs.push(wordy);
+        designs
+    }
+
+    fn texts(items: &[Item], out: &mut Vec<(f64, f64, f64, f64, String)>) {
+        for item in items {
+            match item {
+                Item::Text { at, anchor, words, bold, .. } => {
+                    let each = if *bold { 7.4 } else { 6.6 };
+                    let width = words.chars().map(|_| each).sum::<f64>();
+                    let left = match anchor {
+                        Anchor::Start => at.x,
+                        Anchor::Middle => at.x - width / 2.0,
+                        Anchor::End => at.x - width,
+                    };
+                    out.push((
+                        left,
+                        at.y - 10.0,
+                        left + width,
+                        at.y + 2.0,
+                        words.clone(),
+                    ));
+                }
+                Item::Part { items, .. } => texts(items, out),
+                Item::Path { .. } | Item::Dot { .. } => {}
+            }
+        }
+    }
+
+    /// For every example on every sheet: no two texts overlap, and none is cut off.
+    #[test]
+    fn words_never_overlap_and_stay_on_the_sheet() {
+        for design in designs() {
+            let figures = evaluate(&design).figures.unwrap();
+            for mut sheet in sheets() {
+                for system in [UnitSystem::Metric, UnitSystem::Inch] {
+                    sheet.units = Units { system };
+                    let scene = rocket(&design, &figures, &sheet).unwrap();
+                    let mut found = Vec::new();
+                    for group in &scene.groups {
+                        texts(&group.items, &mut found);
+                    }
+                    for (i, a) in found.iter().enumerate() {
+                        let inside = a.0 >= 0.0
+                            && a.1 >= 0.0
+                            && a.2 <= scene.width_px
+                            && a.3 <= scene.height_px;
+                        assert!(inside, "{}: {a:?} on {sheet:?}", design.name);
+                        for b in &found[i + 1..] {
+                            let apart =
+                                a.2 <= b.0 || b.2 <= a.0 || a.3 <= b.1 || b.3 <= a.1;
+                            assert!(apart, "{}: {a:?} {b:?} {sheet:?}", design.name);
+                        }
+                    }
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn the_whole_rocket_is_on_the_sheet_and_to_scale() {
+        for design in designs() {
+            let body = Body::new(&design).unwrap();
+            let view = SideView::new(&design, &body);
+            for sheet in sheets() {
+                let layout = Layout::new(&body, &view, &sheet);
+                let nose = layout.y(0.0);
+                let tail = layout.y(body.length_m());
+                assert!(nose > 0.0 && tail < sheet.height_px);
+                let length_mm = body.length_m() * 1000.0;
+                assert!(((tail - nose) / layout.px_per_mm - length_mm).abs() < 1e-9);
+                for fin in view.fins() {
+                    for corner in &fin.corners {
+                        let x = layout.x(corner.y);
+                        assert!(x > 0.0 && x < sheet.width_px, "{}", design.name);
+                    }
+                }
+            }
+        }
+    }
+}

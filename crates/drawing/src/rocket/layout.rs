@@ -1,0 +1,93 @@
+//! Where everything stands on the sheet.
+
+use noseward_stability::{Body, SideView, Units};
+
+use super::{LabelStyle, Sheet};
+use crate::scene::Point;
+
+/// Height of one line of words.
+pub(super) const LINE_PX: f64 = 16.0;
+const TOP_PX: f64 = 30.0;
+const BOTTOM_PX: f64 = 16.0;
+/// The largest scale: a short rocket does not fill a large sheet.
+const MOST_PX_PER_MM: f64 = 4.0;
+
+/// Columns from left to right: ruler, words of the centre of pressure, rocket, bracket,
+/// words of the rest. All in pixels.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Layout {
+    pub(super) width: f64,
+    pub(super) height: f64,
+    pub(super) units: Units,
+    pub(super) labels: LabelStyle,
+    pub(super) px_per_mm: f64,
+    /// Where the axis stands.
+    pub(super) axis_x: f64,
+    /// Where the nose tip is.
+    pub(super) nose_y: f64,
+    /// Left and right edge of the ruler.
+    pub(super) ruler: (f64, f64),
+    /// Where the words of the centre of pressure start.
+    pub(super) left_words_x: f64,
+    /// Where the rocket's column ends.
+    pub(super) rocket_right: f64,
+    /// Where the bracket stands.
+    pub(super) bracket_x: f64,
+    /// Where the words on the right start.
+    pub(super) right_words_x: f64,
+    /// How far the ruler reaches, in millimetres.
+    pub(super) ruler_mm: f64,
+}
+
+impl Layout {
+    pub(super) fn new(body: &Body, view: &SideView, sheet: &Sheet) -> Self {
+        let corners = || view.fins().iter().flat_map(|fin| &fin.corners);
+        let front_m = corners().map(|c| c.x).fold(0.0, f64::min);
+        let rear_m = corners().map(|c| c.x).fold(body.length_m(), f64::max);
+        let half_m = corners().map(|c| c.y.abs()).fold(body.width_m() / 2.0, f64::max);
+
+        let (ruler, left, right) = match sheet.labels {
+            LabelStyle::Full => ((10.0, 54.0), 142.0, 192.0),
+            LabelStyle::Short => ((4.0, 38.0), 60.0, 96.0),
+        };
+        let left_words_x = ruler.1 + 10.0;
+        let rocket_left = left_words_x + left;
+        let rocket_right = (sheet.width_px - right).max(rocket_left + 40.0);
+        let room_x = rocket_right - rocket_left;
+        let room_y = sheet.height_px - TOP_PX - BOTTOM_PX;
+        let px_per_mm = (room_y / ((rear_m - front_m) * 1000.0))
+            .min(room_x / (2.0 * half_m * 1000.0))
+            .min(MOST_PX_PER_MM);
+        let spare_y = room_y - (rear_m - front_m) * 1000.0 * px_per_mm;
+        Self {
+            width: sheet.width_px,
+            height: sheet.height_px,
+            units: sheet.units,
+            labels: sheet.labels,
+            px_per_mm,
+            axis_x: f64::midpoint(rocket_left, rocket_right),
+            nose_y: TOP_PX + spare_y / 2.0 - front_m * 1000.0 * px_per_mm,
+            ruler,
+            left_words_x,
+            rocket_right,
+            bracket_x: rocket_right + 14.0,
+            right_words_x: rocket_right + 34.0,
+            ruler_mm: rear_m * 1000.0,
+        }
+    }
+
+    /// Down the sheet for a distance from the nose tip in metres.
+    pub(super) fn y(&self, x_m: f64) -> f64 {
+        self.nose_y + x_m * 1000.0 * self.px_per_mm
+    }
+
+    /// Across the sheet for a distance to the right of the axis in metres.
+    pub(super) fn x(&self, y_m: f64) -> f64 {
+        self.axis_x + y_m * 1000.0 * self.px_per_mm
+    }
+
+    /// The place of a point of the side view.
+    pub(super) fn point(&self, x_m: f64, y_m: f64) -> Point {
+        Point { x: self.x(y_m), y: self.y(x_m) }
+    }
+}

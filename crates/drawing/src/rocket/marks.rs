@@ -1,0 +1,259 @@
+//! The two points, the separation between them, and the words beside the rocket.
+//!
+//! The centre of mass is a fulcrum: a triangle whose point touches the axis from the
+//! right. The centre of pressure is the wind: an arrow that ends on the axis from the
+//! left. The bracket between them carries the separation.
+
+use noseward_stability::{Design, Figures, Units};
+
+use super::LabelStyle;
+use super::labels::{Wanted, place};
+use super::layout::{LINE_PX, Layout};
+use crate::palette::Colour;
+use crate::scene::{Anchor, Item, Path, Point, Style};
+
+const FULCRUM_LENGTH: f64 = 40.0;
+const FULCRUM_HALF_BASE: f64 = 13.0;
+const ARROW_HEAD: f64 = 17.0;
+const ARROW_HALF_HEAD: f64 = 8.0;
+/// Width of the sheet-coloured rim that keeps a mark apart from lines under it.
+const RIM: f64 = 3.0;
+/// Width of an ordinary letter, to cut long labels; generous, so that nothing is cut off.
+const LETTER_PX: f64 = 6.7;
+
+pub(super) fn marks(design: &Design, figures: &Figures, layout: &Layout) -> Vec<Item> {
+    let mass_y = layout.y(figures.mass.centre_m);
+    let wind_y = layout.y(figures.centre_of_pressure_side_on_m);
+    let mut items = Vec::new();
+    items.extend(bracket(mass_y, wind_y, layout));
+    items.extend(wind(wind_y, layout));
+    items.extend(fulcrum(mass_y, layout));
+    items.extend(left_words(figures, wind_y, layout));
+    items.extend(right_words(design, figures, mass_y, wind_y, layout));
+    items
+}
+
+fn fulcrum(y: f64, layout: &Layout) -> Vec<Item> {
+    let tip = Point { x: layout.axis_x, y };
+    let base = layout.axis_x + FULCRUM_LENGTH;
+    let triangle = Path::closed(vec![
+        tip,
+        Point { x: base, y: y - FULCRUM_HALF_BASE },
+        Point { x: base, y: y + FULCRUM_HALF_BASE },
+    ]);
+    let line = Path::open(vec![
+        Point { x: base, y },
+        Point { x: layout.bracket_x.max(base), y },
+    ]);
+    vec![
+        rim(line.clone(), 0.0),
+        Item::Path { path: line, style: Style::line(Colour::Fulcrum, 1.5) },
+        rim(triangle.clone(), 0.0),
+        Item::Path { path: triangle, style: Style::area(Colour::Fulcrum) },
+    ]
+}
+
+fn wind(y: f64, layout: &Layout) -> Vec<Item> {
+    let tip = Point { x: layout.axis_x, y };
+    let neck = layout.axis_x - ARROW_HEAD;
+    let tail = layout.left_words_x;
+    let shaft = Path::open(vec![Point { x: tail, y }, Point { x: neck + 1.0, y }]);
+    let head = Path::closed(vec![
+        tip,
+        Point { x: neck, y: y - ARROW_HALF_HEAD },
+        Point { x: neck, y: y + ARROW_HALF_HEAD },
+    ]);
+    // Two shorter lines of moving air below the shaft; the words stand above it.
+    let mut air = Path::default();
+    for (k, length) in [(1.0, 26.0), (2.0, 14.0)] {
+        let y = y + 6.0 * k;
+        air.line(Point { x: tail, y }, Point { x: tail + length, y });
+    }
+    vec![
+        rim(shaft.clone(), 4.0),
+        Item::Path { path: shaft, style: Style::line(Colour::Wind, 4.0) },
+        rim(head.clone(), 0.0),
+        Item::Path { path: head, style: Style::area(Colour::Wind) },
+        Item::Path { path: air, style: Style::line(Colour::Wind, 2.0) },
+    ]
+}
+
+fn rim(path: Path, width: f64) -> Item {
+    Item::Path { path, style: Style::line(Colour::Sheet, width + RIM) }
+}
+
+/// From the level of one point to the level of the other, with a thin line that brings
+/// the wind's level over.
+fn bracket(mass_y: f64, wind_y: f64, layout: &Layout) -> Vec<Item> {
+    let x = layout.bracket_x;
+    let hook = x - 7.0;
+    let level = Path::open(vec![
+        Point { x: layout.axis_x, y: wind_y },
+        Point { x: hook, y: wind_y },
+    ]);
+    let bracket = Path::open(vec![
+        Point { x: hook, y: mass_y },
+        Point { x, y: mass_y },
+        Point { x, y: wind_y },
+        Point { x: hook, y: wind_y },
+    ]);
+    vec![
+        Item::Path {
+            path: level,
+            style: Style::line(Colour::Wind, 1.5).dashed(&[5.0, 4.0]),
+        },
+        Item::Path { path: bracket, style: Style::line(Colour::Ink, 2.0) },
+    ]
+}
+
+/// The words of the centre of pressure stand above the tail of its arrow, or below it
+/// where the arrow is near the top of the sheet.
+fn left_words(figures: &Figures, y: f64, layout: &Layout) -> Vec<Item> {
+    let distance = layout.units.reading(figures.centre_of_pressure_side_on_m * 1000.0);
+    let lines = match layout.labels {
+        LabelStyle::Full => {
+            vec![
+                ("centre of pressure".to_owned(), true),
+                (format!("side-on, {distance}"), false),
+            ]
+        }
+        LabelStyle::Short => vec![(distance, true)],
+    };
+    #[expect(clippy::cast_precision_loss, reason = "one or two lines")]
+    let height = lines.len() as f64 * LINE_PX;
+    let mut base = y - 8.0 - height + LINE_PX;
+    if base - LINE_PX < 0.0 {
+        base = y + 14.0 + LINE_PX;
+    }
+    let x = layout.left_words_x;
+    lines
+        .into_iter()
+        .zip([base, base + LINE_PX])
+        .map(|((words, bold), y)| Item::Text {
+            at: Point { x, y },
+            anchor: Anchor::Start,
+            words,
+            colour: Colour::Wind,
+            bold,
+        })
+        .collect()
+}
+
+/// One label of the right-hand column.
+struct Label {
+    /// The level of the thing that it belongs to.
+    level: f64,
+    /// Where its leader starts.
+    from_x: f64,
+    lines: Vec<String>,
+    colour: Colour,
+    bold_first: bool,
+}
+
+fn right_words(
+    design: &Design,
+    figures: &Figures,
+    mass_y: f64,
+    wind_y: f64,
+    layout: &Layout,
+) -> Vec<Item> {
+    let units = layout.units;
+    let full = layout.labels == LabelStyle::Full;
+    let mass_mm = figures.mass.centre_m * 1000.0;
+    let mut labels = vec![
+        Label {
+            level: mass_y,
+            from_x: layout.bracket_x,
+            lines: if full {
+                vec![
+                    "centre of mass".into(),
+                    format!("{} from nose", units.reading(mass_mm)),
+                ]
+            } else {
+                vec![units.reading(mass_mm)]
+            },
+            colour: Colour::Fulcrum,
+            bold_first: true,
+        },
+        Label {
+            level: f64::midpoint(mass_y, wind_y),
+            from_x: layout.bracket_x,
+            lines: vec![apart(figures, units, full)],
+            colour: Colour::Ink,
+            bold_first: true,
+        },
+    ];
+    let room = layout.width - layout.right_words_x;
+    labels.extend(design.weights.iter().map(|weight| {
+        let mass = units.mass(weight.mass_g);
+        let words = if full && !weight.label.is_empty() {
+            shortened(&weight.label, &mass, room)
+        } else {
+            mass
+        };
+        Label {
+            level: layout.y(weight.position_mm / 1000.0),
+            from_x: layout.axis_x + 12.0,
+            lines: vec![words],
+            colour: Colour::Ink,
+            bold_first: false,
+        }
+    }));
+
+    let wanted: Vec<Wanted> = labels
+        .iter()
+        .map(|label| {
+            #[expect(clippy::cast_precision_loss, reason = "one or two lines")]
+            let height = label.lines.len() as f64 * LINE_PX + 2.0;
+            Wanted { middle: label.level, height }
+        })
+        .collect();
+    let middles = place(&wanted, 2.0, layout.height - 2.0);
+    let mut items = Vec::new();
+    for ((label, wanted), middle) in labels.into_iter().zip(&wanted).zip(middles) {
+        items.push(leader(&label, middle, layout));
+        let mut base = middle - wanted.height / 2.0 + 13.0;
+        for (i, words) in label.lines.into_iter().enumerate() {
+            items.push(Item::Text {
+                at: Point { x: layout.right_words_x, y: base },
+                anchor: Anchor::Start,
+                words,
+                colour: label.colour,
+                bold: label.bold_first && i == 0,
+            });
+            base += LINE_PX;
+        }
+    }
+    items
+}
+
+fn leader(label: &Label, middle: f64, layout: &Layout) -> Item {
+    let mut points = vec![Point { x: label.from_x, y: label.level }];
+    if label.from_x < layout.rocket_right {
+        points.push(Point { x: layout.bracket_x + 3.0, y: label.level });
+    }
+    points.push(Point { x: layout.right_words_x - 4.0, y: middle });
+    Item::Path { path: Path::open(points), style: Style::line(label.colour, 1.0) }
+}
+
+fn apart(figures: &Figures, units: Units, full: bool) -> String {
+    let distance = units.reading(figures.separation_m.abs() * 1000.0);
+    if full { format!("{distance} apart") } else { distance }
+}
+
+/// A label and a mass, the label cut to what fits in `room` pixels.
+fn shortened(label: &str, mass: &str, room: f64) -> String {
+    let whole = format!("{label} {mass}");
+    #[expect(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "a small positive number of letters"
+    )]
+    let letters = (room / LETTER_PX).max(0.0) as usize;
+    if whole.chars().count() <= letters {
+        return whole;
+    }
+    let kept = letters.saturating_sub(mass.chars().count() + 2);
+    let cut: String = label.chars().take(kept).collect();
+    format!("{}… {mass}", cut.trim_end())
+}

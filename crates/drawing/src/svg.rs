@@ -1,0 +1,150 @@
+//! A scene spelled as SVG. The one place that rounds numbers for it.
+
+use std::fmt::Write as _;
+
+use maud::{Markup, html};
+
+use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style};
+
+/// A whole SVG element. `described_by` is the id of the element that says the same in
+/// words, for those who cannot see it.
+#[must_use]
+pub fn svg_document(scene: &Scene, described_by: Option<&str>) -> String {
+    html! {
+        svg xmlns="http://www.w3.org/2000/svg" role="img" aria-label=(scene.name)
+            aria-describedby=[described_by]
+            viewBox=(format!("0 0 {} {}", number(scene.width_px), number(scene.height_px)))
+            width=(number(scene.width_px)) height=(number(scene.height_px)) {
+            @for group in &scene.groups {
+                g data-group=(group.key) { (items(&group.items)) }
+            }
+        }
+    }
+    .into_string()
+}
+
+/// What stands inside the element of one group.
+#[must_use]
+pub fn svg_group(group: &Group) -> String {
+    items(&group.items).into_string()
+}
+
+fn items(list: &[Item]) -> Markup {
+    html! { @for one in list { (item(one)) } }
+}
+
+fn item(item: &Item) -> Markup {
+    match item {
+        Item::Path { path, style } => {
+            let p = Painted::new(style);
+            html! {
+                path d=(data(path)) fill=(p.fill) stroke=[p.stroke]
+                    stroke-width=[p.width] stroke-dasharray=[p.dashes] {}
+            }
+        }
+        Item::Dot { centre, radius, style } => {
+            let p = Painted::new(style);
+            html! {
+                circle cx=(number(centre.x)) cy=(number(centre.y)) r=(number(*radius))
+                    fill=(p.fill) stroke=[p.stroke] stroke-width=[p.width] {}
+            }
+        }
+        Item::Text { at, anchor, words, colour, bold } => {
+            let anchor = match anchor {
+                Anchor::Start => None,
+                Anchor::Middle => Some("middle"),
+                Anchor::End => Some("end"),
+            };
+            let weight = bold.then_some("bold");
+            html! {
+                text x=(number(at.x)) y=(number(at.y)) fill=(colour.hex())
+                    text-anchor=[anchor] font-weight=[weight] { (words) }
+            }
+        }
+        Item::Part { part, items: inside } => html! {
+            g data-part=(part) { (items(inside)) }
+        },
+    }
+}
+
+/// The attributes that a style comes to.
+struct Painted {
+    fill: &'static str,
+    stroke: Option<&'static str>,
+    width: Option<String>,
+    dashes: Option<String>,
+}
+
+impl Painted {
+    fn new(style: &Style) -> Self {
+        let dashes: Vec<String> = style.dashes.iter().map(|&d| number(d)).collect();
+        Self {
+            fill: style.fill.map_or("none", |colour| colour.hex()),
+            stroke: style.stroke.map(|colour| colour.hex()),
+            width: style.stroke.map(|_| number(style.width_px)),
+            dashes: (!dashes.is_empty()).then(|| dashes.join(" ")),
+        }
+    }
+}
+
+fn data(path: &Path) -> String {
+    let mut data = String::new();
+    for (points, closed) in &path.runs {
+        for (i, &Point { x, y }) in points.iter().enumerate() {
+            let pen = if i == 0 { 'M' } else { 'L' };
+            let (x, y) = (number(x), number(y));
+            write!(data, "{pen}{x} {y}").expect("a string takes everything");
+        }
+        if *closed {
+            data.push('Z');
+        }
+    }
+    data
+}
+
+/// A number to a hundredth of a pixel, without trailing zeros.
+fn number(value: f64) -> String {
+    let hundredths = (value * 100.0).round();
+    format!("{}", hundredths / 100.0 + 0.0)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::palette::Colour;
+
+    #[test]
+    fn numbers_are_short() {
+        assert_eq!(number(12.0), "12");
+        assert_eq!(number(-0.001), "0");
+        assert_eq!(number(1.0 / 3.0), "0.33");
+    }
+
+    #[test]
+    fn words_are_escaped() {
+        let text = Item::Text {
+            at: Point::default(),
+            anchor: Anchor::Middle,
+            words: "<script>&\"".into(),
+            colour: Colour::Ink,
+            bold: true,
+        };
+        let group = Group { key: "words", items: vec![text] };
+        assert_eq!(
+            svg_group(&group),
+            "<text x=\"0\" y=\"0\" fill=\"#1d2b3a\" text-anchor=\"middle\" \
+             font-weight=\"bold\">&lt;script&gt;&amp;&quot;</text>"
+        );
+    }
+
+    #[test]
+    fn a_path_with_two_runs() {
+        let mut path = Path::closed(vec![
+            Point { x: 0.0, y: 0.0 },
+            Point { x: 1.5, y: 0.0 },
+            Point { x: 0.0, y: 2.0 },
+        ]);
+        path.line(Point { x: 3.0, y: 3.0 }, Point { x: 4.0, y: 3.0 });
+        assert_eq!(data(&path), "M0 0L1.5 0L0 2ZM3 3L4 3");
+    }
+}
