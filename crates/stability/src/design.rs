@@ -147,7 +147,7 @@ pub struct FinSet {
 /// The outline of one fin. Distances run along the body from the front of the root
 /// towards the tail, and outwards from the root.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
+#[serde(rename_all = "snake_case", deny_unknown_fields)]
 pub enum Planform {
     /// Root and tip are parallel to the axis.
     #[serde(rename_all = "snake_case")]

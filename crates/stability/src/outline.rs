@@ -7,6 +7,9 @@ pub(crate) mod side_view;
 use crate::design::{Design, SectionKind};
 use profile::Profile;
 
+/// Places this close are the same: sums of lengths miss by the last bit.
+const SAME_PLACE_M: f64 = 1e-9;
+
 /// The body as stretches laid end to end, in metres.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Body {
@@ -102,8 +105,8 @@ impl Body {
         self.stretches
             .iter()
             .rev()
-            .find(|s| x_m >= s.front_m)
-            .filter(|s| x_m <= s.rear_m())
+            .find(|s| x_m >= s.front_m - SAME_PLACE_M)
+            .filter(|s| x_m <= s.rear_m() + SAME_PLACE_M)
             .map_or(0.0, |s| s.profile.radius_m(x_m - s.front_m))
     }
 

@@ -98,7 +98,10 @@ pub fn evaluate(design: &Design) -> Report {
     let stopped = faults.iter().any(|fault| fault.severity() == Severity::Stop);
     let figures = if stopped { None } else { figures(design) };
     if let Some(figures) = &figures {
-        faults.extend(crate::check::compare_with_measured(design, figures));
+        let compared = crate::check::compare_with_measured(design, figures);
+        let new = |fault: &Fault| faults.iter().all(|known| known.field != fault.field);
+        let more: Vec<Fault> = compared.into_iter().filter(new).collect();
+        faults.extend(more);
     }
     Report { faults, figures }
 }

@@ -10,6 +10,9 @@ use crate::outline::width_mm;
 /// own reach. Our judgement: fins often stand a little proud of the neck.
 const OVERHANG: f64 = 0.5;
 
+/// Places this close are the same: sums of lengths miss by the last bit.
+const SAME_PLACE_MM: f64 = 1e-6;
+
 pub(super) fn check(design: &Design, faults: &mut Vec<Fault>) {
     let mut push = |field, problem| faults.push(Fault { field, problem });
     let length_mm: f64 = design.sections.iter().map(|s| s.length_mm).sum();
@@ -67,7 +70,7 @@ pub(super) fn check(design: &Design, faults: &mut Vec<Fault>) {
         }
         let reach_mm = fin.reach_m() * 1000.0;
         let by_mm = set.start_mm + reach_mm - length_mm;
-        if set.start_mm >= length_mm {
+        if set.start_mm >= length_mm - SAME_PLACE_MM {
             push(field(FinField::Start), Problem::FinOffBody { length_mm });
         } else if by_mm > OVERHANG * reach_mm {
             push(field(FinField::Start), Problem::FinOverhangs { by_mm });
@@ -79,12 +82,13 @@ pub(super) fn check(design: &Design, faults: &mut Vec<Fault>) {
         }
     }
     for (i, weight) in design.weights.iter().enumerate() {
-        if weight.position_mm > length_mm {
+        if weight.position_mm > length_mm + SAME_PLACE_MM {
             let field = Field::Weight(i, WeightField::Position);
             push(field, Problem::WeightOutside { length_mm });
         }
     }
-    if design.measured.hanging_point_mm.is_some_and(|mm| mm > length_mm) {
+    let tail_mm = length_mm + SAME_PLACE_MM;
+    if design.measured.hanging_point_mm.is_some_and(|mm| mm > tail_mm) {
         let field = Field::Measured(MeasuredField::HangingPoint);
         push(field, Problem::HangingPointOutside { length_mm });
     }

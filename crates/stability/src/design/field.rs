@@ -137,9 +137,13 @@ impl Quantity {
         }
     }
 
-    /// The nearest value on the stored grid.
+    /// The nearest value on the stored grid. A number far out of all bounds, or not
+    /// finite, stays as it is.
     #[must_use]
     pub fn rounded(self, value: f64) -> f64 {
+        if !(value.abs() < 1e12) {
+            return value;
+        }
         let steps = self.steps_per_unit();
         // Adding zero turns a negative zero into a plain one.
         (value * steps).round() / steps + 0.0
@@ -721,5 +725,6 @@ mod tests {
             assert_eq!(quantity.rounded(rounded), rounded);
         }
         assert!(Quantity::Angle.rounded(-0.4).is_sign_positive());
+        assert_eq!(Quantity::Mass.rounded(1e307), 1e307);
     }
 }

@@ -167,8 +167,10 @@ impl Profile {
                 front + (rear - front) * t * t * (3.0 - 2.0 * t)
             }
             Curve::Ogive { base, arc } => {
+                // √(arc² − v²) − centre, written so that a slim ogive loses no digits.
                 let v = self.length - u;
-                (arc * arc - v * v).sqrt() - (arc - base)
+                let centre = arc - base;
+                u * (2.0 * self.length - u) / ((arc * arc - v * v).sqrt() + centre)
             }
             Curve::Ellipsoid { base } => base * (t * (2.0 - t)).sqrt(),
             Curve::Paraboloid { base } => base * t.sqrt(),
@@ -225,8 +227,8 @@ impl Profile {
                 let centre = arc - base;
                 let angle = libm::asin(l / arc);
                 let half_area = 0.5 * (arc * arc * angle - l * centre);
-                let about_base = (arc * arc * arc - centre * centre * centre) / 3.0
-                    - centre * l * l / 2.0;
+                // (arc³ − centre³)/3 − centre·l²/2, with l² = arc² − centre² multiplied out.
+                let about_base = base * base * (3.0 * arc - base) / 6.0;
                 (2.0 * half_area, 2.0 * (l * half_area - about_base))
             }
             Curve::Ellipsoid { base } => {
@@ -301,12 +303,17 @@ impl Profile {
         })
     }
 
-    /// ∫ f du over the section. The tolerance is relative to the size of the integrand,
-    /// which is taken in the middle and at the rear.
+    /// ∫ f du over the section.
+    ///
+    /// The library's stopping rule compares absolute sizes, so it is given an integral of
+    /// order one: over 0 to 1, of f divided by its size in the middle and at the rear.
     fn integral(&self, f: &dyn Fn(f64) -> f64) -> f64 {
         let l = self.length;
-        let scale = f(l / 2.0).abs().max(f(l).abs()) * l;
-        double_exponential::integrate(f, 0.0, l, QUADRATURE_TOLERANCE * scale).integral
+        let size = f(l / 2.0).abs().max(f(l).abs());
+        let unit = |t: f64| f(l * t) / size;
+        double_exponential::integrate(unit, 0.0, 1.0, QUADRATURE_TOLERANCE).integral
+            * size
+            * l
     }
 
     /// Points `(u, r)` from the front end to the rear end, no further than `tolerance_m`

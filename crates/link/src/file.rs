@@ -1,0 +1,299 @@
+//! A design as a file: JSON that a person can read.
+
+pub(crate) mod name;
+mod pretty;
+
+use noseward_stability::Design;
+use serde::de::IgnoredAny;
+use serde::{Deserialize, Serialize};
+use serde_json::error::Category;
+
+use crate::link::{Damage, Opened, open_hash};
+
+/// Bytes of a text that is opened as a file, at most: 256 KiB.
+pub const FILE_BYTES: usize = 256 * 1024;
+
+const MARK: &str = "rocket";
+const VERSION: u32 = 1;
+
+/// Why a text cannot be opened. Its own text is for a pupil, and says how to mend it.
+///
+/// Lines and columns count from 1.
+#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+#[non_exhaustive]
+pub enum FileError {
+    /// It is larger than [`FILE_BYTES`].
+    #[error(
+        "This file is too large to be a rocket ({} KB). Choose a file that this page \
+         saved.",
+        bytes / 1024
+    )]
+    TooLarge {
+        /// Its size.
+        bytes: usize,
+    },
+    /// It is neither a rocket file, nor a design, nor does it hold a link.
+    #[error(
+        "There is no rocket in this. Choose a file that this page saved, or paste a whole \
+         link."
+    )]
+    NotARocket,
+    /// It has a version that is not known here.
+    #[error(
+        "This file was saved by a newer version of this page. Reload the page, then open \
+         the file again."
+    )]
+    Newer {
+        /// The version it names.
+        version: u32,
+    },
+    /// It stops in the middle.
+    #[error(
+        "This file ends too early, in line {line}. Part of it is missing: copy or save \
+         it again."
+    )]
+    EndsEarly {
+        /// Its last line.
+        line: usize,
+    },
+    /// It is not JSON.
+    #[error(
+        "The file cannot be read at line {line}, column {column}. Look there for a comma, \
+         quotation mark or bracket too many or too few ({detail})."
+    )]
+    Syntax {
+        /// Where reading stopped.
+        line: usize,
+        /// Where reading stopped.
+        column: usize,
+        /// What a programmer would want to know.
+        detail: String,
+    },
+    /// It is JSON, but not of a design.
+    #[error(
+        "Something does not belong in a rocket file at line {line}, column {column}, or \
+         just before it: {detail}. Mend it there, or save the rocket again."
+    )]
+    Content {
+        /// Where reading stopped.
+        line: usize,
+        /// Where reading stopped.
+        column: usize,
+        /// What was found, and what was expected.
+        detail: String,
+    },
+    /// It holds a link that cannot be opened whole.
+    #[error(transparent)]
+    Link(Damage),
+}
+
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct File<D> {
+    noseward: String,
+    version: u32,
+    design: D,
+}
+
+/// As much of a file as tells what it is.
+#[derive(Deserialize)]
+struct Outline {
+    noseward: Option<String>,
+    version: Option<u32>,
+    sections: Option<IgnoredAny>,
+}
+
+/// The text of a file for the design, with [`Design::rounded`]: JSON that ends with a
+/// new line.
+///
+/// JSON has no way to write a number that is not finite: it becomes `null`, and
+/// [`open_file`] will name its line. [`check`](noseward_stability::check()) stops at such
+/// a number too.
+#[must_use]
+pub fn to_file(design: &Design) -> String {
+    let design = design.clone().rounded();
+    pretty::json(&File { noseward: MARK.into(), version: VERSION, design })
+}
+
+/// Opens a text: a rocket file, a bare design as the JavaScript call takes it, or any
+/// text that holds a link, of which the first counts.
+///
+/// The design comes [rounded](Design::rounded); whether it makes sense is for
+/// [`check`](noseward_stability::check()) to say.
+///
+/// # Errors
+///
+/// Each way in which it can fail is a variant of [`FileError`]. A link that was cut short
+/// is [`Damage::CutShort`] here; [`open_hash`] shows what arrived of it.
+pub fn open_file(text: &str) -> Result<Design, FileError> {
+    if text.len() > FILE_BYTES {
+        return Err(FileError::TooLarge { bytes: text.len() });
+    }
+    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+    if !text.trim_start().starts_with('{') {
+        return open_link_in(text);
+    }
+    let outline: Outline = parse(text)?;
+    let design = match (outline.noseward.as_deref(), outline.version) {
+        (Some(MARK), Some(version)) if version > VERSION => {
+            return Err(FileError::Newer { version });
+        }
+        (Some(MARK), Some(0)) => return Err(FileError::NotARocket),
+        (Some(MARK), _) => parse::<File<Design>>(text)?.design,
+        (Some(_), _) => return Err(FileError::NotARocket),
+        (None, _) if outline.sections.is_none() => return Err(FileError::NotARocket),
+        (None, _) => parse(text)?,
+    };
+    Ok(design.rounded())
+}
+
+fn open_link_in(text: &str) -> Result<Design, FileError> {
+    let marked = text.match_indices('#').map(|(i, _)| &text[i..]);
+    for candidate in std::iter::once(text).chain(marked) {
+        match open_hash(candidate) {
+            Opened::Nothing => {}
+            Opened::Design(design) => return Ok(design),
+            Opened::Partial { .. } => return Err(FileError::Link(Damage::CutShort)),
+            Opened::Damaged(damage) => return Err(FileError::Link(damage)),
+        }
+    }
+    Err(FileError::NotARocket)
+}
+
+fn parse<'a, T: Deserialize<'a>>(text: &'a str) -> Result<T, FileError> {
+    serde_json::from_str(text).map_err(|error| {
+        let (line, column) = (error.line(), error.column());
+        let place = format!(" at line {line} column {column}");
+        let detail = error.to_string();
+        let detail = detail.strip_suffix(&place).unwrap_or(&detail).to_owned();
+        match error.classify() {
+            Category::Eof => FileError::EndsEarly { line },
+            Category::Data => FileError::Content { line, column, detail },
+            Category::Syntax | Category::Io => FileError::Syntax { line, column, detail },
+        }
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::hash;
+    use noseward_stability::{BottleSize, Example};
+
+    #[test]
+    fn what_is_saved_can_be_opened() {
+        let examples = Example::ALL.map(Example::design);
+        let bottles = BottleSize::ALL.map(BottleSize::design);
+        for design in examples.into_iter().chain(bottles) {
+            let text = to_file(&design);
+            assert_eq!(open_file(&text), Ok(design.clone()), "{text}");
+            let bare = serde_json::to_string(&design).unwrap();
+            assert_eq!(open_file(&bare), Ok(design.clone()));
+            let windows = format!("\u{feff}{}", text.replace('\n', "\r\n"));
+            assert_eq!(open_file(&windows), Ok(design));
+        }
+    }
+
+    #[test]
+    fn numbers_are_put_on_the_grid() {
+        let mut design = Example::Tern.design();
+        design.sections[0].length_mm = 90.04;
+        let bare = serde_json::to_string(&design).unwrap();
+        assert_eq!(open_file(&bare), Ok(Example::Tern.design()));
+        assert_eq!(to_file(&design), to_file(&Example::Tern.design()));
+    }
+
+    #[test]
+    fn a_text_that_holds_a_link_will_do() {
+        let design = Example::Gannet.design();
+        let link = hash(&design);
+        for text in [
+            link.clone(),
+            format!("#{link}\n"),
+            format!("Our rocket #1, from class 8#b:\nhttps://x.test/#{link}. Good?\n"),
+            format!("(https://x.test/?a=b#{link})"),
+        ] {
+            assert_eq!(open_file(&text), Ok(design.clone()), "{text}");
+        }
+        let cut = format!("https://x.test/#{}", &link[..link.len() - 9]);
+        assert_eq!(open_file(&cut), Err(FileError::Link(Damage::CutShort)));
+        let newer = FileError::Link(Damage::Newer { version: 7 });
+        assert_eq!(open_file("see #r7.AAAA"), Err(newer));
+    }
+
+    #[test]
+    fn what_is_no_rocket_is_said_to_be_none() {
+        for text in [
+            "",
+            "\n",
+            "hello #there",
+            "[1, 2]",
+            "{}",
+            "{\"name\": \"Tern\"}",
+            "{\"noseward\": \"boat\", \"version\": 1, \"design\": {}}",
+            "{\"noseward\": \"rocket\", \"version\": 0}",
+        ] {
+            assert_eq!(open_file(text), Err(FileError::NotARocket), "{text}");
+        }
+    }
+
+    #[test]
+    fn a_newer_file_is_refused_whatever_it_holds() {
+        let text = r#"{"noseward": "rocket", "version": 2, "stages": [{"motor": 1}]}"#;
+        assert_eq!(open_file(text), Err(FileError::Newer { version: 2 }));
+        let both = r#"{"noseward": "rocket", "version": 3, "design": {"sections": 4}}"#;
+        assert_eq!(open_file(both), Err(FileError::Newer { version: 3 }));
+    }
+
+    #[test]
+    fn the_place_of_a_mistake_is_named() {
+        let text = to_file(&Example::Puffin.design());
+        let line_of = |needle: &str| {
+            1 + text.lines().position(|line| line.contains(needle)).unwrap()
+        };
+
+        let comma = text.replacen("\"version\": 1,", "\"version\": 1", 1);
+        let error = open_file(&comma).unwrap_err();
+        assert!(matches!(error, FileError::Syntax { line: 4, .. }), "{error:?}");
+        assert!(error.to_string().contains("line 4, column"), "{error}");
+
+        let kind = text.replacen("\"ogive\"", "\"ogre\"", 1);
+        let error = open_file(&kind).unwrap_err();
+        let FileError::Content { line, detail, .. } = &error else { panic!("{error:?}") };
+        assert_eq!(*line, line_of("ogive"));
+        assert!(detail.contains("ogre") && detail.contains("ogive"), "{detail}");
+        assert!(!detail.contains("line"), "the place is said once: {detail}");
+
+        let field = text.replacen("\"start_mm\"", "\"start_cm\"", 1);
+        let error = open_file(&field).unwrap_err();
+        let FileError::Content { line, .. } = error else { panic!("{error:?}") };
+        assert_eq!(line, line_of("start_mm"));
+
+        let error = open_file(&text[..text.len() / 2]).unwrap_err();
+        assert!(matches!(error, FileError::EndsEarly { .. }), "{error:?}");
+    }
+
+    #[test]
+    fn a_missing_number_is_named_not_guessed() {
+        let mut design = Example::Puffin.design();
+        design.weights[0].mass_g = f64::NAN;
+        let text = to_file(&design);
+        let error = open_file(&text).unwrap_err();
+        let FileError::Content { line, .. } = error else { panic!("{error:?}") };
+        assert!(text.lines().nth(line - 1).unwrap().contains("\"mass_g\": null"));
+    }
+
+    #[test]
+    fn size_and_depth_are_bounded() {
+        let large = " ".repeat(FILE_BYTES + 1);
+        let error = open_file(&large).unwrap_err();
+        assert_eq!(error, FileError::TooLarge { bytes: FILE_BYTES + 1 });
+        assert!(error.to_string().contains("256 KB"));
+        let deep = format!("{{\"a\": {}", "[".repeat(100_000));
+        assert!(open_file(&deep).is_err());
+        let links = "#r1.".repeat(60_000);
+        assert!(open_file(&links).is_err());
+        let hashes = "#".repeat(FILE_BYTES);
+        assert_eq!(open_file(&hashes), Err(FileError::NotARocket));
+    }
+}

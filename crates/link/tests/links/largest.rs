@@ -1,0 +1,95 @@
+//! The largest design without a fault that stops it, and what a link takes.
+
+use noseward_link::{Opened, hash, open_hash};
+use noseward_stability::{
+    BottleSize, Design, Example, FinSet, Mass, Measured, Planform, Quantity, Section,
+    SectionKind, Severity, Weight, check, limits,
+};
+
+/// Characters of a link with its `#`.
+fn length(design: &Design) -> usize {
+    hash(design).len() + "#".len()
+}
+
+/// Twelve corners there and, a little further forward, twelve back, each as far from the
+/// last as a fin allows. The edges do not cross: both ways only ever climb, or descend,
+/// and keep their distance.
+fn zigzag() -> Planform {
+    let reach = limits::FIN_REACH_MM;
+    let half = limits::FIN_POINTS.1 / 2;
+    let corner = |k: usize, forward: f64| {
+        let along = if k.is_multiple_of(2) { -reach + 10.0 } else { reach };
+        [along - forward, Quantity::Length.rounded(reach - 70.0 * k as f64)]
+    };
+    let there = (0..half).map(|k| corner(k, 0.0));
+    let back = (0..half).rev().map(|k| corner(k, 10.0));
+    Planform::PointsMm(there.chain(back).collect())
+}
+
+fn largest() -> Design {
+    let mass = Mass::WeighedG(limits::MASS_G);
+    let section = Section {
+        kind: SectionKind::Tube,
+        length_mm: limits::LENGTH_MM,
+        diameter_mm: Some(limits::DIAMETER_MM.1),
+        closed_front: true,
+        mass,
+    };
+    let set = FinSet {
+        count: limits::FIN_COUNT.1,
+        start_mm: limits::LENGTH_MM,
+        roll_deg: -360.0,
+        planform: zigzag(),
+        mass,
+    };
+    let weight = |label: &str| Weight {
+        label: label.into(),
+        mass_g: limits::MASS_G,
+        position_mm: limits::LENGTH_MM,
+    };
+    let mut weights = vec![weight(""); limits::WEIGHTS];
+    let mut left = limits::TEXT_BYTES - 4 * limits::LABEL_CHARS;
+    for weight in &mut weights {
+        let letters = left.min(limits::LABEL_CHARS);
+        weight.label = "a".repeat(letters);
+        left -= letters;
+    }
+    Design {
+        name: "🚀".repeat(limits::LABEL_CHARS),
+        sections: vec![section; limits::SECTIONS],
+        fins: vec![set; limits::FIN_SETS],
+        weights,
+        measured: Measured {
+            total_mass_g: Some(limits::MASS_G),
+            hanging_point_mm: Some(limits::LENGTH_MM),
+        },
+    }
+}
+
+#[test]
+fn the_largest_design_fits() {
+    let design = largest();
+    let stops: Vec<_> = check(&design)
+        .into_iter()
+        .filter(|fault| fault.severity() == Severity::Stop)
+        .collect();
+    assert_eq!(stops, []);
+    // Its text is as long as it may be, so one letter more is refused.
+    let mut longer = design.clone();
+    longer.weights[11].label.push('a');
+    assert!(check(&longer).iter().any(|fault| fault.severity() == Severity::Stop));
+
+    // The sum in `FORMATS.md`, which takes the longest form of every value.
+    assert_eq!(length(&design), 986);
+    assert!(length(&design) <= 1000);
+    assert_eq!(open_hash(&hash(&design)), Opened::Design(design));
+}
+
+#[test]
+fn an_ordinary_design_is_short() {
+    let examples = Example::ALL.map(Example::design);
+    assert_eq!(examples.each_ref().map(length), [111, 83, 104, 92]);
+    let bottles = BottleSize::ALL.map(BottleSize::design);
+    assert_eq!(bottles.each_ref().map(length), [47; 6]);
+    assert_eq!(length(&Design::default()), 20);
+}

@@ -1,0 +1,151 @@
+//! The checks, in the order in which they stop soonest.
+
+use crate::browsers::{self, Chromium};
+use crate::command::{cargo, run};
+use crate::toolchain::{self, TARGET, Toolchain};
+use crate::{axe, bundle, serve, sizes};
+use anyhow::Result;
+use std::path::{Path, PathBuf};
+use std::process::Command;
+
+const PAGE_TESTS: &str = "noseward-page-tests";
+
+/// Runs every check.
+pub(crate) fn everything(root: &Path) -> Result<()> {
+    heading("prepare");
+    let toolchain = toolchain::find()?;
+    toolchain::add_components(root)?;
+    let tools = PageTools::prepare(root)?;
+    code(root, toolchain)?;
+    built_page(root, &tools, &[])?;
+    println!("\nAll checks passed.");
+    Ok(())
+}
+
+/// Runs the checks that need neither the built page nor a browser.
+pub(crate) fn unit(root: &Path) -> Result<()> {
+    heading("prepare");
+    let toolchain = toolchain::find()?;
+    toolchain::add_components(root)?;
+    code(root, toolchain)?;
+    println!("\nAll checks passed that need no page.");
+    Ok(())
+}
+
+/// Builds the page, weighs it and tests it in a browser; `filter` goes to
+/// `cargo test`.
+pub(crate) fn page(root: &Path, filter: &[&str]) -> Result<()> {
+    heading("prepare");
+    let tools = PageTools::prepare(root)?;
+    built_page(root, &tools, filter)?;
+    println!("\nAll checks of the page passed.");
+    Ok(())
+}
+
+/// What the page tests need beside Rust.
+#[derive(Debug)]
+pub(crate) struct PageTools {
+    chromium: Chromium,
+    axe: PathBuf,
+}
+
+impl PageTools {
+    /// Finds the tools, and brings what is missing.
+    pub(crate) fn prepare(root: &Path) -> Result<Self> {
+        Ok(Self { chromium: browsers::find()?, axe: axe::prepare(root)? })
+    }
+}
+
+/// `cargo test` of the page tests, told where the page and the tools are.
+pub(crate) fn page_tests(root: &Path, tools: &PageTools) -> Result<Command> {
+    let mut command = cargo(root);
+    command
+        .args(["test", "--locked", "--package", PAGE_TESTS])
+        .env("NOSEWARD_PAGE", serve::in_background(root)?)
+        .env("NOSEWARD_CHROMIUM", &tools.chromium.browser)
+        .env("NOSEWARD_CHROMEDRIVER", &tools.chromium.driver)
+        .env("NOSEWARD_AXE", &tools.axe);
+    Ok(command)
+}
+
+/// Prints the name of the step that follows.
+pub(crate) fn heading(step: &str) {
+    println!("\n=== {step} ===");
+}
+
+fn code(root: &Path, toolchain: Toolchain) -> Result<()> {
+    heading("format");
+    run(cargo(root).args(["fmt", "--all", "--check"]), "run: cargo fmt --all")?;
+
+    heading("lints");
+    let remedy = "mend what it names above";
+    let warnings = ["--", "--deny", "warnings"];
+    let clippy = ["clippy", "--locked"];
+    run(
+        cargo(root).args(clippy).args(["--workspace", "--all-targets"]).args(warnings),
+        remedy,
+    )?;
+    match toolchain {
+        Toolchain::Active => {
+            let page = ["--package", "noseward-web", "--target", TARGET];
+            run(cargo(root).args(clippy).args(page).args(warnings), remedy)?;
+        }
+        Toolchain::Debian => {
+            println!("(not for {TARGET}: Debian's toolchain for it has no clippy)");
+        }
+    }
+
+    heading("unit, reference and documentation tests");
+    run(
+        cargo(root).args(["test", "--locked", "--workspace", "--exclude", PAGE_TESTS]),
+        "a failed test is named above",
+    )?;
+
+    heading("documentation");
+    run(
+        cargo(root)
+            .args(["doc", "--locked", "--workspace", "--no-deps"])
+            .env("RUSTDOCFLAGS", "--deny warnings"),
+        remedy,
+    )
+}
+
+fn built_page(root: &Path, tools: &PageTools, filter: &[&str]) -> Result<()> {
+    heading("build");
+    let files = bundle::build(root)?;
+
+    heading("sizes");
+    sizes::check(&files)?;
+
+    heading("page tests");
+    run(
+        page_tests(root, tools)?.args(test_arguments(filter)),
+        "a failed test is named above; pictures and logs are in target/page-tests/",
+    )
+}
+
+/// The filter, and at most two browsers at once: more only wait for each other.
+fn test_arguments<'a>(filter: &[&'a str]) -> Vec<&'a str> {
+    let mut arguments = filter.to_vec();
+    if !filter.contains(&"--") {
+        arguments.push("--");
+    }
+    arguments.push("--test-threads=2");
+    arguments
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_filter_stands_before_the_options_of_the_test_program() {
+        assert_eq!(test_arguments(&[]), ["--", "--test-threads=2"]);
+        assert_eq!(test_arguments(&["link"]), ["link", "--", "--test-threads=2"]);
+        let own = ["link", "--", "--nocapture"];
+        assert_eq!(
+            test_arguments(&own),
+            ["link", "--", "--nocapture", "--test-threads=2"]
+        );
+    }
+}

@@ -1,0 +1,74 @@
+//! The project's one command: builds the page, serves it on this machine, and
+//! runs every check.
+//!
+//! ```text
+//! cargo run                        build the page and serve it on 127.0.0.1
+//! cargo run -- build               leave the page in dist/
+//! cargo run -- test                every check, as the continuous integration runs it
+//! cargo run -- test unit           the checks that need no page
+//! cargo run -- test page [filter]  the page, its size, its tests in a browser
+//! cargo run -- bench               the measurements
+//! ```
+
+#![expect(clippy::print_stdout, reason = "a command-line tool")]
+
+mod assemble;
+mod axe;
+mod benches;
+mod bindings;
+mod browsers;
+mod bundle;
+mod checks;
+mod command;
+mod compile;
+mod debian;
+mod dist;
+mod names;
+mod policy;
+mod serve;
+mod sizes;
+mod toolchain;
+
+use std::env;
+use std::path::Path;
+use std::process::ExitCode;
+
+const USAGE: &str = "\
+usage: cargo run                        build the page and serve it on 127.0.0.1
+       cargo run -- build               leave the page in dist/
+       cargo run -- test                run every check
+       cargo run -- test unit           run the checks that need no page
+       cargo run -- test page [filter]  build the page, weigh it, test it in a browser
+       cargo run -- bench               measure";
+
+fn main() -> ExitCode {
+    let arguments: Vec<String> = env::args().skip(1).collect();
+    let words: Vec<&str> = arguments.iter().map(String::as_str).collect();
+    let root = Path::new(env!("CARGO_MANIFEST_DIR"))
+        .ancestors()
+        .nth(2)
+        .expect("this crate lies two folders below the workspace");
+    let outcome = match words.as_slice() {
+        [] | ["serve"] => serve::build_and_serve(root),
+        ["build"] => bundle::build(root).map(|_| ()),
+        ["test"] => checks::everything(root),
+        ["test", "unit"] => checks::unit(root),
+        ["test", "page", filter @ ..] => checks::page(root, filter),
+        ["bench"] => benches::run_all(root),
+        ["help" | "--help" | "-h"] => {
+            println!("{USAGE}");
+            Ok(())
+        }
+        _ => {
+            eprintln!("there is no command `{}`\n{USAGE}", words.join(" "));
+            return ExitCode::from(2);
+        }
+    };
+    match outcome {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(error) => {
+            eprintln!("\nfailed: {error:#}");
+            ExitCode::FAILURE
+        }
+    }
+}

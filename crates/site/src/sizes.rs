@@ -1,0 +1,80 @@
+//! Weighs what a first visit loads.
+
+use crate::assemble::File;
+use anyhow::{Result, ensure};
+use brotli::enc::BrotliEncoderParams;
+
+/// The most that a first visit may load, in bytes after brotli: a page for schools
+/// has to start soon on a slow line and an old machine.
+const BUDGET: usize = 160 * 1024;
+
+/// Prints the size of each file of a first visit, and fails when their sum is over
+/// the budget.
+pub(crate) fn check(files: &[File]) -> Result<()> {
+    println!("{:<32} {:>9} {:>9}", "first visit", "bytes", "brotli");
+    let mut total = 0;
+    for file in files.iter().filter(|file| file.first_visit) {
+        let size = compressed(&file.bytes)?;
+        total += size;
+        println!("{:<32} {:>9} {size:>9}", file.name, file.bytes.len());
+    }
+    println!("{:<32} {:>9} {total:>9}  of {BUDGET}", "together", "");
+    within_budget(total)
+}
+
+fn within_budget(total: usize) -> Result<()> {
+    ensure!(
+        total <= BUDGET,
+        "a first visit loads {total} bytes, {} more than the budget of {BUDGET} in \
+         crates/site/src/sizes.rs; see in the table above which file grew",
+        total - BUDGET
+    );
+    Ok(())
+}
+
+/// The number of bytes that brotli makes of some bytes at its best.
+fn compressed(bytes: &[u8]) -> Result<usize> {
+    let mut out = Vec::new();
+    let best = BrotliEncoderParams { quality: 11, ..BrotliEncoderParams::default() };
+    brotli::BrotliCompress(&mut &*bytes, &mut out, &best)?;
+    Ok(out.len())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_budget_itself_is_allowed_and_one_byte_more_is_not() {
+        assert!(within_budget(BUDGET).is_ok());
+        let error = within_budget(BUDGET + 1).unwrap_err().to_string();
+        assert!(error.contains("1 more than"), "{error}");
+    }
+
+    #[test]
+    fn only_files_of_a_first_visit_count() {
+        // A xorshift generator (Marsaglia 2003): nothing that brotli could shorten.
+        let mut state: u64 = 1;
+        let noise: Vec<u8> = std::iter::repeat_with(|| {
+            state ^= state << 13;
+            state ^= state >> 7;
+            state ^= state << 17;
+            state.to_le_bytes()[0]
+        })
+        .take(BUDGET + 1)
+        .collect();
+        let file = |first_visit| File {
+            name: "noseward.js".to_owned(),
+            bytes: noise.clone(),
+            first_visit,
+        };
+        assert!(check(&[file(false)]).is_ok());
+        assert!(check(&[file(false), file(true)]).is_err());
+    }
+
+    #[test]
+    fn repetition_compresses_well() {
+        let size = compressed(&[b'a'; 10_000]).unwrap();
+        assert!(size > 0 && size < 50, "{size}");
+    }
+}

@@ -1,0 +1,418 @@
+//! The page as a test sees it.
+
+use crate::axe::{self, Violation};
+use crate::driver::Browser;
+use crate::settings;
+use anyhow::{Context, Result, bail, ensure};
+use serde_json::{Value, json};
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::sync::Mutex;
+use std::time::{Duration, Instant};
+use thirtyfour::common::print::{PrintPage, PrintParameters};
+use thirtyfour::extensions::query::ElementQueryable;
+use thirtyfour::{BrowserLogEntry, By, Key, TypingData, WebElement};
+
+/// How long something may take to appear: far longer than it does, because a busy
+/// machine is no fault of the page.
+const PATIENCE: Duration = Duration::from_secs(30);
+/// How often to look.
+const PAUSE: Duration = Duration::from_millis(25);
+
+/// The page in a browser of its own, with a fresh profile.
+///
+/// Two values at once are two people: they share nothing. Dropping one closes its
+/// browser. Every method fails with a sentence rather than panics, so a test ends
+/// with `?` where the page did not answer.
+#[derive(Debug)]
+pub struct Page {
+    browser: Browser,
+    address: String,
+    log: Mutex<Vec<BrowserLogEntry>>,
+}
+
+impl Page {
+    /// Opens the page in a window of exactly this size, in CSS pixels, and waits
+    /// until it is ready.
+    ///
+    /// # Errors
+    ///
+    /// When no browser starts, or when the page does not become ready.
+    pub async fn open(viewport_width: u32, viewport_height: u32) -> Result<Self> {
+        let page = Self::unopened(viewport_width, viewport_height).await?;
+        page.goto("").await?;
+        Ok(page)
+    }
+
+    /// A browser that has not loaded the page yet: for a test that prepares the
+    /// browser first. Continue with [`Page::visit`] or [`Page::goto`].
+    ///
+    /// # Errors
+    ///
+    /// When no browser starts.
+    pub async fn unopened(viewport_width: u32, viewport_height: u32) -> Result<Self> {
+        let address = settings::page_address()?;
+        let browser = Browser::start().await?;
+        let page = Self { browser, address, log: Mutex::default() };
+        page.set_viewport(viewport_width, viewport_height).await?;
+        Ok(page)
+    }
+
+    /// The address of the page, with a `/` at its end.
+    #[must_use]
+    pub fn address(&self) -> &str {
+        &self.address
+    }
+
+    /// Loads the page afresh with this text after the `#` (none for an empty one),
+    /// and waits until it is ready.
+    ///
+    /// To change the hash of the page that is open, as a link on it does, evaluate
+    /// `location.hash = '…'`.
+    ///
+    /// # Errors
+    ///
+    /// When the page does not become ready.
+    pub async fn goto(&self, hash: &str) -> Result<()> {
+        self.visit(hash).await?;
+        self.ready().await
+    }
+
+    /// Loads the page afresh like [`Page::goto`], but does not wait for more than
+    /// its files.
+    ///
+    /// # Errors
+    ///
+    /// When the browser cannot load it.
+    pub async fn visit(&self, hash: &str) -> Result<()> {
+        // An address that differs in its hash alone would not be loaded again.
+        self.session().goto("about:blank").await?;
+        let hash = hash.trim_start_matches('#');
+        let mark = if hash.is_empty() { "" } else { "#" };
+        let address = format!("{}{mark}{hash}", self.address);
+        self.session()
+            .goto(&address)
+            .await
+            .with_context(|| format!("{address} cannot be loaded"))
+    }
+
+    /// Loads another file of the page's folder, such as the types.
+    ///
+    /// # Errors
+    ///
+    /// When the browser cannot load it.
+    pub async fn visit_file(&self, name: &str) -> Result<()> {
+        Ok(self.session().goto(format!("{}{name}", self.address)).await?)
+    }
+
+    /// Loads the page again, as the browser's button does, and waits until it is
+    /// ready.
+    ///
+    /// # Errors
+    ///
+    /// When the page does not become ready.
+    pub async fn reload(&self) -> Result<()> {
+        self.session().refresh().await?;
+        self.ready().await
+    }
+
+    /// Waits until the page says that its first drawing is on the screen.
+    ///
+    /// # Errors
+    ///
+    /// When it does not; with what the page shows and what its console says.
+    pub async fn ready(&self) -> Result<()> {
+        let waited =
+            self.wait_until("document.documentElement.dataset.state === 'ready'").await;
+        let Err(error) = waited else { return Ok(()) };
+        let state = self.eval("document.documentElement.dataset.state ?? 'none'").await?;
+        let shown = self.eval("document.body.innerText.slice(0, 300)").await?;
+        let console = self.console().await?;
+        Err(error.context(format!(
+            "the page is not ready: its state is {state}, it shows {shown}, its console \
+             says {console:#?}"
+        )))
+    }
+
+    /// Waits until a JavaScript expression is true; it may `await`.
+    ///
+    /// # Errors
+    ///
+    /// When it does not become true.
+    pub async fn wait_until(&self, condition: &str) -> Result<()> {
+        let start = Instant::now();
+        loop {
+            let last = self.eval(&format!("Boolean({condition})")).await;
+            if matches!(last, Ok(Value::Bool(true))) {
+                return Ok(());
+            }
+            if start.elapsed() > PATIENCE {
+                let last = last.map(|_| "false".to_owned());
+                let last = last.unwrap_or_else(|error| format!("{error:#}"));
+                bail!("after {} s still: {condition} is {last}", PATIENCE.as_secs());
+            }
+            tokio::time::sleep(PAUSE).await;
+        }
+    }
+
+    /// The value of a JavaScript expression; it may `await`.
+    ///
+    /// # Errors
+    ///
+    /// When the expression throws.
+    pub async fn eval(&self, js: &str) -> Result<Value> {
+        self.run(&format!("return (async () => ({js}))();")).await
+    }
+
+    /// Runs the body of a JavaScript function and gives what it returns.
+    ///
+    /// # Errors
+    ///
+    /// When the script throws.
+    pub async fn run(&self, js: &str) -> Result<Value> {
+        let returned = self.session().execute(js, Vec::new()).await;
+        let returned = returned.with_context(|| {
+            format!("a script failed: {}", js.chars().take(300).collect::<String>())
+        })?;
+        Ok(returned.json().clone())
+    }
+
+    /// The first element that fits a selector, as soon as there is one.
+    ///
+    /// # Errors
+    ///
+    /// When none appears.
+    pub async fn element(&self, css: &str) -> Result<WebElement> {
+        let query = self.session().query(By::Css(css)).wait(PATIENCE, PAUSE);
+        query.first().await.with_context(|| format!("nothing on the page fits {css}"))
+    }
+
+    /// The text of an element as a reader sees it.
+    ///
+    /// # Errors
+    ///
+    /// When there is no such element.
+    pub async fn text(&self, css: &str) -> Result<String> {
+        Ok(self.element(css).await?.text().await?)
+    }
+
+    /// What a field holds; for a check box or radio button, what it would send.
+    ///
+    /// # Errors
+    ///
+    /// When there is no such element, or when it is no field.
+    pub async fn value(&self, css: &str) -> Result<String> {
+        let value = self.element(css).await?.prop("value").await?;
+        value.with_context(|| format!("{css} is no field"))
+    }
+
+    /// Clicks an element where a mouse would.
+    ///
+    /// # Errors
+    ///
+    /// When there is no such element, or when another one covers it.
+    pub async fn click(&self, css: &str) -> Result<()> {
+        let clicked = self.element(css).await?.click().await;
+        clicked.with_context(|| format!("{css} cannot be clicked"))
+    }
+
+    /// Types into a field in place of what it holds, key by key.
+    ///
+    /// # Errors
+    ///
+    /// When there is no such field, or when it takes no keys.
+    pub async fn type_into(&self, css: &str, text: &str) -> Result<()> {
+        let field = self.element(css).await?;
+        let typed = async {
+            field.send_keys(Key::Control + "a").await?;
+            match text {
+                "" => field.send_keys(Key::Delete).await,
+                text => field.send_keys(text).await,
+            }
+        };
+        typed.await.with_context(|| format!("{css} takes no keys"))
+    }
+
+    /// Presses keys where the focus is: a text, a [`Key`], or `Key::Control + "a"`.
+    ///
+    /// # Errors
+    ///
+    /// When the focused element takes no keys.
+    pub async fn press(&self, keys: impl Into<TypingData>) -> Result<()> {
+        self.session().active_element().await?.send_keys(keys).await?;
+        Ok(())
+    }
+
+    /// The `id` of the element with the focus, empty when it has none.
+    ///
+    /// # Errors
+    ///
+    /// When the browser does not answer.
+    pub async fn focused_id(&self) -> Result<String> {
+        let id = self.eval("document.activeElement?.id ?? ''").await?;
+        Ok(id.as_str().unwrap_or_default().to_owned())
+    }
+
+    /// Makes the window show exactly this many CSS pixels.
+    ///
+    /// # Errors
+    ///
+    /// When the browser refuses.
+    pub async fn set_viewport(&self, width: u32, height: u32) -> Result<()> {
+        let size = json!({
+            "width": width, "height": height, "deviceScaleFactor": 1, "mobile": false
+        });
+        self.cdp("Emulation.setDeviceMetricsOverride", size).await?;
+        Ok(())
+    }
+
+    /// Slows the page's processor down by a factor; 1 is its own speed.
+    ///
+    /// # Errors
+    ///
+    /// When the browser refuses.
+    pub async fn throttle(&self, rate: f64) -> Result<()> {
+        self.cdp("Emulation.setCPUThrottlingRate", json!({ "rate": rate })).await?;
+        Ok(())
+    }
+
+    /// Pretends a setting of the reader's system, such as `prefers-color-scheme` and
+    /// `dark`. Replaces what was pretended before.
+    ///
+    /// # Errors
+    ///
+    /// When the browser refuses.
+    pub async fn prefer(&self, feature: &str, value: &str) -> Result<()> {
+        let features = json!({ "features": [{ "name": feature, "value": value }] });
+        self.cdp("Emulation.setEmulatedMedia", features).await?;
+        Ok(())
+    }
+
+    /// Lets the page save files, and gives the folder in which they appear.
+    ///
+    /// # Errors
+    ///
+    /// When the browser refuses.
+    pub async fn allow_downloads(&self, name: &str) -> Result<PathBuf> {
+        let folder = settings::output_folder()?.join("downloads").join(name);
+        if folder.exists() {
+            fs::remove_dir_all(&folder)?;
+        }
+        fs::create_dir_all(&folder)?;
+        let wish = json!({ "behavior": "allow", "downloadPath": folder });
+        self.cdp("Browser.setDownloadBehavior", wish).await?;
+        Ok(folder)
+    }
+
+    /// The content of a saved file, as soon as it is there.
+    ///
+    /// # Errors
+    ///
+    /// When it does not appear.
+    pub async fn downloaded(&self, path: &Path) -> Result<Vec<u8>> {
+        let start = Instant::now();
+        // The browser gives a file its name when it is complete.
+        while !path.exists() {
+            ensure!(start.elapsed() < PATIENCE, "{} is not saved", path.display());
+            tokio::time::sleep(PAUSE).await;
+        }
+        Ok(fs::read(path)?)
+    }
+
+    /// Sends a command of the browser's debugging protocol.
+    ///
+    /// # Errors
+    ///
+    /// When the browser refuses.
+    pub async fn cdp(&self, method: &str, parameters: Value) -> Result<Value> {
+        let answer = self.session().cdp().send_raw(method, parameters).await;
+        answer.with_context(|| format!("{method} failed"))
+    }
+
+    /// Saves what the window shows as target/page-tests/`name`.png.
+    ///
+    /// # Errors
+    ///
+    /// When the picture cannot be taken or written.
+    pub async fn screenshot(&self, name: &str) -> Result<PathBuf> {
+        self.save(name, "png", &self.session().screenshot_as_png().await?)
+    }
+
+    /// Prints the page on A4, saves it as target/page-tests/`name`.pdf, and gives the
+    /// path.
+    ///
+    /// # Errors
+    ///
+    /// When the page cannot be printed or the file not written.
+    pub async fn print(&self, name: &str) -> Result<PathBuf> {
+        let paper = PrintParameters {
+            page: PrintPage { width: 21.0, height: 29.7 },
+            ..PrintParameters::default()
+        };
+        self.save(name, "pdf", &self.session().print_page(paper).await?)
+    }
+
+    /// The errors on the console since the browser started: exceptions, files that
+    /// did not load, breaches of the content security policy.
+    ///
+    /// # Errors
+    ///
+    /// When the browser does not answer.
+    pub async fn errors(&self) -> Result<Vec<String>> {
+        let lines = self.console().await?;
+        Ok(lines.into_iter().filter(|line| line.starts_with("SEVERE")).collect())
+    }
+
+    /// The lines on the console since the browser started, each with its level first.
+    ///
+    /// # Errors
+    ///
+    /// When the browser does not answer.
+    pub async fn console(&self) -> Result<Vec<String>> {
+        // The driver gives each line once.
+        let new = self.session().browser_log().await?;
+        let mut log = self.log.lock().expect("no method panics while it holds the log");
+        log.extend(new);
+        let line = |entry: &BrowserLogEntry| format!("{} {}", entry.level, entry.message);
+        Ok(log.iter().map(line).collect())
+    }
+
+    /// The addresses of everything the page has loaded, itself included.
+    ///
+    /// # Errors
+    ///
+    /// When the browser does not answer.
+    pub async fn requests(&self) -> Result<Vec<String>> {
+        let entries = self
+            .eval(
+                "['navigation', 'resource'].flatMap(kind => \
+                 performance.getEntriesByType(kind)).map(entry => entry.name)",
+            )
+            .await?;
+        Ok(serde_json::from_value(entries)?)
+    }
+
+    /// The rules of accessibility that the page breaks as it is now.
+    ///
+    /// # Errors
+    ///
+    /// When axe-core is missing or fails.
+    pub async fn axe(&self) -> Result<Vec<Violation>> {
+        if self.eval("typeof axe").await? == "undefined" {
+            // Scripts of the driver are not bound by the page's policy.
+            self.run(&settings::axe_script()?).await?;
+        }
+        Violation::all(&self.run(axe::RUN).await?)
+    }
+
+    fn session(&self) -> &thirtyfour::WebDriver {
+        &self.browser.session
+    }
+
+    fn save(&self, name: &str, extension: &str, bytes: &[u8]) -> Result<PathBuf> {
+        let path = settings::output_folder()?.join(format!("{name}.{extension}"));
+        fs::write(&path, bytes)
+            .with_context(|| format!("{} cannot be written", path.display()))?;
+        Ok(path)
+    }
+}
