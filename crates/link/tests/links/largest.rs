@@ -88,7 +88,9 @@ fn the_largest_design_fits() {
 #[test]
 fn an_ordinary_design_is_short() {
     let examples = Example::ALL.map(Example::design);
-    assert_eq!(examples.each_ref().map(length), [111, 83, 104, 92]);
+    for example in &examples {
+        assert!(length(example) < 120, "{}: {}", example.name, length(example));
+    }
     let bottles = BottleSize::ALL.map(BottleSize::design);
     assert_eq!(bottles.each_ref().map(length), [47; 6]);
     assert_eq!(length(&Design::default()), 20);

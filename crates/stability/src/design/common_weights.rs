@@ -54,6 +54,6 @@ mod tests {
         let mass = |name| COMMON_WEIGHTS.iter().find(|w| w.name == name).unwrap().mass_g;
         assert_eq!(mass("US quarter"), Some(5.67));
         assert_eq!(mass("US dime"), Some(2.268));
-        assert_eq!(mass("modelling clay"), None);
+        assert_eq!(mass("clay"), None);
     }
 }

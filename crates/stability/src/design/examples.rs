@@ -44,7 +44,7 @@ impl Example {
                     bottle(65.0, 125.0, 55.0, 22.0),
                 ),
                 fins: vec![fins(4, 215.0, [110.0, 60.0, 55.0, 50.0], Material::Card300)],
-                weights: vec![weight("modelling clay", 20.0, 45.0)],
+                weights: vec![weight("clay", 20.0, 45.0)],
                 measured: Measured::default(),
             },
             Self::Tern => Design {
@@ -88,7 +88,7 @@ impl Example {
                     },
                 ],
                 fins: vec![fins(3, 245.0, [55.0, 30.0, 35.0, 25.0], Material::Card160)],
-                weights: vec![weight("modelling clay", 1.5, 35.0)],
+                weights: vec![weight("clay", 1.5, 35.0)],
                 measured: Measured::default(),
             },
         }

@@ -141,7 +141,7 @@ impl Quantity {
     /// finite, stays as it is.
     #[must_use]
     pub fn rounded(self, value: f64) -> f64 {
-        if !(value.abs() < 1e12) {
+        if value.is_nan() || value.abs() >= 1e12 {
             return value;
         }
         let steps = self.steps_per_unit();

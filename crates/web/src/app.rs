@@ -1,0 +1,470 @@
+//! The state of the page and what each message does to it. Knows no browser.
+
+mod edits;
+mod effect;
+mod history;
+mod message;
+mod notice;
+mod typed;
+
+use std::collections::BTreeMap;
+
+use noseward_link as link;
+use noseward_stability::{
+    BottleSize, Design, Example, Field, Part, Quantity, Report, Severity, UnitSystem,
+    Units, WeightField, evaluate,
+};
+
+pub(crate) use edits::{
+    Addition, Choice, MassChoice, PlanformChoice, place_field, stand_in,
+};
+pub(crate) use effect::Effect;
+pub(crate) use message::{Msg, Start};
+pub(crate) use notice::Notice;
+pub(crate) use typed::Unreadable;
+
+use history::History;
+
+/// Everything the page knows.
+#[derive(Debug)]
+pub(crate) struct State {
+    /// The rocket as typed so far.
+    pub(crate) design: Design,
+    /// What is known about it.
+    pub(crate) report: Report,
+    /// The last rocket that could be drawn, with its report.
+    pub(crate) drawn: (Design, Report),
+    /// Text that could not be read as a value; the design keeps the value before it.
+    pub(crate) drafts: BTreeMap<Field, Draft>,
+    pub(crate) units: Units,
+    /// Whether every measurement is shown, or only those that matter most.
+    pub(crate) all_measurements: bool,
+    /// Size of the sheet in pixels.
+    pub(crate) sheet_px: (f64, f64),
+    pub(crate) notice: Option<Notice>,
+    /// The rocket kept on this computer, while another one from a link is shown.
+    pub(crate) kept: Option<Box<Design>>,
+    /// Whether this browser lets the page keep anything.
+    pub(crate) can_keep: bool,
+    history: History,
+}
+
+/// Text in a field that could not be read.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Draft {
+    pub(crate) text: String,
+    pub(crate) why: Unreadable,
+}
+
+/// What the page finds when it opens.
+#[derive(Debug, Default)]
+pub(crate) struct Opening {
+    /// The address after `#`.
+    pub(crate) hash: String,
+    /// The file that was kept on this computer.
+    pub(crate) kept: Option<String>,
+    pub(crate) can_keep: bool,
+    pub(crate) units: UnitSystem,
+    pub(crate) all_measurements: bool,
+}
+
+impl State {
+    /// A link comes first, then what was kept, then the worked example.
+    pub(crate) fn new(opening: &Opening) -> Self {
+        let kept = opening.kept.as_deref().and_then(|text| link::open_file(text).ok());
+        let mut notice = None;
+        let from_link = match link::open_hash(&opening.hash) {
+            link::Opened::Nothing => None,
+            link::Opened::Design(design) => Some(design),
+            link::Opened::Partial { design, missing } => {
+                notice = Some(Notice::LinkCut(missing));
+                Some(design)
+            }
+            link::Opened::Damaged(fault) => {
+                notice = Some(Notice::LinkDamaged(fault));
+                None
+            }
+        };
+        let waiting = match (&from_link, &kept) {
+            (Some(shown), Some(mine)) if shown != mine => Some(Box::new(mine.clone())),
+            _ => None,
+        };
+        let design =
+            from_link.or(kept).unwrap_or_else(|| Example::Puffin.design().rounded());
+        let report = evaluate(&design);
+        let drawn = if report.figures.is_some() {
+            (design.clone(), report.clone())
+        } else {
+            let example = Example::Puffin.design();
+            let report = evaluate(&example);
+            (example, report)
+        };
+        Self {
+            design,
+            report,
+            drawn,
+            drafts: BTreeMap::new(),
+            units: Units { system: opening.units },
+            all_measurements: opening.all_measurements,
+            sheet_px: (640.0, 420.0),
+            notice,
+            kept: waiting,
+            can_keep: opening.can_keep,
+            history: History::default(),
+        }
+    }
+
+    /// Whether what is drawn is older than what is typed, because of a fault.
+    pub(crate) fn is_stale(&self) -> bool {
+        self.report.figures.is_none()
+    }
+
+    pub(crate) fn can_undo(&self) -> bool {
+        self.history.can_undo()
+    }
+
+    pub(crate) fn can_redo(&self) -> bool {
+        self.history.can_redo()
+    }
+
+    /// The faults that need mending, those of the typed text included, in order.
+    pub(crate) fn faults(&self) -> Vec<(Field, Severity, String)> {
+        let drafts = self.drafts.iter().map(|(&field, draft)| {
+            (field, Severity::Stop, draft.why.sentence(field, self.units))
+        });
+        let faults = self
+            .report
+            .faults
+            .iter()
+            .filter(|fault| !self.drafts.contains_key(&fault.field))
+            .map(|fault| {
+                (fault.field, fault.severity(), fault.problem.sentence(self.units))
+            });
+        let mut all: Vec<_> = drafts.chain(faults).collect();
+        all.sort_by_key(|(field, severity, _)| (*severity, *field));
+        all
+    }
+
+    /// What stands in a number's field: the text that could not be read, or the value.
+    pub(crate) fn text_of(&self, field: Field) -> String {
+        if let Some(draft) = self.drafts.get(&field) {
+            return draft.text.clone();
+        }
+        self.value_text(field)
+    }
+
+    fn value_text(&self, field: Field) -> String {
+        match field {
+            Field::Name => self.design.name.clone(),
+            Field::Weight(i, WeightField::Label) => {
+                self.design.weights.get(i).map(|w| w.label.clone()).unwrap_or_default()
+            }
+            _ => match (field.get(&self.design), field.quantity()) {
+                (Some(value), Some(quantity)) => quantity.number(value, self.units),
+                _ => String::new(),
+            },
+        }
+    }
+
+    /// Works everything out again after the design changed.
+    fn refresh(&mut self) {
+        self.report = evaluate(&self.design);
+        if self.report.figures.is_some() {
+            self.drawn = (self.design.clone(), self.report.clone());
+        }
+    }
+
+    /// Puts another design in place of the present one; undo brings it back.
+    fn replace(&mut self, design: Design) {
+        let before = std::mem::replace(&mut self.design, design.rounded());
+        self.history.record(before, None);
+        self.drafts.clear();
+        self.refresh();
+    }
+}
+
+/// What a message does. The only writer of the state.
+pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
+    match msg {
+        Msg::Typed { field, text } => typed_into(state, field, &text),
+        Msg::Left { field } => left(state, field),
+        Msg::Stepped { field, steps } => stepped(state, field, steps),
+        Msg::Take { field, value } => {
+            let mut effects = typed_into(state, field, &value);
+            effects.push(Effect::SetValue(field, state.text_of(field)));
+            effects.push(Effect::Focus(field.to_string()));
+            effects
+        }
+        Msg::Dragged { part, from_mm, by_px } => dragged(state, part, from_mm, by_px),
+        Msg::Chose { choice, value } => {
+            let mut design = state.design.clone();
+            if !edits::choose(&mut design, &state.report, choice, &value) {
+                return Vec::new();
+            }
+            state.replace(design);
+            changed(true)
+        }
+        Msg::Add(addition) => {
+            let mut design = state.design.clone();
+            let part = edits::add(&mut design, addition);
+            state.replace(design);
+            let mut effects = changed(true);
+            effects.push(Effect::Focus(format!("part:{part}")));
+            effects
+        }
+        Msg::Copy(part) => edited(state, edits::copy, part),
+        Msg::Remove(part) => edited(state, edits::remove, part),
+        Msg::MoveUp(part) => edited(state, |d, p| edits::swap(d, p, false), part),
+        Msg::MoveDown(part) => edited(state, |d, p| edits::swap(d, p, true), part),
+        Msg::AddCorner(set) => edited_in_place(state, |d| edits::add_corner(d, set)),
+        Msg::RemoveCorner(set, corner) => {
+            edited_in_place(state, |d| edits::remove_corner(d, set, corner))
+        }
+        Msg::Start(start) => {
+            let (design, name) = match start {
+                Start::Example(example) => {
+                    let design = example.design();
+                    let name = design.name.clone();
+                    (design, name)
+                }
+                Start::Bottle(size) => {
+                    (size.design(), format!("an empty {} litre bottle", size.litres()))
+                }
+            };
+            state.replace(design);
+            state.notice = Some(Notice::Started(name));
+            let mut effects = changed(true);
+            effects.push(Effect::CloseMenus);
+            effects
+        }
+        Msg::Undo => travelled(state, History::undo),
+        Msg::Redo => travelled(state, History::redo),
+        Msg::AllMeasurements(all) => {
+            state.all_measurements = all;
+            vec![Effect::RebuildSteps, Effect::Redraw, Effect::KeepView]
+        }
+        Msg::Units(system) => {
+            state.units = Units { system };
+            vec![Effect::RebuildSteps, Effect::Redraw, Effect::KeepView]
+        }
+        Msg::Go(field) => go(state, field),
+        Msg::CopyLink => vec![Effect::CopyLink(link::hash(&state.design))],
+        Msg::Copied { link, done } => {
+            state.notice =
+                Some(if done { Notice::Copied } else { Notice::CopyByHand(link) });
+            vec![Effect::Redraw]
+        }
+        Msg::Save => {
+            let (name, text) =
+                (link::file_name(&state.design), link::to_file(&state.design));
+            state.notice = Some(Notice::Saved(name.clone()));
+            vec![Effect::Download { name, text }, Effect::Redraw]
+        }
+        Msg::OpenText(text) => match link::open_file(&text) {
+            Ok(design) => {
+                state.replace(design);
+                state.notice = Some(Notice::Opened);
+                let mut effects = changed(true);
+                effects.push(Effect::CloseMenus);
+                effects
+            }
+            Err(error) => {
+                state.notice = Some(Notice::FileFault(error));
+                vec![Effect::Redraw]
+            }
+        },
+        Msg::HashChanged(hash) => hash_changed(state, &hash),
+        Msg::KeepThis => {
+            state.kept = None;
+            state.notice = None;
+            vec![Effect::Redraw, Effect::Keep]
+        }
+        Msg::BackToMine => {
+            let Some(mine) = state.kept.take() else { return Vec::new() };
+            state.replace(*mine);
+            state.notice = None;
+            changed(true)
+        }
+        Msg::Dismiss => {
+            state.notice = None;
+            vec![Effect::Redraw]
+        }
+        Msg::CouldNotKeep => {
+            state.can_keep = false;
+            vec![Effect::Redraw]
+        }
+        Msg::Resized { width_px, height_px } => {
+            state.sheet_px = (width_px, height_px);
+            vec![Effect::Redraw]
+        }
+    }
+}
+
+/// What follows a change of the design. A change of its structure, or of values that the
+/// person did not type, rebuilds the steps.
+fn changed(structure: bool) -> Vec<Effect> {
+    let mut effects = vec![Effect::Redraw, Effect::Keep];
+    if structure {
+        effects.insert(0, Effect::RebuildSteps);
+    }
+    effects
+}
+
+fn typed_into(state: &mut State, field: Field, text: &str) -> Vec<Effect> {
+    let mut design = state.design.clone();
+    let read = match field {
+        Field::Name => {
+            text.clone_into(&mut design.name);
+            Ok(())
+        }
+        Field::Weight(i, WeightField::Label) => match design.weights.get_mut(i) {
+            Some(weight) => {
+                text.clone_into(&mut weight.label);
+                Ok(())
+            }
+            None => return Vec::new(),
+        },
+        _ => {
+            let Some(quantity) = field.quantity() else { return Vec::new() };
+            typed::read(text, quantity, state.units).and_then(|value| {
+                let value = value.map(|v| quantity.rounded(v));
+                if field.set(&mut design, value) {
+                    Ok(())
+                } else if value.is_none() {
+                    Err(Unreadable::Empty)
+                } else {
+                    Err(Unreadable::NotWhole)
+                }
+            })
+        }
+    };
+    match read {
+        Ok(()) => {
+            state.drafts.remove(&field);
+            if design != state.design {
+                let before = std::mem::replace(&mut state.design, design);
+                state.history.record(before, Some(field));
+                state.refresh();
+            }
+        }
+        Err(why) => {
+            state.drafts.insert(field, Draft { text: text.to_owned(), why });
+        }
+    }
+    changed(false)
+}
+
+/// A field that is left shows its value as it is stored; text that could not be read
+/// stays.
+fn left(state: &mut State, field: Field) -> Vec<Effect> {
+    state.history.seal();
+    if state.drafts.contains_key(&field) {
+        return Vec::new();
+    }
+    vec![Effect::SetValue(field, state.value_text(field))]
+}
+
+fn stepped(state: &mut State, field: Field, steps: f64) -> Vec<Effect> {
+    let Some(quantity) = field.quantity() else { return Vec::new() };
+    let (least, most) = field.bounds();
+    let now = field.get(&state.design).or_else(|| stand_in(&state.design, field));
+    let step = quantity.key_step(state.units);
+    let value = (now.unwrap_or(least) + steps * step).clamp(least, most);
+    let text = quantity.number(quantity.rounded(value), state.units);
+    let mut effects = typed_into(state, field, &text);
+    effects.push(Effect::SetValue(field, text));
+    effects
+}
+
+fn dragged(state: &mut State, part: Part, from_mm: f64, by_px: f64) -> Vec<Effect> {
+    let Some(field) = place_field(part) else { return Vec::new() };
+    let sheet = crate::views::sheet(state);
+    let Some(scale) = noseward_drawing::mm_per_px(&state.drawn.0, &sheet) else {
+        return Vec::new();
+    };
+    let (least, most) = field.bounds();
+    // Whole millimetres: a hand on a mouse is no finer.
+    let value = (from_mm + by_px * scale).round().clamp(least, most);
+    let text = Quantity::Length.number(value, state.units);
+    let mut effects = typed_into(state, field, &text);
+    effects.push(Effect::SetValue(field, text));
+    effects
+}
+
+fn edited(
+    state: &mut State,
+    edit: impl Fn(&mut Design, Part) -> Option<Part>,
+    part: Part,
+) -> Vec<Effect> {
+    let mut design = state.design.clone();
+    let Some(next) = edit(&mut design, part) else { return Vec::new() };
+    state.replace(design);
+    let mut effects = changed(true);
+    effects.push(Effect::Focus(format!("part:{next}")));
+    effects
+}
+
+fn edited_in_place(state: &mut State, edit: impl Fn(&mut Design) -> bool) -> Vec<Effect> {
+    let mut design = state.design.clone();
+    if !edit(&mut design) {
+        return Vec::new();
+    }
+    state.replace(design);
+    changed(true)
+}
+
+fn travelled(
+    state: &mut State,
+    travel: impl Fn(&mut History, Design) -> Option<Design>,
+) -> Vec<Effect> {
+    let Some(design) = travel(&mut state.history, state.design.clone()) else {
+        return Vec::new();
+    };
+    state.design = design;
+    state.drafts.clear();
+    state.refresh();
+    changed(true)
+}
+
+/// To a field that a fault names; all measurements are shown if it is not among the few.
+fn go(state: &mut State, field: Field) -> Vec<Effect> {
+    let id = crate::views::target_of(field);
+    let mut effects = Vec::new();
+    if !crate::views::is_shown(state, field) {
+        state.all_measurements = true;
+        effects.extend([Effect::RebuildSteps, Effect::KeepView, Effect::Redraw]);
+    }
+    effects.push(Effect::Focus(id));
+    effects
+}
+
+/// Somebody put another link into the address bar.
+fn hash_changed(state: &mut State, hash: &str) -> Vec<Effect> {
+    match link::open_hash(hash) {
+        link::Opened::Nothing => Vec::new(),
+        link::Opened::Design(design) if design == state.design => Vec::new(),
+        link::Opened::Design(design) => {
+            state.replace(design);
+            state.notice = Some(Notice::Opened);
+            changed(true)
+        }
+        link::Opened::Partial { design, missing } => {
+            state.replace(design);
+            state.notice = Some(Notice::LinkCut(missing));
+            changed(true)
+        }
+        link::Opened::Damaged(fault) => {
+            state.notice = Some(Notice::LinkDamaged(fault));
+            vec![Effect::Redraw]
+        }
+    }
+}
+
+/// Every example and bottle, as the menu offers them.
+pub(crate) fn starts() -> Vec<Start> {
+    let examples = Example::ALL.into_iter().map(Start::Example);
+    examples.chain(BottleSize::ALL.into_iter().map(Start::Bottle)).collect()
+}
+
+#[cfg(test)]
+mod tests;

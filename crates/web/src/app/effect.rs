@@ -1,0 +1,31 @@
+//! What the page has to do after a message.
+
+use noseward_stability::Field;
+
+/// One thing for the browser to do.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) enum Effect {
+    /// Redraw every output in the next frame.
+    Redraw,
+    /// Build the steps anew and keep the place of whoever is typing.
+    RebuildSteps,
+    /// Put the text into a field, if it differs.
+    SetValue(Field, String),
+    /// Move the focus to the element with this id.
+    Focus(String),
+    /// Close every open menu.
+    CloseMenus,
+    /// Put the design into the address bar and, if allowed, keep it on this computer.
+    Keep,
+    /// Keep the units and the choice of measurements on this computer.
+    KeepView,
+    /// Copy the address with this after `#`.
+    CopyLink(String),
+    /// Give the person a file.
+    Download {
+        /// Its name.
+        name: String,
+        /// What it holds.
+        text: String,
+    },
+}

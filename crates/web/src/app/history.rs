@@ -1,0 +1,60 @@
+//! Undo and redo.
+
+use noseward_stability::{Design, Field};
+
+/// Steps that are kept. A design is a few kilobytes.
+const MOST_STEPS: usize = 200;
+
+/// The designs before and after the present one.
+#[derive(Debug, Default)]
+pub(crate) struct History {
+    before: Vec<Design>,
+    after: Vec<Design>,
+    /// The field whose typing is still one step.
+    open: Option<Field>,
+}
+
+impl History {
+    /// Keeps the design as it was before a change. Typing in one field is one step until
+    /// the field is left.
+    pub(crate) fn record(&mut self, before: Design, field: Option<Field>) {
+        self.after.clear();
+        if field.is_some() && self.open == field {
+            return;
+        }
+        self.open = field;
+        if self.before.len() == MOST_STEPS {
+            self.before.remove(0);
+        }
+        self.before.push(before);
+    }
+
+    /// Ends the step that is being typed.
+    pub(crate) fn seal(&mut self) {
+        self.open = None;
+    }
+
+    /// The design one step back, in exchange for the present one.
+    pub(crate) fn undo(&mut self, now: Design) -> Option<Design> {
+        let back = self.before.pop()?;
+        self.open = None;
+        self.after.push(now);
+        Some(back)
+    }
+
+    /// The design one step forward, in exchange for the present one.
+    pub(crate) fn redo(&mut self, now: Design) -> Option<Design> {
+        let forward = self.after.pop()?;
+        self.open = None;
+        self.before.push(now);
+        Some(forward)
+    }
+
+    pub(crate) fn can_undo(&self) -> bool {
+        !self.before.is_empty()
+    }
+
+    pub(crate) fn can_redo(&self) -> bool {
+        !self.after.is_empty()
+    }
+}

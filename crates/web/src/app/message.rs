@@ -1,0 +1,125 @@
+//! What can happen on the page, and how the markup names it.
+
+use noseward_stability::{BottleSize, Example, Field, Part, UnitSystem};
+
+use super::edits::{Addition, Choice};
+
+/// Something that happened.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) enum Msg {
+    /// Text was typed into a field.
+    Typed {
+        field: Field,
+        text: String,
+    },
+    /// A field was left.
+    Left {
+        field: Field,
+    },
+    /// Arrow keys in a number's field, in steps up.
+    Stepped {
+        field: Field,
+        steps: f64,
+    },
+    /// An answer to a question about a field.
+    Take {
+        field: Field,
+        value: String,
+    },
+    /// A part was dragged along the ruler from where it was.
+    Dragged {
+        part: Part,
+        from_mm: f64,
+        by_px: f64,
+    },
+    /// Something was chosen from a list.
+    Chose {
+        choice: Choice,
+        value: String,
+    },
+    /// A part was asked for.
+    Add(Addition),
+    Copy(Part),
+    Remove(Part),
+    MoveUp(Part),
+    MoveDown(Part),
+    AddCorner(usize),
+    RemoveCorner(usize, usize),
+    /// Another rocket to start from.
+    Start(Start),
+    Undo,
+    Redo,
+    AllMeasurements(bool),
+    Units(UnitSystem),
+    /// To the field that a fault names.
+    Go(Field),
+    CopyLink,
+    /// Whether the link could be copied.
+    Copied {
+        link: String,
+        done: bool,
+    },
+    Save,
+    /// A file's or a pasted text.
+    OpenText(String),
+    /// The address bar holds something else.
+    HashChanged(String),
+    /// The rocket from the link takes the place of the kept one.
+    KeepThis,
+    /// The kept rocket comes back.
+    BackToMine,
+    Dismiss,
+    /// This browser would not keep anything.
+    CouldNotKeep,
+    Resized {
+        width_px: f64,
+        height_px: f64,
+    },
+}
+
+/// A rocket to start from.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Start {
+    Example(Example),
+    Bottle(BottleSize),
+}
+
+impl Msg {
+    /// The message of a control, from its `data-action` and `data-target`. `None` when
+    /// the markup names something that is not there; a test walks all markup.
+    pub(crate) fn parse(action: &str, target: &str) -> Option<Self> {
+        let part = || target.parse::<Part>().ok();
+        Some(match action {
+            "add" => Self::Add(Addition::parse(target)?),
+            "copy" => Self::Copy(part()?),
+            "remove" => Self::Remove(part()?),
+            "up" => Self::MoveUp(part()?),
+            "down" => Self::MoveDown(part()?),
+            "add-corner" => Self::AddCorner(target.parse().ok()?),
+            "remove-corner" => {
+                let (set, corner) = target.split_once(' ')?;
+                Self::RemoveCorner(set.parse().ok()?, corner.parse().ok()?)
+            }
+            "take" => {
+                let (field, value) = target.split_once(' ')?;
+                Self::Take { field: field.parse().ok()?, value: value.to_owned() }
+            }
+            "start" => {
+                Self::Start(super::starts().into_iter().nth(target.parse().ok()?)?)
+            }
+            "undo" => Self::Undo,
+            "redo" => Self::Redo,
+            "all" => Self::AllMeasurements(true),
+            "few" => Self::AllMeasurements(false),
+            "metric" => Self::Units(UnitSystem::Metric),
+            "inch" => Self::Units(UnitSystem::Inch),
+            "go" => Self::Go(target.parse().ok()?),
+            "copy-link" => Self::CopyLink,
+            "save" => Self::Save,
+            "keep-this" => Self::KeepThis,
+            "back-to-mine" => Self::BackToMine,
+            "dismiss" => Self::Dismiss,
+            _ => return None,
+        })
+    }
+}

@@ -1,0 +1,24 @@
+//! The one message above the steps.
+
+use noseward_link::{Damage, FileError, Missing};
+
+/// What the message is about.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) enum Notice {
+    /// A link ended too early.
+    LinkCut(Vec<Missing>),
+    /// A link could not be trusted.
+    LinkDamaged(Damage),
+    /// A file or pasted text could not be read.
+    FileFault(FileError),
+    /// Another rocket was opened in place of the present one.
+    Opened,
+    /// A new rocket was started; its name.
+    Started(String),
+    /// The link is on the clipboard.
+    Copied,
+    /// The clipboard is blocked: the link, to copy by hand.
+    CopyByHand(String),
+    /// The file was handed over; its name.
+    Saved(String),
+}

@@ -1,0 +1,559 @@
+//! Whole messages through the state and the views, without a browser.
+
+use super::*;
+use crate::views;
+use noseward_stability::{
+    Axis, FinField, Mass, MeasuredField, Planform, SectionField, SectionKind, limits,
+};
+
+fn open(hash: &str, kept: Option<&Design>) -> State {
+    State::new(&Opening {
+        hash: hash.into(),
+        kept: kept.map(link::to_file),
+        can_keep: true,
+        ..Opening::default()
+    })
+}
+
+fn typed(state: &mut State, field: Field, text: &str) -> Vec<Effect> {
+    update(state, Msg::Typed { field, text: text.into() })
+}
+
+fn separation_mm(state: &State) -> f64 {
+    state.report.figures.as_ref().unwrap().separation_m * 1000.0
+}
+
+const WIDTH: Field = Field::Section(1, SectionField::Diameter);
+const CLAY_PLACE: Field = Field::Weight(0, WeightField::Position);
+
+mod opening {
+    use super::*;
+
+    #[test]
+    fn the_worked_example_when_there_is_nothing_else() {
+        let state = open("", None);
+        assert_eq!(state.design.name, "Puffin");
+        assert_eq!(state.notice, None);
+        assert!(state.report.figures.is_some());
+    }
+
+    #[test]
+    fn what_was_kept_when_there_is_no_link() {
+        let mine = Example::Gannet.design();
+        assert_eq!(open("", Some(&mine)).design, mine.rounded());
+        assert_eq!(open("#steps", Some(&Example::Tern.design())).design.name, "Tern");
+    }
+
+    #[test]
+    fn a_link_comes_first_and_the_kept_rocket_waits() {
+        let mine = Example::Gannet.design();
+        let hash = format!("#{}", link::hash(&Example::Tern.design()));
+        let mut state = open(&hash, Some(&mine));
+        assert_eq!(state.design.name, "Tern");
+        assert_eq!(state.kept.as_deref(), Some(&mine));
+        update(&mut state, Msg::BackToMine);
+        assert_eq!((state.design.name.as_str(), &state.kept), ("Gannet", &None));
+        update(&mut state, Msg::Undo);
+        assert_eq!(state.design.name, "Tern", "nothing is lost on the way back");
+    }
+
+    #[test]
+    fn the_own_link_after_a_reload_is_no_visitor() {
+        let mine = Example::Gannet.design();
+        let state = open(&link::hash(&mine), Some(&mine));
+        assert_eq!(state.kept, None);
+    }
+
+    #[test]
+    fn keeping_the_visitor_ends_the_wait() {
+        let hash = link::hash(&Example::Tern.design());
+        let mut state = open(&hash, Some(&Example::Skua.design()));
+        assert!(update(&mut state, Msg::KeepThis).contains(&Effect::Keep));
+        assert_eq!((state.design.name.as_str(), &state.kept), ("Tern", &None));
+    }
+
+    #[test]
+    fn a_damaged_link_leaves_the_kept_rocket_and_says_so() {
+        let mut hash = link::hash(&Example::Tern.design()).into_bytes();
+        let last = hash.len() - 6;
+        hash[last] = if hash[last] == b'A' { b'B' } else { b'A' };
+        let hash = String::from_utf8(hash).unwrap();
+        let state = open(&hash, Some(&Example::Skua.design()));
+        assert_eq!(state.design.name, "Skua");
+        assert!(matches!(state.notice, Some(Notice::LinkDamaged(_))));
+        assert_eq!(open(&hash, None).design.name, "Puffin");
+    }
+
+    #[test]
+    fn a_cut_link_opens_what_it_can() {
+        let hash = link::hash(&Example::Puffin.design());
+        let state = open(&hash[..hash.len() - 20], None);
+        assert_eq!(state.design.name, "Puffin");
+        assert!(matches!(state.notice, Some(Notice::LinkCut(_))));
+        let words = views::outputs(&state).regions.into_iter();
+        let notice = words.filter(|r| r.id == "notice").map(|r| r.markup).next();
+        assert!(notice.unwrap().contains("cut short"));
+    }
+
+    #[test]
+    fn spoilt_storage_is_as_good_as_none() {
+        let state = State::new(&Opening {
+            kept: Some("{\"noseward\": \"rock".into()),
+            ..Opening::default()
+        });
+        assert_eq!(state.design.name, "Puffin");
+    }
+}
+
+mod typing {
+    use super::*;
+
+    #[test]
+    fn every_keystroke_is_worked_out() {
+        let mut state = open("", None);
+        let before = separation_mm(&state);
+        let effects = typed(&mut state, CLAY_PLACE, "2");
+        assert_eq!(effects, [Effect::Redraw, Effect::Keep]);
+        let two = separation_mm(&state);
+        typed(&mut state, CLAY_PLACE, "20");
+        assert!(two > separation_mm(&state) && separation_mm(&state) > before);
+    }
+
+    #[test]
+    fn the_centre_of_pressure_does_not_notice_a_weight() {
+        let mut state = open("", None);
+        let centre =
+            |s: &State| s.report.figures.as_ref().unwrap().centre_of_pressure_side_on_m;
+        let before = centre(&state);
+        typed(&mut state, CLAY_PLACE, "100");
+        assert_eq!(centre(&state), before);
+    }
+
+    #[test]
+    fn what_cannot_be_read_stays_in_its_field_and_changes_nothing() {
+        let mut state = open("", None);
+        let before = state.design.clone();
+        for text in ["abc", "", "1,234", "12 g", "-"] {
+            typed(&mut state, WIDTH, if text.is_empty() { "x" } else { text });
+            assert_eq!(state.design, before, "{text}");
+        }
+        typed(&mut state, CLAY_PLACE, "");
+        assert_eq!(state.text_of(CLAY_PLACE), "");
+        assert_eq!(state.drafts[&CLAY_PLACE].why, Unreadable::Empty);
+        assert_eq!(state.text_of(WIDTH), "-");
+        assert_eq!(state.faults().len(), 2);
+        assert_eq!(update(&mut state, Msg::Left { field: WIDTH }), []);
+        typed(&mut state, WIDTH, "66");
+        typed(&mut state, CLAY_PLACE, "45");
+        assert_eq!(state.faults(), []);
+    }
+
+    #[test]
+    fn a_fault_keeps_the_last_good_drawing() {
+        let mut state = open("", None);
+        typed(&mut state, CLAY_PLACE, "900");
+        assert!(state.is_stale());
+        assert_eq!(state.drawn.0.weights[0].position_mm, 45.0);
+        assert_eq!(state.text_of(CLAY_PLACE), "900");
+        let outputs = views::outputs(&state);
+        assert!(outputs.stale && outputs.drawing.is_some());
+        let slot = &outputs.slots[0];
+        assert!(slot.stops && slot.id == "fault:/weights/0/position_mm");
+        assert!(slot.markup.contains("outside the rocket"));
+        typed(&mut state, CLAY_PLACE, "90");
+        assert!(!state.is_stale());
+    }
+
+    #[test]
+    fn units_are_understood_and_the_field_is_tidied_when_left() {
+        let mut state = open("", None);
+        typed(&mut state, WIDTH, "6,6 cm");
+        assert_eq!(state.design.sections[1].diameter_mm, Some(66.0));
+        assert_eq!(
+            update(&mut state, Msg::Left { field: WIDTH }),
+            [Effect::SetValue(WIDTH, "66".into())]
+        );
+    }
+
+    #[test]
+    fn an_ambiguous_number_offers_both_and_takes_either() {
+        let mut state = open("", None);
+        typed(&mut state, WIDTH, "1,234");
+        let slot = views::outputs(&state).slots.remove(0);
+        assert!(slot.markup.contains(">1.234<") && slot.markup.contains(">1234<"));
+        let msg = Msg::parse("take", &format!("{WIDTH} 1.234")).unwrap();
+        update(&mut state, msg);
+        assert_eq!(state.design.sections[1].diameter_mm, Some(1.2));
+    }
+
+    #[test]
+    fn an_optional_number_can_be_emptied() {
+        let mut state = open("", None);
+        let hanging = Field::Measured(MeasuredField::HangingPoint);
+        typed(&mut state, hanging, "150");
+        assert_eq!(state.design.measured.hanging_point_mm, Some(150.0));
+        typed(&mut state, hanging, "");
+        assert_eq!(state.design.measured.hanging_point_mm, None);
+        assert_eq!(state.faults(), []);
+    }
+
+    #[test]
+    fn a_count_must_be_whole() {
+        let mut state = open("", None);
+        let count = Field::Fins(0, FinField::Count);
+        typed(&mut state, count, "3.4");
+        assert_eq!(state.design.fins[0].count, 3, "rounded to the grid of counts");
+        typed(&mut state, count, "-1");
+        assert_eq!(state.drafts[&count].why, Unreadable::NotWhole);
+    }
+
+    #[test]
+    fn arrow_keys_step_in_the_units_of_the_page() {
+        let mut state = open("", None);
+        let step = |state: &mut State, field, steps| {
+            update(state, Msg::Stepped { field, steps });
+            field.get(&state.design).unwrap()
+        };
+        assert_eq!(step(&mut state, CLAY_PLACE, 1.0), 46.0);
+        assert_eq!(step(&mut state, CLAY_PLACE, -10.0), 36.0);
+        update(&mut state, Msg::Units(UnitSystem::Inch));
+        assert_eq!(step(&mut state, CLAY_PLACE, 1.0), 37.6);
+        let nose_width = Field::Section(0, SectionField::Diameter);
+        update(&mut state, Msg::Units(UnitSystem::Metric));
+        assert_eq!(step(&mut state, nose_width, 1.0), 66.0, "starts at the bottle's");
+        assert_eq!(step(&mut state, CLAY_PLACE, -1e9), 0.0, "stops at the bound");
+    }
+
+    #[test]
+    fn switching_units_changes_no_stored_value() {
+        let mut state = open("", None);
+        let before = state.design.clone();
+        update(&mut state, Msg::Units(UnitSystem::Inch));
+        for field in Field::numbers(&state.design) {
+            let effects = update(&mut state, Msg::Left { field });
+            assert!(matches!(effects[..], [Effect::SetValue(..)]));
+        }
+        update(&mut state, Msg::Units(UnitSystem::Metric));
+        assert_eq!(state.design, before);
+    }
+}
+
+mod undoing {
+    use super::*;
+
+    #[test]
+    fn typing_in_one_field_is_one_step() {
+        let mut state = open("", None);
+        for text in ["6", "66", "66.", "66.5"] {
+            typed(&mut state, WIDTH, text);
+        }
+        update(&mut state, Msg::Left { field: WIDTH });
+        typed(&mut state, WIDTH, "70");
+        update(&mut state, Msg::Undo);
+        assert_eq!(state.design.sections[1].diameter_mm, Some(66.5));
+        update(&mut state, Msg::Undo);
+        assert_eq!(state.design.sections[1].diameter_mm, Some(65.0));
+        assert!(!state.can_undo());
+        update(&mut state, Msg::Redo);
+        update(&mut state, Msg::Redo);
+        assert_eq!(state.design.sections[1].diameter_mm, Some(70.0));
+        assert!(!state.can_redo());
+        assert_eq!(update(&mut state, Msg::Redo), []);
+    }
+
+    #[test]
+    fn a_new_change_ends_redo() {
+        let mut state = open("", None);
+        typed(&mut state, WIDTH, "70");
+        update(&mut state, Msg::Undo);
+        typed(&mut state, CLAY_PLACE, "30");
+        assert!(!state.can_redo());
+    }
+
+    #[test]
+    fn every_edit_can_be_undone() {
+        let edits = [
+            Msg::Add(Addition::Fins),
+            Msg::Add(Addition::Tube),
+            Msg::Remove(Part::Section(0)),
+            Msg::Copy(Part::Fins(0)),
+            Msg::MoveDown(Part::Section(1)),
+            Msg::Start(Start::Bottle(BottleSize::Ml2000)),
+            Msg::Chose { choice: Choice::Planform(0), value: "1".into() },
+            Msg::OpenText(link::to_file(&Example::Skua.design())),
+        ];
+        for edit in edits {
+            let mut state = open("", None);
+            let before = state.design.clone();
+            assert!(!update(&mut state, edit.clone()).is_empty());
+            assert_ne!(state.design, before, "{edit:?}");
+            update(&mut state, Msg::Undo);
+            assert_eq!(state.design, before, "{edit:?}");
+        }
+    }
+}
+
+mod editing {
+    use super::*;
+
+    #[test]
+    fn what_sits_on_the_body_moves_with_it() {
+        let mut state = open("", None);
+        update(&mut state, Msg::Remove(Part::Section(0)));
+        assert_eq!(state.design.fins[0].start_mm, 95.0);
+        update(&mut state, Msg::Add(Addition::Nose));
+        assert_eq!(state.design.sections[0].kind, SectionKind::Cone);
+        let nose_mm = state.design.sections[0].length_mm;
+        assert_eq!(state.design.fins[0].start_mm, 95.0 + nose_mm);
+        assert_eq!(state.report.faults, []);
+    }
+
+    #[test]
+    fn a_weighed_piece_keeps_its_mass_when_its_head_goes() {
+        let mut state = open("", None);
+        update(&mut state, Msg::Remove(Part::Section(1)));
+        assert_eq!(state.design.sections[1].mass, Mass::WeighedG(22.0));
+    }
+
+    #[test]
+    fn every_part_can_be_added_up_to_its_limit_and_stays_without_stops() {
+        for addition in Addition::ALL {
+            let mut state = open("", None);
+            let mut count = 0;
+            while addition.fits(&state.design) && count < 20 {
+                let effects = update(&mut state, Msg::Add(addition));
+                assert!(matches!(effects.last(), Some(Effect::Focus(_))));
+                count += 1;
+            }
+            assert!(count <= limits::SECTIONS, "{addition:?}");
+            assert!(state.report.figures.is_some(), "{:?}", state.report.faults);
+        }
+        let mut empty = State { design: Design::default(), ..open("", None) };
+        for addition in [Addition::Tube, Addition::Nose, Addition::Fins] {
+            update(&mut empty, Msg::Add(addition));
+        }
+        assert!(empty.report.figures.is_some(), "{:?}", empty.report.faults);
+    }
+
+    #[test]
+    fn a_part_that_is_not_there_is_left_alone() {
+        let mut state = open("", None);
+        let before = state.design.clone();
+        for msg in [
+            Msg::Remove(Part::Weight(9)),
+            Msg::Copy(Part::Section(0)),
+            Msg::MoveUp(Part::Fins(0)),
+            Msg::AddCorner(0),
+            Msg::RemoveCorner(3, 1),
+            Msg::Chose { choice: Choice::Kind(0), value: "99".into() },
+            Msg::Chose { choice: Choice::Mass(Part::Fins(4)), value: "0".into() },
+        ] {
+            assert_eq!(update(&mut state, msg.clone()), [], "{msg:?}");
+        }
+        assert_eq!(state.design, before);
+    }
+
+    #[test]
+    fn weighing_a_part_starts_from_what_was_worked_out() {
+        let mut state = open("", None);
+        let worked_out = state.report.figures.as_ref().unwrap().parts[4].mass.mass_kg;
+        let choice = Choice::Mass(Part::Fins(0));
+        update(&mut state, Msg::Chose { choice, value: "0".into() });
+        let Mass::WeighedG(g) = state.design.fins[0].mass else { panic!() };
+        assert!((g - worked_out * 1000.0).abs() < 0.06);
+    }
+
+    #[test]
+    fn a_free_fin_starts_as_the_four_sided_one_and_comes_back() {
+        let mut state = open("", None);
+        let before = state.design.fins[0].planform.clone();
+        let choose = |state: &mut State, value: &str| {
+            let choice = Choice::Planform(0);
+            update(state, Msg::Chose { choice, value: value.into() });
+        };
+        choose(&mut state, "1");
+        update(&mut state, Msg::AddCorner(0));
+        let Planform::PointsMm(points) = &state.design.fins[0].planform else { panic!() };
+        assert_eq!(points.len(), 5);
+        let corner = Field::Fins(0, FinField::Point(1, Axis::Out));
+        typed(&mut state, corner, "12");
+        assert_eq!(corner.get(&state.design), Some(12.0));
+        update(&mut state, Msg::RemoveCorner(0, 1));
+        choose(&mut state, "0");
+        assert_eq!(state.design.fins[0].planform, before);
+    }
+
+    #[test]
+    fn a_coin_brings_its_mint_mass() {
+        let mut state = open("", None);
+        let quarter = noseward_stability::COMMON_WEIGHTS
+            .iter()
+            .position(|w| w.name == "US quarter")
+            .unwrap();
+        let choice = Choice::WeightKind(0);
+        update(&mut state, Msg::Chose { choice, value: quarter.to_string() });
+        assert_eq!(state.design.weights[0].mass_g, 5.67);
+        assert_eq!(state.design.weights[0].label, "US quarter");
+    }
+
+    #[test]
+    fn dragging_goes_by_the_scale_of_the_drawing() {
+        let mut state = open("", None);
+        let scale =
+            noseward_drawing::mm_per_px(&state.design, &views::sheet(&state)).unwrap();
+        let part = Part::Weight(0);
+        update(&mut state, Msg::Dragged { part, from_mm: 45.0, by_px: 30.0 });
+        let expected = (45.0 + 30.0 * scale).round();
+        assert_eq!(state.design.weights[0].position_mm, expected);
+    }
+
+    #[test]
+    fn a_fault_leads_to_its_field_even_if_it_is_not_among_the_main_ones() {
+        let mut state = open("", None);
+        let neck = Field::Section(3, SectionField::Diameter);
+        typed(&mut state, neck, "90");
+        let effects = update(&mut state, Msg::Go(neck));
+        assert!(state.all_measurements);
+        assert_eq!(effects.last(), Some(&Effect::Focus(neck.to_string())));
+        assert!(views::steps(&state).into_string().contains(&format!("id=\"{neck}\"")));
+    }
+
+    #[test]
+    fn a_bad_file_changes_nothing() {
+        let mut state = open("", None);
+        let before = state.design.clone();
+        for text in ["", "hello", "{\"sections\": 3}", "<script>alert(1)</script>"] {
+            update(&mut state, Msg::OpenText(text.into()));
+            assert!(matches!(state.notice, Some(Notice::FileFault(_))), "{text}");
+        }
+        assert_eq!(state.design, before);
+    }
+}
+
+mod markup {
+    use super::*;
+
+    /// The values of an attribute in some markup.
+    fn values<'a>(markup: &'a str, attribute: &str) -> Vec<&'a str> {
+        let mark = format!(" {attribute}=\"");
+        markup
+            .split(mark.as_str())
+            .skip(1)
+            .map(|rest| rest.split('"').next().unwrap())
+            .collect()
+    }
+
+    fn states() -> Vec<State> {
+        let mut states: Vec<State> = starts()
+            .into_iter()
+            .map(|start| {
+                let mut state = open("", None);
+                update(&mut state, Msg::Start(start));
+                state
+            })
+            .collect();
+        let mut faulty = open("", Some(&Example::Skua.design()));
+        faulty.kept = Some(Box::new(Example::Tern.design()));
+        update(&mut faulty, Msg::Add(Addition::Fins));
+        let choice = Choice::Planform(1);
+        update(&mut faulty, Msg::Chose { choice, value: "1".into() });
+        update(&mut faulty, Msg::AddCorner(1));
+        typed(&mut faulty, CLAY_PLACE, "1,234");
+        typed(&mut faulty, WIDTH, "x");
+        let mut empty = open("", None);
+        for _ in 0..4 {
+            update(&mut empty, Msg::Remove(Part::Section(0)));
+        }
+        states.extend([faulty, empty]);
+        states
+    }
+
+    fn everything(state: &State) -> String {
+        let outputs = views::outputs(state);
+        let mut all = views::steps(state).into_string();
+        all += &views::start_menu().into_string();
+        all += &outputs.regions.iter().map(|r| r.markup.as_str()).collect::<String>();
+        all += &outputs.slots.iter().map(|s| s.markup.as_str()).collect::<String>();
+        all
+    }
+
+    #[test]
+    fn every_control_means_something_and_every_id_is_there_once() {
+        for mut state in states() {
+            for all in [false, true] {
+                state.all_measurements = all;
+                let markup = everything(&state);
+                let actions = markup.split("<button").skip(1).map(|rest| {
+                    let button = rest.split('>').next().unwrap();
+                    let first =
+                        |a| values(button, a).first().copied().unwrap_or_default();
+                    (first("data-action"), first("data-target"))
+                });
+                for (action, target) in actions {
+                    assert!(Msg::parse(action, target).is_some(), "{action} {target}");
+                }
+                for field in values(&markup, "data-field") {
+                    assert!(field.parse::<Field>().is_ok(), "{field}");
+                }
+                for choice in values(&markup, "data-choice") {
+                    let field = choice.parse().ok();
+                    assert!(field.and_then(Choice::from_field).is_some(), "{choice}");
+                }
+                let mut ids = values(&markup, "id");
+                let count = ids.len();
+                ids.sort_unstable();
+                ids.dedup();
+                assert_eq!(ids.len(), count);
+                for named in ["for", "aria-describedby", "aria-labelledby"] {
+                    for id in values(&markup, named) {
+                        assert!(ids.contains(&id), "{named}={id}");
+                    }
+                }
+            }
+        }
+    }
+
+    /// A number is only reachable when all measurements are shown or it is a main one;
+    /// `is_shown` must agree with the markup, or a fault would lead nowhere.
+    #[test]
+    fn fields_that_count_as_shown_are_in_the_markup() {
+        for mut state in states() {
+            for all in [false, true] {
+                state.all_measurements = all;
+                let markup = views::steps(&state).into_string();
+                for field in Field::numbers(&state.design) {
+                    let there = markup.contains(&format!("id=\"{field}\""));
+                    assert!(there || !views::is_shown(&state, field), "{field} {all}");
+                    assert!(there || !all, "{field} is nowhere");
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn what_a_person_typed_is_escaped_everywhere() {
+        let evil = "<img src=x>\"'&";
+        let mut state = open("", None);
+        typed(&mut state, Field::Name, evil);
+        typed(&mut state, Field::Weight(0, WeightField::Label), evil);
+        typed(&mut state, WIDTH, evil);
+        for all in [false, true] {
+            state.all_measurements = all;
+            let mut markup = everything(&state);
+            markup += &views::outputs(&state).drawing.unwrap().document;
+            assert!(markup.contains("&lt;img"));
+            assert!(!markup.contains("<img"));
+            assert!(!markup.contains("x>\"'"));
+        }
+    }
+
+    #[test]
+    fn no_word_that_promises_anything() {
+        for state in states() {
+            let markup = everything(&state).to_lowercase();
+            for word in ["safe to", "approved", "guaranteed", "ready to fly"] {
+                assert!(!markup.contains(word), "{word}");
+            }
+        }
+    }
+}

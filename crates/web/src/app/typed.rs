@@ -1,0 +1,257 @@
+//! Reading a number as people type it: `12.5`, `12,5`, `12 cm`, `3 1/4 in`.
+
+use noseward_stability::{Field, Quantity, UnitSystem, Units};
+
+/// Why a text is not a value.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) enum Unreadable {
+    /// Nothing was typed.
+    Empty,
+    /// It is not a number.
+    NotANumber,
+    /// It must be a whole number.
+    NotWhole,
+    /// `1,234` could be either; both as texts that can be read.
+    Ambiguous { small: String, large: String },
+    /// The unit does not measure this.
+    WrongUnit,
+}
+
+impl Unreadable {
+    /// What is wrong and how to mend it.
+    pub(crate) fn sentence(&self, field: Field, units: Units) -> String {
+        let example = match field.quantity() {
+            Some(Quantity::Length) => match units.system {
+                UnitSystem::Metric => "120 or 12.5 or 12 cm",
+                UnitSystem::Inch => "4.5 or 4 1/2 or 115 mm",
+            },
+            Some(Quantity::Mass) => match units.system {
+                UnitSystem::Metric => "20 or 7.5",
+                UnitSystem::Inch => "0.75 or 21 g",
+            },
+            Some(Quantity::Count) => "4",
+            _ => "45",
+        };
+        match self {
+            Self::Empty => format!("This needs a number, such as {example}."),
+            Self::NotANumber => {
+                format!("This is not a number. Type, for example, {example}.")
+            }
+            Self::NotWhole => "This needs a whole number.".into(),
+            Self::Ambiguous { small, large } => format!("Is that {small} or {large}?"),
+            Self::WrongUnit => match field.quantity() {
+                Some(Quantity::Length) => "This needs a length, such as 120 mm.".into(),
+                Some(Quantity::Mass) => "This needs a mass, such as 20 g.".into(),
+                _ => format!("This needs a number without a unit, such as {example}."),
+            },
+        }
+    }
+}
+
+/// The value of a text in millimetres, grams, degrees, grams per square metre or as a
+/// count. `None` for an empty text. A number without a unit is in the page's units.
+pub(crate) fn read(
+    text: &str,
+    quantity: Quantity,
+    units: Units,
+) -> Result<Option<f64>, Unreadable> {
+    let text = plain(text);
+    let text = text.trim();
+    if text.is_empty() {
+        return Ok(None);
+    }
+    let split = text
+        .find(|c: char| c.is_alphabetic() || matches!(c, '"' | '”' | '″' | '°'))
+        .unwrap_or(text.len());
+    let (number, unit) = text.split_at(split);
+    let factor = factor(unit.trim(), quantity, units)?;
+    let value = decimal(number.trim()).map_err(|why| match why {
+        Unreadable::Ambiguous { small, large } => {
+            let tail = if unit.is_empty() { String::new() } else { format!(" {unit}") };
+            Unreadable::Ambiguous {
+                small: format!("{small}{tail}"),
+                large: format!("{large}{tail}"),
+            }
+        }
+        other => other,
+    })?;
+    Ok(Some(value * factor))
+}
+
+/// Digits of other scripts and full-width characters as plain ones, lower case.
+fn plain(text: &str) -> String {
+    text.chars()
+        .map(|c| match c {
+            '\u{ff10}'..='\u{ff19}' => digit(c, '\u{ff10}'),
+            '\u{0660}'..='\u{0669}' => digit(c, '\u{0660}'),
+            '\u{06f0}'..='\u{06f9}' => digit(c, '\u{06f0}'),
+            '\u{ff0e}' | '\u{066b}' => '.',
+            '\u{ff0c}' => ',',
+            '\u{2212}' | '\u{2013}' => '-',
+            '\u{00a0}' | '\u{2009}' | '\u{202f}' => ' ',
+            other => other.to_ascii_lowercase(),
+        })
+        .collect()
+}
+
+fn digit(c: char, zero: char) -> char {
+    char::from_digit(u32::from(c) - u32::from(zero), 10).unwrap_or(c)
+}
+
+/// What one of the unit is in the stored unit.
+fn factor(unit: &str, quantity: Quantity, units: Units) -> Result<f64, Unreadable> {
+    const LENGTHS: [(&[&str], f64); 4] = [
+        (&["mm", "millimetre", "millimetres", "millimeter", "millimeters"], 1.0),
+        (&["cm", "centimetre", "centimetres", "centimeter", "centimeters"], 10.0),
+        (&["m", "metre", "metres", "meter", "meters"], 1000.0),
+        (&["in", "inch", "inches", "\"", "”", "″"], 25.4),
+    ];
+    const MASSES: [(&[&str], f64); 4] = [
+        (&["g", "gram", "grams", "gramme", "grammes"], 1.0),
+        (&["kg", "kilogram", "kilograms"], 1000.0),
+        (&["oz", "ounce", "ounces"], 28.349_523_125),
+        (&["mg"], 0.001),
+    ];
+    let is_known = |table: &[(&[&str], f64)]| {
+        table.iter().find(|(names, _)| names.contains(&unit)).map(|(_, factor)| *factor)
+    };
+    match quantity {
+        Quantity::Length if unit.is_empty() => Some(units.mm_per_unit()),
+        Quantity::Mass if unit.is_empty() => Some(units.g_per_unit()),
+        _ if unit.is_empty() => Some(1.0),
+        Quantity::Length => is_known(&LENGTHS),
+        Quantity::Mass => is_known(&MASSES),
+        Quantity::Angle => {
+            matches!(unit, "°" | "deg" | "degree" | "degrees").then_some(1.0)
+        }
+        Quantity::ArealDensity => matches!(unit, "g/m²" | "g/m2" | "gsm").then_some(1.0),
+        Quantity::Count => matches!(unit, "fin" | "fins").then_some(1.0),
+    }
+    .ok_or_else(|| {
+        if is_known(&LENGTHS).or(is_known(&MASSES)).is_some() {
+            Unreadable::WrongUnit
+        } else {
+            Unreadable::NotANumber
+        }
+    })
+}
+
+fn decimal(text: &str) -> Result<f64, Unreadable> {
+    if let Some(value) = fraction(text) {
+        return Ok(value);
+    }
+    if let Some((whole, rest)) = text.split_once(',') {
+        let digits = |s: &str| !s.is_empty() && s.bytes().all(|b| b.is_ascii_digit());
+        let whole_digits = whole.strip_prefix('-').unwrap_or(whole);
+        // 0,125 cannot be a thousand; 1,234 can.
+        let like_thousands = digits(whole_digits)
+            && whole_digits.len() <= 3
+            && !whole_digits.starts_with('0')
+            && digits(rest)
+            && rest.len() == 3;
+        if like_thousands {
+            return Err(Unreadable::Ambiguous {
+                small: format!("{whole}.{rest}"),
+                large: format!("{whole}{rest}"),
+            });
+        }
+    }
+    let number = text.replacen(',', ".", 1);
+    let shape = number.bytes().all(|b| b.is_ascii_digit() || matches!(b, b'.' | b'-'));
+    let value: f64 = number
+        .parse()
+        .ok()
+        .filter(|v: &f64| shape && v.is_finite())
+        .ok_or(Unreadable::NotANumber)?;
+    Ok(value)
+}
+
+/// `1/4` or `3 1/4`.
+fn fraction(text: &str) -> Option<f64> {
+    let (front, bottom) = text.split_once('/')?;
+    let (whole, top) = front.rsplit_once(' ').unwrap_or(("0", front));
+    let number = |s: &str| s.trim().parse::<u32>().ok().map(f64::from);
+    let bottom = number(bottom).filter(|&b| b > 0.0)?;
+    Some(number(whole)? + number(top)? / bottom)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn mm(text: &str) -> Result<Option<f64>, Unreadable> {
+        read(text, Quantity::Length, Units::METRIC)
+    }
+
+    #[test]
+    fn both_decimal_marks_and_units() {
+        for (text, value) in [
+            ("12.5", 12.5),
+            ("12,5", 12.5),
+            (" 12 cm ", 120.0),
+            ("12cm", 120.0),
+            ("0,12 m", 120.0),
+            ("1 in", 25.4),
+            ("3 1/4 in", 82.55),
+            ("1/2\"", 12.7),
+            ("-4", -4.0),
+            ("−4", -4.0),
+            (".5", 0.5),
+            ("١٢٫٥", 12.5),
+            ("１２．５", 12.5),
+            ("0,125", 0.125),
+            ("1234", 1234.0),
+            ("12,50", 12.5),
+        ] {
+            let read = mm(text).unwrap().unwrap();
+            assert!((read - value).abs() < 1e-9, "{text}: {read}");
+        }
+        assert_eq!(mm("  "), Ok(None));
+    }
+
+    #[test]
+    fn a_bare_number_is_in_the_units_of_the_page() {
+        let inch = |text| read(text, Quantity::Length, Units::INCH);
+        assert_eq!(inch("2"), Ok(Some(50.8)));
+        assert_eq!(inch("2 mm"), Ok(Some(2.0)));
+        assert_eq!(read("2", Quantity::Angle, Units::INCH), Ok(Some(2.0)));
+        assert_eq!(read("1 kg", Quantity::Mass, Units::INCH), Ok(Some(1000.0)));
+    }
+
+    #[test]
+    fn what_could_be_two_numbers_is_asked_about() {
+        let asked = |small: &str, large: &str| {
+            Err(Unreadable::Ambiguous { small: small.into(), large: large.into() })
+        };
+        assert_eq!(mm("1,234"), asked("1.234", "1234"));
+        assert_eq!(mm("12,000 cm"), asked("12.000 cm", "12000 cm"));
+        for answer in ["1.234", "1234", "12.000 cm"] {
+            assert!(mm(answer).is_ok(), "{answer}");
+        }
+    }
+
+    #[test]
+    fn nonsense_is_refused_with_a_reason() {
+        for text in [
+            "abc",
+            "12 12",
+            "1e5",
+            "--4",
+            "1,2,3",
+            "inf",
+            "NaN",
+            "12 parsecs",
+            "1/0",
+            "💥",
+            "4-",
+            "mm",
+        ] {
+            assert_eq!(mm(text), Err(Unreadable::NotANumber), "{text}");
+        }
+        assert_eq!(mm("12 g"), Err(Unreadable::WrongUnit));
+        assert_eq!(
+            read("3 mm", Quantity::Count, Units::METRIC),
+            Err(Unreadable::WrongUnit)
+        );
+    }
+}

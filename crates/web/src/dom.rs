@@ -1,0 +1,234 @@
+//! The only code that touches the browser: listens, performs effects, keeps.
+
+mod events;
+mod keeping;
+mod listener;
+mod screen;
+mod timer;
+
+use std::cell::{Cell, RefCell};
+use std::rc::Rc;
+
+use noseward_link as link;
+use wasm_bindgen::prelude::wasm_bindgen;
+use wasm_bindgen::{JsCast, JsError, JsValue};
+use wasm_bindgen_futures::{JsFuture, spawn_local};
+use web_sys::{
+    Blob, BlobPropertyBag, Document, HtmlAnchorElement, HtmlElement, Url, Window,
+};
+
+use crate::app::{self, Effect, Msg, State};
+use events::Drag;
+use listener::Listener;
+use screen::Screen;
+use timer::{Frame, Timer};
+
+/// How long after the last input the design is kept and put into the address bar.
+/// Browsers bar pages that write the address too often.
+const KEEP_AFTER_MS: i32 = 300;
+/// How long after the last input the result is spoken.
+const SPEAK_AFTER_MS: i32 = 700;
+
+thread_local! {
+    /// The page lives as long as its document.
+    static PAGE: RefCell<Option<Rc<Page>>> = const { RefCell::new(None) };
+}
+
+/// The running page.
+struct Page {
+    window: Window,
+    document: Document,
+    state: RefCell<State>,
+    screen: Screen,
+    drag: Cell<Option<Drag>>,
+    frame: Frame,
+    keep_timer: Timer,
+    speak_timer: Timer,
+    listeners: RefCell<Vec<Listener>>,
+}
+
+/// Starts the page. Called once, by the script that loaded the module.
+///
+/// # Errors
+///
+/// Throws an `Error` when the document is not the page that belongs to this module.
+#[wasm_bindgen]
+pub fn start() -> Result<(), JsError> {
+    console_error_panic_hook::set_once();
+    let page = Page::open()
+        .map_err(|error| JsError::new(&format!("the page could not start: {error:?}")))?;
+    PAGE.with(|slot| slot.replace(Some(page)));
+    Ok(())
+}
+
+/// A failure that the person can do nothing about goes to the console, for developers.
+fn report<T>(result: Result<T, JsValue>) {
+    if let Err(error) = result {
+        web_sys::console::error_1(&error);
+    }
+}
+
+impl Page {
+    fn open() -> Result<Rc<Self>, JsValue> {
+        let window = web_sys::window().ok_or("there is no window")?;
+        let document = window.document().ok_or("there is no document")?;
+        let state = State::new(&keeping::opening(&window));
+        let page = Rc::new_cyclic(|weak: &std::rc::Weak<Self>| {
+            let call = |does: fn(&Rc<Self>)| {
+                let weak = weak.clone();
+                move || {
+                    if let Some(page) = weak.upgrade() {
+                        does(&page);
+                    }
+                }
+            };
+            Self {
+                screen: Screen::new(document.clone()),
+                state: RefCell::new(state),
+                drag: Cell::new(None),
+                frame: Frame::new(window.clone(), call(Self::draw)),
+                keep_timer: Timer::new(window.clone(), call(Self::keep_now)),
+                speak_timer: Timer::new(window.clone(), call(Self::speak)),
+                listeners: RefCell::default(),
+                window,
+                document,
+            }
+        });
+        page.measure();
+        page.screen.show("start-menu", &crate::views::start_menu().into_string())?;
+        page.rebuild_steps()?;
+        page.draw();
+        let listeners = events::listen(&page)?;
+        page.listeners.replace(listeners);
+        page.put_into_address_unless_damaged();
+        page.document
+            .document_element()
+            .ok_or("the document is empty")?
+            .set_attribute("data-state", "ready")?;
+        if let Some(performance) = page.window.performance() {
+            // A mark is for measuring only: the page does not need it.
+            let _ = performance.mark("ready");
+        }
+        Ok(page)
+    }
+
+    /// Lets a message change the state, then performs what follows. No borrow is held
+    /// while the browser is told anything, since it may call back.
+    fn send(self: &Rc<Self>, msg: Msg) {
+        let effects = app::update(&mut self.state.borrow_mut(), msg);
+        for effect in effects {
+            report(self.perform(effect));
+        }
+    }
+
+    fn perform(self: &Rc<Self>, effect: Effect) -> Result<(), JsValue> {
+        match effect {
+            Effect::Redraw => self.frame.request(),
+            Effect::RebuildSteps => self.rebuild_steps()?,
+            Effect::SetValue(field, text) => {
+                self.screen.set_value(&field.to_string(), &text)?;
+            }
+            Effect::Focus(id) => {
+                // The outputs may hold the element, so they are brought up to date first.
+                self.draw();
+                self.screen.focus(&id)?;
+            }
+            Effect::CloseMenus => self.screen.close_menus()?,
+            Effect::Keep => self.keep_timer.restart(KEEP_AFTER_MS),
+            Effect::KeepView => keeping::keep_view(&self.window, &self.state.borrow()),
+            Effect::CopyLink(hash) => self.copy_link(&hash),
+            Effect::Download { name, text } => self.download(&name, &text)?,
+        }
+        Ok(())
+    }
+
+    fn rebuild_steps(&self) -> Result<(), JsValue> {
+        let markup = crate::views::steps(&self.state.borrow()).into_string();
+        self.screen.rebuild_steps(&markup)
+    }
+
+    fn draw(self: &Rc<Self>) {
+        let outputs = crate::views::outputs(&self.state.borrow());
+        report(self.screen.draw(outputs));
+        self.speak_timer.restart(SPEAK_AFTER_MS);
+    }
+
+    fn speak(self: &Rc<Self>) {
+        let words = crate::views::spoken(&self.state.borrow());
+        report(self.screen.speak(&words));
+    }
+
+    /// Tells the state how large the sheet is now.
+    fn measure(self: &Rc<Self>) {
+        if let Some(sheet) = self.document.get_element_by_id("sheet") {
+            self.send(Msg::Resized {
+                width_px: f64::from(sheet.client_width()),
+                height_px: f64::from(sheet.client_height()),
+            });
+        }
+    }
+
+    fn put_into_address_unless_damaged(&self) {
+        let state = self.state.borrow();
+        let hash_opened = matches!(
+            link::open_hash(&keeping::hash(&self.window)),
+            link::Opened::Nothing | link::Opened::Design(_)
+        );
+        if hash_opened {
+            keeping::put_into_address(&self.window, &link::hash(&state.design));
+        }
+    }
+
+    /// Keeps the design now: in the address bar, and on this computer unless a rocket of
+    /// the person's own is waiting there.
+    fn keep_now(self: &Rc<Self>) {
+        self.keep_timer.stop();
+        let kept = {
+            let state = self.state.borrow();
+            keeping::put_into_address(&self.window, &link::hash(&state.design));
+            let may_keep = state.can_keep && state.kept.is_none();
+            !may_keep || keeping::keep_design(&self.window, &state.design)
+        };
+        if !kept {
+            self.send(Msg::CouldNotKeep);
+        }
+    }
+
+    fn keep_if_waiting(self: &Rc<Self>) {
+        if self.keep_timer.is_waiting() {
+            self.keep_now();
+        }
+    }
+
+    fn copy_link(self: &Rc<Self>, hash: &str) {
+        let link = format!("{}#{hash}", keeping::address(&self.window));
+        let navigator = self.window.navigator();
+        // Absent on pages that are not served securely, whatever the types say.
+        let absent = js_sys::Reflect::get(&navigator, &"clipboard".into())
+            .map_or(true, |clipboard| clipboard.is_undefined());
+        if absent {
+            self.send(Msg::Copied { link, done: false });
+            return;
+        }
+        let written = navigator.clipboard().write_text(&link);
+        let page = Rc::clone(self);
+        spawn_local(async move {
+            let done = JsFuture::from(written).await.is_ok();
+            page.send(Msg::Copied { link, done });
+        });
+    }
+
+    fn download(&self, name: &str, text: &str) -> Result<(), JsValue> {
+        let options = BlobPropertyBag::new();
+        options.set_type("application/json");
+        let parts = js_sys::Array::of1(&text.into());
+        let blob = Blob::new_with_str_sequence_and_options(&parts, &options)?;
+        let address = Url::create_object_url_with_blob(&blob)?;
+        let anchor: HtmlAnchorElement =
+            self.document.create_element("a")?.unchecked_into();
+        anchor.set_href(&address);
+        anchor.set_download(name);
+        anchor.unchecked_ref::<HtmlElement>().click();
+        Url::revoke_object_url(&address)
+    }
+}

@@ -1,0 +1,227 @@
+//! From browser events to messages: one listener for each kind of event, on the document.
+
+use std::rc::Rc;
+
+use noseward_stability::{Field, Part, Quantity};
+use wasm_bindgen::{JsCast, JsValue};
+use wasm_bindgen_futures::{JsFuture, spawn_local};
+use web_sys::{
+    Element, Event, EventTarget, HtmlInputElement, HtmlSelectElement,
+    HtmlTextAreaElement, KeyboardEvent, PointerEvent,
+};
+
+use super::listener::Listener;
+use super::{Page, keeping, report};
+use crate::app::{Choice, Msg, place_field};
+
+/// A part being dragged along the ruler.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Drag {
+    part: Part,
+    field: Field,
+    from_mm: f64,
+    from_y: i32,
+    /// Whether it has moved far enough to be more than a click.
+    moving: bool,
+}
+
+/// A press that moves less than this is a click.
+const CLICK_PX: i32 = 4;
+
+/// Starts listening, for as long as the listeners live.
+pub(super) fn listen(page: &Rc<Page>) -> Result<Vec<Listener>, JsValue> {
+    type Heard = fn(&Rc<Page>, &Event);
+    let on_document: [(&'static str, Heard); 11] = [
+        ("input", input),
+        ("change", change),
+        ("focusin", |page, event| light(page, event)),
+        ("focusout", left),
+        ("click", click),
+        ("keydown", key),
+        ("pointerover", |page, event| light(page, event)),
+        ("pointerdown", press),
+        ("pointermove", drag),
+        ("pointerup", release),
+        ("pointercancel", release),
+    ];
+    let on_window: [(&'static str, Heard); 4] = [
+        ("beforeprint", |page, _| report(page.screen.open_readings())),
+        ("resize", |page, _| page.measure()),
+        ("hashchange", |page, _| {
+            page.send(Msg::HashChanged(keeping::hash(&page.window)));
+        }),
+        ("pagehide", |page, _| page.keep_if_waiting()),
+    ];
+    let document: &EventTarget = page.document.as_ref();
+    let window: &EventTarget = page.window.as_ref();
+    let on_document =
+        on_document.into_iter().map(|(kind, heard)| (document, kind, heard));
+    let on_window = on_window.into_iter().map(|(kind, heard)| (window, kind, heard));
+    on_document
+        .chain(on_window)
+        .map(|(target, kind, heard)| {
+            let page = Rc::clone(page);
+            Listener::new(target, kind, move |event| heard(&page, &event))
+        })
+        .collect()
+}
+
+fn target(event: &Event) -> Option<Element> {
+    event.target()?.dyn_into().ok()
+}
+
+/// The nearest element around the target that has an attribute, with its value.
+fn around(event: &Event, attribute: &str) -> Option<(Element, String)> {
+    let element = target(event)?.closest(&format!("[{attribute}]")).ok()??;
+    let value = element.get_attribute(attribute)?;
+    Some((element, value))
+}
+
+fn field(event: &Event) -> Option<(HtmlInputElement, Field)> {
+    let (element, value) = around(event, "data-field")?;
+    Some((element.dyn_into().ok()?, value.parse().ok()?))
+}
+
+fn input(page: &Rc<Page>, event: &Event) {
+    if let Some((input, field)) = field(event) {
+        page.send(Msg::Typed { field, text: input.value() });
+    }
+}
+
+fn change(page: &Rc<Page>, event: &Event) {
+    if let Some((element, value)) = around(event, "data-choice") {
+        let choice = value.parse().ok().and_then(Choice::from_field);
+        let select: Option<HtmlSelectElement> = element.dyn_into().ok();
+        if let (Some(choice), Some(select)) = (choice, select) {
+            page.send(Msg::Chose { choice, value: select.value() });
+        }
+    } else if let Some(element) = target(event).filter(|e| e.id() == "open-file") {
+        open_file(page, element.unchecked_ref());
+    }
+    page.keep_if_waiting();
+}
+
+fn open_file(page: &Rc<Page>, input: &HtmlInputElement) {
+    let Some(file) = input.files().and_then(|files| files.get(0)) else { return };
+    // So that choosing the same file again is a change again.
+    let page = Rc::clone(page);
+    let input = input.clone();
+    spawn_local(async move {
+        let text = JsFuture::from(file.text()).await.ok().and_then(|t| t.as_string());
+        input.set_value("");
+        page.send(Msg::OpenText(text.unwrap_or_default()));
+    });
+}
+
+fn left(page: &Rc<Page>, event: &Event) {
+    if let Some((_, field)) = field(event) {
+        page.send(Msg::Left { field });
+    }
+}
+
+fn click(page: &Rc<Page>, event: &Event) {
+    report(page.screen.close_menus_but(target(event).as_ref()));
+    if let Some((element, action)) = around(event, "data-action") {
+        if action == "open-pasted" {
+            open_pasted(page);
+            return;
+        }
+        let target = element.get_attribute("data-target").unwrap_or_default();
+        if let Some(msg) = Msg::parse(&action, &target) {
+            page.send(msg);
+        }
+        return;
+    }
+    // A click on a part of the drawing leads to its measurements.
+    let in_drawing = target(event).and_then(|e| e.closest("#sheet").ok().flatten());
+    if let (Some(_), Some((_, part))) = (in_drawing, around(event, "data-part")) {
+        report(page.screen.focus_part(&part));
+    }
+}
+
+fn open_pasted(page: &Rc<Page>) {
+    let area = page.document.get_element_by_id("open-text");
+    if let Some(area) = area.and_then(|e| e.dyn_into::<HtmlTextAreaElement>().ok()) {
+        page.send(Msg::OpenText(area.value()));
+    }
+}
+
+fn key(page: &Rc<Page>, event: &Event) {
+    let Some(key) = event.dyn_ref::<KeyboardEvent>() else { return };
+    let name = key.key();
+    let command = (key.ctrl_key() || key.meta_key()) && !key.alt_key();
+    let in_other_text = target(event).is_some_and(|e| e.id() == "open-text");
+    if command && !in_other_text {
+        let msg = match (name.to_ascii_lowercase().as_str(), key.shift_key()) {
+            ("z", false) => Some(Msg::Undo),
+            ("z", true) | ("y", false) => Some(Msg::Redo),
+            _ => None,
+        };
+        if let Some(msg) = msg {
+            event.prevent_default();
+            page.send(msg);
+            return;
+        }
+    }
+    if name == "Escape" {
+        report(page.screen.close_menus());
+        return;
+    }
+    let direction = match name.as_str() {
+        "ArrowUp" => 1.0,
+        "ArrowDown" => -1.0,
+        _ => return,
+    };
+    if command || key.alt_key() {
+        return;
+    }
+    let Some((_, field)) = field(event) else { return };
+    let Some(quantity) = field.quantity() else { return };
+    event.prevent_default();
+    let ten = key.shift_key() && quantity != Quantity::Count;
+    let steps = if ten { 10.0 * direction } else { direction };
+    page.send(Msg::Stepped { field, steps });
+}
+
+/// What the pointer or the focus is on lights up on both sides of the page.
+fn light(page: &Rc<Page>, event: &Event) {
+    let part = around(event, "data-part").map(|(_, part)| part);
+    report(page.screen.light(part.as_deref()));
+}
+
+fn press(page: &Rc<Page>, event: &Event) {
+    let Some(pointer) = event.dyn_ref::<PointerEvent>() else { return };
+    let in_drawing = target(event).and_then(|e| e.closest("#sheet").ok().flatten());
+    if in_drawing.is_none() || pointer.button() != 0 {
+        return;
+    }
+    let part = around(event, "data-part").and_then(|(_, part)| part.parse().ok());
+    let Some(part) = part else { return };
+    let Some(field) = place_field(part) else { return };
+    let from_mm = field.get(&page.state.borrow().design);
+    if let Some(from_mm) = from_mm {
+        let from_y = pointer.client_y();
+        page.drag.set(Some(Drag { part, field, from_mm, from_y, moving: false }));
+    }
+}
+
+fn drag(page: &Rc<Page>, event: &Event) {
+    let Some(mut drag) = page.drag.get() else { return };
+    let Some(pointer) = event.dyn_ref::<PointerEvent>() else { return };
+    let by_px = pointer.client_y() - drag.from_y;
+    drag.moving |= by_px.abs() >= CLICK_PX;
+    page.drag.set(Some(drag));
+    if drag.moving {
+        event.prevent_default();
+        let Drag { part, from_mm, .. } = drag;
+        page.send(Msg::Dragged { part, from_mm, by_px: f64::from(by_px) });
+    }
+}
+
+fn release(page: &Rc<Page>, _: &Event) {
+    if let Some(drag) = page.drag.take()
+        && drag.moving
+    {
+        page.send(Msg::Left { field: drag.field });
+    }
+}

@@ -1,0 +1,253 @@
+//! What is on the screen, and how it is brought up to date: only what differs is touched,
+//! and nobody who is typing loses their place.
+
+use std::cell::RefCell;
+use std::collections::BTreeMap;
+
+use wasm_bindgen::{JsCast, JsValue};
+use web_sys::{
+    Document, Element, HtmlDetailsElement, HtmlElement, HtmlInputElement, Node,
+};
+
+use crate::views::{Drawing, FaultSlot, Outputs};
+
+/// The elements of the page and what was last put into them.
+///
+/// Touching an element may call back into the page, so no borrow is held meanwhile.
+pub(super) struct Screen {
+    document: Document,
+    shown: RefCell<BTreeMap<String, String>>,
+    slots: RefCell<Vec<FaultSlot>>,
+}
+
+impl Screen {
+    pub(super) fn new(document: Document) -> Self {
+        Self { document, shown: RefCell::default(), slots: RefCell::default() }
+    }
+
+    fn element(&self, id: &str) -> Result<Element, JsValue> {
+        let missing = || JsValue::from_str(&format!("the page has no element #{id}"));
+        self.document.get_element_by_id(id).ok_or_else(missing)
+    }
+
+    fn all(&self, css: &str) -> Result<Vec<Element>, JsValue> {
+        let list = self.document.query_selector_all(css)?;
+        Ok((0..list.length())
+            .filter_map(|i| list.get(i))
+            .filter_map(|node: Node| node.dyn_into().ok())
+            .collect())
+    }
+
+    /// Notes that something is shown under a name. Returns whether it is new there.
+    fn is_new(&self, name: &str, markup: &str) -> bool {
+        let mut shown = self.shown.borrow_mut();
+        let new = shown.get(name).is_none_or(|old| old != markup);
+        if new {
+            shown.insert(name.to_owned(), markup.to_owned());
+        }
+        new
+    }
+
+    /// Replaces what stands in a region, if it differs.
+    pub(super) fn show(&self, id: &str, markup: &str) -> Result<(), JsValue> {
+        if self.is_new(id, markup) {
+            self.element(id)?.set_inner_html(markup);
+        }
+        Ok(())
+    }
+
+    /// Brings every output up to date.
+    pub(super) fn draw(&self, outputs: Outputs) -> Result<(), JsValue> {
+        if let Some(drawing) = &outputs.drawing {
+            self.draw_rocket(drawing)?;
+        }
+        for region in &outputs.regions {
+            self.show(region.id, &region.markup)?;
+        }
+        self.show_faults(outputs.slots)?;
+        for (id, on) in outputs.buttons {
+            // A button that does nothing now stays where it is and can be reached.
+            let disabled = if on { "false" } else { "true" };
+            self.element(id)?.set_attribute("aria-disabled", disabled)?;
+        }
+        let stale = if outputs.stale { "true" } else { "false" };
+        self.element("sheet")?.set_attribute("data-stale", stale)
+    }
+
+    fn draw_rocket(&self, drawing: &Drawing) -> Result<(), JsValue> {
+        let sheet = self.element("sheet")?;
+        let new_frame = self.is_new("frame", &drawing.frame);
+        if new_frame {
+            sheet.set_inner_html(&drawing.document);
+        }
+        for (key, markup) in &drawing.groups {
+            if self.is_new(&format!("group:{key}"), markup)
+                && !new_frame
+                && let Some(group) =
+                    sheet.query_selector(&format!("[data-group={key}]"))?
+            {
+                group.set_inner_html(markup);
+            }
+        }
+        Ok(())
+    }
+
+    /// Puts the sentence at each field that has a fault and clears the others.
+    fn show_faults(&self, slots: Vec<FaultSlot>) -> Result<(), JsValue> {
+        let before = self.slots.replace(slots.clone());
+        if before == slots {
+            return Ok(());
+        }
+        for old in before {
+            if slots.iter().all(|new| new.id != old.id) {
+                self.fill(&FaultSlot { markup: String::new(), stops: false, ..old })?;
+            }
+        }
+        for slot in &slots {
+            self.fill(slot)?;
+        }
+        Ok(())
+    }
+
+    /// Fields that are not shown now have no place; the list of faults leads to them.
+    fn fill(&self, slot: &FaultSlot) -> Result<(), JsValue> {
+        if let Some(place) = self.document.get_element_by_id(&slot.id)
+            && place.inner_html() != slot.markup
+        {
+            place.set_inner_html(&slot.markup);
+        }
+        for id in &slot.controls {
+            if let Some(control) = self.document.get_element_by_id(id) {
+                if slot.stops {
+                    control.set_attribute("aria-invalid", "true")?;
+                } else {
+                    control.remove_attribute("aria-invalid")?;
+                }
+            }
+        }
+        Ok(())
+    }
+
+    /// Builds the steps anew. Whoever was in a control is put back there.
+    pub(super) fn rebuild_steps(&self, markup: &str) -> Result<(), JsValue> {
+        let active = self.document.active_element();
+        let id = active.as_ref().map(Element::id).unwrap_or_default();
+        let input = active.and_then(|e| e.dyn_into::<HtmlInputElement>().ok());
+        let selection = input.map(|i| {
+            (i.selection_start().ok().flatten(), i.selection_end().ok().flatten())
+        });
+        self.slots.borrow_mut().clear();
+        self.element("steps")?.set_inner_html(markup);
+        if id.is_empty() {
+            return Ok(());
+        }
+        if let Some(element) = self.document.get_element_by_id(&id) {
+            if self.document.active_element().is_some_and(|now| now.id() == id) {
+                return Ok(());
+            }
+            element.unchecked_ref::<HtmlElement>().focus()?;
+            if let (Some(input), Some((Some(from), Some(to)))) =
+                (element.dyn_ref::<HtmlInputElement>(), selection)
+            {
+                input.set_selection_range(from, to)?;
+            }
+        }
+        Ok(())
+    }
+
+    /// Puts a text into a field, if it differs.
+    pub(super) fn set_value(&self, id: &str, text: &str) -> Result<(), JsValue> {
+        let field = self.document.get_element_by_id(id);
+        if let Some(input) = field.and_then(|e| e.dyn_into::<HtmlInputElement>().ok())
+            && input.value() != text
+        {
+            input.set_value(text);
+        }
+        Ok(())
+    }
+
+    /// Moves the focus: to the element itself if it can take it, else to the first control
+    /// inside the same part. Then it is brought into view.
+    pub(super) fn focus(&self, id: &str) -> Result<(), JsValue> {
+        let choice = format!("choice:{id}");
+        let found = self
+            .document
+            .get_element_by_id(id)
+            .or_else(|| self.document.get_element_by_id(&choice));
+        if let Some(element) = found {
+            element.unchecked_ref::<HtmlElement>().focus()?;
+        }
+        Ok(())
+    }
+
+    /// Moves the focus to the first control of a part.
+    pub(super) fn focus_part(&self, part: &str) -> Result<(), JsValue> {
+        let css = format!("#steps [data-part=\"{part}\"] input");
+        if let Some(input) = self.document.query_selector(&css)? {
+            input.unchecked_ref::<HtmlElement>().focus()?;
+        }
+        Ok(())
+    }
+
+    /// Marks a part in the drawing and on the steps; `None` marks nothing.
+    pub(super) fn light(&self, part: Option<&str>) -> Result<(), JsValue> {
+        for element in self.all(".lit")? {
+            if element.get_attribute("data-part").as_deref() != part {
+                element.class_list().remove_1("lit")?;
+            }
+        }
+        if let Some(part) = part {
+            for element in self.all(&format!("[data-part=\"{part}\"]"))? {
+                element.class_list().add_1("lit")?;
+            }
+        }
+        Ok(())
+    }
+
+    /// Closes every open menu but the one that holds `except`. Returns the one that held
+    /// the focus, if one did.
+    pub(super) fn close_menus_but(
+        &self,
+        except: Option<&Element>,
+    ) -> Result<Option<Element>, JsValue> {
+        let active = self.document.active_element();
+        let mut held = None;
+        for menu in self.all("details.menu[open]")? {
+            let contains = |e: Option<&Element>| {
+                e.is_some_and(|e| menu.contains(Some(e.unchecked_ref::<Node>())))
+            };
+            if contains(except) {
+                continue;
+            }
+            if contains(active.as_ref()) {
+                held = menu.query_selector("summary")?;
+            }
+            menu.unchecked_ref::<HtmlDetailsElement>().set_open(false);
+        }
+        Ok(held)
+    }
+
+    /// Closes every open menu; the focus goes to the menu that held it.
+    pub(super) fn close_menus(&self) -> Result<(), JsValue> {
+        if let Some(summary) = self.close_menus_but(None)? {
+            summary.unchecked_ref::<HtmlElement>().focus()?;
+        }
+        Ok(())
+    }
+
+    /// Opens everything that was found, so that it is printed too.
+    pub(super) fn open_readings(&self) -> Result<(), JsValue> {
+        for part in self.all("details.readings__part")? {
+            part.unchecked_ref::<HtmlDetailsElement>().set_open(true);
+        }
+        Ok(())
+    }
+
+    /// Puts words into the live region, if they are new.
+    pub(super) fn speak(&self, words: &str) -> Result<(), JsValue> {
+        if self.is_new("said", words) {
+            self.element("said")?.set_text_content(Some(words));
+        }
+        Ok(())
+    }
+}

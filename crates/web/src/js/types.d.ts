@@ -1,0 +1,106 @@
+/** A rocket as a person describes it: millimetres, grams, degrees. */
+export interface Design {
+  name?: string;
+  /** Nose to tail, 1 to 12. */
+  sections: Section[];
+  /** 0 to 4 sets. */
+  fins?: FinSet[];
+  /** 0 to 12. */
+  weights?: Weight[];
+  measured?: Measured;
+}
+
+export interface Section {
+  kind: SectionKind;
+  length_mm: number;
+  /** Missing or null: as wide as the neighbour (a nose: behind; others: in front). */
+  diameter_mm?: number | null;
+  /** A tube with a floor, as a bottle has. */
+  closed_front?: boolean;
+  mass: Mass;
+}
+
+export type SectionKind =
+  | "cone" | "ogive" | "ellipsoid" | "paraboloid" | "dome"
+  | "tube" | "straight_taper" | "rounded_taper" | "neck";
+
+/** Weighed, cut from a sheet, or ("joined") part of the piece in front. */
+export type Mass =
+  | { weighed_g: number }
+  | { material: Material }
+  | { sheet_g_per_m2: number }
+  | "joined";
+
+export type Material =
+  | "paper80" | "card160" | "card220" | "card300"
+  | "corrugated_e" | "corrugated_b" | "corrugated_plastic"
+  | "polystyrene5" | "balsa3" | "bottle_wall";
+
+export interface FinSet {
+  /** 2 to 8. */
+  count: number;
+  /** Front of the root, from the nose tip. */
+  start_mm: number;
+  roll_deg?: number;
+  planform: Planform;
+  mass: Mass;
+}
+
+export type Planform =
+  | { four_sided: { root_mm: number; tip_mm: number; span_mm: number; sweep_mm: number } }
+  /** Corners [along, out] from the front of the root, 3 to 24. */
+  | { points_mm: [number, number][] };
+
+export interface Weight {
+  label?: string;
+  mass_g: number;
+  position_mm: number;
+}
+
+export interface Measured {
+  total_mass_g?: number | null;
+  hanging_point_mm?: number | null;
+}
+
+export interface Report {
+  /** Empty is good. */
+  faults: Fault[];
+  /** Null when a fault stops the computation. */
+  figures: Figures | null;
+}
+
+export interface Fault {
+  /** JSON pointer (RFC 6901) into the design. */
+  field: string;
+  severity: "stop" | "ask";
+  sentence: string;
+}
+
+/** SI units; distances run from the nose tip towards the tail. */
+export interface Figures {
+  length_m: number;
+  body_width_m: number;
+  side_area_m2: number;
+  centre_of_pressure_side_on_m: number;
+  /** Computed, with whatever was measured put in its place. */
+  mass: MassProperties;
+  computed_mass: MassProperties;
+  /** Positive when the centre of mass is nearer the nose. */
+  separation_m: number;
+  separation_calibres: number;
+  nearer_the_nose: "centre_of_mass" | "centre_of_pressure" | "neither";
+  parts: PartFigures[];
+}
+
+export interface MassProperties {
+  mass_kg: number;
+  centre_m: number;
+  axial_inertia_kg_m2: number;
+  transverse_inertia_kg_m2: number;
+}
+
+export interface PartFigures extends MassProperties {
+  /** JSON pointer (RFC 6901) into the design. */
+  part: string;
+  area_m2: number;
+}

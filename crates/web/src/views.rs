@@ -1,0 +1,133 @@
+//! The state as markup. Every view is a function from the state to text; maud escapes
+//! what a person typed.
+
+mod faults;
+mod field;
+mod menus;
+mod notice;
+mod readings;
+mod steps;
+
+use noseward_drawing::{LabelStyle, Sheet, rocket, svg_document, svg_group};
+use noseward_stability::{Field, Part};
+
+use crate::app::State;
+
+pub(crate) use menus::start_menu;
+pub(crate) use steps::{is_shown, steps};
+
+/// A place of the page whose content is replaced whole.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Region {
+    /// The id of the element.
+    pub(crate) id: &'static str,
+    /// What stands inside.
+    pub(crate) markup: String,
+}
+
+/// The place of one field's fault.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct FaultSlot {
+    /// The id of the element.
+    pub(crate) id: String,
+    /// The ids of the controls that it may belong to.
+    pub(crate) controls: [String; 2],
+    /// What stands inside.
+    pub(crate) markup: String,
+    /// Whether the value cannot stand.
+    pub(crate) stops: bool,
+}
+
+/// A sheet narrower than this has room for distances only.
+const FULL_LABELS_PX: f64 = 520.0;
+
+/// The sheet as the drawing needs it.
+pub(crate) fn sheet(state: &State) -> Sheet {
+    let (width_px, height_px) = state.sheet_px;
+    Sheet {
+        width_px: width_px.max(240.0),
+        height_px: height_px.max(160.0),
+        units: state.units,
+        labels: if width_px < FULL_LABELS_PX {
+            LabelStyle::Short
+        } else {
+            LabelStyle::Full
+        },
+    }
+}
+
+/// The drawing: the frame around it, which only changes with the size of the sheet, and
+/// its groups.
+pub(crate) struct Drawing {
+    /// The whole element, for when the frame changed.
+    pub(crate) document: String,
+    /// What identifies the frame: size and name.
+    pub(crate) frame: String,
+    /// Each group's name and content.
+    pub(crate) groups: Vec<(&'static str, String)>,
+}
+
+/// The last rocket that could be drawn, as SVG.
+fn drawing(state: &State) -> Option<Drawing> {
+    let (design, report) = &state.drawn;
+    let scene = rocket(design, report.figures.as_ref()?, &sheet(state))?;
+    Some(Drawing {
+        frame: format!("{} {} {}", scene.width_px, scene.height_px, scene.name),
+        groups: scene.groups.iter().map(|g| (g.key, svg_group(g))).collect(),
+        document: svg_document(&scene, Some("in-words")),
+    })
+}
+
+/// Everything that is redrawn after a change; the steps are not.
+pub(crate) struct Outputs {
+    pub(crate) drawing: Option<Drawing>,
+    pub(crate) regions: Vec<Region>,
+    /// The sentence at each field that has a fault. The others have none.
+    pub(crate) slots: Vec<FaultSlot>,
+    /// Buttons by id, with whether they do anything now.
+    pub(crate) buttons: [(&'static str, bool); 2],
+    /// Whether the drawing is older than what is typed.
+    pub(crate) stale: bool,
+}
+
+/// The outputs of a state.
+pub(crate) fn outputs(state: &State) -> Outputs {
+    let regions = [
+        ("strip", readings::strip(state)),
+        ("in-words", readings::in_words(state)),
+        ("as-table", readings::as_table(state)),
+        ("notice", notice::notice(state)),
+        ("faults", faults::list(state)),
+        ("keeping", notice::keeping(state)),
+    ]
+    .into_iter()
+    .map(|(id, markup)| Region { id, markup: markup.into_string() })
+    .collect();
+    Outputs {
+        drawing: drawing(state),
+        regions,
+        slots: faults::slots(state),
+        buttons: [("undo", state.can_undo()), ("redo", state.can_redo())],
+        stale: state.is_stale(),
+    }
+}
+
+/// The short sentence that is spoken once typing pauses.
+pub(crate) fn spoken(state: &State) -> String {
+    readings::spoken(state)
+}
+
+/// The id of the element that a fault's field leads to.
+pub(crate) fn target_of(field: Field) -> String {
+    match field {
+        Field::Sections => "add:tube".into(),
+        Field::FinSets => "part:/fins/0".into(),
+        Field::Weights => "part:/weights/0".into(),
+        _ => field.to_string(),
+    }
+}
+
+/// What a part is called, with its number where there are several.
+pub(crate) fn part_name(state: &State, part: Part) -> String {
+    steps::part_name(&state.design, part)
+}

@@ -1,0 +1,185 @@
+//! What was found, as the strip, in words and as a table.
+
+use maud::{Markup, html};
+use noseward_stability::{Design, Figures, Nearer, Units};
+
+use super::steps::part_name;
+use crate::app::State;
+
+const MM: f64 = 1000.0;
+const GRAMS: f64 = 1000.0;
+
+/// The last rocket that could be drawn, with its figures.
+fn drawn(state: &State) -> Option<(&Design, &Figures)> {
+    let (design, report) = &state.drawn;
+    report.figures.as_ref().map(|figures| (design, figures))
+}
+
+/// Body widths to one decimal, without a sign.
+fn calibres(figures: &Figures) -> String {
+    format!("{:.1}", figures.separation_calibres.abs())
+}
+
+fn apart(figures: &Figures, units: Units) -> String {
+    units.reading(figures.separation_m.abs() * MM)
+}
+
+/// Which point is nearer the nose, as a sentence.
+fn nearer(figures: &Figures) -> &'static str {
+    match figures.nearer_the_nose {
+        Nearer::CentreOfMass => "The centre of mass is nearer the nose.",
+        Nearer::CentreOfPressure => {
+            "The centre of pressure (side-on) is nearer the nose."
+        }
+        Nearer::Neither => "Both points are in the same place.",
+    }
+}
+
+/// The strip below the drawing.
+pub(super) fn strip(state: &State) -> Markup {
+    let units = state.units;
+    let Some((_, figures)) = drawn(state) else { return html! {} };
+    html! {
+        div class="strip__main" {
+            p class="strip__separation" {
+                span class="strip__number" { (apart(figures, units)) } " apart"
+            }
+            p class="strip__calibres" { (calibres(figures)) " body widths" }
+        }
+        div class="strip__words" {
+            @if state.is_stale() {
+                p {
+                    strong { "This is the last rocket that could be drawn. " }
+                    "Mend what is marked on the steps."
+                }
+            } @else {
+                p { strong { (nearer(figures)) } }
+            }
+            p class="strip__legend" {
+                span class="legend legend--mass" {
+                    "centre of mass " (units.reading(figures.mass.centre_m * MM))
+                }
+                " "
+                span class="legend legend--wind" {
+                    "centre of pressure "
+                    (units.reading(figures.centre_of_pressure_side_on_m * MM))
+                }
+            }
+        }
+    }
+}
+
+/// What the drawing shows, in sentences.
+pub(super) fn in_words(state: &State) -> Markup {
+    let units = state.units;
+    let Some((design, figures)) = drawn(state) else { return html! {} };
+    let name = if design.name.is_empty() { "The rocket" } else { &design.name };
+    let measured = design.measured;
+    let computed = figures.computed_mass;
+    html! {
+        @if state.is_stale() {
+            p { "This is the last rocket that could be drawn." }
+        }
+        p {
+            (name) " is " (units.reading(figures.length_m * MM)) " long and "
+            (units.reading(figures.body_width_m * MM)) " wide. It weighs "
+            (units.scale_reading(figures.mass.mass_kg * GRAMS)) "."
+        }
+        p {
+            "The centre of mass is " (units.reading(figures.mass.centre_m * MM))
+            " from the nose tip. The centre of pressure (side-on), which a card cut-out \
+             finds, is "
+            (units.reading(figures.centre_of_pressure_side_on_m * MM))
+            " from the nose tip."
+        }
+        p {
+            "They are " (apart(figures, units)) " apart: " (calibres(figures))
+            " body widths. " (nearer(figures))
+        }
+        @if let Some(mm) = measured.hanging_point_mm {
+            p {
+                "The hanging point was measured, at " (units.length(mm))
+                ". The parts say " (units.reading(computed.centre_m * MM)) ", "
+                (difference(mm - computed.centre_m * MM, |d| units.reading(d))) "."
+            }
+        }
+        @if let Some(g) = measured.total_mass_g {
+            p {
+                "The whole rocket was weighed: " (units.mass(g)) ". The parts add up to "
+                (units.scale_reading(computed.mass_kg * GRAMS)) ", "
+                (difference(g - computed.mass_kg * GRAMS, |d| units.scale_reading(d))) "."
+            }
+        }
+    }
+}
+
+fn difference(by: f64, write: impl Fn(f64) -> String) -> String {
+    let side = if by < 0.0 { "more" } else { "less" };
+    if by.abs() < 0.5 { "the same".into() } else { format!("{} {side}", write(by.abs())) }
+}
+
+/// The same as a table, with every part.
+pub(super) fn as_table(state: &State) -> Markup {
+    let units = state.units;
+    let Some((design, figures)) = drawn(state) else { return html! {} };
+    let length = |m: f64| units.reading(m * MM);
+    let rows = [
+        ("Length", length(figures.length_m)),
+        ("Width of the body", length(figures.body_width_m)),
+        ("Mass", units.scale_reading(figures.mass.mass_kg * GRAMS)),
+        ("Centre of mass, from the nose tip", length(figures.mass.centre_m)),
+        (
+            "Centre of pressure (side-on), from the nose tip",
+            length(figures.centre_of_pressure_side_on_m),
+        ),
+        ("Separation", length(figures.separation_m)),
+        ("Separation in body widths", format!("{:.2}", figures.separation_calibres)),
+    ];
+    html! {
+        table class="table" {
+            caption { "The rocket" }
+            tbody {
+                @for (name, value) in rows {
+                    tr { th scope="row" { (name) } td { (value) } }
+                }
+            }
+        }
+        p class="card__note" {
+            "Separation counts as positive when the centre of mass is nearer the nose."
+        }
+        table class="table" {
+            caption { "Its parts" }
+            thead {
+                tr {
+                    th scope="col" { "Part" }
+                    th scope="col" { "Mass" }
+                    th scope="col" { "Its middle, from the nose tip" }
+                }
+            }
+            tbody {
+                @for part in &figures.parts {
+                    tr {
+                        th scope="row" { (part_name(design, part.part)) }
+                        td { (units.mass(rounded_mass(part.mass.mass_kg * GRAMS))) }
+                        td { (length(part.mass.centre_m)) }
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// A part's mass to a tenth of a gram: finer is not known.
+fn rounded_mass(g: f64) -> f64 {
+    (g * 10.0).round() / 10.0
+}
+
+/// One short sentence for the live region.
+pub(super) fn spoken(state: &State) -> String {
+    let Some((_, figures)) = drawn(state) else { return String::new() };
+    if state.is_stale() || !state.drafts.is_empty() {
+        let first = state.faults().into_iter().next();
+        return first.map(|(_, _, sentence)| sentence).unwrap_or_default();
+    }
+    format!("Separation {}. {}", apart(figures, state.units), nearer(figures))
+}
