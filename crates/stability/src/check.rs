@@ -258,7 +258,7 @@ pub fn check(design: &Design) -> Vec<Fault> {
     parts::check(design, &mut faults);
     slips::check(design, &mut faults);
     // One sentence a field is enough: the first that was found, stops before questions.
-    faults.sort_by_key(|fault| (fault.field, fault.severity()));
+    faults.sort_unstable_by_key(|fault| (fault.field, fault.severity()));
     faults.dedup_by_key(|fault| fault.field);
     faults
 }

@@ -7,8 +7,6 @@ mod message;
 mod notice;
 mod typed;
 
-use std::collections::BTreeMap;
-
 use noseward_link as link;
 use noseward_stability::{
     BottleSize, Design, Example, Field, Part, Quantity, Report, Severity, UnitSystem,
@@ -35,7 +33,7 @@ pub(crate) struct State {
     /// The last rocket that could be drawn, with its report.
     pub(crate) drawn: (Design, Report),
     /// Text that could not be read as a value; the design keeps the value before it.
-    pub(crate) drafts: BTreeMap<Field, Draft>,
+    pub(crate) drafts: Vec<(Field, Draft)>,
     pub(crate) units: Units,
     /// Whether every measurement is shown, or only those that matter most.
     pub(crate) all_measurements: bool,
@@ -103,7 +101,7 @@ impl State {
             design,
             report,
             drawn,
-            drafts: BTreeMap::new(),
+            drafts: Vec::new(),
             units: Units { system: opening.units },
             all_measurements: opening.all_measurements,
             sheet_px: (640.0, 420.0),
@@ -129,25 +127,30 @@ impl State {
 
     /// The faults that need mending, those of the typed text included, in order.
     pub(crate) fn faults(&self) -> Vec<(Field, Severity, String)> {
-        let drafts = self.drafts.iter().map(|(&field, draft)| {
-            (field, Severity::Stop, draft.why.sentence(field, self.units))
+        let drafts = self.drafts.iter().map(|(field, draft)| {
+            (*field, Severity::Stop, draft.why.sentence(*field, self.units))
         });
         let faults = self
             .report
             .faults
             .iter()
-            .filter(|fault| !self.drafts.contains_key(&fault.field))
+            .filter(|fault| self.draft(fault.field).is_none())
             .map(|fault| {
                 (fault.field, fault.severity(), fault.problem.sentence(self.units))
             });
         let mut all: Vec<_> = drafts.chain(faults).collect();
-        all.sort_by_key(|(field, severity, _)| (*severity, *field));
+        all.sort_unstable_by_key(|(field, severity, _)| (*severity, *field));
         all
+    }
+
+    /// The text of a field that could not be read, if it is so now.
+    pub(crate) fn draft(&self, field: Field) -> Option<&Draft> {
+        self.drafts.iter().find(|(drafted, _)| *drafted == field).map(|(_, draft)| draft)
     }
 
     /// What stands in a number's field: the text that could not be read, or the value.
     pub(crate) fn text_of(&self, field: Field) -> String {
-        if let Some(draft) = self.drafts.get(&field) {
+        if let Some(draft) = self.draft(field) {
             return draft.text.clone();
         }
         self.value_text(field)
@@ -338,9 +341,9 @@ fn typed_into(state: &mut State, field: Field, text: &str) -> Vec<Effect> {
             })
         }
     };
+    state.drafts.retain(|(drafted, _)| *drafted != field);
     match read {
         Ok(()) => {
-            state.drafts.remove(&field);
             if design != state.design {
                 let before = std::mem::replace(&mut state.design, design);
                 state.history.record(before, Some(field));
@@ -348,7 +351,7 @@ fn typed_into(state: &mut State, field: Field, text: &str) -> Vec<Effect> {
             }
         }
         Err(why) => {
-            state.drafts.insert(field, Draft { text: text.to_owned(), why });
+            state.drafts.push((field, Draft { text: text.to_owned(), why }));
         }
     }
     changed(false)
@@ -358,7 +361,7 @@ fn typed_into(state: &mut State, field: Field, text: &str) -> Vec<Effect> {
 /// stays.
 fn left(state: &mut State, field: Field) -> Vec<Effect> {
     state.history.seal();
-    if state.drafts.contains_key(&field) {
+    if state.draft(field).is_some() {
         return Vec::new();
     }
     vec![Effect::SetValue(field, state.value_text(field))]

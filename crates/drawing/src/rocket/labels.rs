@@ -29,7 +29,7 @@ pub(super) fn place(wanted: &[Wanted], top: f64, bottom: f64) -> Vec<f64> {
     }
 
     let mut order: Vec<usize> = (0..wanted.len()).collect();
-    order.sort_by(|&a, &b| wanted[a].middle.total_cmp(&wanted[b].middle));
+    order.sort_unstable_by(|&a, &b| wanted[a].middle.total_cmp(&wanted[b].middle));
     let mut blocks: Vec<Block> = Vec::new();
     for i in order {
         let Wanted { middle, height } = wanted[i];

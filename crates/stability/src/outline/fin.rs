@@ -1,6 +1,7 @@
 //! One fin as a flat plate, in metres.
 
-use geo::{Area, Centroid, Coord, LineString, Polygon, Validation};
+use geo::line_intersection::{LineIntersection, line_intersection};
+use geo::{Area, Centroid, Coord, Line, LineString, Polygon};
 
 use crate::design::Planform;
 
@@ -35,9 +36,29 @@ impl Fin {
         &ring[..ring.len().saturating_sub(1)]
     }
 
-    /// Whether the outline is a simple polygon with an area.
+    /// Whether the outline is a simple polygon with an area: its edges meet nowhere but
+    /// each at its end with the next. A corner may be repeated, as a triangle does.
+    ///
+    /// geo's `Validation` says the same, but brings its whole relation engine to the page;
+    /// a test compares the two.
     pub(crate) fn is_simple(&self) -> bool {
-        self.outline.is_valid() && self.area_m2() > 0.0
+        let edges = self.outline.exterior().lines();
+        let edges: Vec<Line<f64>> = edges.filter(|e| e.start != e.end).collect();
+        let count = edges.len();
+        let clear = |i: usize, j: usize| {
+            let meeting = line_intersection(edges[i], edges[j]);
+            let neighbours = j == i + 1 || (i == 0 && j == count - 1);
+            match meeting {
+                None => true,
+                Some(LineIntersection::SinglePoint { is_proper, .. }) => {
+                    neighbours && !is_proper
+                }
+                Some(LineIntersection::Collinear { .. }) => false,
+            }
+        };
+        count >= 3
+            && (0..count).all(|i| (i + 1..count).all(|j| clear(i, j)))
+            && self.area_m2() > 0.0
     }
 
     pub(crate) fn area_m2(&self) -> f64 {
@@ -99,6 +120,19 @@ mod tests {
         let (sa, sb) = (a.second_moments_m2(), b.second_moments_m2());
         assert!((sa.along2 - sb.along2).abs() < 1e-15);
         assert!((sa.out2 - sb.out2).abs() < 1e-15);
+    }
+
+    /// Random corners on a coarse grid, so that edges often touch, cross or coincide.
+    #[test]
+    fn simple_means_what_geo_means_by_valid() {
+        use geo::Validation;
+        use proptest::prelude::{prop_assert_eq, proptest};
+        proptest!(|(corners in proptest::collection::vec((0_i8..5, 0_i8..5), 3..8))| {
+            let points = corners.iter().map(|&(x, y)| [f64::from(x), f64::from(y)]);
+            let fin = Fin::new(&Planform::PointsMm(points.collect()));
+            let valid = fin.outline.is_valid() && fin.area_m2() > 0.0;
+            prop_assert_eq!(fin.is_simple(), valid, "{:?}", corners);
+        });
     }
 
     #[test]

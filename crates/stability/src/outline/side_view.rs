@@ -262,7 +262,7 @@ fn cuts(
             cuts.extend(others.filter_map(|other| edge.crossing(other)));
         }
     }
-    cuts.sort_by(f64::total_cmp);
+    cuts.sort_unstable_by(f64::total_cmp);
     cuts.dedup();
     cuts
 }
@@ -275,10 +275,10 @@ fn uncovered(fin_edges: &[Vec<Edge>], body_edges: &[Edge], a: f64, b: f64) -> (f
     for edges in fin_edges {
         let mut active: Vec<Edge> =
             edges.iter().copied().filter(|e| e.covers(middle)).collect();
-        active.sort_by(|p, q| p.y(middle).total_cmp(&q.y(middle)));
+        active.sort_unstable_by(|p, q| p.y(middle).total_cmp(&q.y(middle)));
         spans.extend(active.chunks_exact(2).map(|pair| (pair[0], pair[1])));
     }
-    spans.sort_by(|p, q| p.0.y(middle).total_cmp(&q.0.y(middle)));
+    spans.sort_unstable_by(|p, q| p.0.y(middle).total_cmp(&q.0.y(middle)));
 
     let mut top = body_edges.iter().copied().find(|e| e.covers(middle));
     let (mut at_a, mut at_b) = (0.0, 0.0);

@@ -139,7 +139,7 @@ mod typing {
         }
         typed(&mut state, CLAY_PLACE, "");
         assert_eq!(state.text_of(CLAY_PLACE), "");
-        assert_eq!(state.drafts[&CLAY_PLACE].why, Unreadable::Empty);
+        assert_eq!(state.draft(CLAY_PLACE).unwrap().why, Unreadable::Empty);
         assert_eq!(state.text_of(WIDTH), "-");
         assert_eq!(state.faults().len(), 2);
         assert_eq!(update(&mut state, Msg::Left { field: WIDTH }), []);
@@ -204,7 +204,7 @@ mod typing {
         typed(&mut state, count, "3.4");
         assert_eq!(state.design.fins[0].count, 3, "rounded to the grid of counts");
         typed(&mut state, count, "-1");
-        assert_eq!(state.drafts[&count].why, Unreadable::NotWhole);
+        assert_eq!(state.draft(count).unwrap().why, Unreadable::NotWhole);
     }
 
     #[test]

@@ -186,7 +186,7 @@ fn key(page: &Rc<Page>, event: &Event) {
 /// What the pointer or the focus is on lights up on both sides of the page.
 fn light(page: &Rc<Page>, event: &Event) {
     let part = around(event, "data-part").map(|(_, part)| part);
-    report(page.screen.light(part.as_deref()));
+    report(page.screen.light(part));
 }
 
 fn press(page: &Rc<Page>, event: &Event) {

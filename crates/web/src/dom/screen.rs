@@ -2,7 +2,6 @@
 //! and nobody who is typing loses their place.
 
 use std::cell::RefCell;
-use std::collections::BTreeMap;
 
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{
@@ -16,13 +15,19 @@ use crate::views::{Drawing, FaultSlot, Outputs};
 /// Touching an element may call back into the page, so no borrow is held meanwhile.
 pub(super) struct Screen {
     document: Document,
-    shown: RefCell<BTreeMap<String, String>>,
+    shown: RefCell<Vec<(String, String)>>,
     slots: RefCell<Vec<FaultSlot>>,
+    lit: RefCell<Option<String>>,
 }
 
 impl Screen {
     pub(super) fn new(document: Document) -> Self {
-        Self { document, shown: RefCell::default(), slots: RefCell::default() }
+        Self {
+            document,
+            shown: RefCell::default(),
+            slots: RefCell::default(),
+            lit: RefCell::default(),
+        }
     }
 
     fn element(&self, id: &str) -> Result<Element, JsValue> {
@@ -41,9 +46,13 @@ impl Screen {
     /// Notes that something is shown under a name. Returns whether it is new there.
     fn is_new(&self, name: &str, markup: &str) -> bool {
         let mut shown = self.shown.borrow_mut();
-        let new = shown.get(name).is_none_or(|old| old != markup);
+        let Some((_, old)) = shown.iter_mut().find(|(known, _)| known == name) else {
+            shown.push((name.to_owned(), markup.to_owned()));
+            return true;
+        };
+        let new = old != markup;
         if new {
-            shown.insert(name.to_owned(), markup.to_owned());
+            markup.clone_into(old);
         }
         new
     }
@@ -89,7 +98,7 @@ impl Screen {
                 group.set_inner_html(markup);
             }
         }
-        Ok(())
+        self.light_again()
     }
 
     /// Puts the sentence at each field that has a fault and clears the others.
@@ -138,6 +147,7 @@ impl Screen {
         });
         self.slots.borrow_mut().clear();
         self.element("steps")?.set_inner_html(markup);
+        self.light_again()?;
         if id.is_empty() {
             return Ok(());
         }
@@ -190,13 +200,21 @@ impl Screen {
     }
 
     /// Marks a part in the drawing and on the steps; `None` marks nothing.
-    pub(super) fn light(&self, part: Option<&str>) -> Result<(), JsValue> {
-        for element in self.all(".lit")? {
-            if element.get_attribute("data-part").as_deref() != part {
-                element.class_list().remove_1("lit")?;
-            }
+    pub(super) fn light(&self, part: Option<String>) -> Result<(), JsValue> {
+        if *self.lit.borrow() == part {
+            return Ok(());
         }
-        if let Some(part) = part {
+        for element in self.all(".lit")? {
+            element.class_list().remove_1("lit")?;
+        }
+        self.lit.replace(part);
+        self.light_again()
+    }
+
+    /// Marks the part that is lit in what was drawn anew.
+    fn light_again(&self) -> Result<(), JsValue> {
+        let lit = self.lit.borrow().clone();
+        if let Some(part) = lit {
             for element in self.all(&format!("[data-part=\"{part}\"]"))? {
                 element.class_list().add_1("lit")?;
             }

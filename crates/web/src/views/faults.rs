@@ -60,7 +60,7 @@ pub(super) fn slots(state: &State) -> Vec<FaultSlot> {
                     @if severity == Severity::Ask { " field__words--ask" }
                 } { (sentence) }
                 @if let Some(Unreadable::Ambiguous { small, large }) =
-                    state.drafts.get(&field).map(|draft| &draft.why) {
+                    state.draft(field).map(|draft| &draft.why) {
                     @for answer in [small, large] {
                         button type="button" class="button button--small"
                             id=(format!("take:{field}:{answer}")) data-action="take"

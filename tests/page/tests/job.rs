@@ -1,0 +1,437 @@
+//! The whole job, as a pupil does it: open, describe the rocket, read its two points,
+//! share it.
+
+use noseward_link::{Opened, hash, open_hash, to_file};
+use noseward_page_tests::{Key, Page, Result};
+use noseward_stability::{Example, evaluate};
+use serde_json::Value;
+
+const WIDTH: &str = "[id='/sections/1/diameter_mm']";
+const STRAIGHT: &str = "[id='/sections/1/length_mm']";
+const CLAY_MASS: &str = "[id='/weights/0/mass_g']";
+const CLAY_PLACE: &str = "[id='/weights/0/position_mm']";
+
+/// Presses Tab until the element with this id has the focus.
+async fn tab_to(page: &Page, id: &str) -> Result<()> {
+    for _ in 0..80 {
+        if page.focused_id().await? == id {
+            return Ok(());
+        }
+        page.press(Key::Tab).await?;
+    }
+    failed(format!("{id} is not reached by Tab"))
+}
+
+fn failed<T>(words: String) -> Result<T> {
+    Err(std::io::Error::other(words).into())
+}
+
+#[tokio::test]
+async fn by_keyboard_alone_and_on_to_another_computer() -> Result<()> {
+    let page = Page::open(1366, 600).await?;
+    let before = page.text("#strip").await?;
+    assert!(before.contains("67 mm"), "the worked example is there at once: {before}");
+
+    tab_to(&page, "/sections/1/diameter_mm").await?;
+    page.press(Key::Control + "a").await?;
+    page.press("7 cm").await?;
+    page.press(Key::Tab).await?;
+    assert_eq!(page.value(WIDTH).await?, "70", "tidied when it is left");
+
+    // The straight part: once up, ten down.
+    assert_eq!(page.focused_id().await?, "/sections/1/length_mm");
+    page.press(Key::Up).await?;
+    page.press(Key::Shift + Key::Down).await?;
+    assert_eq!(page.value(STRAIGHT).await?, "116");
+
+    tab_to(&page, "/fins/0/planform/four_sided/span_mm").await?;
+    page.press(Key::Control + "a").await?;
+    page.press("62,5").await?;
+    tab_to(&page, "add:weight").await?;
+    page.press(Key::Enter).await?;
+    page.wait_until("document.activeElement.id === 'part:/weights/1'").await?;
+    tab_to(&page, "/weights/1/mass_g").await?;
+    page.press(Key::Control + "a").await?;
+    page.press("4").await?;
+    page.press(Key::Tab).await?;
+
+    let words = page.text("#in-words").await?;
+    assert!(words.contains("70 mm wide"), "{words}");
+    page.wait_until("localStorage.getItem('noseward/rocket')?.includes('62.5')").await?;
+
+    // The same numbers, worked out natively from what the link holds.
+    let hash_now = page.eval("location.hash").await?;
+    let Opened::Design(design) = open_hash(hash_now.as_str().unwrap_or_default()) else {
+        return failed(format!("the address holds no design: {hash_now}"));
+    };
+    let figures = evaluate(&design).figures.expect("it can be drawn");
+    let apart = format!("{:.0} mm", (figures.separation_m * 1000.0).abs());
+    assert!(page.text("#strip").await?.contains(&apart), "{apart}");
+
+    page.reload().await?;
+    assert_eq!(page.text("#in-words").await?, words);
+
+    let other = Page::unopened(1366, 600).await?;
+    other.goto(hash_now.as_str().unwrap_or_default()).await?;
+    assert_eq!(other.text("#in-words").await?, words);
+    assert_eq!(other.value("[id='/weights/1/mass_g']").await?, "4");
+    assert_eq!(page.errors().await?, Vec::<String>::new());
+    Ok(())
+}
+
+#[tokio::test]
+async fn focus_and_caret_stay_while_everything_is_redrawn() -> Result<()> {
+    let page = Page::open(1366, 600).await?;
+    page.click(STRAIGHT).await?;
+    page.press(Key::Home).await?;
+    page.press("9").await?;
+    page.wait_until("document.getElementById('strip').innerText.includes('apart')")
+        .await?;
+    let caret = page.eval("document.activeElement.selectionStart").await?;
+    assert_eq!(caret, 1);
+    assert_eq!(page.focused_id().await?, "/sections/1/length_mm");
+    assert_eq!(page.value(STRAIGHT).await?, "9125");
+    assert_eq!(
+        page.text("[id='fault:/sections/1/length_mm']").await?,
+        "Use a number from 1 mm to 2000 mm."
+    );
+    Ok(())
+}
+
+#[tokio::test]
+async fn every_keystroke_redraws() -> Result<()> {
+    let page = Page::open(1366, 600).await?;
+    page.click(CLAY_MASS).await?;
+    page.press(Key::End).await?;
+    let mut seen = vec![page.text("#in-words").await?];
+    for key in ["0", "."] {
+        page.press(key).await?;
+    }
+    page.wait_until("document.getElementById('in-words').innerText.includes('236 g')")
+        .await?;
+    seen.push(page.text("#in-words").await?);
+    page.press(Key::Backspace).await?;
+    page.press(Key::Backspace).await?;
+    page.wait_until("document.getElementById('in-words').innerText.includes('56 g')")
+        .await?;
+    assert_eq!(page.text("#in-words").await?, seen[0]);
+    Ok(())
+}
+
+#[tokio::test]
+async fn nonsense_is_named_and_loses_nothing() -> Result<()> {
+    let page = Page::open(1366, 600).await?;
+    let drawing = "[...document.querySelectorAll('[data-group=rocket] path')]
+        .map(path => path.getAttribute('d')).join()";
+    let before = page.eval(drawing).await?;
+    page.type_into(WIDTH, "wide").await?;
+    page.wait_until("document.getElementById('faults').innerText.includes('mend')")
+        .await?;
+    assert!(page.text("#faults").await?.contains("Tube: This is not a number."));
+    assert_eq!(page.value(WIDTH).await?, "wide");
+    assert_eq!(page.eval(drawing).await?, before);
+    let invalid = format!("document.querySelector(`{WIDTH}`).ariaInvalid");
+    assert_eq!(page.eval(&invalid).await?, "true");
+    page.screenshot("nonsense").await?;
+
+    // A value that cannot be drawn: the last rocket stays, faded, and the list leads there.
+    page.type_into(WIDTH, "65").await?;
+    page.type_into(CLAY_PLACE, "999").await?;
+    page.wait_until("document.getElementById('sheet').dataset.stale === 'true'").await?;
+    assert_eq!(page.eval(drawing).await?, before);
+    page.click("#faults button").await?;
+    assert_eq!(page.focused_id().await?, "/weights/0/position_mm");
+    page.press(Key::Control + "a").await?;
+    page.press("99").await?;
+    page.wait_until("document.getElementById('faults').innerText === ''").await?;
+
+    // What could be two numbers is asked about, and the answer is one press.
+    page.type_into(WIDTH, "1,234").await?;
+    page.wait_until("document.querySelector('[data-action=take]')").await?;
+    page.click("[id='take:/sections/1/diameter_mm:1.234']").await?;
+    page.wait_until(&format!("document.querySelector(`{WIDTH}`).value === '1.2'"))
+        .await?;
+    Ok(())
+}
+
+#[tokio::test]
+async fn undo_redo_and_starting_from_something_else() -> Result<()> {
+    let page = Page::open(1366, 600).await?;
+    page.type_into(WIDTH, "72").await?;
+    page.press(Key::Control + "z").await?;
+    page.wait_until(&format!("document.querySelector(`{WIDTH}`).value === '65'")).await?;
+    page.press(Key::Control + "y").await?;
+    page.wait_until(&format!("document.querySelector(`{WIDTH}`).value === '72'")).await?;
+
+    page.click(".menu summary").await?;
+    page.click("[id='start:1']").await?;
+    page.wait_until("document.getElementById('in-words').innerText.includes('Tern')")
+        .await?;
+    assert!(page.text("#notice").await?.contains("Undo brings your rocket back"));
+    assert_eq!(page.eval("document.querySelector('.menu[open]')").await?, Value::Null);
+    page.click("#undo").await?;
+    page.wait_until(&format!("document.querySelector(`{WIDTH}`)?.value === '72'"))
+        .await?;
+    Ok(())
+}
+
+#[tokio::test]
+async fn save_open_and_paste() -> Result<()> {
+    let page = Page::open(1366, 600).await?;
+    let folder = page.allow_downloads("save").await?;
+    page.click("#save").await?;
+    let saved = page.downloaded(&folder.join("puffin.rocket.json")).await?;
+    assert_eq!(String::from_utf8(saved)?, to_file(&Example::Puffin.design()));
+
+    let skua = folder.join("skua.rocket.json");
+    std::fs::write(&skua, to_file(&Example::Skua.design()))?;
+    page.click(".menu:nth-of-type(2) summary").await?;
+    let input = page.element("#open-file").await?;
+    input.send_keys(skua.to_string_lossy().as_ref()).await?;
+    page.wait_until("document.getElementById('in-words').innerText.includes('Skua')")
+        .await?;
+
+    page.click(".menu:nth-of-type(2) summary").await?;
+    let link = format!("see {}#{} !", page.address(), hash(&Example::Gannet.design()));
+    page.type_into("#open-text", &link).await?;
+    page.click("#open-pasted").await?;
+    page.wait_until("document.getElementById('in-words').innerText.includes('Gannet')")
+        .await?;
+
+    page.click(".menu:nth-of-type(2) summary").await?;
+    page.type_into("#open-text", "hello").await?;
+    page.click("#open-pasted").await?;
+    page.wait_until("document.querySelector('.notice--alarm')").await?;
+    assert!(page.text("#in-words").await?.contains("Gannet"));
+    assert_eq!(page.errors().await?, Vec::<String>::new());
+    Ok(())
+}
+
+#[tokio::test]
+async fn a_link_never_overwrites_what_was_kept_unasked() -> Result<()> {
+    let page = Page::open(1366, 600).await?;
+    page.type_into("[id='/name']", "Mine").await?;
+    page.wait_until("localStorage.getItem('noseward/rocket')?.includes('Mine')").await?;
+
+    page.goto(&hash(&Example::Tern.design())).await?;
+    assert!(page.text("#notice").await?.contains("Your own rocket, Mine"));
+    let before = page.eval("location.hash").await?;
+    page.type_into("[id='/name']", "Visitor").await?;
+    page.wait_until(&format!("location.hash !== {before}")).await?;
+    let kept = page.eval("localStorage.getItem('noseward/rocket')").await?;
+    assert!(kept.as_str().is_some_and(|text| text.contains("Mine")));
+
+    page.click("#back-to-mine").await?;
+    page.wait_until("document.getElementById('in-words').innerText.includes('Mine')")
+        .await?;
+
+    // A damaged link says so; what was kept is shown and stays.
+    let mut damaged = hash(&Example::Tern.design());
+    let last = damaged.pop();
+    damaged.push(if last == Some('A') { 'B' } else { 'A' });
+    damaged.replace_range(20..21, if &damaged[20..21] == "A" { "B" } else { "A" });
+    page.goto(&damaged).await?;
+    assert!(page.text("#notice").await?.contains("could not be opened"));
+    assert!(page.text("#in-words").await?.contains("Mine"));
+
+    // A cut link opens what it can.
+    let whole = hash(&Example::Puffin.design());
+    page.goto(&whole[..whole.len() - 12]).await?;
+    assert!(page.text("#notice").await?.contains("cut short"));
+    assert!(page.text("#in-words").await?.contains("Puffin"));
+    page.screenshot("cut-link").await?;
+    let kept = page.eval("localStorage.getItem('noseward/rocket')").await?;
+    assert!(kept.as_str().is_some_and(|text| text.contains("Mine")));
+    Ok(())
+}
+
+#[tokio::test]
+async fn a_link_put_into_the_address_bar_of_the_open_page_is_opened() -> Result<()> {
+    let page = Page::open(1366, 600).await?;
+    let skua = hash(&Example::Skua.design());
+    page.eval(&format!("location.hash = '{skua}'")).await?;
+    page.wait_until("document.getElementById('in-words').innerText.includes('Skua')")
+        .await?;
+    page.click("#undo").await?;
+    page.wait_until("document.getElementById('in-words').innerText.includes('Puffin')")
+        .await?;
+    Ok(())
+}
+
+#[tokio::test]
+async fn copying_works_and_says_what_to_do_where_it_is_blocked() -> Result<()> {
+    let page = Page::open(1366, 600).await?;
+    page.run(
+        "window.copied = [];
+         Object.defineProperty(navigator, 'clipboard', { configurable: true,
+             value: { writeText: text => { copied.push(text); return Promise.resolve(); } } });",
+    )
+    .await?;
+    page.click("#copy-link").await?;
+    page.wait_until(
+        "document.getElementById('notice').innerText.includes('Link copied')",
+    )
+    .await?;
+    let copied = page.eval("copied[0]").await?;
+    let expected = format!("{}#{}", page.address(), hash(&Example::Puffin.design()));
+    assert_eq!(copied, expected.as_str());
+
+    for blocked in ["undefined", "{ writeText: () => Promise.reject(new Error('no')) }"] {
+        page.run(&format!(
+            "Object.defineProperty(navigator, 'clipboard', {{ configurable: true,
+                 value: {blocked} }});"
+        ))
+        .await?;
+        page.click("#copy-link").await?;
+        page.wait_until("document.getElementById('copy-by-hand')").await?;
+        assert_eq!(page.value("#copy-by-hand").await?, expected);
+        page.click("#dismiss").await?;
+    }
+    Ok(())
+}
+
+#[tokio::test]
+async fn where_nothing_may_be_kept_the_page_works_and_says_so() -> Result<()> {
+    let page = Page::unopened(1366, 600).await?;
+    let block = "Object.defineProperty(window, 'localStorage', {
+                     get() { throw new DOMException('barred', 'SecurityError'); } });";
+    let source = serde_json::json!({ "source": block });
+    page.cdp("Page.addScriptToEvaluateOnNewDocument", source).await?;
+    page.goto("").await?;
+    assert!(page.text("#keeping").await?.contains("This browser keeps nothing."));
+    page.type_into(WIDTH, "70").await?;
+    page.wait_until(
+        "document.getElementById('in-words').innerText.includes('70 mm wide')",
+    )
+    .await?;
+    page.press(Key::Tab).await?;
+    page.reload().await?;
+    assert!(page.text("#in-words").await?.contains("70 mm wide"), "from the address");
+    assert_eq!(page.errors().await?, Vec::<String>::new());
+    Ok(())
+}
+
+#[tokio::test]
+async fn units_switch_without_changing_the_design() -> Result<()> {
+    let page = Page::open(1366, 600).await?;
+    let before = page.eval("location.hash").await?;
+    page.click("[id='units:inch']").await?;
+    page.wait_until(&format!("document.querySelector(`{WIDTH}`).value === '2.559'"))
+        .await?;
+    assert!(page.text("#strip").await?.contains("2.63 in"));
+    page.click(WIDTH).await?;
+    page.press(Key::Tab).await?;
+    assert_eq!(page.eval("location.hash").await?, before);
+    page.reload().await?;
+    assert_eq!(page.value(WIDTH).await?, "2.559", "the choice of units is kept");
+    page.type_into(WIDTH, "2 3/4").await?;
+    page.wait_until(
+        "document.getElementById('in-words').innerText.includes('2.75 in wide')",
+    )
+    .await?;
+    Ok(())
+}
+
+#[tokio::test]
+async fn drawing_and_steps_point_at_each_other() -> Result<()> {
+    let page = Page::open(1366, 600).await?;
+    page.click("[id='/fins/0/count']").await?;
+    page.wait_until("document.querySelector('#sheet [data-part=\"/fins/0\"].lit')")
+        .await?;
+    page.click("#sheet [data-part='/weights/0'] circle").await?;
+    page.wait_until("document.querySelector('.card__row.lit')").await?;
+    assert_eq!(page.focused_id().await?, "/weights/0/mass_g");
+    Ok(())
+}
+
+#[tokio::test]
+async fn a_weight_can_be_dragged_along_the_ruler() -> Result<()> {
+    let page = Page::open(1366, 600).await?;
+    let place = page
+        .eval(
+            "(() => { const box = document.querySelector(\"#sheet [data-part='/weights/0'] circle\")
+                 .getBoundingClientRect(); return [box.x + box.width / 2, box.y + box.height / 2]; })()",
+        )
+        .await?;
+    let (x, y) = (place[0].as_f64().unwrap_or(0.0), place[1].as_f64().unwrap_or(0.0));
+    for (kind, dy) in [
+        ("mousePressed", 0.0),
+        ("mouseMoved", 20.0),
+        ("mouseMoved", 60.0),
+        ("mouseReleased", 60.0),
+    ] {
+        let event = serde_json::json!({
+            "type": kind, "x": x, "y": y + dy, "button": "left", "buttons": 1,
+            "clickCount": 1
+        });
+        page.cdp("Input.dispatchMouseEvent", event).await?;
+    }
+    page.wait_until(&format!("+document.querySelector(`{CLAY_PLACE}`).value > 75"))
+        .await?;
+    page.press(Key::Control + "z").await?;
+    page.wait_until(&format!("document.querySelector(`{CLAY_PLACE}`).value === '45'"))
+        .await?;
+    Ok(())
+}
+
+/// JavaScript writes 0.0 as 0: the same bits, but another kind of number here.
+fn numbers_as_floats(value: Value) -> Value {
+    match value {
+        Value::Number(number) => number.as_f64().into(),
+        Value::Array(list) => list.into_iter().map(numbers_as_floats).collect(),
+        Value::Object(map) => map
+            .into_iter()
+            .map(|(key, inside)| (key, numbers_as_floats(inside)))
+            .collect(),
+        other => other,
+    }
+}
+
+/// The same design gives the same bits in WebAssembly as it does natively.
+#[tokio::test]
+async fn the_call_for_other_programs_gives_the_native_report() -> Result<()> {
+    let page = Page::open(1366, 600).await?;
+    for example in Example::ALL {
+        let design = example.design();
+        let json = serde_json::to_string(&design)?;
+        let report = page
+            .run(&format!(
+                "return import('./noseward.js').then(async noseward => {{
+                     await noseward.default();
+                     return JSON.stringify(noseward.evaluate({json}));
+                 }});"
+            ))
+            .await?;
+        let report: Value = serde_json::from_str(report.as_str().unwrap_or_default())?;
+        let native = serde_json::to_string(&evaluate(&design))?;
+        let native: Value = serde_json::from_str(&native)?;
+        assert_eq!(numbers_as_floats(report), numbers_as_floats(native), "{example:?}");
+    }
+    let refused = page
+        .run(
+            "return import('./noseward.js').then(async noseward => {
+                 await noseward.default();
+                 try { noseward.evaluate({ sections: 3 }); return 'taken'; }
+                 catch (error) { return error.message; }
+             });",
+        )
+        .await?;
+    assert!(refused.as_str().is_some_and(|m| m.starts_with("not a design")), "{refused}");
+    Ok(())
+}
+
+#[tokio::test]
+async fn text_that_tries_to_run_is_only_text() -> Result<()> {
+    let page = Page::open(1366, 600).await?;
+    let evil = "<img src=x onerror=evil=1>";
+    page.type_into("[id='/name']", evil).await?;
+    page.click("[id='show:all']").await?;
+    page.type_into("[id='/weights/0/label']", "\"><svg onload=evil=1>").await?;
+    page.type_into(WIDTH, evil).await?;
+    page.click("[id='show:few']").await?;
+    page.click("[id='show:all']").await?;
+    assert_eq!(page.eval("typeof window.evil").await?, "undefined");
+    assert_eq!(page.eval("document.querySelectorAll('img').length").await?, 0);
+    assert_eq!(page.errors().await?, Vec::<String>::new());
+    Ok(())
+}

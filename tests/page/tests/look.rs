@@ -1,0 +1,181 @@
+//! How it looks: what is in view, what fits, what is printed, what assistive technology
+//! finds. The pictures are for people to look at.
+
+use noseward_page_tests::{Page, Result};
+use noseward_stability::{Example, Weight, evaluate};
+
+/// Nothing reaches beyond the right edge, and no text is cut off in a control.
+async fn assert_fits(page: &Page, name: &str) -> Result<()> {
+    let wide = page
+        .eval(
+            "document.documentElement.scrollWidth - document.documentElement.clientWidth",
+        )
+        .await?;
+    assert_eq!(wide, 0, "{name} scrolls sideways");
+    let cut = page
+        .eval(
+            "[...document.querySelectorAll('button, label, h3, h4, p, td, th')]
+                .filter(e => e.offsetParent && !e.closest('.visually-hidden')
+                    && !e.classList.contains('visually-hidden')
+                    && e.scrollWidth > e.clientWidth + 1 && e.clientWidth > 0)
+                .map(e => e.outerHTML.slice(0, 120))",
+        )
+        .await?;
+    assert_eq!(cut, serde_json::json!([]), "{name}");
+    Ok(())
+}
+
+async fn assert_no_violation(page: &Page, name: &str) -> Result<()> {
+    let told: Vec<String> = page.axe().await?.iter().map(ToString::to_string).collect();
+    assert!(told.is_empty(), "{name}: {told:#?}");
+    Ok(())
+}
+
+#[tokio::test]
+async fn the_whole_rocket_and_its_strip_are_in_view_on_a_school_screen() -> Result<()> {
+    let page = Page::open(1366, 600).await?;
+    for (width, height) in [(1366, 600), (1093, 490), (1280, 720)] {
+        page.set_viewport(width, height).await?;
+        page.wait_until("true").await?;
+        let bottom = page
+            .eval("document.getElementById('strip').getBoundingClientRect().bottom")
+            .await?;
+        let bottom = bottom.as_f64().unwrap_or(f64::INFINITY);
+        assert!(
+            bottom <= f64::from(height),
+            "{width}x{height}: the strip ends at {bottom}"
+        );
+        assert_fits(&page, &format!("{width}x{height}")).await?;
+    }
+    Ok(())
+}
+
+#[tokio::test]
+async fn it_fits_every_width_in_every_state() -> Result<()> {
+    let page = Page::open(1366, 600).await?;
+    for (width, height) in [(1366, 600), (1000, 700), (768, 1024), (360, 740), (320, 568)]
+    {
+        page.set_viewport(width, height).await?;
+        for units in ["inch", "metric"] {
+            page.click(&format!("[id='units:{units}']")).await?;
+            for show in ["all", "few"] {
+                page.click(&format!("[id='show:{show}']")).await?;
+                let name = format!("{width}x{height}-{units}-{show}");
+                assert_fits(&page, &name).await?;
+                if width != 1000 && units == "metric" {
+                    page.eval("scrollTo(0, 0)").await?;
+                    page.screenshot(&format!("look-{name}")).await?;
+                }
+            }
+        }
+    }
+    Ok(())
+}
+
+#[tokio::test]
+async fn axe_finds_no_fault_in_any_state() -> Result<()> {
+    let page = Page::open(1366, 600).await?;
+    page.click("[id='show:all']").await?;
+    assert_no_violation(&page, "all measurements").await?;
+    page.type_into("[id='/sections/1/diameter_mm']", "1,234").await?;
+    page.type_into("[id='/weights/0/position_mm']", "999").await?;
+    page.wait_until("document.querySelector('#faults li')").await?;
+    assert_no_violation(&page, "faults").await?;
+    page.click(".menu summary").await?;
+    assert_no_violation(&page, "the menu of new rockets").await?;
+    page.screenshot("menu-new").await?;
+    page.click(".menu:nth-of-type(2) summary").await?;
+    assert_no_violation(&page, "the menu to open").await?;
+    page.screenshot("menu-open").await?;
+    page.set_viewport(360, 740).await?;
+    assert_no_violation(&page, "narrow").await?;
+    page.click(".readings__part:nth-of-type(2) summary").await?;
+    assert_no_violation(&page, "as a table").await?;
+    Ok(())
+}
+
+#[tokio::test]
+async fn the_drawing_is_named_and_described() -> Result<()> {
+    let page = Page::open(1366, 600).await?;
+    let svg = page
+        .eval(
+            "(() => { const svg = document.querySelector('#sheet svg');
+                return [svg.getAttribute('role'), svg.getAttribute('aria-label'),
+                    document.getElementById(svg.getAttribute('aria-describedby')).innerText]; })()",
+        )
+        .await?;
+    assert_eq!(svg[0], "img");
+    assert_eq!(svg[1], "Puffin, drawn to scale with its two points");
+    let words = svg[2].as_str().unwrap_or_default();
+    for said in
+        ["141 mm", "208 mm", "67 mm apart", "The centre of mass is nearer the nose"]
+    {
+        assert!(words.contains(said), "{said} is not in {words}");
+    }
+    Ok(())
+}
+
+#[tokio::test]
+async fn the_result_is_spoken_once_typing_pauses() -> Result<()> {
+    let page = Page::open(1366, 600).await?;
+    page.type_into("[id='/weights/0/mass_g']", "40").await?;
+    page.wait_until(
+        "document.getElementById('said').innerText.startsWith('Separation 84 mm')",
+    )
+    .await?;
+    Ok(())
+}
+
+/// Steps, buttons and notices stay off the paper; drawing, words and table are on it.
+#[tokio::test]
+async fn what_is_printed() -> Result<()> {
+    let page = Page::open(1366, 600).await?;
+    page.print("print").await?;
+    page.eval("dispatchEvent(new Event('beforeprint'))").await?;
+    page.cdp("Emulation.setEmulatedMedia", serde_json::json!({ "media": "print" }))
+        .await?;
+    let shown = "['.steps', '.tools', '#sheet svg', '#strip', '#in-words', '#as-table table',
+        '.governing'].map(css => document.querySelector(css).getClientRects().length > 0)";
+    assert_eq!(
+        page.eval(shown).await?,
+        serde_json::json!([false, false, true, true, true, true, true])
+    );
+    Ok(())
+}
+
+/// The worst case for the drawing: twelve weights in a row, four sets of fins.
+#[tokio::test]
+async fn a_crowded_rocket_can_be_read() -> Result<()> {
+    let mut design = Example::Puffin.design();
+    design.weights = (1..=12)
+        .map(|i| Weight {
+            label: format!("steel nut {i}"),
+            mass_g: 3.0,
+            position_mm: 40.0 + 6.0 * f64::from(i),
+        })
+        .collect();
+    let mut set = design.fins[0].clone();
+    for start_mm in [30.0, 120.0, 180.0] {
+        set.start_mm = start_mm;
+        set.count = 3;
+        design.fins.push(set.clone());
+    }
+    let page = Page::unopened(1366, 600).await?;
+    page.goto(&noseward_link::hash(&design)).await?;
+    page.screenshot("crowded").await?;
+    assert_fits(&page, "crowded").await?;
+    let overlaps = page
+        .eval(
+            "(() => { const boxes = [...document.querySelectorAll('#sheet text')]
+                .map(t => [t.textContent, t.getBoundingClientRect()]);
+              const found = [];
+              for (const [i, [a, p]] of boxes.entries())
+                for (const [b, q] of boxes.slice(i + 1))
+                  if (p.left < q.right - 1 && q.left < p.right - 1
+                      && p.top < q.bottom - 3 && q.top < p.bottom - 3) found.push([a, b]);
+              return found; })()",
+        )
+        .await?;
+    assert_eq!(overlaps, serde_json::json!([]));
+    Ok(())
+}
