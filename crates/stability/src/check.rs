@@ -253,14 +253,27 @@ impl Serialize for Fault {
 /// ```
 #[must_use]
 pub fn check(design: &Design) -> Vec<Fault> {
-    let mut faults = Vec::new();
-    numbers::check(design, &mut faults);
-    parts::check(design, &mut faults);
-    slips::check(design, &mut faults);
-    // One sentence a field is enough: the first that was found, stops before questions.
-    faults.sort_unstable_by_key(|fault| (fault.field, fault.severity()));
-    faults.dedup_by_key(|fault| fault.field);
-    faults
+    let mut found = Findings::default();
+    numbers::check(design, &mut found);
+    parts::check(design, &mut found);
+    slips::check(design, &mut found);
+    found.0
+}
+
+/// Faults in the order of the design, one for each field: one sentence is enough.
+#[derive(Debug, Default)]
+struct Findings(Vec<Fault>);
+
+impl Findings {
+    /// Adds a fault, unless its field has one already that is as severe.
+    fn push(&mut self, field: Field, problem: Problem) {
+        let fault = Fault { field, problem };
+        match self.0.binary_search_by_key(&field, |known| known.field) {
+            Ok(i) if fault.severity() < self.0[i].severity() => self.0[i] = fault,
+            Ok(_) => {}
+            Err(i) => self.0.insert(i, fault),
+        }
+    }
 }
 
 /// Share by which a measured mass may differ from the computed one before it is asked

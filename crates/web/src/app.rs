@@ -45,6 +45,9 @@ pub(crate) struct State {
     /// Whether this browser lets the page keep anything.
     pub(crate) can_keep: bool,
     history: History,
+    /// While somebody types: the fields whose faults were told before. New ones wait for a
+    /// pause, since a half-typed number is no fault.
+    told: Option<Vec<Field>>,
 }
 
 /// Text in a field that could not be read.
@@ -109,12 +112,18 @@ impl State {
             kept: waiting,
             can_keep: opening.can_keep,
             history: History::default(),
+            told: None,
         }
     }
 
-    /// Whether what is drawn is older than what is typed, because of a fault.
+    /// Whether what is drawn is older than what is typed, because of a fault that has
+    /// been told.
     pub(crate) fn is_stale(&self) -> bool {
-        self.report.figures.is_none()
+        self.report.figures.is_none() && self.has_stop()
+    }
+
+    fn has_stop(&self) -> bool {
+        self.faults().iter().any(|(_, severity, _)| *severity == Severity::Stop)
     }
 
     pub(crate) fn can_undo(&self) -> bool {
@@ -125,7 +134,7 @@ impl State {
         self.history.can_redo()
     }
 
-    /// The faults that need mending, those of the typed text included, in order.
+    /// The faults to tell now, those of the typed text included, stops first.
     pub(crate) fn faults(&self) -> Vec<(Field, Severity, String)> {
         let drafts = self.drafts.iter().map(|(field, draft)| {
             (*field, Severity::Stop, draft.why.sentence(*field, self.units))
@@ -138,8 +147,11 @@ impl State {
             .map(|fault| {
                 (fault.field, fault.severity(), fault.problem.sentence(self.units))
             });
-        let mut all: Vec<_> = drafts.chain(faults).collect();
-        all.sort_unstable_by_key(|(field, severity, _)| (*severity, *field));
+        let (mut all, questions): (Vec<_>, Vec<_>) = drafts
+            .chain(faults)
+            .filter(|(field, ..)| self.told.as_ref().is_none_or(|t| t.contains(field)))
+            .partition(|(_, severity, _)| *severity == Severity::Stop);
+        all.extend(questions);
         all
     }
 
@@ -182,6 +194,7 @@ impl State {
         let before = std::mem::replace(&mut self.design, design.rounded());
         self.history.record(before, None);
         self.drafts.clear();
+        self.told = None;
         self.refresh();
     }
 }
@@ -191,6 +204,10 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
     match msg {
         Msg::Typed { field, text } => typed_into(state, field, &text),
         Msg::Left { field } => left(state, field),
+        Msg::Paused => match state.told.take() {
+            Some(_) => vec![Effect::Redraw],
+            None => Vec::new(),
+        },
         Msg::Stepped { field, steps } => stepped(state, field, steps),
         Msg::Take { field, value } => {
             let mut effects = typed_into(state, field, &value);
@@ -314,6 +331,7 @@ fn changed(structure: bool) -> Vec<Effect> {
 }
 
 fn typed_into(state: &mut State, field: Field, text: &str) -> Vec<Effect> {
+    state.told = Some(state.faults().into_iter().map(|(told, ..)| told).collect());
     let mut design = state.design.clone();
     let read = match field {
         Field::Name => {
@@ -361,10 +379,11 @@ fn typed_into(state: &mut State, field: Field, text: &str) -> Vec<Effect> {
 /// stays.
 fn left(state: &mut State, field: Field) -> Vec<Effect> {
     state.history.seal();
+    state.told = None;
     if state.draft(field).is_some() {
-        return Vec::new();
+        return vec![Effect::Redraw];
     }
-    vec![Effect::SetValue(field, state.value_text(field))]
+    vec![Effect::SetValue(field, state.value_text(field)), Effect::Redraw]
 }
 
 fn stepped(state: &mut State, field: Field, steps: f64) -> Vec<Effect> {
@@ -425,6 +444,7 @@ fn travelled(
     };
     state.design = design;
     state.drafts.clear();
+    state.told = None;
     state.refresh();
     changed(true)
 }

@@ -26,8 +26,9 @@ use timer::{Frame, Timer};
 /// How long after the last input the design is kept and put into the address bar.
 /// Browsers bar pages that write the address too often.
 const KEEP_AFTER_MS: i32 = 300;
-/// How long after the last input the result is spoken.
-const SPEAK_AFTER_MS: i32 = 700;
+/// How long after the last input typing counts as paused: faults are told, and the
+/// result is spoken.
+const PAUSE_MS: i32 = 700;
 
 thread_local! {
     /// The page lives as long as its document.
@@ -43,7 +44,7 @@ struct Page {
     drag: Cell<Option<Drag>>,
     frame: Frame,
     keep_timer: Timer,
-    speak_timer: Timer,
+    pause_timer: Timer,
     listeners: RefCell<Vec<Listener>>,
 }
 
@@ -88,7 +89,7 @@ impl Page {
                 drag: Cell::new(None),
                 frame: Frame::new(window.clone(), call(Self::draw)),
                 keep_timer: Timer::new(window.clone(), call(Self::keep_now)),
-                speak_timer: Timer::new(window.clone(), call(Self::speak)),
+                pause_timer: Timer::new(window.clone(), call(Self::pause)),
                 listeners: RefCell::default(),
                 window,
                 document,
@@ -150,10 +151,11 @@ impl Page {
     fn draw(self: &Rc<Self>) {
         let outputs = crate::views::outputs(&self.state.borrow());
         report(self.screen.draw(outputs));
-        self.speak_timer.restart(SPEAK_AFTER_MS);
+        self.pause_timer.restart(PAUSE_MS);
     }
 
-    fn speak(self: &Rc<Self>) {
+    fn pause(self: &Rc<Self>) {
+        self.send(Msg::Paused);
         let words = crate::views::spoken(&self.state.borrow());
         report(self.screen.speak(&words));
     }

@@ -85,7 +85,7 @@ async fn focus_and_caret_stay_while_everything_is_redrawn() -> Result<()> {
     page.click(STRAIGHT).await?;
     page.press(Key::Home).await?;
     page.press("9").await?;
-    page.wait_until("document.getElementById('strip').innerText.includes('apart')")
+    page.wait_until("document.getElementById('faults').innerText.includes('mend')")
         .await?;
     let caret = page.eval("document.activeElement.selectionStart").await?;
     assert_eq!(caret, 1);

@@ -28,8 +28,11 @@ pub(super) fn place(wanted: &[Wanted], top: f64, bottom: f64) -> Vec<f64> {
         }
     }
 
-    let mut order: Vec<usize> = (0..wanted.len()).collect();
-    order.sort_unstable_by(|&a, &b| wanted[a].middle.total_cmp(&wanted[b].middle));
+    let mut order: Vec<usize> = Vec::new();
+    for (i, label) in wanted.iter().enumerate() {
+        let place = order.partition_point(|&j| wanted[j].middle <= label.middle);
+        order.insert(place, i);
+    }
     let mut blocks: Vec<Block> = Vec::new();
     for i in order {
         let Wanted { middle, height } = wanted[i];

@@ -1,28 +1,27 @@
 //! Counts, sizes and lengths of text against the hard bounds.
 
-use super::{Fault, Problem};
+use super::{Findings, Problem};
 use crate::design::field::{Field, WeightField};
 use crate::design::{Design, limits};
 
-pub(super) fn check(design: &Design, faults: &mut Vec<Fault>) {
-    counts(design, faults);
-    texts(design, faults);
+pub(super) fn check(design: &Design, found: &mut Findings) {
+    counts(design, found);
+    texts(design, found);
     for field in Field::numbers(design) {
         let Some(value) = field.get(design) else { continue };
         let (least, most) = field.bounds();
         if !value.is_finite() {
-            faults.push(Fault { field, problem: Problem::NotANumber });
+            found.push(field, Problem::NotANumber);
         } else if value < least || value > most {
-            let problem = Problem::OutOfBounds { field, least, most };
-            faults.push(Fault { field, problem });
+            found.push(field, Problem::OutOfBounds { field, least, most });
         }
     }
 }
 
-fn counts(design: &Design, faults: &mut Vec<Fault>) {
+fn counts(design: &Design, found: &mut Findings) {
     let mut push = |wrong: bool, field, problem| {
         if wrong {
-            faults.push(Fault { field, problem });
+            found.push(field, problem);
         }
     };
     let sections = design.sections.len();
@@ -34,7 +33,7 @@ fn counts(design: &Design, faults: &mut Vec<Fault>) {
     push(many_weights, Field::Weights, Problem::TooManyWeights);
 }
 
-fn texts(design: &Design, faults: &mut Vec<Fault>) {
+fn texts(design: &Design, found: &mut Findings) {
     let labels = design.weights.iter().enumerate();
     let labels = labels.map(|(i, w)| (Field::Weight(i, WeightField::Label), &w.label));
     let mut bytes = 0;
@@ -42,9 +41,9 @@ fn texts(design: &Design, faults: &mut Vec<Fault>) {
         let within = bytes <= limits::TEXT_BYTES;
         bytes += text.len();
         if text.chars().count() > limits::LABEL_CHARS {
-            faults.push(Fault { field, problem: Problem::NameTooLong });
+            found.push(field, Problem::NameTooLong);
         } else if within && bytes > limits::TEXT_BYTES {
-            faults.push(Fault { field, problem: Problem::TextTooLong });
+            found.push(field, Problem::TextTooLong);
         }
     }
 }
@@ -55,9 +54,9 @@ mod tests {
     use crate::{Example, Weight};
 
     fn problems(design: &Design) -> Vec<(String, Problem)> {
-        let mut faults = Vec::new();
-        check(design, &mut faults);
-        faults.iter().map(|f| (f.field.to_string(), f.problem)).collect()
+        let mut found = Findings::default();
+        check(design, &mut found);
+        found.0.iter().map(|f| (f.field.to_string(), f.problem)).collect()
     }
 
     #[test]

@@ -1,6 +1,6 @@
 //! Parts that do not fit together.
 
-use super::{Fault, Problem};
+use super::{Findings, Problem};
 use crate::design::field::{Field, FinField, MeasuredField, SectionField, WeightField};
 use crate::design::{Design, Mass, Planform, SectionKind, limits};
 use crate::outline::fin::Fin;
@@ -13,8 +13,8 @@ const OVERHANG: f64 = 0.5;
 /// Places this close are the same: sums of lengths miss by the last bit.
 const SAME_PLACE_MM: f64 = 1e-6;
 
-pub(super) fn check(design: &Design, faults: &mut Vec<Fault>) {
-    let mut push = |field, problem| faults.push(Fault { field, problem });
+pub(super) fn check(design: &Design, found: &mut Findings) {
+    let mut push = |field, problem| found.push(field, problem);
     let length_mm: f64 = design.sections.iter().map(|s| s.length_mm).sum();
     for (i, section) in design.sections.iter().enumerate() {
         let field = |f| Field::Section(i, f);

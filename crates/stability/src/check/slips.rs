@@ -1,6 +1,6 @@
 //! Numbers that look like a slip of the unit. These only ask.
 
-use super::{Fault, Problem};
+use super::{Findings, Problem};
 use crate::design::field::{Field, FinField, Quantity, SectionField};
 use crate::design::{Design, Planform, SectionKind};
 use crate::outline::width_mm;
@@ -15,10 +15,10 @@ const HEAVY_G: f64 = 600.0;
 /// A mass below this, typed where grams are meant, may be kilograms.
 const LIGHT_G: f64 = 0.1;
 
-pub(super) fn check(design: &Design, faults: &mut Vec<Fault>) {
+pub(super) fn check(design: &Design, found: &mut Findings) {
     let widths = (0..design.sections.len()).filter_map(|i| width_mm(design, i));
     let widest_mm = widths.fold(0.0, f64::max);
-    let mut ask = |field: Field, problem| faults.push(Fault { field, problem });
+    let mut ask = |field: Field, problem| found.push(field, problem);
     let short = |mm: f64| mm > 0.0 && mm < SHORT_SHARE * widest_mm && mm < 25.0;
     let centimetres = |typed_mm| Problem::CentimetresForMillimetres { typed_mm };
 

@@ -271,14 +271,21 @@ fn cuts(
 /// cross.
 fn uncovered(fin_edges: &[Vec<Edge>], body_edges: &[Edge], a: f64, b: f64) -> (f64, f64) {
     let middle = f64::midpoint(a, b);
+    // Kept in order from the axis outwards; both lists are short.
     let mut spans: Vec<(Edge, Edge)> = Vec::new();
+    let mut active: Vec<Edge> = Vec::new();
     for edges in fin_edges {
-        let mut active: Vec<Edge> =
-            edges.iter().copied().filter(|e| e.covers(middle)).collect();
-        active.sort_unstable_by(|p, q| p.y(middle).total_cmp(&q.y(middle)));
-        spans.extend(active.chunks_exact(2).map(|pair| (pair[0], pair[1])));
+        active.clear();
+        for &edge in edges.iter().filter(|e| e.covers(middle)) {
+            let place = active.partition_point(|other| other.y(middle) < edge.y(middle));
+            active.insert(place, edge);
+        }
+        for pair in active.chunks_exact(2) {
+            let y = pair[0].y(middle);
+            let place = spans.partition_point(|(low, _)| low.y(middle) < y);
+            spans.insert(place, (pair[0], pair[1]));
+        }
     }
-    spans.sort_unstable_by(|p, q| p.0.y(middle).total_cmp(&q.0.y(middle)));
 
     let mut top = body_edges.iter().copied().find(|e| e.covers(middle));
     let (mut at_a, mut at_b) = (0.0, 0.0);

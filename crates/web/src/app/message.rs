@@ -12,6 +12,8 @@ pub(crate) enum Msg {
         field: Field,
         text: String,
     },
+    /// Nothing was typed for a while.
+    Paused,
     /// A field was left.
     Left {
         field: Field,

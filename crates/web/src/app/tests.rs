@@ -16,7 +16,9 @@ fn open(hash: &str, kept: Option<&Design>) -> State {
 }
 
 fn typed(state: &mut State, field: Field, text: &str) -> Vec<Effect> {
-    update(state, Msg::Typed { field, text: text.into() })
+    let effects = update(state, Msg::Typed { field, text: text.into() });
+    update(state, Msg::Paused);
+    effects
 }
 
 fn separation_mm(state: &State) -> f64 {
@@ -142,7 +144,7 @@ mod typing {
         assert_eq!(state.draft(CLAY_PLACE).unwrap().why, Unreadable::Empty);
         assert_eq!(state.text_of(WIDTH), "-");
         assert_eq!(state.faults().len(), 2);
-        assert_eq!(update(&mut state, Msg::Left { field: WIDTH }), []);
+        assert_eq!(update(&mut state, Msg::Left { field: WIDTH }), [Effect::Redraw]);
         typed(&mut state, WIDTH, "66");
         typed(&mut state, CLAY_PLACE, "45");
         assert_eq!(state.faults(), []);
@@ -165,13 +167,36 @@ mod typing {
     }
 
     #[test]
+    fn a_half_typed_number_is_no_fault_until_typing_pauses() {
+        let mut state = open("", None);
+        let type_on = |state: &mut State, field, text: &str| {
+            update(state, Msg::Typed { field, text: text.into() });
+        };
+        let length = Field::Section(1, SectionField::Length);
+        type_on(&mut state, length, "1");
+        assert!(state.report.figures.is_none(), "the fins are off the body");
+        assert_eq!((state.faults().len(), state.is_stale()), (0, false));
+        update(&mut state, Msg::Paused);
+        assert!(state.is_stale() && !state.faults().is_empty());
+        // What has been told stays told until it is mended.
+        type_on(&mut state, length, "12");
+        assert!(state.is_stale());
+        type_on(&mut state, length, "125");
+        assert_eq!((state.faults().len(), state.is_stale()), (0, false));
+        type_on(&mut state, length, "x");
+        assert_eq!(state.faults(), []);
+        update(&mut state, Msg::Left { field: length });
+        assert_eq!(state.faults().len(), 1);
+    }
+
+    #[test]
     fn units_are_understood_and_the_field_is_tidied_when_left() {
         let mut state = open("", None);
         typed(&mut state, WIDTH, "6,6 cm");
         assert_eq!(state.design.sections[1].diameter_mm, Some(66.0));
         assert_eq!(
             update(&mut state, Msg::Left { field: WIDTH }),
-            [Effect::SetValue(WIDTH, "66".into())]
+            [Effect::SetValue(WIDTH, "66".into()), Effect::Redraw]
         );
     }
 
@@ -231,7 +256,7 @@ mod typing {
         update(&mut state, Msg::Units(UnitSystem::Inch));
         for field in Field::numbers(&state.design) {
             let effects = update(&mut state, Msg::Left { field });
-            assert!(matches!(effects[..], [Effect::SetValue(..)]));
+            assert!(matches!(effects[0], Effect::SetValue(..)));
         }
         update(&mut state, Msg::Units(UnitSystem::Metric));
         assert_eq!(state.design, before);

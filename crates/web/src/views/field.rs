@@ -39,7 +39,8 @@ pub(super) fn number(state: &State, field: Field, look: Look<'_>) -> Markup {
     let id = field.to_string();
     let quantity = field.quantity().unwrap_or(Quantity::Count);
     let unit = quantity.unit(state.units);
-    let stand_in = look.stand_in.map(|value| quantity.number(value, state.units));
+    let stand_in =
+        look.stand_in.map(|value| format!("({})", quantity.number(value, state.units)));
     let keyboard = if quantity == Quantity::Count { "numeric" } else { "decimal" };
     html! {
         div class="field" data-part=[field.part()] {
