@@ -20,6 +20,7 @@
 mod check;
 mod design;
 mod masses;
+mod outcome;
 mod outline;
 mod pressure;
 mod report;
@@ -40,7 +41,11 @@ pub use design::{
     Design, FinSet, Mass, Measured, Planform, Section, SectionKind, Weight,
 };
 pub use masses::{MassProperties, PartMass};
+pub use outcome::{Outcome, Rest};
 pub use outline::profile::Profile;
 pub use outline::side_view::{ProjectedFin, SideView};
 pub use outline::{Body, Stretch};
+pub use pressure::air::{Air, AirPart};
+pub use pressure::crossflow::Crossflow;
+pub use pressure::model::{CarryOver, FinCentre, Model, Shoulder};
 pub use report::{Figures, Nearer, PartFigures, Report, evaluate};

@@ -1,3 +1,7 @@
 //! Where the air pushes.
 
+pub(crate) mod air;
+pub(crate) mod crossflow;
+pub(crate) mod model;
+pub(crate) mod nose_on;
 pub(crate) mod side_on;

@@ -6,9 +6,12 @@ use crate::check::{Fault, Severity, check};
 use crate::design::Design;
 use crate::design::part::Part;
 use crate::masses::{self, MassProperties};
+use crate::outcome::{Outcome, Rest, resting_angles};
 use crate::outline::Body;
 use crate::outline::fin::Fin;
 use crate::outline::side_view::SideView;
+use crate::pressure::air::Air;
+use crate::pressure::model::Model;
 use crate::pressure::side_on;
 
 /// What [`evaluate`] finds.
@@ -42,6 +45,22 @@ pub struct Figures {
     pub separation_calibres: f64,
     /// Which of the two is nearer the nose.
     pub nearer_the_nose: Nearer,
+    /// The centre of pressure nose-on, in metres from the nose tip: where the air pushes
+    /// while the rocket flies nearly straight. `None` where it pushes next to nothing.
+    pub centre_of_pressure_nose_on_m: Option<f64>,
+    /// The normal-force slope at small angles, per radian, on the body's largest
+    /// cross-section.
+    pub normal_force_slope_per_rad: f64,
+    /// What the rocket does when the air hits it from any side.
+    pub outcome: Outcome,
+    /// Every angle at which the air does not turn it, nose first to tail first.
+    pub resting_angles: Vec<Rest>,
+    /// Whether another plane than that of the drawing decides: two fins are stable in one
+    /// plane only. The values above are of the weaker plane then.
+    pub weaker_plane_decides: bool,
+    /// The air from any side, in the plane that decides.
+    #[serde(skip)]
+    pub air: Air,
     /// Each part by itself: sections, fin sets, weights.
     pub parts: Vec<PartFigures>,
 }
@@ -69,6 +88,11 @@ pub struct PartFigures {
     /// Area of its own side view, in m²: a section from the side, one fin laid flat,
     /// nothing for a weight.
     pub area_m2: f64,
+    /// Its normal-force slope at small angles, per radian, on the body's largest
+    /// cross-section; zero for a weight.
+    pub normal_force_slope_per_rad: f64,
+    /// Where that acts, in metres from the nose tip. `None` where there is none.
+    pub nose_on_centre_m: Option<f64>,
 }
 
 /// Less than this apart, neither point counts as nearer the nose: half of what a ruler
@@ -116,16 +140,24 @@ fn figures(design: &Design) -> Option<Figures> {
     let mass = with_measured(computed_mass, design);
     let separation_m = pressure.centre_m - mass.centre_m;
     let body_width_m = body.width_m();
+    let planes = Air::in_planes(design, &body, &view, Model::default());
+    let (air, resting_angles, weaker_plane_decides) = weakest(planes, mass.centre_m)?;
     let parts = part_masses
         .into_iter()
-        .map(|p| PartFigures {
-            part: p.part,
-            mass: p.properties,
-            area_m2: match p.part {
-                Part::Section(i) => body.stretches()[i].profile.side().area,
-                Part::Fins(i) => Fin::new(&design.fins[i].planform).area_m2(),
-                Part::Weight(_) => 0.0,
-            },
+        .map(|p| {
+            let push = air.parts().iter().find(|a| a.part == p.part);
+            let push = push.filter(|a| a.slope_per_rad != 0.0);
+            PartFigures {
+                part: p.part,
+                mass: p.properties,
+                area_m2: match p.part {
+                    Part::Section(i) => body.stretches()[i].profile.side().area,
+                    Part::Fins(i) => Fin::new(&design.fins[i].planform).area_m2(),
+                    Part::Weight(_) => 0.0,
+                },
+                normal_force_slope_per_rad: push.map_or(0.0, |a| a.slope_per_rad),
+                nose_on_centre_m: push.map(|a| a.forward_centre_m),
+            }
         })
         .collect();
     Some(Figures {
@@ -144,8 +176,25 @@ fn figures(design: &Design) -> Option<Figures> {
         } else {
             Nearer::CentreOfPressure
         },
+        centre_of_pressure_nose_on_m: air.centre_of_pressure_m(0.0),
+        normal_force_slope_per_rad: air.slope_per_rad(),
+        outcome: Outcome::of(&resting_angles),
+        resting_angles,
+        weaker_plane_decides,
+        air,
         parts,
     })
+}
+
+/// The plane with the worst outcome, with its resting angles, and whether it is another
+/// than the first. Between equals the first counts.
+fn weakest(planes: Vec<Air>, centre_of_mass_m: f64) -> Option<(Air, Vec<Rest>, bool)> {
+    let judged = planes.into_iter().enumerate().map(|(i, air)| {
+        let rests = resting_angles(&air, centre_of_mass_m);
+        (Outcome::of(&rests).rank(), air, rests, i > 0)
+    });
+    let worst = judged.reduce(|worst, next| if next.0 > worst.0 { next } else { worst });
+    worst.map(|(_, air, rests, other)| (air, rests, other))
 }
 
 /// What was measured takes the place of what was computed; the inertia is rescaled to the
@@ -204,15 +253,20 @@ mod tests {
             keys(&json["figures"]),
             [
                 "body_width_m",
+                "centre_of_pressure_nose_on_m",
                 "centre_of_pressure_side_on_m",
                 "computed_mass",
                 "length_m",
                 "mass",
                 "nearer_the_nose",
+                "normal_force_slope_per_rad",
+                "outcome",
                 "parts",
+                "resting_angles",
                 "separation_calibres",
                 "separation_m",
                 "side_area_m2",
+                "weaker_plane_decides",
             ]
         );
         assert_eq!(
@@ -222,6 +276,8 @@ mod tests {
                 "axial_inertia_kg_m2",
                 "centre_m",
                 "mass_kg",
+                "normal_force_slope_per_rad",
+                "nose_on_centre_m",
                 "part",
                 "transverse_inertia_kg_m2",
             ]

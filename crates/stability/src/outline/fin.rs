@@ -12,6 +12,21 @@ pub(crate) struct Fin {
     outline: Polygon<f64>,
 }
 
+/// The mean chord of a fin and where it is, as strip theory needs them.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(crate) struct Strips {
+    /// Distance from the root line to the tip, in metres.
+    pub(crate) span: f64,
+    /// Area, in m².
+    pub(crate) area: f64,
+    /// ∫ c² dy / area: the mean aerodynamic chord, in metres.
+    pub(crate) mean_chord: f64,
+    /// ∫ c `x_front` dy / area: where its front is, behind the front of the root, in metres.
+    pub(crate) front: f64,
+    /// How far the middle of the chord moves back for each metre outwards.
+    pub(crate) middle_slope: f64,
+}
+
 /// Second moments of a plate about the axes of its coordinates, per unit of area.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(crate) struct SecondMoments {
@@ -75,6 +90,69 @@ impl Fin {
         self.corners().iter().map(|c| c.x).fold(0.0, f64::max)
     }
 
+    /// The fin cut into strips along the axis: exact, since chord and front edge change
+    /// linearly between the heights of the corners. Where a strip has gaps, its chord is
+    /// the sum of its pieces and its front that of the foremost. `None` for a fin without
+    /// area off the root line.
+    pub(crate) fn strips(&self) -> Option<Strips> {
+        let corners = self.corners();
+        let mut heights: Vec<f64> = corners.iter().map(|c| c.y).collect();
+        heights.sort_unstable_by(f64::total_cmp);
+        heights.dedup();
+        let (&root, &tip) = (heights.first()?, heights.last()?);
+        let (mut area, mut chord2, mut front) = (0.0, 0.0, 0.0);
+        // Moments of the chord's middle line, for a straight line through it.
+        let (mut sum_y, mut sum_m, mut sum_yy, mut sum_ym) = (0.0, 0.0, 0.0, 0.0);
+        for w in heights.windows(2) {
+            let (low, high) = (w[0], w[1]);
+            let (c0, f0) = self.chord_at(low, (low + high) / 2.0)?;
+            let (c1, f1) = self.chord_at(high, (low + high) / 2.0)?;
+            // Simpson's rule is exact for the products of two straight lines.
+            let (ym, cm, fm) =
+                ((low + high) / 2.0, f64::midpoint(c0, c1), f64::midpoint(f0, f1));
+            let simpson = |a: f64, m: f64, b: f64| (high - low) * (a + 4.0 * m + b) / 6.0;
+            area += simpson(c0, cm, c1);
+            chord2 += simpson(c0 * c0, cm * cm, c1 * c1);
+            front += simpson(c0 * f0, cm * fm, c1 * f1);
+            let (m0, mm, m1) = (f0 + c0 / 2.0, fm + cm / 2.0, f1 + c1 / 2.0);
+            sum_y += simpson(low, ym, high);
+            sum_m += simpson(m0, mm, m1);
+            sum_yy += simpson(low * low, ym * ym, high * high);
+            sum_ym += simpson(low * m0, ym * mm, high * m1);
+        }
+        let span = tip - root;
+        if !(area > 0.0 && span > 0.0) {
+            return None;
+        }
+        let middle_slope =
+            (span * sum_ym - sum_y * sum_m) / (span * sum_yy - sum_y * sum_y);
+        Some(Strips {
+            span: tip,
+            area,
+            mean_chord: chord2 / area,
+            front: front / area,
+            middle_slope,
+        })
+    }
+
+    /// The chord and its front at a height, from the edges that pass the height `within`
+    /// the same strip.
+    fn chord_at(&self, height: f64, within: f64) -> Option<(f64, f64)> {
+        let mut crossings: Vec<(f64, f64)> = Vec::new();
+        for edge in self.outline.exterior().lines() {
+            let (a, b) = (edge.start, edge.end);
+            let passes = (a.y < within) != (b.y < within);
+            if passes {
+                let at = |y: f64| a.x + (b.x - a.x) * (y - a.y) / (b.y - a.y);
+                let place = crossings.partition_point(|&(key, _)| key < at(within));
+                crossings.insert(place, (at(within), at(height)));
+            }
+        }
+        let front = crossings.first()?.1;
+        let chord = crossings.chunks_exact(2).map(|pair| pair[1].1 - pair[0].1).sum();
+        Some((chord, front))
+    }
+
     /// Second moments per area, in m², from the triangles of the origin with each edge.
     pub(crate) fn second_moments_m2(&self) -> SecondMoments {
         let (mut twice_area, mut along2, mut out2) = (0.0, 0.0, 0.0);
@@ -108,6 +186,43 @@ mod tests {
         let second = fin.second_moments_m2();
         assert!((second.along2 - 0.06 * 0.06 / 3.0).abs() < 1e-12);
         assert!((second.out2 - 0.04 * 0.04 / 3.0).abs() < 1e-12);
+    }
+
+    /// Mean aerodynamic chord of a trapezoid, 2/3 (a + b − ab/(a + b)), its front at
+    /// m (a + 2b) / (3 (a + b)), and the slope of its mid-chord line (Barrowman &
+    /// Barrowman 1966; from memory).
+    #[test]
+    fn strips_of_a_trapezoid() {
+        for (a, b, s, m) in [(0.12, 0.06, 0.09, 0.06), (0.05, 0.0, 0.07, -0.02)] {
+            let strips = four_sided(1000.0 * a, 1000.0 * b, 1000.0 * s, 1000.0 * m)
+                .strips()
+                .unwrap();
+            let near = |x: f64, y: f64| (x - y).abs() < 1e-12;
+            assert!(near(strips.area, (a + b) * s / 2.0));
+            assert!(near(strips.mean_chord, 2.0 / 3.0 * (a + b - a * b / (a + b))));
+            assert!(near(strips.front, m * (a + 2.0 * b) / (3.0 * (a + b))));
+            assert!(near(strips.middle_slope, (m + b / 2.0 - a / 2.0) / s));
+            assert!(near(strips.span, s));
+        }
+    }
+
+    /// A corner in the middle of a straight edge changes nothing.
+    #[test]
+    fn strips_do_not_depend_on_needless_corners() {
+        let plain = vec![[0.0, 0.0], [40.0, 50.0], [90.0, 50.0], [100.0, 0.0]];
+        let more = vec![
+            [0.0, 0.0],
+            [20.0, 25.0],
+            [40.0, 50.0],
+            [90.0, 50.0],
+            [92.0, 40.0],
+            [100.0, 0.0],
+        ];
+        let a = Fin::new(&Planform::PointsMm(plain)).strips().unwrap();
+        let b = Fin::new(&Planform::PointsMm(more)).strips().unwrap();
+        assert!((a.mean_chord - b.mean_chord).abs() < 1e-12);
+        assert!((a.front - b.front).abs() < 1e-12);
+        assert!((a.middle_slope - b.middle_slope).abs() < 1e-10);
     }
 
     #[test]

@@ -23,6 +23,8 @@ pub struct SideView {
     chain: Vec<(f64, f64)>,
     body: AreaMoments,
     fins: Vec<ProjectedFin>,
+    /// What the first so many fin sets add to the body; one more than there are sets.
+    added: Vec<AreaMoments>,
 }
 
 /// One fin as it is seen from the side.
@@ -48,13 +50,19 @@ impl SideView {
             moments.area += side.area;
             moments.first += side.first + side.area * stretch.front_m;
         }
-        let fins = design
+        let fins: Vec<ProjectedFin> = design
             .fins
             .iter()
             .enumerate()
             .flat_map(|(i, set)| projections(i, set, body))
             .collect();
-        Self { chain: body.chain_m(FLATTENING_M), body: moments, fins }
+        let chain = body.chain_m(FLATTENING_M);
+        let mut added = vec![AreaMoments::default()];
+        for set in 0..design.fins.len() {
+            let first = fins.partition_point(|fin| fin.set <= set);
+            added.push(added_by_fins(&chain, &fins[..first]));
+        }
+        Self { chain, body: moments, fins, added }
     }
 
     /// One side of the body's outline: points `(x, radius)` in metres, front to tail.
@@ -103,13 +111,16 @@ impl SideView {
     /// strip the uncovered width changes linearly and the sum is exact for the polygons.
     #[must_use]
     pub fn area_and_centroid_m(&self) -> (f64, f64) {
-        let mut total = self.body;
-        for side in [1.0, -1.0] {
-            let added = added_by_fins(&self.chain, &self.fins, side);
-            total.area += added.area;
-            total.first += added.first;
-        }
-        (total.area, total.first / total.area)
+        let added = self.added.last().copied().unwrap_or_default();
+        let area = self.body.area + added.area;
+        (area, (self.body.first + added.first) / area)
+    }
+
+    /// The area that a fin set adds to what the body and the sets before it cover, with
+    /// its first moment about the nose tip.
+    pub(crate) fn added_by_set(&self, set: usize) -> AreaMoments {
+        let (before, with) = (self.added[set], self.added[set + 1]);
+        AreaMoments { area: with.area - before.area, first: with.first - before.first }
     }
 }
 
@@ -194,9 +205,15 @@ impl Edge {
     }
 }
 
-/// The area that the fins add beyond the body on one side of the axis, with its first
-/// moment about the nose tip.
-fn added_by_fins(chain: &[(f64, f64)], fins: &[ProjectedFin], side: f64) -> AreaMoments {
+/// The area that fins add beyond the body, with its first moment about the nose tip.
+fn added_by_fins(chain: &[(f64, f64)], fins: &[ProjectedFin]) -> AreaMoments {
+    let right = added_on_side(chain, fins, 1.0);
+    let left = added_on_side(chain, fins, -1.0);
+    AreaMoments { area: right.area + left.area, first: right.first + left.first }
+}
+
+/// The same on one side of the axis.
+fn added_on_side(chain: &[(f64, f64)], fins: &[ProjectedFin], side: f64) -> AreaMoments {
     let outlines = outlines_on_side(fins, side);
     let fin_edges: Vec<Vec<Edge>> = outlines.iter().map(|ring| edges_of(ring)).collect();
     let from = outlines.iter().flatten().map(|c| c.x).fold(f64::INFINITY, f64::min);

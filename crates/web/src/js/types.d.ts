@@ -89,7 +89,28 @@ export interface Figures {
   separation_m: number;
   separation_calibres: number;
   nearer_the_nose: "centre_of_mass" | "centre_of_pressure" | "neither";
+  /** Null where the air pushes next to nothing. */
+  centre_of_pressure_nose_on_m: number | null;
+  /** Per radian, on the body's largest cross-section. */
+  normal_force_slope_per_rad: number;
+  outcome: Outcome;
+  /** Nose first (0) to tail first (pi). */
+  resting_angles: Rest[];
+  /** Two fins are stable in one plane only: the other decides. */
+  weaker_plane_decides: boolean;
   parts: PartFigures[];
+}
+
+export type Outcome =
+  | "self_righting"
+  | "straight_start_only"
+  | { broadside: { angle_rad: number } }
+  | "swaps_ends";
+
+export interface Rest {
+  angle_rad: number;
+  /** Whether the rocket comes back there when it is turned a little. */
+  holds: boolean;
 }
 
 export interface MassProperties {
@@ -103,4 +124,7 @@ export interface PartFigures extends MassProperties {
   /** JSON pointer (RFC 6901) into the design. */
   part: string;
   area_m2: number;
+  normal_force_slope_per_rad: number;
+  /** From the nose tip; null where there is no such force. */
+  nose_on_centre_m: number | null;
 }

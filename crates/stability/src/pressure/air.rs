@@ -1,0 +1,330 @@
+//! Air from any side: one model with the nose-on and the side-on centre as its limits.
+//!
+//! Each part carries a potential term and a crossflow term (Allen & Perkins 1951, NACA
+//! Report 1048; Jorgensen 1973, NASA TN D-6996; both from memory). With a' the angle to
+//! the nearer end, the normal force on `q S_ref` is
+//!
+//! ```text
+//! N_i = C_Nα,i sin a' cos a' g + c_i (A_i / S_ref) sin² a',   g = cos(a'/2) for the body
+//!                                                             g = 1 for the fins
+//! ```
+//!
+//! The first acts at the nose-on centre of the part, the second at the centroid of the
+//! side area `A_i`. With air from behind (a > 90°) the body's first term acts at the mirror
+//! image of its centre in the middle of the body, which is Jorgensen's second branch for a
+//! body with a flat base, and that of the fins at three quarters of their chord.
+
+use std::f64::consts::{FRAC_PI_2, PI};
+
+use super::crossflow::Crossflow;
+use super::model::Model;
+use super::nose_on;
+use crate::design::Design;
+use crate::design::part::Part;
+use crate::outline::Body;
+use crate::outline::fin::Fin;
+use crate::outline::side_view::SideView;
+
+/// The air's push on one part.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct AirPart {
+    /// Which part.
+    pub part: Part,
+    /// Normal-force slope `C_Nα` on the body's largest cross-section, per radian.
+    pub slope_per_rad: f64,
+    /// Where that acts with air from ahead, in metres from the nose tip.
+    pub forward_centre_m: f64,
+    /// Where it acts with air from behind.
+    pub backward_centre_m: f64,
+    /// Area seen from the side that no other part covers, in m².
+    pub side_area_m2: f64,
+    /// Its centroid, in metres from the nose tip.
+    pub side_centre_m: f64,
+    /// Drag coefficient square to the wind, on that area.
+    pub side_drag: f64,
+}
+
+/// The air's push on a rocket from any side, in one plane.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Air {
+    parts: Vec<AirPart>,
+    reference_area_m2: f64,
+}
+
+/// A force and its first moment about the nose tip, both on `q S_ref` sin a.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+struct Load {
+    force: f64,
+    first: f64,
+}
+
+/// Beyond four, fins shade one another: this many count. Lower bound, our judgement.
+const MOST_FINS: u32 = 4;
+
+impl Air {
+    /// The air in the plane of the drawing. `None` when the design has no body.
+    #[must_use]
+    pub fn new(
+        design: &Design,
+        model: Model,
+        crossflow: Option<Crossflow>,
+    ) -> Option<Self> {
+        let body = Body::new(design)?;
+        let view = SideView::new(design, &body);
+        Some(Self::with(design, &body, &view, model, crossflow))
+    }
+
+    pub(crate) fn with(
+        design: &Design,
+        body: &Body,
+        view: &SideView,
+        model: Model,
+        crossflow: Option<Crossflow>,
+    ) -> Self {
+        let length_m = body.length_m();
+        let drag =
+            crossflow.unwrap_or_else(|| Crossflow::of_parts(length_m / body.width_m()));
+        let mut parts: Vec<AirPart> = nose_on::body(body, model)
+            .into_iter()
+            .zip(body.stretches())
+            .map(|(slope, stretch)| {
+                let side = stretch.profile.side();
+                AirPart {
+                    part: slope.part,
+                    slope_per_rad: slope.slope,
+                    forward_centre_m: slope.centre_m,
+                    backward_centre_m: length_m - slope.centre_m,
+                    side_area_m2: side.area,
+                    side_centre_m: stretch.front_m + side.first / side.area,
+                    side_drag: drag.body,
+                }
+            })
+            .collect();
+        for (i, set) in design.fins.iter().enumerate() {
+            let start_m = set.start_mm / 1000.0;
+            let fin = Fin::new(&set.planform);
+            let panels = if set.count == 2 {
+                let seen = view.fins().iter().filter(|fin| fin.set == i);
+                seen.map(|fin| fin.turned * fin.turned).sum()
+            } else {
+                f64::from(set.count.min(MOST_FINS)) / 2.0
+            };
+            let root_m = body.radius_at_m(start_m);
+            let lift = nose_on::fins(&fin, root_m, body, panels, model);
+            let added = view.added_by_set(i);
+            let side_centre_m = if added.area > 0.0 {
+                added.first / added.area
+            } else {
+                start_m + fin.centroid_m().0
+            };
+            parts.push(AirPart {
+                part: Part::Fins(i),
+                slope_per_rad: lift.map_or(0.0, |l| l.slope),
+                forward_centre_m: start_m + lift.map_or(0.0, |l| l.forward_m),
+                backward_centre_m: start_m + lift.map_or(0.0, |l| l.backward_m),
+                side_area_m2: added.area,
+                side_centre_m,
+                side_drag: drag.fins,
+            });
+        }
+        Self { parts, reference_area_m2: nose_on::reference_area_m2(body) }
+    }
+
+    /// The air in each plane that may be the weakest: that of the drawing, and for each
+    /// pair of fins the one in which they are seen edge-on and do nothing.
+    pub(crate) fn in_planes(
+        design: &Design,
+        body: &Body,
+        view: &SideView,
+        model: Model,
+    ) -> Vec<Self> {
+        let mut planes = vec![Self::with(design, body, view, model, None)];
+        for pair in design.fins.iter().filter(|set| set.count == 2) {
+            let by_deg = 90.0 - pair.roll_deg;
+            let mut turned = design.clone();
+            for set in &mut turned.fins {
+                set.roll_deg += by_deg;
+            }
+            let view = SideView::new(&turned, body);
+            planes.push(Self::with(&turned, body, &view, model, None));
+        }
+        planes
+    }
+
+    /// Each part by itself: sections, then fin sets.
+    #[must_use]
+    pub fn parts(&self) -> &[AirPart] {
+        &self.parts
+    }
+
+    /// The normal-force slope `C_Nα` of the whole rocket at small angles, per radian, on the
+    /// body's largest cross-section.
+    #[must_use]
+    pub fn slope_per_rad(&self) -> f64 {
+        self.parts.iter().map(|p| p.slope_per_rad).sum()
+    }
+
+    /// Normal-force coefficient on the body's largest cross-section; `angle_rad` from 0
+    /// (air on the nose) to π (air on the tail).
+    #[must_use]
+    pub fn normal_force(&self, angle_rad: f64) -> f64 {
+        self.load(angle_rad).force * libm::sin(angle_rad)
+    }
+
+    /// Centre of pressure, in metres from the nose tip, with its exact limits at 0 (the
+    /// nose-on centre), 90 and 180 degrees. It may lie off the rocket; `None` where there
+    /// is next to no force.
+    #[must_use]
+    pub fn centre_of_pressure_m(&self, angle_rad: f64) -> Option<f64> {
+        const NO_FORCE: f64 = 1e-6;
+        let load = self.load(angle_rad);
+        (load.force > NO_FORCE).then(|| load.first / load.force)
+    }
+
+    /// Turning moment about the centre of mass, as a coefficient on q, `S_ref` and one
+    /// metre: positive where the air turns the nose back into the wind.
+    #[must_use]
+    pub fn turning_moment_m(&self, angle_rad: f64, centre_of_mass_m: f64) -> f64 {
+        self.moment_by_sine(angle_rad, centre_of_mass_m) * libm::sin(angle_rad)
+    }
+
+    /// The same divided by sin a, which has the sign of the moment and does not vanish at
+    /// the ends.
+    pub(crate) fn moment_by_sine(&self, angle_rad: f64, centre_of_mass_m: f64) -> f64 {
+        let load = self.load(angle_rad);
+        load.first - load.force * centre_of_mass_m
+    }
+
+    /// Force and first moment on `q S_ref` sin a.
+    fn load(&self, angle_rad: f64) -> Load {
+        let from_ahead = angle_rad <= FRAC_PI_2;
+        let nearer = if from_ahead { angle_rad } else { PI - angle_rad };
+        let (sin, cos) = libm::sincos(nearer);
+        let body_share = libm::cos(nearer / 2.0);
+        let mut load = Load::default();
+        for part in &self.parts {
+            let share = match part.part {
+                Part::Fins(_) => 1.0,
+                Part::Section(_) | Part::Weight(_) => body_share,
+            };
+            let potential = part.slope_per_rad * cos * share;
+            let centre =
+                if from_ahead { part.forward_centre_m } else { part.backward_centre_m };
+            let cross = part.side_drag * part.side_area_m2 / self.reference_area_m2 * sin;
+            load.force += potential + cross;
+            load.first += potential * centre + cross * part.side_centre_m;
+        }
+        load
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::Example;
+
+    fn air(design: &Design, crossflow: Option<Crossflow>) -> Air {
+        Air::new(design, Model::default(), crossflow).unwrap()
+    }
+
+    fn designs() -> Vec<Design> {
+        let mut designs: Vec<Design> = Example::ALL.map(Example::design).into();
+        for (count, roll_deg) in [(2, 0.0), (2, 90.0), (3, 20.0), (4, 30.0), (6, 5.0)] {
+            let mut design = Example::Puffin.design();
+            design.fins[0].count = count;
+            design.fins[0].roll_deg = roll_deg;
+            designs.push(design);
+        }
+        let mut double = Example::Skua.design();
+        double.fins.push(Example::Puffin.design().fins[0].clone());
+        designs.push(double);
+        designs
+    }
+
+    /// With the same drag everywhere, air square from the side gives the cut-out's
+    /// centroid.
+    #[test]
+    fn the_limit_at_ninety_degrees_is_the_cut_out() {
+        for design in designs() {
+            let body = Body::new(&design).unwrap();
+            let (_, centroid) = SideView::new(&design, &body).area_and_centroid_m();
+            let air = air(&design, Some(Crossflow::common()));
+            let found = air.centre_of_pressure_m(FRAC_PI_2).unwrap();
+            assert!((found - centroid).abs() < 1e-12, "{}", design.name);
+        }
+    }
+
+    #[test]
+    fn the_limit_at_zero_is_the_sum_of_the_parts() {
+        for design in designs() {
+            let air = air(&design, None);
+            let first: f64 =
+                air.parts().iter().map(|p| p.slope_per_rad * p.forward_centre_m).sum();
+            let expected = first / air.slope_per_rad();
+            let found = air.centre_of_pressure_m(0.0).unwrap();
+            assert!((found - expected).abs() < 1e-15);
+            // And it is reached without a jump.
+            let near = air.centre_of_pressure_m(1e-7).unwrap();
+            assert!((near - expected).abs() < 1e-6);
+            let slope = air.normal_force(1e-6) / 1e-6;
+            assert!((slope - air.slope_per_rad()).abs() < 1e-4 * slope);
+        }
+    }
+
+    #[test]
+    fn the_limit_at_the_tail_mirrors_the_body() {
+        let mut design = Example::Gannet.design();
+        design.fins.clear();
+        let air = air(&design, None);
+        let found = air.centre_of_pressure_m(PI).unwrap();
+        // V / A_b of a cone and a tube.
+        assert!((found - (0.060 / 3.0 + 0.240)).abs() < 1e-12);
+    }
+
+    #[test]
+    fn nothing_jumps_anywhere() {
+        for design in designs() {
+            let air = air(&design, None);
+            let mut last = air.normal_force(0.0);
+            for k in 1..=1800 {
+                let angle = PI * f64::from(k) / 1800.0;
+                let force = air.normal_force(angle);
+                assert!((force - last).abs() < 0.3, "{} at {angle}", design.name);
+                last = force;
+            }
+            assert!(last.abs() < 1e-9);
+        }
+    }
+
+    #[test]
+    fn a_pair_of_fins_does_nothing_in_its_weaker_plane() {
+        let mut design = Example::Puffin.design();
+        design.fins[0].count = 2;
+        for roll_deg in [0.0, 30.0, 90.0] {
+            design.fins[0].roll_deg = roll_deg;
+            let body = Body::new(&design).unwrap();
+            let view = SideView::new(&design, &body);
+            let planes = Air::in_planes(&design, &body, &view, Model::default());
+            let fins = planes[1].parts().last().unwrap();
+            assert!(fins.slope_per_rad.abs() < 1e-12 && fins.side_area_m2 < 1e-12);
+        }
+    }
+
+    /// Three fins and four push alike at every roll while the angle is small.
+    #[test]
+    fn roll_does_not_matter_at_small_angles() {
+        let slope = |count, roll_deg| {
+            let mut design = Example::Puffin.design();
+            design.fins[0].count = count;
+            design.fins[0].roll_deg = roll_deg;
+            air(&design, None).slope_per_rad()
+        };
+        for count in [3, 4] {
+            assert_eq!(slope(count, 0.0), slope(count, 17.0));
+        }
+        assert_eq!(slope(5, 0.0), slope(4, 0.0), "more than four shade one another");
+        assert!((slope(2, 0.0) - slope(4, 0.0)).abs() < 1e-9);
+        let body_only = slope(2, 90.0);
+        assert!(body_only < slope(2, 45.0) && slope(2, 45.0) < slope(2, 0.0));
+    }
+}
