@@ -4,12 +4,14 @@
 //! spell it as SVG. A scene is measured in CSS pixels, so that its text keeps the size of
 //! the page's text whatever the scale of the rocket.
 
+mod air;
 mod palette;
 mod pictures;
 mod rocket;
 mod scene;
 mod svg;
 
+pub use air::{AirSheet, air_graph, air_graph_height_px, turned_rocket};
 pub use palette::Colour;
 pub use pictures::{PICTURE_SIZE_PX, Picture, picture};
 pub use rocket::{LabelStyle, Sheet, mm_per_px, rocket};

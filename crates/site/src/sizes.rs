@@ -5,8 +5,9 @@ use anyhow::{Result, ensure};
 use brotli::enc::BrotliEncoderParams;
 
 /// The most that a first visit may load, in bytes after brotli: a page for schools
-/// has to start soon on a slow line and an old machine.
-const BUDGET: usize = 160 * 1024;
+/// has to start soon on a slow line and an old machine. 250 KB is for the page with all
+/// its features; describing a rocket, with its two points and links, took 157.
+const BUDGET: usize = 250 * 1024;
 
 /// Prints the size of each file of a first visit, and fails when their sum is over
 /// the budget.

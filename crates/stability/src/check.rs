@@ -52,6 +52,7 @@ pub enum Problem {
     OgiveTooShort { least_mm: f64 },
     DomeTooLong { most_mm: f64 },
     NeckTooWide { bottle_mm: f64 },
+    BottleTooNarrow { neck_mm: f64 },
     JoinedToNothing,
     FinJoined,
     NothingWeighed,
@@ -152,6 +153,10 @@ impl Problem {
             Self::NeckTooWide { bottle_mm } => format!(
                 "A neck is narrower than its bottle, which is {} wide here.",
                 length(bottle_mm)
+            ),
+            Self::BottleTooNarrow { neck_mm } => format!(
+                "A bottle is wider than its neck, which is {} wide here.",
+                length(neck_mm)
             ),
             Self::JoinedToNothing => {
                 "There is nothing in front that it could be weighed with. Weigh it, or \
@@ -255,8 +260,14 @@ impl Serialize for Fault {
 pub fn check(design: &Design) -> Vec<Fault> {
     let mut found = Findings::default();
     numbers::check(design, &mut found);
-    parts::check(design, &mut found);
-    slips::check(design, &mut found);
+    // What follows from a number that cannot stand is not worth a sentence.
+    let numbers_stand = !found.0.iter().any(|fault| {
+        matches!(fault.problem, Problem::NotANumber | Problem::OutOfBounds { .. })
+    });
+    if numbers_stand {
+        parts::check(design, &mut found);
+        slips::check(design, &mut found);
+    }
     found.0
 }
 

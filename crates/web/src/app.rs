@@ -39,6 +39,10 @@ pub(crate) struct State {
     pub(crate) all_measurements: bool,
     /// Size of the sheet in pixels.
     pub(crate) sheet_px: (f64, f64),
+    /// Width of the graphs in pixels.
+    pub(crate) graph_px: f64,
+    /// The angle of the air that is looked at, in degrees.
+    pub(crate) angle_deg: f64,
     pub(crate) notice: Option<Notice>,
     /// The rocket kept on this computer, while another one from a link is shown.
     pub(crate) kept: Option<Box<Design>>,
@@ -62,6 +66,8 @@ pub(crate) struct Draft {
 pub(crate) struct Opening {
     /// The address after `#`.
     pub(crate) hash: String,
+    /// Whether this page itself put that into the address: a reload, not a link.
+    pub(crate) own_hash: bool,
     /// The file that was kept on this computer.
     pub(crate) kept: Option<String>,
     pub(crate) can_keep: bool,
@@ -74,7 +80,9 @@ impl State {
     pub(crate) fn new(opening: &Opening) -> Self {
         let kept = opening.kept.as_deref().and_then(|text| link::open_file(text).ok());
         let mut notice = None;
-        let from_link = match link::open_hash(&opening.hash) {
+        // After a reload, what was kept may be newer than what the address still says.
+        let hash = if opening.own_hash && kept.is_some() { "" } else { &opening.hash };
+        let from_link = match link::open_hash(hash) {
             link::Opened::Nothing => None,
             link::Opened::Design(design) => Some(design),
             link::Opened::Partial { design, missing } => {
@@ -108,6 +116,8 @@ impl State {
             units: Units { system: opening.units },
             all_measurements: opening.all_measurements,
             sheet_px: (640.0, 420.0),
+            graph_px: 640.0,
+            angle_deg: 30.0,
             notice,
             kept: waiting,
             can_keep: opening.can_keep,
@@ -119,10 +129,6 @@ impl State {
     /// Whether what is drawn is older than what is typed, because of a fault that has
     /// been told.
     pub(crate) fn is_stale(&self) -> bool {
-        self.report.figures.is_none() && self.has_stop()
-    }
-
-    fn has_stop(&self) -> bool {
         self.faults().iter().any(|(_, severity, _)| *severity == Severity::Stop)
     }
 
@@ -268,6 +274,7 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
             vec![Effect::RebuildSteps, Effect::Redraw, Effect::KeepView]
         }
         Msg::Go(field) => go(state, field),
+        Msg::Why => vec![Effect::Focus("why".into())],
         Msg::CopyLink => vec![Effect::CopyLink(link::hash(&state.design))],
         Msg::Copied { link, done } => {
             state.notice =
@@ -280,10 +287,10 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
             state.notice = Some(Notice::Saved(name.clone()));
             vec![Effect::Download { name, text }, Effect::Redraw]
         }
-        Msg::OpenText(text) => match link::open_file(&text) {
-            Ok(design) => {
+        Msg::OpenText(text) => match open_text(&text) {
+            Ok((design, notice)) => {
                 state.replace(design);
-                state.notice = Some(Notice::Opened);
+                state.notice = Some(notice);
                 let mut effects = changed(true);
                 effects.push(Effect::CloseMenus);
                 effects
@@ -295,26 +302,35 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
         },
         Msg::HashChanged(hash) => hash_changed(state, &hash),
         Msg::KeepThis => {
-            state.kept = None;
-            state.notice = None;
-            vec![Effect::Redraw, Effect::Keep]
+            if let Some(mine) = state.kept.take() {
+                state.history.record(*mine, None);
+            }
+            state.notice = Some(Notice::KeptThis);
+            vec![Effect::Redraw, Effect::Keep, Effect::Focus("steps".into())]
         }
         Msg::BackToMine => {
             let Some(mine) = state.kept.take() else { return Vec::new() };
             state.replace(*mine);
             state.notice = None;
-            changed(true)
+            let mut effects = changed(true);
+            effects.push(Effect::Focus("steps".into()));
+            effects
         }
         Msg::Dismiss => {
             state.notice = None;
-            vec![Effect::Redraw]
+            vec![Effect::Redraw, Effect::Focus("steps".into())]
         }
         Msg::CouldNotKeep => {
             state.can_keep = false;
             vec![Effect::Redraw]
         }
-        Msg::Resized { width_px, height_px } => {
+        Msg::Resized { width_px, height_px, graph_px } => {
             state.sheet_px = (width_px, height_px);
+            state.graph_px = graph_px;
+            vec![Effect::Redraw]
+        }
+        Msg::Angle(degrees) => {
+            state.angle_deg = degrees.clamp(0.0, 180.0);
             vec![Effect::Redraw]
         }
     }
@@ -348,6 +364,10 @@ fn typed_into(state: &mut State, field: Field, text: &str) -> Vec<Effect> {
         _ => {
             let Some(quantity) = field.quantity() else { return Vec::new() };
             typed::read(text, quantity, state.units).and_then(|value| {
+                let whole = quantity != Quantity::Count || value.is_none_or(is_whole);
+                if !whole {
+                    return Err(Unreadable::NotWhole);
+                }
                 let value = value.map(|v| quantity.rounded(v));
                 if field.set(&mut design, value) {
                     Ok(())
@@ -373,6 +393,10 @@ fn typed_into(state: &mut State, field: Field, text: &str) -> Vec<Effect> {
         }
     }
     changed(false)
+}
+
+fn is_whole(value: f64) -> bool {
+    value.fract() == 0.0
 }
 
 /// A field that is left shows its value as it is stored; text that could not be read
@@ -479,6 +503,25 @@ fn hash_changed(state: &mut State, hash: &str) -> Vec<Effect> {
         link::Opened::Damaged(fault) => {
             state.notice = Some(Notice::LinkDamaged(fault));
             vec![Effect::Redraw]
+        }
+    }
+}
+
+/// A file's or a pasted text; of a cut link what arrived.
+fn open_text(text: &str) -> Result<(Design, Notice), link::FileError> {
+    match link::open_file(text) {
+        Ok(design) => Ok((design, Notice::Opened)),
+        Err(error) => {
+            let links = text.match_indices('#').map(|(i, _)| &text[i..]);
+            let cut = std::iter::once(text).chain(links).find_map(|candidate| {
+                match link::open_hash(candidate) {
+                    link::Opened::Partial { design, missing } => {
+                        Some((design, Notice::LinkCut(missing)))
+                    }
+                    _ => None,
+                }
+            });
+            cut.ok_or(error)
         }
     }
 }

@@ -162,12 +162,17 @@ impl Page {
 
     /// Tells the state how large the sheet is now.
     fn measure(self: &Rc<Self>) {
-        if let Some(sheet) = self.document.get_element_by_id("sheet") {
-            self.send(Msg::Resized {
-                width_px: f64::from(sheet.client_width()),
-                height_px: f64::from(sheet.client_height()),
-            });
-        }
+        let size = |id: &str| {
+            let element = self.document.get_element_by_id(id);
+            element.map_or((0, 0), |e| (e.client_width(), e.client_height()))
+        };
+        let (width, height) = size("sheet");
+        let (graph, _) = size("air");
+        self.send(Msg::Resized {
+            width_px: f64::from(width),
+            height_px: f64::from(height),
+            graph_px: f64::from(graph),
+        });
     }
 
     fn put_into_address_unless_damaged(&self) {
@@ -177,7 +182,11 @@ impl Page {
             link::Opened::Nothing | link::Opened::Design(_)
         );
         if hash_opened {
-            keeping::put_into_address(&self.window, &link::hash(&state.design));
+            let hash = link::hash(&state.design);
+            keeping::put_into_address(&self.window, &hash);
+            if state.can_keep && state.kept.is_none() {
+                keeping::keep_address(&self.window, &hash);
+            }
         }
     }
 
@@ -187,12 +196,24 @@ impl Page {
         self.keep_timer.stop();
         let kept = {
             let state = self.state.borrow();
-            keeping::put_into_address(&self.window, &link::hash(&state.design));
+            let hash = link::hash(&state.design);
+            keeping::put_into_address(&self.window, &hash);
             let may_keep = state.can_keep && state.kept.is_none();
+            if may_keep {
+                keeping::keep_address(&self.window, &hash);
+            }
             !may_keep || keeping::keep_design(&self.window, &state.design)
         };
         if !kept {
             self.send(Msg::CouldNotKeep);
+        }
+    }
+
+    /// The page is being left: the address can no longer be changed.
+    fn keep_at_last(self: &Rc<Self>) {
+        let state = self.state.borrow();
+        if self.keep_timer.is_waiting() && state.can_keep && state.kept.is_none() {
+            keeping::keep_design(&self.window, &state.design);
         }
     }
 

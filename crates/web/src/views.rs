@@ -1,6 +1,7 @@
 //! The state as markup. Every view is a function from the state to text; maud escapes
 //! what a person typed.
 
+mod air;
 mod faults;
 mod field;
 mod menus;
@@ -94,6 +95,10 @@ pub(crate) struct Outputs {
 pub(crate) fn outputs(state: &State) -> Outputs {
     let regions = [
         ("strip", readings::strip(state)),
+        ("air-graph", air::graph(state)),
+        ("air-turned", air::turned(state)),
+        ("air-reading", air::reading(state)),
+        ("air-words", air::words(state)),
         ("in-words", readings::in_words(state)),
         ("as-table", readings::as_table(state)),
         ("notice", notice::notice(state)),

@@ -47,8 +47,8 @@ impl Layout {
         let half_m = corners().map(|c| c.y.abs()).fold(body.width_m() / 2.0, f64::max);
 
         let (ruler, left, right) = match sheet.labels {
-            LabelStyle::Full => ((10.0, 54.0), 142.0, 192.0),
-            LabelStyle::Short => ((4.0, 38.0), 60.0, 96.0),
+            LabelStyle::Full => ((8.0, 60.0), 142.0, 192.0),
+            LabelStyle::Short => ((2.0, 45.0), 60.0, 96.0),
         };
         let left_words_x = ruler.1 + 10.0;
         let rocket_left = left_words_x + left;

@@ -160,15 +160,18 @@ fn right_words(
     let units = layout.units;
     let full = layout.labels == LabelStyle::Full;
     let mass_mm = figures.mass.centre_m * 1000.0;
+    let measured = design.measured.hanging_point_mm.is_some();
+    let mass_words = if measured {
+        format!("measured, {}", units.reading(mass_mm))
+    } else {
+        format!("{} from nose", units.reading(mass_mm))
+    };
     let mut labels = vec![
         Label {
             level: mass_y,
             from_x: layout.bracket_x,
             lines: if full {
-                vec![
-                    "centre of mass".into(),
-                    format!("{} from nose", units.reading(mass_mm)),
-                ]
+                vec!["centre of mass".into(), mass_words]
             } else {
                 vec![units.reading(mass_mm)]
             },

@@ -10,6 +10,10 @@ use crate::outline::width_mm;
 /// own reach. Our judgement: fins often stand a little proud of the neck.
 const OVERHANG: f64 = 0.5;
 
+/// Width of a half-litre bottle, in millimetres; from memory.
+const USUAL_BOTTLE_MM: f64 = 65.0;
+/// Width of a bottle's neck, in millimetres: the usual 28 mm finish.
+const USUAL_NECK_MM: f64 = 28.0;
 /// Places this close are the same: sums of lengths miss by the last bit.
 const SAME_PLACE_MM: f64 = 1e-6;
 
@@ -42,9 +46,16 @@ pub(super) fn check(design: &Design, found: &mut Findings) {
                 ahead.iter().enumerate().rev().find(|(_, s)| {
                     matches!(s.kind, SectionKind::Tube | SectionKind::Dome)
                 });
-            let bottle_mm = bottle.and_then(|(j, _)| width_mm(design, j));
-            if let Some(bottle_mm) = bottle_mm.filter(|&bottle| width > bottle) {
-                push(field(SectionField::Diameter), Problem::NeckTooWide { bottle_mm });
+            let bottle = bottle.and_then(|(j, _)| Some((j, width_mm(design, j)?)));
+            if let Some((j, bottle_mm)) = bottle.filter(|&(_, mm)| width > mm) {
+                // The one that is further from usual is the slip.
+                if USUAL_BOTTLE_MM / bottle_mm > width / USUAL_NECK_MM {
+                    let problem = Problem::BottleTooNarrow { neck_mm: width };
+                    push(Field::Section(j, SectionField::Diameter), problem);
+                } else {
+                    let problem = Problem::NeckTooWide { bottle_mm };
+                    push(field(SectionField::Diameter), problem);
+                }
             }
         }
         if section.mass == Mass::Joined && i == 0 {
@@ -145,6 +156,11 @@ mod tests {
             fault(|d| d.sections[3].diameter_mm = Some(70.0)),
             stop("/sections/3/diameter_mm"),
             "a neck wider than its bottle"
+        );
+        assert_eq!(
+            fault(|d| d.sections[1].diameter_mm = Some(20.0)),
+            stop("/sections/1/diameter_mm"),
+            "a bottle narrower than its neck"
         );
         assert_eq!(
             fault(|d| d.weights[0].position_mm = 330.0),

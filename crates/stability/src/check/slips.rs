@@ -1,7 +1,9 @@
 //! Numbers that look like a slip of the unit. These only ask.
 
 use super::{Findings, Problem};
-use crate::design::field::{Field, FinField, Quantity, SectionField};
+use crate::design::field::{
+    Field, FinField, MeasuredField, Quantity, SectionField, WeightField,
+};
 use crate::design::{Design, Planform, SectionKind};
 use crate::outline::width_mm;
 
@@ -19,7 +21,9 @@ pub(super) fn check(design: &Design, found: &mut Findings) {
     let widths = (0..design.sections.len()).filter_map(|i| width_mm(design, i));
     let widest_mm = widths.fold(0.0, f64::max);
     let mut ask = |field: Field, problem| found.push(field, problem);
-    let short = |mm: f64| mm > 0.0 && mm < SHORT_SHARE * widest_mm && mm < 25.0;
+    let length_mm: f64 = design.sections.iter().map(|s| s.length_mm).sum();
+    let tiny = widest_mm < NARROW_MM;
+    let short = |mm: f64| mm > 0.0 && mm < 25.0 && (tiny || mm < SHORT_SHARE * widest_mm);
     let centimetres = |typed_mm| Problem::CentimetresForMillimetres { typed_mm };
 
     for (i, section) in design.sections.iter().enumerate() {
@@ -49,6 +53,23 @@ pub(super) fn check(design: &Design, found: &mut Findings) {
                 ask(Field::Fins(i, FinField::Span), centimetres(span_mm));
             }
         }
+        let start_mm = set.start_mm;
+        if start_mm > 0.0 && start_mm < 40.0 && near_nose(start_mm, length_mm) {
+            ask(Field::Fins(i, FinField::Start), centimetres(start_mm));
+        }
+    }
+    for (i, weight) in design.weights.iter().enumerate() {
+        let mm = weight.position_mm;
+        if mm > 0.0 && mm < 8.0 && near_nose(mm, length_mm) {
+            ask(Field::Weight(i, WeightField::Position), centimetres(mm));
+        }
+    }
+    if let Some(mm) = design.measured.hanging_point_mm
+        && mm > 0.0
+        && mm < 40.0
+        && near_nose(mm, length_mm)
+    {
+        ask(Field::Measured(MeasuredField::HangingPoint), centimetres(mm));
     }
     for field in Field::numbers(design) {
         let Some(typed_g) = field.get(design) else { continue };
@@ -59,16 +80,22 @@ pub(super) fn check(design: &Design, found: &mut Findings) {
     }
 }
 
+/// Whether a place lies in the first part of the rocket, and ten times as far still on
+/// it.
+fn near_nose(mm: f64, length_mm: f64) -> bool {
+    mm < 0.15 * length_mm && 10.0 * mm <= length_mm
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
     use crate::{BottleSize, Example, Mass, Severity, evaluate};
 
-    /// Twelve slips as a class makes them: each is asked about at its field, none blocks.
+    /// Slips as a class makes them: each is asked about at its field, none blocks.
     #[test]
     fn slips_are_asked_about_and_block_nothing() {
         type Change = fn(&mut Design);
-        let slips: [(&str, Change); 12] = [
+        let slips: [(&str, Change); 15] = [
             ("/sections/0/length_mm", |d| {
                 d.fins.clear();
                 d.sections[0].kind = SectionKind::Cone;
@@ -99,6 +126,15 @@ mod tests {
             ("/measured/total_mass_g", |d| d.measured.total_mass_g = Some(0.65)),
             ("/measured/hanging_point_mm", |d| d.measured.hanging_point_mm = Some(14.0)),
             ("/fins/0/start_mm", |d| d.fins[0].start_mm = 310.0),
+            ("/fins/0/start_mm", |d| d.fins[0].start_mm = 21.5),
+            ("/weights/0/position_mm", |d| d.weights[0].position_mm = 4.5),
+            ("/sections/1/length_mm", |d| {
+                d.fins.clear();
+                d.sections[1].diameter_mm = Some(6.5);
+                d.sections[2].diameter_mm = Some(2.8);
+                d.sections[3].diameter_mm = Some(2.8);
+                d.sections[1].length_mm = 19.5;
+            }),
         ];
         for (field, slip) in slips {
             let mut design = Example::Puffin.design();

@@ -55,6 +55,8 @@ pub(crate) enum Msg {
     Units(UnitSystem),
     /// To the field that a fault names.
     Go(Field),
+    /// To the reasons for the outcome.
+    Why,
     CopyLink,
     /// Whether the link could be copied.
     Copied {
@@ -76,7 +78,10 @@ pub(crate) enum Msg {
     Resized {
         width_px: f64,
         height_px: f64,
+        graph_px: f64,
     },
+    /// Another angle of the air, in degrees.
+    Angle(f64),
 }
 
 /// A rocket to start from.
@@ -116,6 +121,7 @@ impl Msg {
             "metric" => Self::Units(UnitSystem::Metric),
             "inch" => Self::Units(UnitSystem::Inch),
             "go" => Self::Go(target.parse().ok()?),
+            "why" => Self::Why,
             "copy-link" => Self::CopyLink,
             "save" => Self::Save,
             "keep-this" => Self::KeepThis,

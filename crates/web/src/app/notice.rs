@@ -11,6 +11,8 @@ pub(crate) enum Notice {
     LinkDamaged(Damage),
     /// A file or pasted text could not be read.
     FileFault(FileError),
+    /// The rocket from the link is kept in place of the person's own.
+    KeptThis,
     /// Another rocket was opened in place of the present one.
     Opened,
     /// A new rocket was started; its name.

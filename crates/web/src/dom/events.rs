@@ -12,7 +12,7 @@ use web_sys::{
 
 use super::listener::Listener;
 use super::{Page, keeping, report};
-use crate::app::{Choice, Msg, place_field};
+use crate::app::{Choice, Msg, Notice, place_field};
 
 /// A part being dragged along the ruler.
 #[derive(Clone, Copy, Debug)]
@@ -34,7 +34,10 @@ pub(super) fn listen(page: &Rc<Page>) -> Result<Vec<Listener>, JsValue> {
     let on_document: [(&'static str, Heard); 11] = [
         ("input", input),
         ("change", change),
-        ("focusin", |page, event| light(page, event)),
+        ("focusin", |page, event| {
+            report(page.screen.close_menus_but(target(event).as_ref()));
+            light(page, event);
+        }),
         ("focusout", left),
         ("click", click),
         ("keydown", key),
@@ -50,7 +53,7 @@ pub(super) fn listen(page: &Rc<Page>) -> Result<Vec<Listener>, JsValue> {
         ("hashchange", |page, _| {
             page.send(Msg::HashChanged(keeping::hash(&page.window)));
         }),
-        ("pagehide", |page, _| page.keep_if_waiting()),
+        ("pagehide", |page, _| page.keep_at_last()),
     ];
     let document: &EventTarget = page.document.as_ref();
     let window: &EventTarget = page.window.as_ref();
@@ -85,6 +88,9 @@ fn field(event: &Event) -> Option<(HtmlInputElement, Field)> {
 fn input(page: &Rc<Page>, event: &Event) {
     if let Some((input, field)) = field(event) {
         page.send(Msg::Typed { field, text: input.value() });
+    } else if let Some(slider) = target(event).filter(|e| e.id() == "angle") {
+        let degrees = slider.unchecked_ref::<HtmlInputElement>().value_as_number();
+        page.send(Msg::Angle(degrees));
     }
 }
 
@@ -143,6 +149,9 @@ fn open_pasted(page: &Rc<Page>) {
     let area = page.document.get_element_by_id("open-text");
     if let Some(area) = area.and_then(|e| e.dyn_into::<HtmlTextAreaElement>().ok()) {
         page.send(Msg::OpenText(area.value()));
+        if !matches!(page.state.borrow().notice, Some(Notice::FileFault(_))) {
+            area.set_value("");
+        }
     }
 }
 
@@ -192,7 +201,9 @@ fn light(page: &Rc<Page>, event: &Event) {
 fn press(page: &Rc<Page>, event: &Event) {
     let Some(pointer) = event.dyn_ref::<PointerEvent>() else { return };
     let in_drawing = target(event).and_then(|e| e.closest("#sheet").ok().flatten());
-    if in_drawing.is_none() || pointer.button() != 0 {
+    // A finger scrolls; the fields and their arrow keys do the same without dragging.
+    let is_finger = pointer.pointer_type() == "touch";
+    if in_drawing.is_none() || pointer.button() != 0 || is_finger {
         return;
     }
     let part = around(event, "data-part").and_then(|(_, part)| part.parse().ok());

@@ -10,17 +10,22 @@ use crate::app::{Opening, State};
 /// Every key starts with the same word, so that all can be found and deleted.
 const ROCKET: &str = "noseward/rocket";
 const VIEW: &str = "noseward/view";
+/// What this page itself put into the address last.
+const ADDRESS: &str = "noseward/address";
 const PROBE: &str = "noseward/probe";
 
 /// What the page finds when it opens.
 pub(super) fn opening(window: &Window) -> Opening {
     let storage = storage(window);
     let view = storage.as_ref().and_then(|s| s.get_item(VIEW).ok().flatten());
+    let hash = hash(window);
+    let address = storage.as_ref().and_then(|s| s.get_item(ADDRESS).ok().flatten());
     let has = |word: &str| {
         view.as_deref().is_some_and(|v| v.split_whitespace().any(|w| w == word))
     };
     Opening {
-        hash: hash(window),
+        own_hash: address.is_some_and(|own| hash == format!("#{own}")),
+        hash,
         kept: storage.as_ref().and_then(|s| s.get_item(ROCKET).ok().flatten()),
         can_keep: storage.is_some(),
         units: if has("inch") { UnitSystem::Inch } else { UnitSystem::Metric },
@@ -41,6 +46,13 @@ pub(super) fn keep_design(window: &Window, design: &Design) -> bool {
     let text = link::to_file(design);
     let storage = window.local_storage().ok().flatten();
     storage.is_some_and(|s| s.set_item(ROCKET, &text).is_ok())
+}
+
+/// Keeps what this page put into the address, so that a reload is told from a link.
+pub(super) fn keep_address(window: &Window, hash: &str) {
+    if let Ok(Some(storage)) = window.local_storage() {
+        let _ = storage.set_item(ADDRESS, hash);
+    }
 }
 
 /// Keeps the units and the choice of measurements. Where nothing can be kept the page

@@ -5,18 +5,19 @@ use wasm_bindgen::JsValue;
 use wasm_bindgen::closure::Closure;
 use web_sys::{Event, EventTarget};
 
-/// Listens for one kind of event on one target, for as long as it lives.
+/// Listens for one kind of event on one target, for as long as it lives. What it hears may
+/// make the browser tell of another such event at once: hence `Fn`.
 pub(super) struct Listener {
     target: EventTarget,
     kind: &'static str,
-    closure: Closure<dyn FnMut(Event)>,
+    closure: Closure<dyn Fn(Event)>,
 }
 
 impl Listener {
     pub(super) fn new(
         target: &EventTarget,
         kind: &'static str,
-        heard: impl FnMut(Event) + 'static,
+        heard: impl Fn(Event) + 'static,
     ) -> Result<Self, JsValue> {
         let closure = Closure::new(heard);
         target

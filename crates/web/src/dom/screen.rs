@@ -141,12 +141,16 @@ impl Screen {
     pub(super) fn rebuild_steps(&self, markup: &str) -> Result<(), JsValue> {
         let active = self.document.active_element();
         let id = active.as_ref().map(Element::id).unwrap_or_default();
+        let steps = self.element("steps")?;
+        let was_inside = active
+            .as_ref()
+            .is_some_and(|e| steps.contains(Some(e.unchecked_ref::<Node>())));
         let input = active.and_then(|e| e.dyn_into::<HtmlInputElement>().ok());
         let selection = input.map(|i| {
             (i.selection_start().ok().flatten(), i.selection_end().ok().flatten())
         });
         self.slots.borrow_mut().clear();
-        self.element("steps")?.set_inner_html(markup);
+        steps.set_inner_html(markup);
         self.light_again()?;
         if id.is_empty() {
             return Ok(());
@@ -161,6 +165,8 @@ impl Screen {
             {
                 input.set_selection_range(from, to)?;
             }
+        } else if was_inside {
+            steps.unchecked_ref::<HtmlElement>().focus()?;
         }
         Ok(())
     }
@@ -176,14 +182,12 @@ impl Screen {
         Ok(())
     }
 
-    /// Moves the focus: to the element itself if it can take it, else to the first control
-    /// inside the same part. Then it is brought into view.
+    /// Moves the focus to an element or a choice with this id; to the steps as a whole if
+    /// there is none.
     pub(super) fn focus(&self, id: &str) -> Result<(), JsValue> {
         let choice = format!("choice:{id}");
-        let found = self
-            .document
-            .get_element_by_id(id)
-            .or_else(|| self.document.get_element_by_id(&choice));
+        let by_id = |id: &str| self.document.get_element_by_id(id);
+        let found = by_id(id).or_else(|| by_id(&choice)).or_else(|| by_id("steps"));
         if let Some(element) = found {
             element.unchecked_ref::<HtmlElement>().focus()?;
         }

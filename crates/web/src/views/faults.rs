@@ -1,18 +1,23 @@
 //! What needs mending: a list at the top, and a sentence at each field.
 
 use maud::{Markup, html};
-use noseward_stability::{Field, Severity};
+use noseward_stability::{Field, FinField, Part, SectionField, Severity, WeightField};
 
 use super::field::slot_id;
-use super::{FaultSlot, part_name};
+use super::steps::is_bottle;
+use super::{FaultSlot, is_shown, part_name};
 use crate::app::{State, Unreadable};
 
-/// Faults that stop the drawing, each leading to its field; questions only stand at
-/// theirs.
+/// Faults that stop the drawing, each leading to its field.
 pub(super) fn list(state: &State) -> Markup {
     let faults = state.faults();
-    let stops: Vec<_> =
-        faults.iter().filter(|(_, severity, _)| *severity == Severity::Stop).collect();
+    // A question stands at its field, unless that is not shown now.
+    let stops: Vec<_> = faults
+        .iter()
+        .filter(|(field, severity, _)| {
+            *severity == Severity::Stop || !is_shown(state, *field)
+        })
+        .collect();
     html! {
         @if !stops.is_empty() {
             div class="faults" {
@@ -35,17 +40,53 @@ pub(super) fn list(state: &State) -> Markup {
     }
 }
 
-/// Where a field is, in words.
+/// Where a field is, in words: the card it stands on and its label there.
 fn place(state: &State, field: Field) -> String {
-    match field.part() {
-        Some(part) => part_name(state, part),
-        None => match field {
-            Field::Name => "Rocket’s name".into(),
-            Field::FinSets => "Fins".into(),
-            Field::Weights => "Weights".into(),
-            Field::Measured(_) => "Measured".into(),
-            _ => "Body".into(),
-        },
+    let within = |what: &str| match field.part() {
+        Some(part) => format!("{}, {what}", card_name(state, part)),
+        None => what.to_owned(),
+    };
+    match field {
+        Field::Name => "Rocket’s name".into(),
+        Field::Sections => "Body".into(),
+        Field::FinSets => "Fins".into(),
+        Field::Weights => "Weights".into(),
+        Field::Measured(_) => "Measured".into(),
+        Field::Section(_, field) => within(match field {
+            SectionField::Kind => "shape",
+            SectionField::Length => "length",
+            SectionField::Diameter => "width",
+            SectionField::ClosedFront => "front end",
+            SectionField::Mass
+            | SectionField::WeighedMass
+            | SectionField::SheetDensity => "mass",
+        }),
+        Field::Fins(_, field) => within(match field {
+            FinField::Count => "how many",
+            FinField::Start => "start",
+            FinField::Roll => "turned by",
+            FinField::Root => "root",
+            FinField::Tip => "tip",
+            FinField::Span => "span",
+            FinField::Sweep => "sweep",
+            FinField::Planform | FinField::Point(..) => "outline",
+            FinField::Mass | FinField::WeighedMass | FinField::SheetDensity => "mass",
+        }),
+        Field::Weight(_, field) => within(match field {
+            WeightField::Label => "name",
+            WeightField::Mass => "mass",
+            WeightField::Position => "place",
+        }),
+    }
+}
+
+/// What the card of a part is called as the steps show it now.
+fn card_name(state: &State, part: Part) -> String {
+    match part {
+        Part::Section(i) if !state.all_measurements && is_bottle(&state.design, i) => {
+            "Bottle".into()
+        }
+        _ => part_name(state, part),
     }
 }
 

@@ -30,12 +30,20 @@ fn message(notice: &Notice) -> Markup {
                 }
             },
         ),
-        Notice::LinkDamaged(damage) => {
-            (true, html! { strong { "The link could not be opened. " } (damage) })
-        }
+        Notice::LinkDamaged(damage) => (
+            true,
+            html! {
+                strong { "The link could not be opened. " } (damage)
+                " What is shown is not from the link."
+            },
+        ),
         Notice::FileFault(fault) => {
             (true, html! { strong { "That could not be opened. " } (fault) })
         }
+        Notice::KeptThis => (
+            false,
+            html! { "This rocket is kept on this computer now. Undo brings yours back." },
+        ),
         Notice::Opened => {
             (false, html! { "Opened. Undo brings the rocket before it back." })
         }
@@ -79,7 +87,8 @@ fn visitor(mine: &str) -> Markup {
         div class="notice" {
             div class="notice__words" {
                 "This rocket came with a link. Your own rocket, " strong { (mine) }
-                ", is still kept on this computer."
+                ", is still kept on this computer. Changes to this one are not kept: the \
+                 address bar holds them."
             }
             div class="notice__buttons" {
                 button type="button" class="button button--small" id="back-to-mine"

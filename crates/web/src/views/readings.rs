@@ -10,7 +10,7 @@ const MM: f64 = 1000.0;
 const GRAMS: f64 = 1000.0;
 
 /// The last rocket that could be drawn, with its figures.
-fn drawn(state: &State) -> Option<(&Design, &Figures)> {
+pub(super) fn drawn(state: &State) -> Option<(&Design, &Figures)> {
     let (design, report) = &state.drawn;
     report.figures.as_ref().map(|figures| (design, figures))
 }
@@ -38,7 +38,7 @@ fn nearer(figures: &Figures) -> &'static str {
 /// The strip below the drawing.
 pub(super) fn strip(state: &State) -> Markup {
     let units = state.units;
-    let Some((_, figures)) = drawn(state) else { return html! {} };
+    let Some((design, figures)) = drawn(state) else { return html! {} };
     html! {
         div class="strip__main" {
             p class="strip__separation" {
@@ -53,11 +53,13 @@ pub(super) fn strip(state: &State) -> Markup {
                     "Mend what is marked on the steps."
                 }
             } @else {
-                p { strong { (nearer(figures)) } }
+                @let (name, meaning) = super::air::outcome(figures);
+                p { strong { (name) ". " } (meaning) }
             }
             p class="strip__legend" {
                 span class="legend legend--mass" {
                     "centre of mass " (units.reading(figures.mass.centre_m * MM))
+                    @if design.measured.hanging_point_mm.is_some() { " (measured)" }
                 }
                 " "
                 span class="legend legend--wind" {
@@ -65,6 +67,9 @@ pub(super) fn strip(state: &State) -> Markup {
                     (units.reading(figures.centre_of_pressure_side_on_m * MM))
                 }
             }
+        }
+        button type="button" class="button strip__why" id="go-why" data-action="why" {
+            "Why?"
         }
     }
 }
@@ -96,6 +101,7 @@ pub(super) fn in_words(state: &State) -> Markup {
             "They are " (apart(figures, units)) " apart: " (calibres(figures))
             " body widths. " (nearer(figures))
         }
+        p { (super::air::outcome_sentence(figures)) }
         @if let Some(mm) = measured.hanging_point_mm {
             p {
                 "The hanging point was measured, at " (units.length(mm))
@@ -132,6 +138,10 @@ pub(super) fn as_table(state: &State) -> Markup {
             "Centre of pressure (side-on), from the nose tip",
             length(figures.centre_of_pressure_side_on_m),
         ),
+        (
+            "Centre of pressure (nose-on), from the nose tip",
+            figures.centre_of_pressure_nose_on_m.map_or("none".into(), length),
+        ),
         ("Separation", length(figures.separation_m)),
         ("Separation in body widths", format!("{:.2}", figures.separation_calibres)),
     ];
@@ -145,7 +155,8 @@ pub(super) fn as_table(state: &State) -> Markup {
             }
         }
         p class="card__note" {
-            "Separation counts as positive when the centre of mass is nearer the nose."
+            "All distances are from the nose tip. Push is the normal-force slope for each \
+             radian, on the body’s largest cross-section. Separation counts as positive when the centre of mass is nearer the nose."
         }
         table class="table" {
             caption { "Its parts" }
@@ -153,7 +164,9 @@ pub(super) fn as_table(state: &State) -> Markup {
                 tr {
                     th scope="col" { "Part" }
                     th scope="col" { "Mass" }
-                    th scope="col" { "Its middle, from the nose tip" }
+                    th scope="col" { "Its middle" }
+                    th scope="col" { "Push of the air, nose-on" }
+                    th scope="col" { "Where it pushes" }
                 }
             }
             tbody {
@@ -162,6 +175,8 @@ pub(super) fn as_table(state: &State) -> Markup {
                         th scope="row" { (part_name(design, part.part)) }
                         td { (units.mass(rounded_mass(part.mass.mass_kg * GRAMS))) }
                         td { (length(part.mass.centre_m)) }
+                        td { (format!("{:.2}", part.normal_force_slope_per_rad + 0.0)) }
+                        td { (part.nose_on_centre_m.map_or("–".into(), length)) }
                     }
                 }
             }
@@ -181,5 +196,6 @@ pub(super) fn spoken(state: &State) -> String {
         let first = state.faults().into_iter().next();
         return first.map(|(_, _, sentence)| sentence).unwrap_or_default();
     }
-    format!("Separation {}. {}", apart(figures, state.units), nearer(figures))
+    let (name, _) = super::air::outcome(figures);
+    format!("Separation {}. {} {name}.", apart(figures, state.units), nearer(figures))
 }

@@ -84,7 +84,12 @@ pub(super) fn part_name(design: &Design, part: Part) -> String {
         Part::Weight(i) => {
             let weight = design.weights.get(i);
             match weight.map(|w| w.label.trim()) {
-                Some(label) if !label.is_empty() => label.to_owned(),
+                Some(label) if !label.is_empty() => {
+                    let same = |w: &&noseward_stability::Weight| w.label.trim() == label;
+                    let of = design.weights.iter().filter(same).count();
+                    let before = design.weights[..i].iter().filter(same).count();
+                    numbered(label, before, of)
+                }
                 _ => numbered("Weight", i, design.weights.len()),
             }
         }
@@ -133,6 +138,15 @@ fn pieces(design: &Design) -> Vec<Piece> {
         }
     }
     pieces
+}
+
+/// Whether a section is part of a bottle: of a weighed piece that begins with a tube.
+pub(super) fn is_bottle(design: &Design, section: usize) -> bool {
+    pieces(design).iter().any(|piece| {
+        (piece.from..piece.to).contains(&section)
+            && piece.to - piece.from > 1
+            && design.sections[piece.from].kind == SectionKind::Tube
+    })
 }
 
 fn top(state: &State) -> Markup {
@@ -215,8 +229,7 @@ fn shows_width(kind: SectionKind) -> bool {
 /// A weighed piece in the short form.
 fn piece_card(state: &State, piece: &Piece, number: u32) -> Markup {
     let design = &state.design;
-    let sections = &design.sections[piece.from..piece.to];
-    let is_bottle = sections.len() > 1 && sections[0].kind == SectionKind::Tube;
+    let is_bottle = is_bottle(design, piece.from);
     let head = Part::Section(piece.from);
     let name = if is_bottle { "Bottle".to_owned() } else { part_name(design, head) };
     let inside = html! {

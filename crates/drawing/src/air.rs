@@ -1,0 +1,320 @@
+//! Graphs of the air from every side, and the rocket turned to one angle.
+//!
+//! The upper graph runs down the same ruler as the drawing: the curve of the centre of
+//! pressure meets the line of the centre of mass where the rocket rests. The lower one
+//! shows which way the air turns it.
+
+use std::f64::consts::PI;
+
+use noseward_stability::{Body, Design, Figures, SideView, Units};
+
+use crate::palette::Colour;
+use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style};
+
+/// How the graphs are drawn.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct AirSheet {
+    /// Width in CSS pixels, 280 or more.
+    pub width_px: f64,
+    /// How lengths are written.
+    pub units: Units,
+    /// The angle that is marked, in radians from 0 to π.
+    pub angle_rad: f64,
+}
+
+const LEFT: f64 = 58.0;
+const RIGHT: f64 = 14.0;
+const TOP: f64 = 26.0;
+const CENTRE_HEIGHT: f64 = 210.0;
+const GAP: f64 = 54.0;
+const MOMENT_HEIGHT: f64 = 96.0;
+const BOTTOM: f64 = 40.0;
+/// Points of a curve.
+const STEPS: u32 = 90;
+
+/// A rectangle in which a curve is drawn, with what its edges mean.
+#[derive(Clone, Copy)]
+struct Frame {
+    left: f64,
+    right: f64,
+    top: f64,
+    bottom: f64,
+    /// Value at the top and at the bottom.
+    at_top: f64,
+    at_bottom: f64,
+}
+
+impl Frame {
+    fn x(&self, angle_rad: f64) -> f64 {
+        self.left + (self.right - self.left) * angle_rad / PI
+    }
+
+    fn y(&self, value: f64) -> f64 {
+        let share = (value - self.at_top) / (self.at_bottom - self.at_top);
+        self.top + (self.bottom - self.top) * share
+    }
+
+    fn holds(&self, value: f64) -> bool {
+        let (low, high) =
+            (self.at_top.min(self.at_bottom), self.at_top.max(self.at_bottom));
+        (low..=high).contains(&value)
+    }
+
+    fn rule(&self, path: &mut Path, y: f64) {
+        path.line(Point { x: self.left, y }, Point { x: self.right, y });
+    }
+
+    /// A curve over all angles, broken where it has no value or leaves the frame.
+    fn curve(&self, value: impl Fn(f64) -> Option<f64>) -> Path {
+        let mut path = Path::default();
+        let mut run = Vec::new();
+        for k in 0..=STEPS {
+            let angle = PI * f64::from(k) / f64::from(STEPS);
+            match value(angle).filter(|&v| self.holds(v)) {
+                Some(v) => run.push(Point { x: self.x(angle), y: self.y(v) }),
+                None => path.runs.push((std::mem::take(&mut run), false)),
+            }
+        }
+        path.runs.push((run, false));
+        path.runs.retain(|(points, _)| points.len() > 1);
+        path
+    }
+}
+
+/// Height of the graphs in CSS pixels.
+#[must_use]
+pub fn air_graph_height_px() -> f64 {
+    TOP + CENTRE_HEIGHT + GAP + MOMENT_HEIGHT + BOTTOM
+}
+
+/// Both graphs for a rocket with these figures.
+#[must_use]
+pub fn air_graph(figures: &Figures, sheet: &AirSheet) -> Scene {
+    let right = sheet.width_px - RIGHT;
+    let mm = |m: f64| m * 1000.0;
+    let centre = Frame {
+        left: LEFT,
+        right,
+        top: TOP,
+        bottom: TOP + CENTRE_HEIGHT,
+        at_top: 0.0,
+        at_bottom: mm(figures.length_m),
+    };
+    let moments: Vec<f64> = (0..=STEPS)
+        .map(|k| {
+            let angle = PI * f64::from(k) / f64::from(STEPS);
+            figures.air.turning_moment_m(angle, figures.mass.centre_m)
+        })
+        .collect();
+    let largest = moments.iter().fold(0.0_f64, |most, m| most.max(m.abs())).max(1e-12);
+    let top = centre.bottom + GAP;
+    let moment = Frame {
+        left: LEFT,
+        right,
+        top,
+        bottom: top + MOMENT_HEIGHT,
+        at_top: 1.0,
+        at_bottom: -1.0,
+    };
+    let mut items = centre_graph(figures, &centre, sheet);
+    items.extend(moment_graph(figures, &moment, largest, sheet));
+    Scene {
+        width_px: sheet.width_px,
+        height_px: air_graph_height_px(),
+        name: "Centre of pressure and turning moment against the angle of the air".into(),
+        groups: vec![Group { key: "graphs", items }],
+    }
+}
+
+fn centre_graph(figures: &Figures, frame: &Frame, sheet: &AirSheet) -> Vec<Item> {
+    let mm = |m: f64| m * 1000.0;
+    let mass_mm = mm(figures.mass.centre_m);
+    let mut items = angles(frame);
+    let unit_mm = sheet.units.mm_per_unit();
+    let step_mm = [10.0, 20.0, 50.0, 100.0, 200.0, 500.0]
+        .map(|step| if unit_mm > 1.0 { step / 10.0 * unit_mm } else { step })
+        .into_iter()
+        .find(|&step| (frame.y(step) - frame.y(0.0)).abs() >= 32.0)
+        .unwrap_or(500.0);
+    let mut lines = Path::default();
+    let mut at_mm = 0.0;
+    while frame.holds(at_mm) {
+        let y = frame.y(at_mm);
+        frame.rule(&mut lines, y);
+        items.push(text(
+            Point { x: frame.left - 6.0, y: y + 4.5 },
+            Anchor::End,
+            sheet.units.length_number(at_mm),
+            Colour::Ink,
+            false,
+        ));
+        at_mm += step_mm;
+    }
+    items.push(Item::Path { path: lines, style: Style::line(Colour::BoldLine, 1.0) });
+    items.push(text(
+        Point { x: 6.0, y: frame.top - 11.0 },
+        Anchor::Start,
+        format!("{} from nose", sheet.units.length_unit()),
+        Colour::Ink,
+        false,
+    ));
+    let mut mass = Path::default();
+    frame.rule(&mut mass, frame.y(mass_mm));
+    items.push(Item::Path { path: mass, style: Style::line(Colour::Fulcrum, 2.0) });
+    let curve = frame.curve(|a| figures.air.centre_of_pressure_m(a).map(mm));
+    items.push(Item::Path { path: curve, style: Style::line(Colour::Wind, 3.0) });
+    for rest in &figures.resting_angles {
+        let fill = if rest.holds { Colour::Ink } else { Colour::Sheet };
+        items.push(Item::Dot {
+            centre: Point { x: frame.x(rest.angle_rad), y: frame.y(mass_mm) },
+            radius: 5.0,
+            style: Style::line(Colour::Ink, 2.0).filled(fill),
+        });
+    }
+    items.extend(marker(frame, sheet.angle_rad));
+    let at = figures.air.centre_of_pressure_m(sheet.angle_rad).map(mm);
+    if let Some(at) = at.filter(|&at| frame.holds(at)) {
+        items.push(Item::Dot {
+            centre: Point { x: frame.x(sheet.angle_rad), y: frame.y(at) },
+            radius: 4.0,
+            style: Style::line(Colour::Sheet, 1.5).filled(Colour::Wind),
+        });
+    }
+    items
+}
+
+fn moment_graph(
+    figures: &Figures,
+    frame: &Frame,
+    largest: f64,
+    sheet: &AirSheet,
+) -> Vec<Item> {
+    let mut items = angles(frame);
+    let mut zero = Path::default();
+    frame.rule(&mut zero, frame.y(0.0));
+    items.push(Item::Path { path: zero, style: Style::line(Colour::Ink, 1.0) });
+    let share = |a: f64| figures.air.turning_moment_m(a, figures.mass.centre_m) / largest;
+    let curve = frame.curve(|a| Some(share(a).clamp(-1.0, 1.0)));
+    items.push(Item::Path { path: curve, style: Style::line(Colour::Ink, 2.5) });
+    let word = |y: f64, words: &str| {
+        let at = Point { x: frame.left - 6.0, y };
+        text(at, Anchor::End, words.into(), Colour::Ink, false)
+    };
+    items.push(word(frame.top + 12.0, "back"));
+    items.push(word(frame.y(0.0) + 4.5, "0"));
+    items.push(word(frame.bottom - 4.0, "away"));
+    items.push(text(
+        Point { x: 6.0, y: frame.top - 11.0 },
+        Anchor::Start,
+        "which way the air turns the nose".into(),
+        Colour::Ink,
+        false,
+    ));
+    items.extend(marker(frame, sheet.angle_rad));
+    for (angle, anchor, words) in [
+        (0.0, Anchor::Start, "nose first"),
+        (PI / 2.0, Anchor::Middle, "side-on"),
+        (PI, Anchor::End, "tail first"),
+    ] {
+        let at = Point { x: frame.x(angle), y: frame.bottom + 34.0 };
+        items.push(text(at, anchor, words.into(), Colour::Ink, false));
+    }
+    items
+}
+
+/// The frame with a line and a number every thirty degrees.
+fn angles(frame: &Frame) -> Vec<Item> {
+    let mut lines = Path::default();
+    let mut items = Vec::new();
+    for k in 0..=6_u32 {
+        let degrees = 30 * k;
+        let x = frame.x(f64::from(degrees).to_radians());
+        lines.line(Point { x, y: frame.top }, Point { x, y: frame.bottom });
+        let anchor = if k == 6 { Anchor::End } else { Anchor::Middle };
+        let at = Point { x: if k == 6 { x + 8.0 } else { x }, y: frame.bottom + 17.0 };
+        items.push(text(at, anchor, format!("{degrees}°"), Colour::Ink, false));
+    }
+    items
+        .insert(0, Item::Path { path: lines, style: Style::line(Colour::BoldLine, 1.0) });
+    items
+}
+
+fn marker(frame: &Frame, angle_rad: f64) -> [Item; 1] {
+    let x = frame.x(angle_rad);
+    let ends = vec![Point { x, y: frame.top }, Point { x, y: frame.bottom }];
+    [Item::Path {
+        path: Path::open(ends),
+        style: Style::line(Colour::Soft, 1.5).dashed(&[5.0, 3.0]),
+    }]
+}
+
+fn text(at: Point, anchor: Anchor, words: String, colour: Colour, bold: bool) -> Item {
+    Item::Text { at, anchor, words, colour, bold }
+}
+
+/// Width and height of the turned rocket's picture, in CSS pixels.
+const TURNED_PX: f64 = 150.0;
+
+/// The rocket turned about its centre of mass, with the wind from the left. `None` when
+/// the design has no body.
+#[must_use]
+pub fn turned_rocket(
+    design: &Design,
+    figures: &Figures,
+    angle_rad: f64,
+) -> Option<Scene> {
+    let body = Body::new(design)?;
+    let view = SideView::new(design, &body);
+    let pivot = figures.mass.centre_m;
+    let corners = || view.fins().iter().flat_map(|fin| fin.corners.iter());
+    let reach = corners()
+        .map(|c| (c.x, c.y))
+        .chain([(0.0, 0.0), (body.length_m(), body.width_m() / 2.0)])
+        .map(|(x, y)| ((x - pivot) * (x - pivot) + y * y).sqrt())
+        .fold(1e-6, f64::max);
+    let half = TURNED_PX / 2.0;
+    let scale = (half - 4.0) / reach;
+    // Nose towards the wind at 0; the nose swings down as the angle grows.
+    let (sin, cos) = libm::sincos(angle_rad);
+    let turned = |x: f64, y: f64| {
+        let (along, across) = ((x - pivot) * scale, y * scale);
+        Point {
+            x: half + 14.0 + along * cos + across * sin,
+            y: half - along * sin + across * cos,
+        }
+    };
+    let right = view.body_chain_m().iter().map(|&(x, r)| turned(x, r));
+    let left = view.body_chain_m().iter().rev().map(|&(x, r)| turned(x, -r));
+    let outline: Vec<Point> = right.chain(left).collect();
+    let edge = Style::line(Colour::Ink, 1.5);
+    let mut items: Vec<Item> = view
+        .fins()
+        .iter()
+        .map(|fin| Item::Path {
+            path: Path::closed(fin.corners.iter().map(|c| turned(c.x, c.y)).collect()),
+            style: edge.filled(Colour::Fin),
+        })
+        .collect();
+    items.push(Item::Path {
+        path: Path::closed(outline),
+        style: edge.filled(Colour::Body),
+    });
+    items.push(Item::Dot {
+        centre: turned(pivot, 0.0),
+        radius: 4.0,
+        style: Style::area(Colour::Fulcrum),
+    });
+    let mut air = Path::default();
+    for y in [half - 40.0, half, half + 40.0] {
+        air.line(Point { x: 2.0, y }, Point { x: 20.0, y });
+        air.line(Point { x: 14.0, y: y - 4.0 }, Point { x: 20.0, y });
+        air.line(Point { x: 14.0, y: y + 4.0 }, Point { x: 20.0, y });
+    }
+    items.push(Item::Path { path: air, style: Style::line(Colour::Wind, 2.0) });
+    Some(Scene {
+        width_px: TURNED_PX + 28.0,
+        height_px: TURNED_PX,
+        name: "The rocket turned to this angle, with the wind from the left".into(),
+        groups: vec![Group { key: "turned", items }],
+    })
+}
