@@ -24,7 +24,7 @@ pub struct AirSheet {
 
 const LEFT: f64 = 58.0;
 const RIGHT: f64 = 14.0;
-const TOP: f64 = 26.0;
+const TOP: f64 = 44.0;
 const CENTRE_HEIGHT: f64 = 210.0;
 const GAP: f64 = 54.0;
 const MOMENT_HEIGHT: f64 = 96.0;
@@ -151,13 +151,14 @@ fn centre_graph(figures: &Figures, frame: &Frame, sheet: &AirSheet) -> Vec<Item>
         at_mm += step_mm;
     }
     items.push(Item::Path { path: lines, style: Style::line(Colour::BoldLine, 1.0) });
-    items.push(text(
-        Point { x: 6.0, y: frame.top - 11.0 },
-        Anchor::Start,
-        format!("{} from nose", sheet.units.length_unit()),
-        Colour::Ink,
-        false,
-    ));
+    let heading = |x: f64, up: f64, words: &str, colour, bold| {
+        let at = Point { x, y: frame.top - up };
+        text(at, Anchor::Start, words.to_owned(), colour, bold)
+    };
+    let unit = format!("{} from nose", sheet.units.length_unit());
+    items.push(heading(6.0, 11.0, &unit, Colour::Ink, false));
+    items.push(heading(6.0, 30.0, "centre of pressure", Colour::Wind, true));
+    items.push(heading(146.0, 30.0, "centre of mass", Colour::Fulcrum, true));
     let mut mass = Path::default();
     frame.rule(&mut mass, frame.y(mass_mm));
     items.push(Item::Path { path: mass, style: Style::line(Colour::Fulcrum, 2.0) });

@@ -151,6 +151,8 @@ impl Page {
     fn draw(self: &Rc<Self>) {
         let outputs = crate::views::outputs(&self.state.borrow());
         report(self.screen.draw(outputs));
+        // The strip below the drawing may have grown or shrunk.
+        self.measure();
         self.pause_timer.restart(PAUSE_MS);
     }
 
@@ -160,19 +162,23 @@ impl Page {
         report(self.screen.speak(&words));
     }
 
-    /// Tells the state how large the sheet is now.
+    /// Tells the state how large the sheet and the graphs are now, if that has changed.
     fn measure(self: &Rc<Self>) {
         let size = |id: &str| {
             let element = self.document.get_element_by_id(id);
-            element.map_or((0, 0), |e| (e.client_width(), e.client_height()))
+            let (width, height) =
+                element.map_or((0, 0), |e| (e.client_width(), e.client_height()));
+            (f64::from(width), f64::from(height))
         };
-        let (width, height) = size("sheet");
-        let (graph, _) = size("air");
-        self.send(Msg::Resized {
-            width_px: f64::from(width),
-            height_px: f64::from(height),
-            graph_px: f64::from(graph),
-        });
+        let (sheet_px, (graph_px, _)) = (size("sheet"), size("air"));
+        let known = {
+            let state = self.state.borrow();
+            (state.sheet_px, state.graph_px)
+        };
+        if known != (sheet_px, graph_px) {
+            let (width_px, height_px) = sheet_px;
+            self.send(Msg::Resized { width_px, height_px, graph_px });
+        }
     }
 
     fn put_into_address_unless_damaged(&self) {

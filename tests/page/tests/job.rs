@@ -127,7 +127,7 @@ async fn nonsense_is_named_and_loses_nothing() -> Result<()> {
     page.type_into(WIDTH, "wide").await?;
     page.wait_until("document.getElementById('faults').innerText.includes('mend')")
         .await?;
-    assert!(page.text("#faults").await?.contains("Tube: This is not a number."));
+    assert!(page.text("#faults").await?.contains("Bottle, width: This is not a number."));
     assert_eq!(page.value(WIDTH).await?, "wide");
     assert_eq!(page.eval(drawing).await?, before);
     let invalid = format!("document.querySelector(`{WIDTH}`).ariaInvalid");
@@ -385,6 +385,68 @@ fn numbers_as_floats(value: Value) -> Value {
             .collect(),
         other => other,
     }
+}
+
+#[tokio::test]
+async fn a_reload_right_after_a_keystroke_loses_nothing() -> Result<()> {
+    let page = Page::open(1366, 600).await?;
+    page.type_into(STRAIGHT, "133").await?;
+    page.reload().await?;
+    assert_eq!(page.value(STRAIGHT).await?, "133");
+    assert!(!page.text("#notice").await?.contains("link"), "no visitor, the same rocket");
+    Ok(())
+}
+
+/// Removing what has the focus must neither throw nor drop the focus off the page.
+#[tokio::test]
+async fn the_focus_stays_on_the_page_whatever_goes() -> Result<()> {
+    let page = Page::open(1366, 600).await?;
+    for id in ["remove:/weights/0", "remove:/fins/0", "remove:/sections/0"] {
+        let button = page.element(&format!("[id='{id}']")).await?;
+        button.focus().await?;
+        page.press(Key::Enter).await?;
+        page.wait_until(&format!("!document.getElementById('{id}')")).await?;
+        assert_eq!(page.eval("document.activeElement !== document.body").await?, true);
+    }
+    page.click("[id='show:all']").await?;
+    page.click("#undo").await?;
+    page.click("#undo").await?;
+    page.click("[id='choice:/fins/0/planform']").await?;
+    page.press(Key::Down + Key::Enter).await?;
+    page.type_into("[id='/fins/0/planform/points_mm/1/1']", "-20").await?;
+    page.run(
+        "const select = document.getElementById('choice:/fins/0/planform');
+         select.value = '0'; select.dispatchEvent(new Event('change', { bubbles: true }));",
+    )
+    .await?;
+    page.wait_until("document.getElementById('/fins/0/planform/four_sided/root_mm')")
+        .await?;
+    assert_eq!(page.errors().await?, Vec::<String>::new());
+    Ok(())
+}
+
+/// The strip, the words and the graph's slider tell the same story, by keyboard.
+#[tokio::test]
+async fn the_air_from_every_side_is_told_and_spoken() -> Result<()> {
+    let page = Page::open(1366, 600).await?;
+    assert!(page.text("#strip").await?.contains("Self-righting."));
+    page.click("#go-why").await?;
+    assert_eq!(page.focused_id().await?, "why");
+    let slider = page.element("#angle").await?;
+    slider.focus().await?;
+    for _ in 0..12 {
+        page.press(Key::Right).await?;
+    }
+    page.wait_until("document.getElementById('air-reading').innerText.startsWith('90°')")
+        .await?;
+    let side_on = page.text("#air-reading").await?;
+    assert!(side_on.contains("turns it back nose-first"), "{side_on}");
+    page.goto(&hash(&Example::Tern.design())).await?;
+    let figures = evaluate(&Example::Tern.design()).figures.expect("it can be drawn");
+    let rest = figures.resting_angles.iter().find(|rest| rest.holds).expect("it rests");
+    let told = format!("The air holds it turned {:.0}°", rest.angle_rad.to_degrees());
+    assert!(page.text("#strip").await?.contains(&told), "{told}");
+    Ok(())
 }
 
 /// The same design gives the same bits in WebAssembly as it does natively.

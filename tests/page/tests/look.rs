@@ -50,6 +50,28 @@ async fn the_whole_rocket_and_its_strip_are_in_view_on_a_school_screen() -> Resu
     Ok(())
 }
 
+/// The drawing stays in view while the steps are scrolled and never lies over anything.
+#[tokio::test]
+async fn the_drawing_stays_beside_the_steps() -> Result<()> {
+    let page = Page::open(1366, 600).await?;
+    page.eval("document.getElementById('weights-title').scrollIntoView()").await?;
+    let strip = page
+        .eval("document.getElementById('strip').getBoundingClientRect().bottom")
+        .await?;
+    let bottom = strip.as_f64().unwrap_or(0.0);
+    assert!((300.0..=600.0).contains(&bottom), "the strip ends at {bottom}");
+    page.click("#go-why").await?;
+    let apart = page
+        .eval(
+            "document.querySelector('.readings').getBoundingClientRect().top
+             - document.getElementById('strip').getBoundingClientRect().bottom",
+        )
+        .await?;
+    assert!(apart.as_f64().is_some_and(|px| px >= 0.0), "{apart}");
+    page.screenshot("why").await?;
+    Ok(())
+}
+
 #[tokio::test]
 async fn it_fits_every_width_in_every_state() -> Result<()> {
     let page = Page::open(1366, 600).await?;

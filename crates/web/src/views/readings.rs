@@ -54,7 +54,7 @@ pub(super) fn strip(state: &State) -> Markup {
                 }
             } @else {
                 @let (name, meaning) = super::air::outcome(figures);
-                p { strong { (name) ". " } (meaning) }
+                p { strong { (name) ". " } span class="strip__meaning" { (meaning) } }
             }
             p class="strip__legend" {
                 span class="legend legend--mass" {
