@@ -81,9 +81,15 @@ impl Frame {
     }
 }
 
-/// Height of the graphs in CSS pixels.
+/// The angle, in degrees, at a distance from the left edge of graphs of some width.
 #[must_use]
-pub fn air_graph_height_px() -> f64 {
+pub fn air_graph_angle_deg(x_px: f64, width_px: f64) -> f64 {
+    let share = (x_px - LEFT) / (width_px - RIGHT - LEFT);
+    180.0 * share.clamp(0.0, 1.0)
+}
+
+/// Height of the graphs in CSS pixels.
+fn height_px() -> f64 {
     TOP + CENTRE_HEIGHT + GAP + MOMENT_HEIGHT + BOTTOM
 }
 
@@ -120,7 +126,7 @@ pub fn air_graph(figures: &Figures, sheet: &AirSheet) -> Scene {
     items.extend(moment_graph(figures, &moment, largest, sheet));
     Scene {
         width_px: sheet.width_px,
-        height_px: air_graph_height_px(),
+        height_px: height_px(),
         name: "Centre of pressure and turning moment against the angle of the air".into(),
         groups: vec![Group { key: "graphs", items }],
     }
@@ -318,4 +324,88 @@ pub fn turned_rocket(
         name: "The rocket turned to this angle, with the wind from the left".into(),
         groups: vec![Group { key: "turned", items }],
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use noseward_stability::{Example, evaluate};
+
+    fn sheet(width_px: f64) -> AirSheet {
+        AirSheet { width_px, units: Units::METRIC, angle_rad: 1.0 }
+    }
+
+    /// The curve of the centre of pressure meets the line of the centre of mass where the
+    /// rocket rests: the dots are drawn there.
+    #[test]
+    fn dots_lie_where_the_curve_meets_the_line() {
+        let figures = evaluate(&Example::Tern.design()).figures.unwrap();
+        let frame = Frame {
+            left: 0.0,
+            right: 180.0,
+            top: 0.0,
+            bottom: 100.0,
+            at_top: 0.0,
+            at_bottom: figures.length_m,
+        };
+        let inner = figures
+            .resting_angles
+            .iter()
+            .filter(|r| r.angle_rad > 0.0 && r.angle_rad < PI);
+        let mut count = 0;
+        for rest in inner {
+            let centre = figures.air.centre_of_pressure_m(rest.angle_rad).unwrap();
+            assert!((frame.y(centre) - frame.y(figures.mass.centre_m)).abs() < 1e-6);
+            count += 1;
+        }
+        assert_eq!(count, 1);
+    }
+
+    #[test]
+    fn everything_stays_on_the_sheet() {
+        for example in Example::ALL {
+            let design = example.design();
+            let figures = evaluate(&design).figures.unwrap();
+            for width in [280.0, 340.0, 700.0] {
+                let scene = air_graph(&figures, &sheet(width));
+                for item in &scene.groups[0].items {
+                    let points: Vec<Point> = match item {
+                        Item::Path { path, .. } => {
+                            path.runs.iter().flat_map(|(run, _)| run.clone()).collect()
+                        }
+                        Item::Dot { centre, .. } => vec![*centre],
+                        Item::Text { at, .. } => vec![*at],
+                        Item::Part { .. } => vec![],
+                    };
+                    for p in points {
+                        assert!((0.0..=width).contains(&p.x), "{example:?} {p:?}");
+                        assert!((0.0..=scene.height_px).contains(&p.y), "{p:?}");
+                    }
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn a_place_on_the_graph_is_an_angle() {
+        assert_eq!(air_graph_angle_deg(LEFT, 600.0), 0.0);
+        assert_eq!(air_graph_angle_deg(600.0 - RIGHT, 600.0), 180.0);
+        assert_eq!(air_graph_angle_deg(0.0, 600.0), 0.0);
+        let middle = (LEFT + 600.0 - RIGHT) / 2.0;
+        assert!((air_graph_angle_deg(middle, 600.0) - 90.0).abs() < 1e-9);
+    }
+
+    #[test]
+    fn the_rocket_turns_about_its_centre_of_mass() {
+        let design = Example::Puffin.design();
+        let figures = evaluate(&design).figures.unwrap();
+        let pivot = |angle: f64| {
+            let scene = turned_rocket(&design, &figures, angle).unwrap();
+            scene.groups[0].items.iter().find_map(|item| match item {
+                Item::Dot { centre, .. } => Some(*centre),
+                _ => None,
+            })
+        };
+        assert_eq!(pivot(0.0), pivot(2.0));
+    }
 }

@@ -11,7 +11,7 @@ mod rocket;
 mod scene;
 mod svg;
 
-pub use air::{AirSheet, air_graph, air_graph_height_px, turned_rocket};
+pub use air::{AirSheet, air_graph, air_graph_angle_deg, turned_rocket};
 pub use palette::Colour;
 pub use pictures::{PICTURE_SIZE_PX, Picture, picture};
 pub use rocket::{LabelStyle, Sheet, mm_per_px, rocket};

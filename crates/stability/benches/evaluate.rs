@@ -1,6 +1,6 @@
 //! How long one evaluation takes, from a design to its report.
 
-use noseward_stability::{Example, evaluate};
+use noseward_stability::{Example, Resolution, SeparationDraws, evaluate};
 
 fn main() {
     divan::main();
@@ -10,4 +10,16 @@ fn main() {
 fn one_evaluation(bencher: divan::Bencher<'_, '_>, example: Example) {
     let design = example.design();
     bencher.bench(|| evaluate(divan::black_box(&design)));
+}
+
+#[divan::bench(sample_count = 10)]
+fn ten_thousand_draws(bencher: divan::Bencher<'_, '_>) {
+    let design = Example::Puffin.design();
+    bencher.bench(|| {
+        let mut draws = SeparationDraws::new(&design, Resolution::default());
+        while !draws.is_done() {
+            draws.run(10_000);
+        }
+        draws.verdict()
+    });
 }

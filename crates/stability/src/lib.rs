@@ -24,6 +24,7 @@ mod outcome;
 mod outline;
 mod pressure;
 mod report;
+mod tolerance;
 
 pub use check::{Fault, Problem, Severity, check};
 pub use design::bottles::BottleSize;
@@ -49,3 +50,10 @@ pub use pressure::air::{Air, AirPart};
 pub use pressure::crossflow::Crossflow;
 pub use pressure::model::{CarryOver, FinCentre, Model, Shoulder};
 pub use report::{Figures, Nearer, PartFigures, Report, evaluate};
+pub use tolerance::ToleranceError;
+pub use tolerance::generator::Generator;
+pub use tolerance::input::{Distribution, Input};
+pub use tolerance::monte_carlo::{Draw, Interval, MonteCarlo, Summary};
+pub use tolerance::propagation::{Budget, Contribution, propagate};
+pub use tolerance::readings::Readings;
+pub use tolerance::separation::{Influence, Resolution, SeparationDraws, Verdict};

@@ -53,8 +53,9 @@ impl Outcome {
         }
     }
 
-    /// How good it is: less is better.
-    pub(crate) fn rank(self) -> u8 {
+    /// How good it is: from 0, self-righting, in the order of the list to 3.
+    #[must_use]
+    pub fn rank(self) -> u8 {
         match self {
             Self::SelfRighting => 0,
             Self::StraightStartOnly => 1,
@@ -73,13 +74,22 @@ const CLOSE_RAD: f64 = 1e-10;
 /// Every angle at which the moment about the centre of mass vanishes, from 0 to π; both
 /// ends are always among them.
 pub(crate) fn resting_angles(air: &Air, centre_of_mass_m: f64) -> Vec<Rest> {
+    searched(air, centre_of_mass_m, STEPS)
+}
+
+/// The outcome alone, from a search in steps of five degrees: for many draws.
+pub(crate) fn quick_outcome(air: &Air, centre_of_mass_m: f64) -> Outcome {
+    Outcome::of(&searched(air, centre_of_mass_m, STEPS / 5))
+}
+
+fn searched(air: &Air, centre_of_mass_m: f64, steps: u32) -> Vec<Rest> {
     let moment = |angle: f64| air.moment_by_sine(angle, centre_of_mass_m);
-    let angle = |k: u32| PI * f64::from(k) / f64::from(STEPS);
+    let angle = |k: u32| PI * f64::from(k) / f64::from(steps);
     // Positive turns towards 0. At the nose end that holds; at the tail end a negative
     // moment does.
     let mut rests = vec![Rest { angle_rad: 0.0, holds: moment(0.0) > 0.0 }];
     let mut before = moment(0.0);
-    for k in 1..=STEPS {
+    for k in 1..=steps {
         let here = moment(angle(k));
         if before * here < 0.0 {
             let found = bisected(&moment, angle(k - 1), angle(k));

@@ -9,8 +9,8 @@ mod typed;
 
 use noseward_link as link;
 use noseward_stability::{
-    BottleSize, Design, Example, Field, Part, Quantity, Report, Severity, UnitSystem,
-    Units, WeightField, evaluate,
+    BottleSize, Design, Example, Field, Influence, Part, Quantity, Report, Resolution,
+    SeparationDraws, Severity, UnitSystem, Units, Verdict, WeightField, evaluate,
 };
 
 pub(crate) use edits::{
@@ -41,6 +41,14 @@ pub(crate) struct State {
     pub(crate) sheet_px: (f64, f64),
     /// Width of the graphs in pixels.
     pub(crate) graph_px: f64,
+    /// Whether the outcome stays hidden until somebody has predicted it.
+    pub(crate) predict_first: bool,
+    /// The prediction, as a place in the list of outcomes.
+    pub(crate) prediction: Option<usize>,
+    /// The steps that ruler and scales can tell apart.
+    pub(crate) resolution: Resolution,
+    /// How sure the figures are, as far as it has been worked out for this design.
+    pub(crate) certainty: Certainty,
     /// The angle of the air that is looked at, in degrees.
     pub(crate) angle_deg: f64,
     pub(crate) notice: Option<Notice>,
@@ -61,6 +69,29 @@ pub(crate) struct Draft {
     pub(crate) why: Unreadable,
 }
 
+/// How far the uncertainty of the present design has been worked out. It takes a moment,
+/// so it is done in slices once typing pauses.
+#[derive(Debug)]
+pub(crate) enum Certainty {
+    /// Not begun.
+    Unknown,
+    /// Under way.
+    Drawing(Box<SeparationDraws>),
+    /// Done, unless nothing could be drawn.
+    Known(Option<Sure>),
+}
+
+/// What is known about the uncertainty of a design.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Sure {
+    pub(crate) verdict: Verdict,
+    /// The readings that matter most, the first the most.
+    pub(crate) influences: Vec<Influence>,
+}
+
+/// Draws of one slice: some milliseconds on a slow machine.
+const DRAWS_IN_SLICE: usize = 100;
+
 /// What the page finds when it opens.
 #[derive(Debug, Default)]
 pub(crate) struct Opening {
@@ -73,6 +104,7 @@ pub(crate) struct Opening {
     pub(crate) can_keep: bool,
     pub(crate) units: UnitSystem,
     pub(crate) all_measurements: bool,
+    pub(crate) predict_first: bool,
 }
 
 impl State {
@@ -117,6 +149,10 @@ impl State {
             all_measurements: opening.all_measurements,
             sheet_px: (640.0, 420.0),
             graph_px: 640.0,
+            predict_first: opening.predict_first,
+            prediction: None,
+            resolution: Resolution::default(),
+            certainty: Certainty::Unknown,
             angle_deg: 30.0,
             notice,
             kept: waiting,
@@ -187,8 +223,16 @@ impl State {
         }
     }
 
-    /// Works everything out again after the design changed.
+    /// Whether the outcome may be told: always, or once it has been predicted.
+    pub(crate) fn tells_outcome(&self) -> bool {
+        !self.predict_first || self.prediction.is_some()
+    }
+
+    /// Works everything out again after the design changed. A prediction was about the
+    /// rocket as it was.
     fn refresh(&mut self) {
+        self.prediction = None;
+        self.certainty = Certainty::Unknown;
         self.report = evaluate(&self.design);
         if self.report.figures.is_some() {
             self.drawn = (self.design.clone(), self.report.clone());
@@ -274,7 +318,7 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
             vec![Effect::RebuildSteps, Effect::Redraw, Effect::KeepView]
         }
         Msg::Go(field) => go(state, field),
-        Msg::Why => vec![Effect::Focus("why".into())],
+        Msg::Why => vec![Effect::Show("why")],
         Msg::CopyLink => vec![Effect::CopyLink(link::hash(&state.design))],
         Msg::Copied { link, done } => {
             state.notice =
@@ -333,7 +377,49 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
             state.angle_deg = degrees.clamp(0.0, 180.0);
             vec![Effect::Redraw]
         }
+        Msg::Slice => slice(state),
+        Msg::Resolution(resolution) => {
+            state.resolution = resolution;
+            state.certainty = Certainty::Unknown;
+            vec![Effect::Redraw]
+        }
+        Msg::PredictFirst(on) => {
+            state.predict_first = on;
+            state.prediction = None;
+            vec![Effect::Redraw, Effect::KeepView]
+        }
+        Msg::Predicted(prediction) => {
+            state.prediction = Some(prediction);
+            vec![Effect::Redraw]
+        }
     }
+}
+
+/// Works out a little more of how sure the figures are. Nothing while somebody types, or
+/// when all is known.
+fn slice(state: &mut State) -> Vec<Effect> {
+    if state.told.is_some() || state.report.figures.is_none() {
+        return Vec::new();
+    }
+    match &mut state.certainty {
+        Certainty::Known(_) => return Vec::new(),
+        Certainty::Unknown => {
+            let draws = SeparationDraws::new(&state.design, state.resolution);
+            state.certainty = Certainty::Drawing(Box::new(draws));
+        }
+        Certainty::Drawing(draws) => {
+            draws.run(DRAWS_IN_SLICE);
+            if draws.is_done() {
+                let verdict = draws.verdict();
+                let mut influences = Influence::of(&state.design, state.resolution);
+                influences.truncate(3);
+                let sure = verdict.map(|verdict| Sure { verdict, influences });
+                state.certainty = Certainty::Known(sure);
+                return vec![Effect::Redraw];
+            }
+        }
+    }
+    vec![Effect::Slice]
 }
 
 /// What follows a change of the design. A change of its structure, or of values that the

@@ -45,6 +45,7 @@ struct Page {
     frame: Frame,
     keep_timer: Timer,
     pause_timer: Timer,
+    slice_timer: Timer,
     listeners: RefCell<Vec<Listener>>,
 }
 
@@ -90,6 +91,10 @@ impl Page {
                 frame: Frame::new(window.clone(), call(Self::draw)),
                 keep_timer: Timer::new(window.clone(), call(Self::keep_now)),
                 pause_timer: Timer::new(window.clone(), call(Self::pause)),
+                slice_timer: Timer::new(
+                    window.clone(),
+                    call(|page| page.send(Msg::Slice)),
+                ),
                 listeners: RefCell::default(),
                 window,
                 document,
@@ -134,6 +139,8 @@ impl Page {
                 self.draw();
                 self.screen.focus(&id)?;
             }
+            Effect::Show(id) => self.screen.show_place(id)?,
+            Effect::Slice => self.slice_timer.restart(0),
             Effect::CloseMenus => self.screen.close_menus()?,
             Effect::Keep => self.keep_timer.restart(KEEP_AFTER_MS),
             Effect::KeepView => keeping::keep_view(&self.window, &self.state.borrow()),
@@ -158,6 +165,7 @@ impl Page {
 
     fn pause(self: &Rc<Self>) {
         self.send(Msg::Paused);
+        self.send(Msg::Slice);
         let words = crate::views::spoken(&self.state.borrow());
         report(self.screen.speak(&words));
     }

@@ -99,6 +99,7 @@ pub(crate) fn outputs(state: &State) -> Outputs {
         ("air-turned", air::turned(state)),
         ("air-reading", air::reading(state)),
         ("air-words", air::words(state)),
+        ("air-sure", air::sure(state)),
         ("in-words", readings::in_words(state)),
         ("as-table", readings::as_table(state)),
         ("notice", notice::notice(state)),

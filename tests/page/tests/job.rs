@@ -3,7 +3,7 @@
 
 use noseward_link::{Opened, hash, open_hash, to_file};
 use noseward_page_tests::{Key, Page, Result};
-use noseward_stability::{Example, evaluate};
+use noseward_stability::{Example, Resolution, SeparationDraws, evaluate};
 use serde_json::Value;
 
 const WIDTH: &str = "[id='/sections/1/diameter_mm']";
@@ -441,6 +441,23 @@ async fn the_air_from_every_side_is_told_and_spoken() -> Result<()> {
         .await?;
     let side_on = page.text("#air-reading").await?;
     assert!(side_on.contains("turns it back nose-first"), "{side_on}");
+    // How sure it is follows a moment later.
+    let sure = |resolution| {
+        let mut draws = SeparationDraws::new(&Example::Puffin.design(), resolution);
+        draws.run(10_000);
+        let interval = draws.verdict().expect("10,000 draws").separation_m;
+        let words = format!("± {:.0} mm", (interval.high - interval.low) * 500.0);
+        format!("document.getElementById('strip').innerText.includes('{words}')")
+    };
+    page.wait_until(&sure(Resolution::default())).await?;
+    assert!(page.text("#air-sure").await?.contains("self-righting 100 %"));
+    page.run(
+        "const ruler = document.getElementById('ruler-step');
+         ruler.value = 'coarse'; ruler.dispatchEvent(new Event('change', { bubbles: true }));",
+    )
+    .await?;
+    page.wait_until(&sure(Resolution { length_mm: 5.0, mass_g: 1.0 })).await?;
+
     page.goto(&hash(&Example::Tern.design())).await?;
     let figures = evaluate(&Example::Tern.design()).figures.expect("it can be drawn");
     let rest = figures.resting_angles.iter().find(|rest| rest.holds).expect("it rests");

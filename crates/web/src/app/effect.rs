@@ -13,6 +13,10 @@ pub(crate) enum Effect {
     SetValue(Field, String),
     /// Move the focus to the element with this id.
     Focus(String),
+    /// Bring the element with this id to the top of the window and move the focus there.
+    Show(&'static str),
+    /// Work out a little more as soon as there is time.
+    Slice,
     /// Close every open menu.
     CloseMenus,
     /// Put the design into the address bar and, if allowed, keep it on this computer.

@@ -1,6 +1,6 @@
 //! What can happen on the page, and how the markup names it.
 
-use noseward_stability::{BottleSize, Example, Field, Part, UnitSystem};
+use noseward_stability::{BottleSize, Example, Field, Part, Resolution, UnitSystem};
 
 use super::edits::{Addition, Choice};
 
@@ -80,6 +80,14 @@ pub(crate) enum Msg {
         height_px: f64,
         graph_px: f64,
     },
+    /// There is time to work out a little more of the uncertainty.
+    Slice,
+    /// Other steps of ruler and scales.
+    Resolution(Resolution),
+    /// Whether the outcome stays hidden until it is predicted.
+    PredictFirst(bool),
+    /// What somebody predicts, as a place in the list of outcomes.
+    Predicted(usize),
     /// Another angle of the air, in degrees.
     Angle(f64),
 }
@@ -122,6 +130,9 @@ impl Msg {
             "inch" => Self::Units(UnitSystem::Inch),
             "go" => Self::Go(target.parse().ok()?),
             "why" => Self::Why,
+            "predict-first" => Self::PredictFirst(true),
+            "tell-at-once" => Self::PredictFirst(false),
+            "predict" => Self::Predicted(target.parse().ok()?),
             "copy-link" => Self::CopyLink,
             "save" => Self::Save,
             "keep-this" => Self::KeepThis,

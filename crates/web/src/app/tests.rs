@@ -470,6 +470,117 @@ mod editing {
     }
 }
 
+mod air {
+    use super::*;
+
+    fn region(state: &State, id: &str) -> String {
+        let regions = views::outputs(state).regions.into_iter();
+        regions.filter(|r| r.id == id).map(|r| r.markup).collect()
+    }
+
+    /// As the strip writes it, from draws of its own.
+    fn half_interval(design: &Design, resolution: Resolution) -> String {
+        let mut draws = SeparationDraws::new(design, resolution);
+        draws.run(10_000);
+        let interval = draws.verdict().unwrap().separation_m;
+        format!("± {:.0} mm", (interval.high - interval.low) * 500.0)
+    }
+
+    fn work_out(state: &mut State) {
+        let mut slices = 0;
+        while update(state, Msg::Slice) == [Effect::Slice] {
+            slices += 1;
+            assert!(slices < 1000);
+        }
+    }
+
+    #[test]
+    fn how_sure_it_is_follows_once_typing_pauses() {
+        let mut state = open("", None);
+        assert!(region(&state, "strip").contains("± …"));
+        work_out(&mut state);
+        let expected = half_interval(&state.design, Resolution::default());
+        assert!(region(&state, "strip").contains(&expected), "{expected}");
+        let sure = region(&state, "air-sure");
+        assert!(sure.contains("self-righting 100 %"), "{sure}");
+        assert!(sure.contains("The readings that matter most: clay"), "{sure}");
+        assert_eq!(update(&mut state, Msg::Slice), [], "all is known");
+
+        // While somebody types nothing is worked out, and what was known is dropped.
+        update(&mut state, Msg::Typed { field: CLAY_PLACE, text: "50".into() });
+        assert!(region(&state, "strip").contains("± …"));
+        assert_eq!(update(&mut state, Msg::Slice), []);
+        update(&mut state, Msg::Paused);
+        work_out(&mut state);
+        let coarse = Resolution { length_mm: 5.0, mass_g: 5.0 };
+        update(&mut state, Msg::Resolution(coarse));
+        work_out(&mut state);
+        let wider = half_interval(&state.design, coarse);
+        assert!(wider != expected && region(&state, "strip").contains(&wider), "{wider}");
+    }
+
+    #[test]
+    fn a_border_case_is_too_close_to_call() {
+        let mut state = open("", None);
+        let hanging = Field::Measured(MeasuredField::HangingPoint);
+        let holds =
+            |state: &State| state.report.figures.as_ref().unwrap().outcome.rank() == 0;
+        let mut mm = 150.0;
+        while holds(&state) {
+            mm += 0.1;
+            typed(&mut state, hanging, &format!("{mm:.1}"));
+        }
+        work_out(&mut state);
+        assert!(region(&state, "strip").contains("Too close to call"));
+        assert!(region(&state, "in-words").contains("too close to call"));
+    }
+
+    #[test]
+    fn a_prediction_comes_before_the_outcome_where_that_is_wished() {
+        let mut state = open("", None);
+        work_out(&mut state);
+        let everything = |state: &State| -> String {
+            let outputs = views::outputs(state);
+            let choices = |r: &views::Region| r.id != "air-words";
+            outputs
+                .regions
+                .iter()
+                .filter(|r| choices(r))
+                .map(|r| r.markup.as_str())
+                .collect()
+        };
+        assert!(everything(&state).contains("Self-righting"));
+        let effects = update(&mut state, Msg::parse("predict-first", "").unwrap());
+        assert_eq!(effects, [Effect::Redraw, Effect::KeepView]);
+        let hidden = everything(&state).to_lowercase();
+        for word in ["self-righting", "broadside", "turns it back", "<svg"] {
+            assert!(!hidden.contains(word), "{word}");
+        }
+        assert!(!views::spoken(&state).contains("righting"));
+        update(&mut state, Msg::parse("predict", "2").unwrap());
+        assert!(everything(&state).contains("Self-righting"));
+        let words = region(&state, "air-words");
+        assert!(words.contains("The prediction was: <strong>Broadside"), "{words}");
+        // Another rocket wants another prediction.
+        typed(&mut state, CLAY_PLACE, "60");
+        assert!(!everything(&state).contains("Self-righting"));
+    }
+
+    #[test]
+    fn each_outcome_has_its_words() {
+        for (example, name) in [
+            (Example::Puffin, "Self-righting"),
+            (Example::Tern, "Broadside"),
+            (Example::Skua, "Broadside"),
+            (Example::Gannet, "Self-righting"),
+        ] {
+            let mut state = open("", None);
+            update(&mut state, Msg::Start(Start::Example(example)));
+            assert!(region(&state, "strip").contains(name), "{example:?}");
+        }
+    }
+}
+
 mod markup {
     use super::*;
 

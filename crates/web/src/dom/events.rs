@@ -2,7 +2,7 @@
 
 use std::rc::Rc;
 
-use noseward_stability::{Field, Part, Quantity};
+use noseward_stability::{Field, Part, Quantity, Resolution};
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::{
@@ -101,10 +101,31 @@ fn change(page: &Rc<Page>, event: &Event) {
         if let (Some(choice), Some(select)) = (choice, select) {
             page.send(Msg::Chose { choice, value: select.value() });
         }
+    } else if around(event, "data-resolution").is_some() {
+        page.send(Msg::Resolution(resolution(page)));
     } else if let Some(element) = target(event).filter(|e| e.id() == "open-file") {
         open_file(page, element.unchecked_ref());
     }
     page.keep_if_waiting();
+}
+
+/// The steps that ruler and scales are set to.
+fn resolution(page: &Rc<Page>) -> Resolution {
+    let chosen = |id: &str, otherwise: f64| {
+        let element = page.document.get_element_by_id(id);
+        let select = element.and_then(|e| e.dyn_into::<HtmlSelectElement>().ok());
+        match select.map(|s| s.value()).as_deref() {
+            Some("fine") => otherwise / 2.0,
+            Some("finer") => otherwise / 10.0,
+            Some("coarse") => otherwise * 5.0,
+            _ => otherwise,
+        }
+    };
+    let usual = Resolution::default();
+    Resolution {
+        length_mm: chosen("ruler-step", usual.length_mm),
+        mass_g: chosen("scales-step", usual.mass_g),
+    }
 }
 
 fn open_file(page: &Rc<Page>, input: &HtmlInputElement) {
@@ -199,6 +220,7 @@ fn light(page: &Rc<Page>, event: &Event) {
 }
 
 fn press(page: &Rc<Page>, event: &Event) {
+    over_graph(page, event);
     let Some(pointer) = event.dyn_ref::<PointerEvent>() else { return };
     let in_drawing = target(event).and_then(|e| e.closest("#sheet").ok().flatten());
     // A finger scrolls; the fields and their arrow keys do the same without dragging.
@@ -217,6 +239,7 @@ fn press(page: &Rc<Page>, event: &Event) {
 }
 
 fn drag(page: &Rc<Page>, event: &Event) {
+    over_graph(page, event);
     let Some(mut drag) = page.drag.get() else { return };
     let Some(pointer) = event.dyn_ref::<PointerEvent>() else { return };
     let by_px = pointer.client_y() - drag.from_y;
@@ -226,6 +249,21 @@ fn drag(page: &Rc<Page>, event: &Event) {
         event.prevent_default();
         let Drag { part, from_mm, .. } = drag;
         page.send(Msg::Dragged { part, from_mm, by_px: f64::from(by_px) });
+    }
+}
+
+/// The pointer over the graphs marks an angle, to the nearest five degrees.
+fn over_graph(page: &Rc<Page>, event: &Event) {
+    let graph = target(event).and_then(|e| e.closest("#air-graph svg").ok().flatten());
+    let (Some(graph), Some(pointer)) = (graph, event.dyn_ref::<PointerEvent>()) else {
+        return;
+    };
+    let bounds = graph.get_bounding_client_rect();
+    let x_px = f64::from(pointer.client_x()) - bounds.left();
+    let degrees = noseward_drawing::air_graph_angle_deg(x_px, bounds.width());
+    let degrees = (degrees / 5.0).round() * 5.0;
+    if degrees != page.state.borrow().angle_deg {
+        page.send(Msg::Angle(degrees));
     }
 }
 

@@ -30,6 +30,7 @@ pub(super) fn opening(window: &Window) -> Opening {
         can_keep: storage.is_some(),
         units: if has("inch") { UnitSystem::Inch } else { UnitSystem::Metric },
         all_measurements: has("all"),
+        predict_first: has("predict"),
     }
 }
 
@@ -64,6 +65,9 @@ pub(super) fn keep_view(window: &Window, state: &State) {
     }
     if state.all_measurements {
         words.push("all");
+    }
+    if state.predict_first {
+        words.push("predict");
     }
     if let Ok(Some(storage)) = window.local_storage() {
         let _ = storage.set_item(VIEW, &words.join(" "));

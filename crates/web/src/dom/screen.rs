@@ -194,6 +194,14 @@ impl Screen {
         Ok(())
     }
 
+    /// Moves the focus to an element and the window to it.
+    pub(super) fn show_place(&self, id: &str) -> Result<(), JsValue> {
+        let element = self.element(id)?;
+        element.unchecked_ref::<HtmlElement>().focus()?;
+        element.scroll_into_view();
+        Ok(())
+    }
+
     /// Moves the focus to the first control of a part.
     pub(super) fn focus_part(&self, part: &str) -> Result<(), JsValue> {
         let css = format!("#steps [data-part=\"{part}\"] input");

@@ -2,10 +2,11 @@
 
 use maud::{Markup, PreEscaped, html};
 use noseward_drawing::{AirSheet, air_graph, svg_document, turned_rocket};
-use noseward_stability::{Figures, Outcome};
+use noseward_stability::{Air, Figures, Model, Outcome, Verdict};
 
+use super::faults::place;
 use super::readings::drawn;
-use crate::app::State;
+use crate::app::{Certainty, State, Sure};
 
 /// The outcome's name and what it means, in a pupil's words.
 pub(super) fn outcome(figures: &Figures) -> (&'static str, String) {
@@ -31,9 +32,20 @@ pub(super) fn outcome(figures: &Figures) -> (&'static str, String) {
     }
 }
 
+/// What the strip says: the outcome, or that the readings do not settle it.
+pub(super) fn told(state: &State, figures: &Figures) -> (&'static str, String) {
+    match known(state) {
+        Some(sure) if sure.verdict.is_too_close() => {
+            let shares = shares(&sure.verdict);
+            ("Too close to call", format!("The readings leave it open: {shares}."))
+        }
+        _ => outcome(figures),
+    }
+}
+
 /// The outcome as sentences that stand by themselves.
-pub(super) fn outcome_sentence(figures: &Figures) -> String {
-    let (name, meaning) = outcome(figures);
+pub(super) fn outcome_sentence(state: &State, figures: &Figures) -> String {
+    let (name, meaning) = told(state, figures);
     let plane = if figures.weaker_plane_decides {
         " Two fins steady it in one plane only; the other plane decides."
     } else {
@@ -42,13 +54,92 @@ pub(super) fn outcome_sentence(figures: &Figures) -> String {
     format!("What the air will do: {}. {meaning}{plane}", name.to_lowercase())
 }
 
+fn known(state: &State) -> Option<&Sure> {
+    match &state.certainty {
+        Certainty::Known(sure) => sure.as_ref(),
+        Certainty::Unknown | Certainty::Drawing(_) => None,
+    }
+}
+
+/// How often each outcome came up, those that did.
+fn shares(verdict: &Verdict) -> String {
+    let told: Vec<String> = OUTCOMES
+        .iter()
+        .zip(verdict.shares)
+        .filter(|(_, share)| *share >= 0.005)
+        .map(|(name, share)| format!("{} {:.0} %", name.to_lowercase(), share * 100.0))
+        .collect();
+    told.join(", ")
+}
+
+/// Half the width of the interval of the separation, for the strip. Dots hold its place
+/// until it is known.
+pub(super) fn plus_minus(state: &State) -> String {
+    let half = known(state).map(|sure| {
+        let interval = sure.verdict.separation_m;
+        state.units.reading((interval.high - interval.low) / 2.0 * 1000.0)
+    });
+    format!("± {}", half.as_deref().unwrap_or("…"))
+}
+
+/// How sure the figures are: what the readings leave open, which of them matter most, and
+/// apart from that what the model itself leaves open.
+pub(super) fn sure(state: &State) -> Markup {
+    let Some((design, figures)) = drawn(state) else { return html! {} };
+    if !state.tells_outcome() {
+        return html! {};
+    }
+    let reading = |m: f64| state.units.reading(m * 1000.0);
+    let doubts = Model::with_doubts().into_iter().filter_map(|model| {
+        let air = Air::new(design, model, None)?;
+        air.centre_of_pressure_m(0.0)
+    });
+    let (low, high) =
+        doubts.fold((f64::INFINITY, f64::NEG_INFINITY), |(l, h), m| (l.min(m), h.max(m)));
+    html! {
+        @match known(state) {
+            Some(sure) => {
+                p {
+                    strong { "What the readings leave open: " }
+                    "19 of 20 times the separation is between "
+                    (reading(sure.verdict.separation_m.low)) " and "
+                    (reading(sure.verdict.separation_m.high)) ". Outcome: "
+                    (shares(&sure.verdict)) "."
+                    @if !sure.influences.is_empty() {
+                        " The readings that matter most: "
+                        @for (i, influence) in sure.influences.iter().enumerate() {
+                            @if i > 0 { "; " }
+                            (place(state, influence.field))
+                        }
+                        "."
+                    }
+                }
+            }
+            None => p {
+                strong { "What the readings leave open: " } "being worked out."
+            }
+        }
+        @if low <= high && figures.centre_of_pressure_nose_on_m.is_some() {
+            p {
+                strong { "What the model leaves open: " }
+                "published ways to count fins, shoulders and stubby fins put the nose-on \
+                 centre of pressure between " (reading(low)) " and " (reading(high)) "."
+            }
+        }
+    }
+}
+
 /// Where each point lies nose-on and side-on, and what the card cut-out stands for.
 pub(super) fn words(state: &State) -> Markup {
     let Some((_, figures)) = drawn(state) else { return html! {} };
+    if !state.tells_outcome() {
+        return html! { (prediction(state)) };
+    }
     let reading = |m: f64| state.units.reading(m * 1000.0);
     let side_m = figures.centre_of_pressure_side_on_m;
     html! {
-        p { (outcome_sentence(figures)) }
+        (prediction(state))
+        p { (outcome_sentence(state, figures)) }
         p {
             "A card cut-out stands for air from the side: its centre of pressure is at "
             (reading(side_m)) ". "
@@ -69,8 +160,40 @@ pub(super) fn words(state: &State) -> Markup {
     }
 }
 
+/// The names that a prediction can choose from, in the order of [`outcome`].
+const OUTCOMES: [&str; 4] =
+    ["Self-righting", "Straight start only", "Broadside", "Swaps ends"];
+
+/// The switch for predicting first and, while it waits, the choice.
+fn prediction(state: &State) -> Markup {
+    html! {
+        @if state.predict_first {
+            @match state.prediction.and_then(|i| OUTCOMES.get(i)) {
+                None => {
+                    p { strong { "What will it do? " } "Choose, then see." }
+                    p class="air__choices" {
+                        @for (i, name) in OUTCOMES.iter().enumerate() {
+                            button type="button" class="button" id=(format!("predict:{i}"))
+                                data-action="predict" data-target=(i) { (name) }
+                        }
+                    }
+                }
+                Some(name) => p { "The prediction was: " strong { (name) } "." },
+            }
+        }
+        button type="button" class="button button--small" id="predict-first"
+            aria-pressed=(if state.predict_first { "true" } else { "false" })
+            data-action=(if state.predict_first { "tell-at-once" } else { "predict-first" }) {
+            "Predict first"
+        }
+    }
+}
+
 /// The two graphs.
 pub(super) fn graph(state: &State) -> Markup {
+    if !state.tells_outcome() {
+        return html! {};
+    }
     let Some((_, figures)) = drawn(state) else { return html! {} };
     let sheet = AirSheet {
         width_px: state.graph_px.clamp(280.0, 760.0),
@@ -83,6 +206,9 @@ pub(super) fn graph(state: &State) -> Markup {
 
 /// The rocket turned to the angle that is looked at.
 pub(super) fn turned(state: &State) -> Markup {
+    if !state.tells_outcome() {
+        return html! {};
+    }
     let Some((design, figures)) = drawn(state) else { return html! {} };
     let scene = turned_rocket(design, figures, state.angle_deg.to_radians());
     html! {
@@ -94,6 +220,9 @@ pub(super) fn turned(state: &State) -> Markup {
 
 /// What the air does at that angle.
 pub(super) fn reading(state: &State) -> Markup {
+    if !state.tells_outcome() {
+        return html! { "Hidden until the prediction is in." };
+    }
     let Some((_, figures)) = drawn(state) else { return html! {} };
     let angle_rad = state.angle_deg.to_radians();
     let moment = figures.air.turning_moment_m(angle_rad, figures.mass.centre_m);

@@ -41,7 +41,7 @@ pub(super) fn list(state: &State) -> Markup {
 }
 
 /// Where a field is, in words: the card it stands on and its label there.
-fn place(state: &State, field: Field) -> String {
+pub(super) fn place(state: &State, field: Field) -> String {
     let within = |what: &str| match field.part() {
         Some(part) => format!("{}, {what}", card_name(state, part)),
         None => what.to_owned(),

@@ -44,7 +44,9 @@ pub(super) fn strip(state: &State) -> Markup {
             p class="strip__separation" {
                 span class="strip__number" { (apart(figures, units)) } " apart"
             }
-            p class="strip__calibres" { (calibres(figures)) " body widths" }
+            p class="strip__calibres" {
+                (super::air::plus_minus(state)) " · " (calibres(figures)) " body widths"
+            }
         }
         div class="strip__words" {
             @if state.is_stale() {
@@ -53,8 +55,10 @@ pub(super) fn strip(state: &State) -> Markup {
                     "Mend what is marked on the steps."
                 }
             } @else {
-                @let (name, meaning) = super::air::outcome(figures);
-                p { strong { (name) ". " } span class="strip__meaning" { (meaning) } }
+                @let (name, meaning) = super::air::told(state, figures);
+                @if !state.tells_outcome() {
+                    p { strong { "Predict first. " } "What will it do in the wind?" }
+                } @else { p { strong { (name) ". " } span class="strip__meaning" { (meaning) } } }
             }
             p class="strip__legend" {
                 span class="legend legend--mass" {
@@ -101,7 +105,7 @@ pub(super) fn in_words(state: &State) -> Markup {
             "They are " (apart(figures, units)) " apart: " (calibres(figures))
             " body widths. " (nearer(figures))
         }
-        p { (super::air::outcome_sentence(figures)) }
+        @if state.tells_outcome() { p { (super::air::outcome_sentence(state, figures)) } }
         @if let Some(mm) = measured.hanging_point_mm {
             p {
                 "The hanging point was measured, at " (units.length(mm))
@@ -196,6 +200,9 @@ pub(super) fn spoken(state: &State) -> String {
         let first = state.faults().into_iter().next();
         return first.map(|(_, _, sentence)| sentence).unwrap_or_default();
     }
-    let (name, _) = super::air::outcome(figures);
-    format!("Separation {}. {} {name}.", apart(figures, state.units), nearer(figures))
+    let name = match super::air::told(state, figures) {
+        (name, _) if state.tells_outcome() => format!(" {name}."),
+        _ => String::new(),
+    };
+    format!("Separation {}. {}{name}", apart(figures, state.units), nearer(figures))
 }
