@@ -68,6 +68,7 @@ pub enum Problem {
     FinOverhangs { by_mm: f64 },
     TwoFins,
     ManyFins,
+    SlenderFins,
     MassDiffers { computed_g: f64, measured_g: f64 },
     HangingPointDiffers { computed_mm: f64, measured_mm: f64 },
 }
@@ -82,6 +83,7 @@ impl Fault {
             | Problem::FinOverhangs { .. }
             | Problem::TwoFins
             | Problem::ManyFins
+            | Problem::SlenderFins
             | Problem::MassDiffers { .. }
             | Problem::HangingPointDiffers { .. } => Severity::Ask,
             _ => Severity::Stop,
@@ -213,6 +215,11 @@ impl Problem {
             }
             Self::ManyFins => {
                 "With more than four fins, each shades its neighbours.".into()
+            }
+            Self::SlenderFins => {
+                "Long, narrow fins lose their grip on the air early. At large angles they \
+                 push less than worked out here."
+                    .into()
             }
             Self::MassDiffers { computed_g, measured_g } => format!(
                 "The scales say {}, the parts add up to {}. Is a part missing, or wet?",

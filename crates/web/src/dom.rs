@@ -3,6 +3,7 @@
 mod events;
 mod keeping;
 mod listener;
+mod measure;
 mod screen;
 mod timer;
 
@@ -20,6 +21,7 @@ use web_sys::{
 use crate::app::{self, Effect, Msg, State};
 use events::Drag;
 use listener::Listener;
+use measure::SizeWatch;
 use screen::Screen;
 use timer::{Frame, Timer};
 
@@ -46,7 +48,9 @@ struct Page {
     keep_timer: Timer,
     pause_timer: Timer,
     slice_timer: Timer,
+    later_timer: Timer,
     listeners: RefCell<Vec<Listener>>,
+    size_watch: RefCell<Option<SizeWatch>>,
 }
 
 /// Starts the page. Called once, by the script that loaded the module.
@@ -91,11 +95,13 @@ impl Page {
                 frame: Frame::new(window.clone(), call(Self::draw)),
                 keep_timer: Timer::new(window.clone(), call(Self::keep_now)),
                 pause_timer: Timer::new(window.clone(), call(Self::pause)),
+                later_timer: Timer::new(window.clone(), call(Self::draw_later)),
                 slice_timer: Timer::new(
                     window.clone(),
                     call(|page| page.send(Msg::Slice)),
                 ),
                 listeners: RefCell::default(),
+                size_watch: RefCell::default(),
                 window,
                 document,
             }
@@ -104,8 +110,10 @@ impl Page {
         page.screen.show("start-menu", &crate::views::start_menu().into_string())?;
         page.rebuild_steps()?;
         page.draw();
+        page.draw_later();
         let listeners = events::listen(&page)?;
         page.listeners.replace(listeners);
+        page.size_watch.replace(Some(SizeWatch::new(&page, ["sheet", "air"])?));
         page.put_into_address_unless_damaged();
         page.document
             .document_element()
@@ -158,9 +166,16 @@ impl Page {
     fn draw(self: &Rc<Self>) {
         let outputs = crate::views::outputs(&self.state.borrow());
         report(self.screen.draw(outputs));
-        // The strip below the drawing may have grown or shrunk.
-        self.measure();
+        self.later_timer.restart(0);
         self.pause_timer.restart(PAUSE_MS);
+    }
+
+    /// What stands further down the page, once the frame is on the screen.
+    fn draw_later(self: &Rc<Self>) {
+        let regions = crate::views::later_regions(&self.state.borrow());
+        for region in regions {
+            report(self.screen.show(region.id, &region.markup));
+        }
     }
 
     fn pause(self: &Rc<Self>) {

@@ -79,7 +79,7 @@ fn drawing(state: &State) -> Option<Drawing> {
     })
 }
 
-/// Everything that is redrawn after a change; the steps are not.
+/// What is redrawn in the frame after a change; the steps are not.
 pub(crate) struct Outputs {
     pub(crate) drawing: Option<Drawing>,
     pub(crate) regions: Vec<Region>,
@@ -93,22 +93,12 @@ pub(crate) struct Outputs {
 
 /// The outputs of a state.
 pub(crate) fn outputs(state: &State) -> Outputs {
-    let regions = [
+    let regions = regions([
         ("strip", readings::strip(state)),
-        ("air-graph", air::graph(state)),
-        ("air-turned", air::turned(state)),
-        ("air-reading", air::reading(state)),
-        ("air-words", air::words(state)),
-        ("air-sure", air::sure(state)),
-        ("in-words", readings::in_words(state)),
-        ("as-table", readings::as_table(state)),
         ("notice", notice::notice(state)),
         ("faults", faults::list(state)),
         ("keeping", notice::keeping(state)),
-    ]
-    .into_iter()
-    .map(|(id, markup)| Region { id, markup: markup.into_string() })
-    .collect();
+    ]);
     Outputs {
         drawing: drawing(state),
         regions,
@@ -116,6 +106,25 @@ pub(crate) fn outputs(state: &State) -> Outputs {
         buttons: [("undo", state.can_undo()), ("redo", state.can_redo())],
         stale: state.is_stale(),
     }
+}
+
+/// What stands further down the page: brought up to date a moment after the rest, so that
+/// a keystroke does not wait for it.
+pub(crate) fn later_regions(state: &State) -> Vec<Region> {
+    regions([
+        ("in-words", readings::in_words(state)),
+        ("as-table", readings::as_table(state)),
+        ("air-words", air::words(state)),
+        ("air-sure", air::sure(state)),
+        ("air-turned", air::turned(state)),
+        ("air-reading", air::reading(state)),
+        ("air-graph", air::graph(state)),
+    ])
+}
+
+fn regions<const N: usize>(list: [(&'static str, maud::Markup); N]) -> Vec<Region> {
+    let regions = list.into_iter();
+    regions.map(|(id, markup)| Region { id, markup: markup.into_string() }).collect()
 }
 
 /// The short sentence that is spoken once typing pauses.

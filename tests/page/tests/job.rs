@@ -55,8 +55,11 @@ async fn by_keyboard_alone_and_on_to_another_computer() -> Result<()> {
     page.press("4").await?;
     page.press(Key::Tab).await?;
 
+    page.wait_until(
+        "document.getElementById('in-words').innerText.includes('70 mm wide')",
+    )
+    .await?;
     let words = page.text("#in-words").await?;
-    assert!(words.contains("70 mm wide"), "{words}");
     page.wait_until("localStorage.getItem('noseward/rocket')?.includes('62.5')").await?;
 
     // The same numbers, worked out natively from what the link holds.

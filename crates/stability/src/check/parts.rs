@@ -10,6 +10,10 @@ use crate::outline::width_mm;
 /// own reach. Our judgement: fins often stand a little proud of the neck.
 const OVERHANG: f64 = 0.5;
 
+/// A pair of fins of a higher aspect ratio than this stalls early: Eiffel's plates of
+/// aspect ratio 3 and more push up to twice less past 15 degrees than the model says
+/// (La Résistance de l'air et l'aviation, 1910, p. 48).
+const SLENDER: f64 = 3.0;
 /// Width of a half-litre bottle, in millimetres; from memory.
 const USUAL_BOTTLE_MM: f64 = 65.0;
 /// Width of a bottle's neck, in millimetres: the usual 28 mm finish.
@@ -85,6 +89,13 @@ pub(super) fn check(design: &Design, found: &mut Findings) {
             push(field(FinField::Start), Problem::FinOffBody { length_mm });
         } else if by_mm > OVERHANG * reach_mm {
             push(field(FinField::Start), Problem::FinOverhangs { by_mm });
+        }
+        if fin.strips().is_some_and(|s| 2.0 * s.span * s.span > SLENDER * s.area) {
+            let place = match set.planform {
+                Planform::FourSided { .. } => FinField::Span,
+                Planform::PointsMm(_) => FinField::Planform,
+            };
+            push(field(place), Problem::SlenderFins);
         }
         if set.count == 2 {
             push(field(FinField::Count), Problem::TwoFins);
@@ -196,6 +207,16 @@ mod tests {
         assert_eq!(fault(|d| d.fins[0].mass = Mass::Joined), stop("/fins/0/mass"));
         assert_eq!(fault(|d| d.fins[0].count = 2), ask("/fins/0/count"));
         assert_eq!(fault(|d| d.fins[0].count = 6), ask("/fins/0/count"));
+        assert_eq!(
+            fault(|d| d.fins[0].planform = Planform::FourSided {
+                root_mm: 40.0,
+                tip_mm: 40.0,
+                span_mm: 70.0,
+                sweep_mm: 0.0,
+            }),
+            ask("/fins/0/planform/four_sided/span_mm"),
+            "fins that stall early"
+        );
         for points in [
             vec![[0.0, 0.0], [50.0, 0.0]],
             vec![[0.0, 0.0]; 25],

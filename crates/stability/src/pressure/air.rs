@@ -21,6 +21,7 @@ use super::model::Model;
 use super::nose_on;
 use crate::design::Design;
 use crate::design::part::Part;
+use crate::outcome::{Outcome, resting_angles};
 use crate::outline::Body;
 use crate::outline::fin::Fin;
 use crate::outline::side_view::SideView;
@@ -193,6 +194,12 @@ impl Air {
     pub(crate) fn moment_by_sine(&self, angle_rad: f64, centre_of_mass_m: f64) -> f64 {
         let load = self.load(angle_rad);
         load.first - load.force * centre_of_mass_m
+    }
+
+    /// What the rocket does in this plane with its centre of mass there.
+    #[must_use]
+    pub fn outcome(&self, centre_of_mass_m: f64) -> Outcome {
+        Outcome::of(&resting_angles(self, centre_of_mass_m))
     }
 
     /// Force and first moment on `q S_ref` sin a.

@@ -31,7 +31,7 @@ pub enum FinCentre {
     #[default]
     QuarterChord,
     /// Further forward on a stubby fin, as lifting-surface computations give for
-    /// rectangles.
+    /// rectangles. For swept fins a cautious bound: their own centres lie further back.
     Stubby,
 }
 

@@ -102,10 +102,11 @@ pub(crate) fn fins(
 /// aspect ratio: points of a vortex-lattice solution (computed for this project's
 /// reference collection, good to 0.002), straight lines between them.
 fn stubby_centre(aspect: f64) -> f64 {
-    const POINTS: [(f64, f64); 10] = [
+    const POINTS: [(f64, f64); 11] = [
         (0.0, 0.0),
         (0.25, 0.062),
         (0.5, 0.110),
+        (0.75, 0.144),
         (1.0, 0.167),
         (1.5, 0.194),
         (2.0, 0.209),

@@ -475,6 +475,7 @@ mod air {
 
     fn region(state: &State, id: &str) -> String {
         let regions = views::outputs(state).regions.into_iter();
+        let regions = regions.chain(views::later_regions(state));
         regions.filter(|r| r.id == id).map(|r| r.markup).collect()
     }
 
@@ -540,7 +541,8 @@ mod air {
         let mut state = open("", None);
         work_out(&mut state);
         let everything = |state: &State| -> String {
-            let outputs = views::outputs(state);
+            let mut outputs = views::outputs(state);
+            outputs.regions.extend(views::later_regions(state));
             let choices = |r: &views::Region| r.id != "air-words";
             outputs
                 .regions
@@ -620,7 +622,8 @@ mod markup {
     }
 
     fn everything(state: &State) -> String {
-        let outputs = views::outputs(state);
+        let mut outputs = views::outputs(state);
+        outputs.regions.extend(views::later_regions(state));
         let mut all = views::steps(state).into_string();
         all += &views::start_menu().into_string();
         all += &outputs.regions.iter().map(|r| r.markup.as_str()).collect::<String>();

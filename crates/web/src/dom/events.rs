@@ -47,9 +47,8 @@ pub(super) fn listen(page: &Rc<Page>) -> Result<Vec<Listener>, JsValue> {
         ("pointerup", release),
         ("pointercancel", release),
     ];
-    let on_window: [(&'static str, Heard); 4] = [
+    let on_window: [(&'static str, Heard); 3] = [
         ("beforeprint", |page, _| report(page.screen.open_readings())),
-        ("resize", |page, _| page.measure()),
         ("hashchange", |page, _| {
             page.send(Msg::HashChanged(keeping::hash(&page.window)));
         }),

@@ -2,7 +2,7 @@
 
 use maud::{Markup, PreEscaped, html};
 use noseward_drawing::{AirSheet, air_graph, svg_document, turned_rocket};
-use noseward_stability::{Air, Figures, Model, Outcome, Verdict};
+use noseward_stability::{Air, Crossflow, Figures, Model, Outcome, Verdict};
 
 use super::faults::place;
 use super::readings::drawn;
@@ -90,12 +90,27 @@ pub(super) fn sure(state: &State) -> Markup {
         return html! {};
     }
     let reading = |m: f64| state.units.reading(m * 1000.0);
-    let doubts = Model::with_doubts().into_iter().filter_map(|model| {
-        let air = Air::new(design, model, None)?;
-        air.centre_of_pressure_m(0.0)
-    });
-    let (low, high) =
-        doubts.fold((f64::INFINITY, f64::NEG_INFINITY), |(l, h), m| (l.min(m), h.max(m)));
+    let mass_m = figures.mass.centre_m;
+    let others: Vec<Air> = Model::with_doubts()
+        .into_iter()
+        .filter_map(|model| Air::new(design, model, None))
+        .collect();
+    let (low, high) = others
+        .iter()
+        .filter_map(|air| air.centre_of_pressure_m(0.0))
+        .fold((f64::INFINITY, f64::NEG_INFINITY), |(l, h), m| (l.min(m), h.max(m)));
+    // The cut-out's own idea, that the air pushes equally everywhere, is a doubt too.
+    let equal = Air::new(design, Model::default(), Some(Crossflow::common()));
+    let told: Vec<&str> = others
+        .iter()
+        .chain(&equal)
+        .map(|air| OUTCOMES[usize::from(air.outcome(mass_m).rank())])
+        .collect();
+    let outcomes: Vec<String> = OUTCOMES
+        .into_iter()
+        .filter(|name| told.contains(name))
+        .map(str::to_lowercase)
+        .collect();
     html! {
         @match known(state) {
             Some(sure) => {
@@ -122,8 +137,9 @@ pub(super) fn sure(state: &State) -> Markup {
         @if low <= high && figures.centre_of_pressure_nose_on_m.is_some() {
             p {
                 strong { "What the model leaves open: " }
-                "published ways to count fins, shoulders and stubby fins put the nose-on \
-                 centre of pressure between " (reading(low)) " and " (reading(high)) "."
+                "published ways to count fins, shoulders and the air from the side put the \
+                 nose-on centre of pressure between " (reading(low)) " and " (reading(high))
+                ". They give: " (outcomes.join(", or ")) "."
             }
         }
     }
