@@ -228,9 +228,10 @@ impl State {
         !self.predict_first || self.prediction.is_some()
     }
 
-    /// Works everything out again after the design changed. A prediction was about the
-    /// rocket as it was.
+    /// Works everything out again after the design changed. A prediction, and a message
+    /// about what was done, were about the rocket as it was.
     fn refresh(&mut self) {
+        self.notice.take_if(|notice| notice.is_passing());
         self.prediction = None;
         self.certainty = Certainty::Unknown;
         self.report = evaluate(&self.design);

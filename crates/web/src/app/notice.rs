@@ -2,6 +2,20 @@
 
 use noseward_link::{Damage, FileError, Missing};
 
+impl Notice {
+    /// Whether it only says what was done, so that the next change takes it away.
+    pub(crate) fn is_passing(&self) -> bool {
+        matches!(
+            self,
+            Self::Opened
+                | Self::Started(_)
+                | Self::Copied
+                | Self::Saved(_)
+                | Self::KeptThis
+        )
+    }
+}
+
 /// What the message is about.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) enum Notice {

@@ -459,6 +459,18 @@ mod editing {
     }
 
     #[test]
+    fn a_passing_message_goes_with_the_next_change_and_a_warning_stays() {
+        let mut state = open("", None);
+        update(&mut state, Msg::Start(Start::Example(Example::Tern)));
+        assert!(state.notice.is_some());
+        typed(&mut state, WIDTH, "66");
+        assert_eq!(state.notice, None);
+        update(&mut state, Msg::OpenText("hello".into()));
+        typed(&mut state, WIDTH, "67");
+        assert!(matches!(state.notice, Some(Notice::FileFault(_))));
+    }
+
+    #[test]
     fn a_bad_file_changes_nothing() {
         let mut state = open("", None);
         let before = state.design.clone();

@@ -43,6 +43,27 @@ pub(super) fn told(state: &State, figures: &Figures) -> (&'static str, String) {
     }
 }
 
+/// The rocket at rest in the wind, small, for the strip. Nothing while the outcome is
+/// hidden or open.
+pub(super) fn resting_picture(state: &State) -> Markup {
+    let Some((design, figures)) = drawn(state) else { return html! {} };
+    let open = known(state).is_some_and(|sure| sure.verdict.is_too_close());
+    if !state.tells_outcome() || open {
+        return html! {};
+    }
+    let angle_rad = match figures.outcome {
+        Outcome::SelfRighting | Outcome::StraightStartOnly => 0.0,
+        Outcome::Broadside { angle_rad } => angle_rad,
+        Outcome::SwapsEnds => std::f64::consts::PI,
+    };
+    html! {
+        @if let Some(mut scene) = turned_rocket(design, figures, angle_rad) {
+            @let () = scene.name = "The rocket at rest, with the wind from the left".into();
+            (PreEscaped(svg_document(&scene, None)))
+        }
+    }
+}
+
 /// The outcome as sentences that stand by themselves.
 pub(super) fn outcome_sentence(state: &State, figures: &Figures) -> String {
     let (name, meaning) = told(state, figures);

@@ -48,6 +48,7 @@ pub(super) fn strip(state: &State) -> Markup {
                 (super::air::plus_minus(state)) " · " (calibres(figures)) " body widths"
             }
         }
+        div class="strip__picture" { (super::air::resting_picture(state)) }
         div class="strip__words" {
             @if state.is_stale() {
                 p {
@@ -145,6 +146,13 @@ pub(super) fn as_table(state: &State) -> Markup {
         (
             "Centre of pressure (nose-on), from the nose tip",
             figures.centre_of_pressure_nose_on_m.map_or("none".into(), length),
+        ),
+        (
+            "Centre of pressure (side-on), with each part’s own drag",
+            figures
+                .air
+                .centre_of_pressure_m(std::f64::consts::FRAC_PI_2)
+                .map_or("none".into(), length),
         ),
         ("Separation", length(figures.separation_m)),
         ("Separation in body widths", format!("{:.2}", figures.separation_calibres)),
