@@ -39,6 +39,8 @@ pub(crate) struct State {
     pub(crate) all_measurements: bool,
     /// Size of the sheet in pixels.
     pub(crate) sheet_px: (f64, f64),
+    /// Whether the graphs are in view: out of it they are not redrawn.
+    pub(crate) graphs_in_view: bool,
     /// Width of the graphs in pixels.
     pub(crate) graph_px: f64,
     /// Whether the outcome stays hidden until somebody has predicted it.
@@ -148,6 +150,7 @@ impl State {
             units: Units { system: opening.units },
             all_measurements: opening.all_measurements,
             sheet_px: (640.0, 420.0),
+            graphs_in_view: true,
             graph_px: 640.0,
             predict_first: opening.predict_first,
             prediction: None,
@@ -373,6 +376,10 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
             state.sheet_px = (width_px, height_px);
             state.graph_px = graph_px;
             vec![Effect::Redraw]
+        }
+        Msg::GraphsInView(in_view) => {
+            state.graphs_in_view = in_view;
+            if in_view { vec![Effect::Redraw] } else { Vec::new() }
         }
         Msg::Angle(degrees) => {
             state.angle_deg = degrees.clamp(0.0, 180.0);

@@ -21,7 +21,7 @@ use web_sys::{
 use crate::app::{self, Effect, Msg, State};
 use events::Drag;
 use listener::Listener;
-use measure::SizeWatch;
+use measure::{SizeWatch, ViewWatch};
 use screen::Screen;
 use timer::{Frame, Timer};
 
@@ -50,7 +50,7 @@ struct Page {
     slice_timer: Timer,
     later_timer: Timer,
     listeners: RefCell<Vec<Listener>>,
-    size_watch: RefCell<Option<SizeWatch>>,
+    watches: RefCell<Option<(SizeWatch, ViewWatch)>>,
 }
 
 /// Starts the page. Called once, by the script that loaded the module.
@@ -101,7 +101,7 @@ impl Page {
                     call(|page| page.send(Msg::Slice)),
                 ),
                 listeners: RefCell::default(),
-                size_watch: RefCell::default(),
+                watches: RefCell::default(),
                 window,
                 document,
             }
@@ -113,7 +113,8 @@ impl Page {
         page.draw_later();
         let listeners = events::listen(&page)?;
         page.listeners.replace(listeners);
-        page.size_watch.replace(Some(SizeWatch::new(&page, ["sheet", "air"])?));
+        let sizes = SizeWatch::new(&page, ["sheet", "air"])?;
+        page.watches.replace(Some((sizes, ViewWatch::new(&page, "air")?)));
         page.put_into_address_unless_damaged();
         page.document
             .document_element()
@@ -176,6 +177,13 @@ impl Page {
         for region in regions {
             report(self.screen.show(region.id, &region.markup));
         }
+    }
+
+    /// What is printed is all in view.
+    fn prepare_print(self: &Rc<Self>) {
+        report(self.screen.open_readings());
+        self.send(Msg::GraphsInView(true));
+        self.draw_later();
     }
 
     fn pause(self: &Rc<Self>) {

@@ -111,15 +111,20 @@ pub(crate) fn outputs(state: &State) -> Outputs {
 /// What stands further down the page: brought up to date a moment after the rest, so that
 /// a keystroke does not wait for it.
 pub(crate) fn later_regions(state: &State) -> Vec<Region> {
-    regions([
+    let mut later = regions([
         ("in-words", readings::in_words(state)),
         ("as-table", readings::as_table(state)),
         ("air-words", air::words(state)),
         ("air-sure", air::sure(state)),
-        ("air-turned", air::turned(state)),
         ("air-reading", air::reading(state)),
-        ("air-graph", air::graph(state)),
-    ])
+    ]);
+    if state.graphs_in_view {
+        later.extend(regions([
+            ("air-turned", air::turned(state)),
+            ("air-graph", air::graph(state)),
+        ]));
+    }
+    later
 }
 
 fn regions<const N: usize>(list: [(&'static str, maud::Markup); N]) -> Vec<Region> {

@@ -46,6 +46,26 @@ async fn the_whole_rocket_and_its_strip_are_in_view_on_a_school_screen() -> Resu
             "{width}x{height}: the strip ends at {bottom}"
         );
         assert_fits(&page, &format!("{width}x{height}")).await?;
+        // Whatever the strip says, it keeps its height, so that the drawing never jumps,
+        // and nothing of it is cut off.
+        let place = "[id='/weights/0/position_mm']";
+        let mut heights = Vec::new();
+        for (typed, told) in [("45", "Self-righting"), ("999", "last rocket")] {
+            page.type_into(place, typed).await?;
+            page.wait_until(&format!(
+                "document.getElementById('strip').innerText.includes('{told}')"
+            ))
+            .await?;
+            let strip = page
+                .eval(
+                    "(s => [s.offsetHeight, s.scrollHeight - s.clientHeight])
+                     (document.getElementById('strip'))",
+                )
+                .await?;
+            assert_eq!(strip[1], 0, "{width}: {told} does not fit");
+            heights.push(strip[0].clone());
+        }
+        assert_eq!(heights[0], heights[1], "{width}x{height}");
     }
     Ok(())
 }

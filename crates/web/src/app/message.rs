@@ -88,6 +88,8 @@ pub(crate) enum Msg {
     PredictFirst(bool),
     /// What somebody predicts, as a place in the list of outcomes.
     Predicted(usize),
+    /// The graphs have come into view, or left it.
+    GraphsInView(bool),
     /// Another angle of the air, in degrees.
     Angle(f64),
 }

@@ -533,6 +533,18 @@ mod air {
     }
 
     #[test]
+    fn graphs_out_of_view_are_not_redrawn_and_catch_up() {
+        let mut state = open("", None);
+        let before = region(&state, "air-graph");
+        assert_eq!(update(&mut state, Msg::GraphsInView(false)), []);
+        typed(&mut state, CLAY_PLACE, "90");
+        assert_eq!(region(&state, "air-graph"), "");
+        assert_eq!(update(&mut state, Msg::GraphsInView(true)), [Effect::Redraw]);
+        let after = region(&state, "air-graph");
+        assert!(after.contains("<svg") && after != before);
+    }
+
+    #[test]
     fn a_border_case_is_too_close_to_call() {
         let mut state = open("", None);
         let hanging = Field::Measured(MeasuredField::HangingPoint);

@@ -48,7 +48,7 @@ pub(super) fn listen(page: &Rc<Page>) -> Result<Vec<Listener>, JsValue> {
         ("pointercancel", release),
     ];
     let on_window: [(&'static str, Heard); 3] = [
-        ("beforeprint", |page, _| report(page.screen.open_readings())),
+        ("beforeprint", |page, _| page.prepare_print()),
         ("hashchange", |page, _| {
             page.send(Msg::HashChanged(keeping::hash(&page.window)));
         }),
