@@ -14,7 +14,7 @@ async fn assert_fits(page: &Page, name: &str) -> Result<()> {
     assert_eq!(wide, 0, "{name} scrolls sideways");
     let cut = page
         .eval(
-            "[...document.querySelectorAll('button, label, h3, h4, p, td, th')]
+            "[...document.querySelectorAll('button, label, h3, h4, p, td, th, #strip')]
                 .filter(e => e.offsetParent && !e.closest('.visually-hidden')
                     && !e.classList.contains('visually-hidden')
                     && e.scrollWidth > e.clientWidth + 1 && e.clientWidth > 0)
