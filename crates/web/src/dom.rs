@@ -173,6 +173,7 @@ impl Page {
 
     /// What stands further down the page, once the frame is on the screen.
     fn draw_later(self: &Rc<Self>) {
+        self.later_timer.stop();
         let regions = crate::views::later_regions(&self.state.borrow());
         for region in regions {
             report(self.screen.show(region.id, &region.markup));
