@@ -1,8 +1,10 @@
 //! The state of the page and what each message does to it. Knows no browser.
 
+mod computer;
 mod edits;
 mod effect;
 mod history;
+mod keeping;
 mod message;
 mod notice;
 mod typed;
@@ -13,11 +15,13 @@ use noseward_stability::{
     SeparationDraws, Severity, UnitSystem, Units, Verdict, WeightField, evaluate,
 };
 
+pub(crate) use computer::{Computer, Trial, Way};
 pub(crate) use edits::{
     Addition, Choice, MassChoice, PlanformChoice, place_field, stand_in,
 };
 pub(crate) use effect::Effect;
-pub(crate) use message::{Msg, Start};
+pub(crate) use keeping::Keeping;
+pub(crate) use message::{Msg, Paper, Start};
 pub(crate) use notice::Notice;
 pub(crate) use typed::Unreadable;
 
@@ -54,10 +58,14 @@ pub(crate) struct State {
     /// The angle of the air that is looked at, in degrees.
     pub(crate) angle_deg: f64,
     pub(crate) notice: Option<Notice>,
-    /// The rocket kept on this computer, while another one from a link is shown.
-    pub(crate) kept: Option<Box<Design>>,
-    /// Whether this browser lets the page keep anything.
-    pub(crate) can_keep: bool,
+    /// What is kept on this computer.
+    pub(crate) keeping: Keeping,
+    /// What this computer allows.
+    pub(crate) computer: Computer,
+    /// The page's address without what stands after `#`, if others can open it.
+    pub(crate) address: Option<String>,
+    /// Whether the page asks if everything is to be deleted.
+    pub(crate) asks_to_delete: bool,
     history: History,
     /// While somebody types: the fields whose faults were told before. New ones wait for a
     /// pause, since a half-typed number is no fault.
@@ -103,7 +111,13 @@ pub(crate) struct Opening {
     pub(crate) own_hash: bool,
     /// The file that was kept on this computer.
     pub(crate) kept: Option<String>,
+    /// Whether this browser lets the page keep anything.
     pub(crate) can_keep: bool,
+    /// Whether the person asked for a fresh start: nothing is opened, nothing is lost.
+    pub(crate) afresh: bool,
+    /// The page's address without what stands after `#`, if others can open it.
+    pub(crate) address: Option<String>,
+    pub(crate) computer: Computer,
     pub(crate) units: UnitSystem,
     pub(crate) all_measurements: bool,
     pub(crate) predict_first: bool,
@@ -113,9 +127,10 @@ impl State {
     /// A link comes first, then what was kept, then the worked example.
     pub(crate) fn new(opening: &Opening) -> Self {
         let kept = opening.kept.as_deref().and_then(|text| link::open_file(text).ok());
-        let mut notice = None;
+        let mut notice = (!opening.can_keep).then_some(Notice::KeepsNothing);
         // After a reload, what was kept may be newer than what the address still says.
-        let hash = if opening.own_hash && kept.is_some() { "" } else { &opening.hash };
+        let passed_over = (opening.own_hash && kept.is_some()) || opening.afresh;
+        let hash = if passed_over { "" } else { &opening.hash };
         let from_link = match link::open_hash(hash) {
             link::Opened::Nothing => None,
             link::Opened::Design(design) => Some(design),
@@ -128,12 +143,14 @@ impl State {
                 None
             }
         };
-        let waiting = match (&from_link, &kept) {
-            (Some(shown), Some(mine)) if shown != mine => Some(Box::new(mine.clone())),
-            _ => None,
+        let design = from_link
+            .or(kept.filter(|_| !opening.afresh))
+            .unwrap_or_else(|| Example::Puffin.design().rounded());
+        let keeping = match &opening.kept {
+            _ if !opening.can_keep => Keeping::Blocked,
+            Some(text) => Keeping::of_text(text.clone(), &design),
+            None => Keeping::Here,
         };
-        let design =
-            from_link.or(kept).unwrap_or_else(|| Example::Puffin.design().rounded());
         let report = evaluate(&design);
         let drawn = if report.figures.is_some() {
             (design.clone(), report.clone())
@@ -158,8 +175,10 @@ impl State {
             certainty: Certainty::Unknown,
             angle_deg: 30.0,
             notice,
-            kept: waiting,
-            can_keep: opening.can_keep,
+            keeping,
+            computer: opening.computer.clone(),
+            address: opening.address.clone(),
+            asks_to_delete: false,
             history: History::default(),
             told: None,
         }
@@ -241,6 +260,18 @@ impl State {
         if self.report.figures.is_some() {
             self.drawn = (self.design.clone(), self.report.clone());
         }
+    }
+
+    /// Starts again with the worked example, as if the page had never been used here.
+    fn forget_everything(&mut self) {
+        let opening = Opening {
+            can_keep: self.keeping != Keeping::Blocked,
+            computer: self.computer.clone(),
+            address: self.address.clone(),
+            ..Opening::default()
+        };
+        let (sheet_px, graph_px) = (self.sheet_px, self.graph_px);
+        *self = Self { sheet_px, graph_px, ..Self::new(&opening) };
     }
 
     /// Puts another design in place of the present one; undo brings it back.
@@ -325,6 +356,8 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
         Msg::Why => vec![Effect::Show("why")],
         Msg::CopyLink => vec![Effect::CopyLink(link::hash(&state.design))],
         Msg::Copied { link, done } => {
+            let trial = if done { Trial::Works } else { Trial::Barred };
+            state.computer.tried(Way::Copy, trial);
             state.notice =
                 Some(if done { Notice::Copied } else { Notice::CopyByHand(link) });
             vec![Effect::Redraw]
@@ -349,27 +382,43 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
             }
         },
         Msg::HashChanged(hash) => hash_changed(state, &hash),
-        Msg::KeepThis => {
-            if let Some(mine) = state.kept.take() {
-                state.history.record(*mine, None);
-            }
-            state.notice = Some(Notice::KeptThis);
-            vec![Effect::Redraw, Effect::Keep, Effect::Focus("steps".into())]
+        Msg::KeepThis => keeping::keep_this(state),
+        Msg::BackToMine => keeping::back_to_kept(state),
+        Msg::KeptElsewhere(text) => keeping::changed_elsewhere(state, text),
+        Msg::SaveKept => match &state.keeping {
+            Keeping::Unreadable(text) => vec![Effect::Download {
+                name: "noseward-kept.json".into(),
+                text: text.clone(),
+            }],
+            _ => Vec::new(),
+        },
+        Msg::AskToDelete(asks) => {
+            state.asks_to_delete = asks;
+            let next = if asks { "delete-now" } else { "ask-to-delete" };
+            vec![Effect::Redraw, Effect::Focus(next.into())]
         }
-        Msg::BackToMine => {
-            let Some(mine) = state.kept.take() else { return Vec::new() };
-            state.replace(*mine);
-            state.notice = None;
-            let mut effects = changed(true);
-            effects.push(Effect::Focus("steps".into()));
-            effects
+        Msg::DeleteAll => vec![Effect::DeleteAll],
+        Msg::Deleted { left } => keeping::deleted(state, left),
+        Msg::Try(way) => {
+            state.computer.tried(way, Trial::Asking);
+            vec![Effect::Try(way), Effect::Redraw]
         }
+        Msg::Tried(way, trial) => {
+            state.computer.tried(way, trial);
+            vec![Effect::Redraw]
+        }
+        Msg::Offline(ready) => {
+            state.computer.offline = ready;
+            vec![Effect::Redraw]
+        }
+        Msg::Print(paper) => vec![Effect::CloseMenus, Effect::Print(paper)],
         Msg::Dismiss => {
             state.notice = None;
             vec![Effect::Redraw, Effect::Focus("steps".into())]
         }
         Msg::CouldNotKeep => {
-            state.can_keep = false;
+            state.keeping = Keeping::Blocked;
+            state.notice = Some(Notice::KeepsNothing);
             vec![Effect::Redraw]
         }
         Msg::Resized { width_px, height_px, graph_px } => {

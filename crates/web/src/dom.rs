@@ -1,5 +1,7 @@
 //! The only code that touches the browser: listens, performs effects, keeps.
 
+mod address;
+mod computer;
 mod events;
 mod keeping;
 mod listener;
@@ -18,8 +20,9 @@ use web_sys::{
     Blob, BlobPropertyBag, Document, HtmlAnchorElement, HtmlElement, Url, Window,
 };
 
-use crate::app::{self, Effect, Msg, State};
+use crate::app::{self, Effect, Msg, Opening, Paper, State, Trial, Way};
 use events::Drag;
+use keeping::{Kept, Store};
 use listener::Listener;
 use measure::{SizeWatch, ViewWatch};
 use screen::Screen;
@@ -42,6 +45,7 @@ struct Page {
     window: Window,
     document: Document,
     state: RefCell<State>,
+    store: Store,
     screen: Screen,
     drag: Cell<Option<Drag>>,
     frame: Frame,
@@ -78,7 +82,14 @@ impl Page {
     fn open() -> Result<Rc<Self>, JsValue> {
         let window = web_sys::window().ok_or("there is no window")?;
         let document = window.document().ok_or("there is no document")?;
-        let state = State::new(&keeping::opening(&window));
+        let store = Store::new(window.clone());
+        let state = State::new(&store.opening(Opening {
+            hash: address::hash(&window),
+            afresh: address::asks_afresh(&window),
+            address: address::is_served(&window).then(|| address::base(&window)),
+            computer: computer::look(&window),
+            ..Opening::default()
+        }));
         let page = Rc::new_cyclic(|weak: &std::rc::Weak<Self>| {
             let call = |does: fn(&Rc<Self>)| {
                 let weak = weak.clone();
@@ -91,6 +102,7 @@ impl Page {
             Self {
                 screen: Screen::new(document.clone()),
                 state: RefCell::new(state),
+                store,
                 drag: Cell::new(None),
                 frame: Frame::new(window.clone(), call(Self::draw)),
                 keep_timer: Timer::new(window.clone(), call(Self::keep_now)),
@@ -116,6 +128,8 @@ impl Page {
         let sizes = SizeWatch::new(&page, ["sheet", "air"])?;
         page.watches.replace(Some((sizes, ViewWatch::new(&page, "air")?)));
         page.put_into_address_unless_damaged();
+        page.note_for_crash()?;
+        page.screen.fold("paper")?;
         page.document
             .document_element()
             .ok_or("the document is empty")?
@@ -151,8 +165,14 @@ impl Page {
             Effect::Show(id) => self.screen.show_place(id)?,
             Effect::Slice => self.slice_timer.restart(0),
             Effect::CloseMenus => self.screen.close_menus()?,
-            Effect::Keep => self.keep_timer.restart(KEEP_AFTER_MS),
-            Effect::KeepView => keeping::keep_view(&self.window, &self.state.borrow()),
+            Effect::Keep => {
+                self.keep_timer.restart(KEEP_AFTER_MS);
+                self.note_for_crash()?;
+            }
+            Effect::KeepView => self.store.keep_view(&self.state.borrow()),
+            Effect::DeleteAll => self.delete_everything(),
+            Effect::Try(way) => computer::try_out(self, way)?,
+            Effect::Print(paper) => self.print(paper)?,
             Effect::CopyLink(hash) => self.copy_link(&hash),
             Effect::Download { name, text } => self.download(&name, &text)?,
         }
@@ -216,42 +236,47 @@ impl Page {
     fn put_into_address_unless_damaged(&self) {
         let state = self.state.borrow();
         let hash_opened = matches!(
-            link::open_hash(&keeping::hash(&self.window)),
+            link::open_hash(&address::hash(&self.window)),
             link::Opened::Nothing | link::Opened::Design(_)
         );
         if hash_opened {
             let hash = link::hash(&state.design);
-            keeping::put_into_address(&self.window, &hash);
-            if state.can_keep && state.kept.is_none() {
-                keeping::keep_address(&self.window, &hash);
+            address::put(&self.window, &hash);
+            if state.keeping.is_here() {
+                self.store.keep_address(&hash);
             }
         }
     }
 
-    /// Keeps the design now: in the address bar, and on this computer unless a rocket of
-    /// the person's own is waiting there.
+    /// Keeps the design now: in the address bar, and on this computer unless something
+    /// else is kept there.
     fn keep_now(self: &Rc<Self>) {
         self.keep_timer.stop();
         let kept = {
             let state = self.state.borrow();
             let hash = link::hash(&state.design);
-            keeping::put_into_address(&self.window, &hash);
-            let may_keep = state.can_keep && state.kept.is_none();
-            if may_keep {
-                keeping::keep_address(&self.window, &hash);
+            address::put(&self.window, &hash);
+            if !state.keeping.is_here() {
+                return;
             }
-            !may_keep || keeping::keep_design(&self.window, &state.design)
+            let kept = self.store.keep_design(&state.design);
+            if matches!(kept, Kept::Done) {
+                self.store.keep_address(&hash);
+            }
+            kept
         };
-        if !kept {
-            self.send(Msg::CouldNotKeep);
+        match kept {
+            Kept::Done => {}
+            Kept::Unseen(text) => self.send(Msg::KeptElsewhere(text)),
+            Kept::Refused => self.send(Msg::CouldNotKeep),
         }
     }
 
     /// The page is being left: the address can no longer be changed.
     fn keep_at_last(self: &Rc<Self>) {
         let state = self.state.borrow();
-        if self.keep_timer.is_waiting() && state.can_keep && state.kept.is_none() {
-            keeping::keep_design(&self.window, &state.design);
+        if self.keep_timer.is_waiting() && state.keeping.is_here() {
+            self.store.keep_design(&state.design);
         }
     }
 
@@ -261,21 +286,59 @@ impl Page {
         }
     }
 
+    /// Leaves the rocket where the script that loaded this module finds it, should the
+    /// module ever stop.
+    fn note_for_crash(&self) -> Result<(), JsValue> {
+        let hash = link::hash(&self.state.borrow().design);
+        let link = format!("{}#{hash}", address::base(&self.window));
+        self.screen.note_for_crash(&link)
+    }
+
+    fn delete_everything(self: &Rc<Self>) {
+        self.keep_timer.stop();
+        let page = Rc::clone(self);
+        spawn_local(async move {
+            let left = Store::delete_everything(page.window.clone()).await;
+            page.store.forget();
+            address::clear(&page.window);
+            page.send(Msg::Deleted { left });
+            report(page.note_for_crash());
+        });
+    }
+
+    /// Prints the rocket or the lesson. Either is marked on the document for the style
+    /// sheet.
+    fn print(self: &Rc<Self>, paper: Paper) -> Result<(), JsValue> {
+        self.screen.mark_paper((paper == Paper::Lesson).then_some("lesson"))?;
+        self.window.print()
+    }
+
     fn copy_link(self: &Rc<Self>, hash: &str) {
-        let link = format!("{}#{hash}", keeping::address(&self.window));
+        let link = format!("{}#{hash}", address::base(&self.window));
+        self.copy(link.clone(), move |done| Msg::Copied { link, done });
+    }
+
+    fn try_copying(self: &Rc<Self>) {
+        self.copy("Noseward".to_owned(), |done| {
+            Msg::Tried(Way::Copy, if done { Trial::Works } else { Trial::Barred })
+        });
+    }
+
+    /// Puts a text on the clipboard and tells how that went.
+    fn copy(self: &Rc<Self>, text: String, told: impl FnOnce(bool) -> Msg + 'static) {
         let navigator = self.window.navigator();
         // Absent on pages that are not served securely, whatever the types say.
         let absent = js_sys::Reflect::get(&navigator, &"clipboard".into())
             .map_or(true, |clipboard| clipboard.is_undefined());
         if absent {
-            self.send(Msg::Copied { link, done: false });
+            self.send(told(false));
             return;
         }
-        let written = navigator.clipboard().write_text(&link);
+        let written = navigator.clipboard().write_text(&text);
         let page = Rc::clone(self);
         spawn_local(async move {
             let done = JsFuture::from(written).await.is_ok();
-            page.send(Msg::Copied { link, done });
+            page.send(told(done));
         });
     }
 

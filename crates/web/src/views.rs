@@ -2,6 +2,7 @@
 //! what a person typed.
 
 mod air;
+mod computer;
 mod faults;
 mod field;
 mod menus;
@@ -117,6 +118,7 @@ pub(crate) fn later_regions(state: &State) -> Vec<Region> {
         ("air-words", air::words(state)),
         ("air-sure", air::sure(state)),
         ("air-reading", air::reading(state)),
+        ("check", computer::computer(state)),
     ]);
     if state.graphs_in_view {
         later.extend(regions([

@@ -2,6 +2,9 @@
 
 use noseward_stability::Field;
 
+use super::computer::Way;
+use super::message::Paper;
+
 /// One thing for the browser to do.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) enum Effect {
@@ -21,6 +24,12 @@ pub(crate) enum Effect {
     CloseMenus,
     /// Put the design into the address bar and, if allowed, keep it on this computer.
     Keep,
+    /// Delete everything of this page from this computer.
+    DeleteAll,
+    /// Find out whether this computer allows something.
+    Try(Way),
+    /// Print.
+    Print(Paper),
     /// Keep the units and the choice of measurements on this computer.
     KeepView,
     /// Copy the address with this after `#`.

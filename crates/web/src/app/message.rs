@@ -2,6 +2,7 @@
 
 use noseward_stability::{BottleSize, Example, Field, Part, Resolution, UnitSystem};
 
+use super::computer::{Trial, Way};
 use super::edits::{Addition, Choice};
 
 /// Something that happened.
@@ -73,6 +74,24 @@ pub(crate) enum Msg {
     /// The kept rocket comes back.
     BackToMine,
     Dismiss,
+    /// Another tab has kept this, or has deleted what was kept.
+    KeptElsewhere(Option<String>),
+    /// What is kept and cannot be read, as a file.
+    SaveKept,
+    /// Whether to ask if everything is to be deleted.
+    AskToDelete(bool),
+    DeleteAll,
+    /// Everything was deleted, but for so many entries.
+    Deleted {
+        left: usize,
+    },
+    /// To try whether this computer allows something.
+    Try(Way),
+    /// How that went.
+    Tried(Way, Trial),
+    /// Whether the page starts without a network; `None` while that is open.
+    Offline(Option<bool>),
+    Print(Paper),
     /// This browser would not keep anything.
     CouldNotKeep,
     Resized {
@@ -92,6 +111,15 @@ pub(crate) enum Msg {
     GraphsInView(bool),
     /// Another angle of the air, in degrees.
     Angle(f64),
+}
+
+/// What is printed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Paper {
+    /// The rocket with all that was found.
+    Rocket,
+    /// The lesson, for groups without a computer.
+    Lesson,
 }
 
 /// A rocket to start from.
@@ -140,6 +168,15 @@ impl Msg {
             "keep-this" => Self::KeepThis,
             "back-to-mine" => Self::BackToMine,
             "dismiss" => Self::Dismiss,
+            "save-kept" => Self::SaveKept,
+            "ask-to-delete" => Self::AskToDelete(true),
+            "keep-all" => Self::AskToDelete(false),
+            "delete-now" => Self::DeleteAll,
+            "try" => Self::Try(Way::parse(target)?),
+            "works" => Self::Tried(Way::parse(target)?, Trial::Works),
+            "barred" => Self::Tried(Way::parse(target)?, Trial::Barred),
+            "print" => Self::Print(Paper::Rocket),
+            "print-lesson" => Self::Print(Paper::Lesson),
             _ => return None,
         })
     }

@@ -12,6 +12,7 @@ impl Notice {
                 | Self::Copied
                 | Self::Saved(_)
                 | Self::KeptThis
+                | Self::Deleted { left: 0 }
         )
     }
 }
@@ -25,6 +26,10 @@ pub(crate) enum Notice {
     LinkDamaged(Damage),
     /// A file or pasted text could not be read.
     FileFault(FileError),
+    /// This browser keeps nothing.
+    KeepsNothing,
+    /// Everything was deleted from this computer, but for so many entries.
+    Deleted { left: usize },
     /// The rocket from the link is kept in place of the person's own.
     KeptThis,
     /// Another rocket was opened in place of the present one.

@@ -1,5 +1,8 @@
 //! Whole messages through the state and the views, without a browser.
 
+mod computer;
+mod keeping;
+
 use super::*;
 use crate::views;
 use noseward_stability::{
@@ -52,9 +55,12 @@ mod opening {
         let hash = format!("#{}", link::hash(&Example::Tern.design()));
         let mut state = open(&hash, Some(&mine));
         assert_eq!(state.design.name, "Tern");
-        assert_eq!(state.kept.as_deref(), Some(&mine));
+        assert_eq!(state.keeping, Keeping::Other(Box::new(mine)));
         update(&mut state, Msg::BackToMine);
-        assert_eq!((state.design.name.as_str(), &state.kept), ("Gannet", &None));
+        assert_eq!(
+            (state.design.name.as_str(), &state.keeping),
+            ("Gannet", &Keeping::Here)
+        );
         update(&mut state, Msg::Undo);
         assert_eq!(state.design.name, "Tern", "nothing is lost on the way back");
     }
@@ -63,7 +69,7 @@ mod opening {
     fn the_own_link_after_a_reload_is_no_visitor() {
         let mine = Example::Gannet.design();
         let state = open(&link::hash(&mine), Some(&mine));
-        assert_eq!(state.kept, None);
+        assert_eq!(state.keeping, Keeping::Here);
     }
 
     #[test]
@@ -71,7 +77,10 @@ mod opening {
         let hash = link::hash(&Example::Tern.design());
         let mut state = open(&hash, Some(&Example::Skua.design()));
         assert!(update(&mut state, Msg::KeepThis).contains(&Effect::Keep));
-        assert_eq!((state.design.name.as_str(), &state.kept), ("Tern", &None));
+        assert_eq!(
+            (state.design.name.as_str(), &state.keeping),
+            ("Tern", &Keeping::Here)
+        );
         update(&mut state, Msg::Undo);
         assert_eq!(state.design.name, "Skua", "their own can be brought back");
     }
@@ -85,7 +94,10 @@ mod opening {
             can_keep: true,
             ..Opening::default()
         });
-        assert_eq!((state.design.name.as_str(), &state.kept), ("Skua", &None));
+        assert_eq!(
+            (state.design.name.as_str(), &state.keeping),
+            ("Skua", &Keeping::Here)
+        );
     }
 
     #[test]
@@ -112,13 +124,25 @@ mod opening {
     }
 
     #[test]
-    fn spoilt_storage_is_as_good_as_none() {
+    fn a_fresh_start_opens_neither_link_nor_kept_rocket_and_loses_neither() {
+        let kept = Example::Tern.design();
         let state = State::new(&Opening {
-            kept: Some("{\"noseward\": \"rock".into()),
+            hash: format!("#{}", link::hash(&Example::Gannet.design())),
+            kept: Some(link::to_file(&kept)),
+            can_keep: true,
+            afresh: true,
             ..Opening::default()
         });
         assert_eq!(state.design.name, "Puffin");
+        assert_eq!(state.keeping, Keeping::Other(Box::new(kept.rounded())));
     }
+}
+
+/// The markup of a region.
+fn region(state: &State, id: &str) -> String {
+    let mut all = views::outputs(state).regions;
+    all.extend(views::later_regions(state));
+    all.into_iter().filter(|r| r.id == id).map(|r| r.markup).collect()
 }
 
 mod typing {
@@ -485,12 +509,6 @@ mod editing {
 mod air {
     use super::*;
 
-    fn region(state: &State, id: &str) -> String {
-        let regions = views::outputs(state).regions.into_iter();
-        let regions = regions.chain(views::later_regions(state));
-        regions.filter(|r| r.id == id).map(|r| r.markup).collect()
-    }
-
     /// As the strip writes it, from draws of its own.
     fn half_interval(design: &Design, resolution: Resolution) -> String {
         let mut draws = SeparationDraws::new(design, resolution);
@@ -630,7 +648,12 @@ mod markup {
             })
             .collect();
         let mut faulty = open("", Some(&Example::Skua.design()));
-        faulty.kept = Some(Box::new(Example::Tern.design()));
+        faulty.keeping = Keeping::Other(Box::new(Example::Tern.design()));
+        faulty.notice = Some(Notice::KeepsNothing);
+        faulty.asks_to_delete = true;
+        faulty.computer.framed = true;
+        faulty.address = Some("https://example.org/".into());
+        faulty.computer.tried(Way::Save, Trial::Asking);
         update(&mut faulty, Msg::Add(Addition::Fins));
         let choice = Choice::Planform(1);
         update(&mut faulty, Msg::Chose { choice, value: "1".into() });
@@ -641,6 +664,7 @@ mod markup {
         for _ in 0..4 {
             update(&mut empty, Msg::Remove(Part::Section(0)));
         }
+        empty.keeping = Keeping::Unreadable(String::new());
         states.extend([faulty, empty]);
         states
     }

@@ -7,11 +7,11 @@ use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::{
     Element, Event, EventTarget, HtmlInputElement, HtmlSelectElement,
-    HtmlTextAreaElement, KeyboardEvent, PointerEvent,
+    HtmlTextAreaElement, KeyboardEvent, PointerEvent, StorageEvent,
 };
 
 use super::listener::Listener;
-use super::{Page, keeping, report};
+use super::{Page, address, computer, report};
 use crate::app::{Choice, Msg, Notice, place_field};
 
 /// A part being dragged along the ruler.
@@ -31,7 +31,10 @@ const CLICK_PX: i32 = 4;
 /// Starts listening, for as long as the listeners live.
 pub(super) fn listen(page: &Rc<Page>) -> Result<Vec<Listener>, JsValue> {
     type Heard = fn(&Rc<Page>, &Event);
-    let on_document: [(&'static str, Heard); 11] = [
+    let on_document: [(&'static str, Heard); 12] = [
+        ("noseward-offline", |page, _| {
+            page.send(Msg::Offline(computer::offline(&page.document)));
+        }),
         ("input", input),
         ("change", change),
         ("focusin", |page, event| {
@@ -47,10 +50,12 @@ pub(super) fn listen(page: &Rc<Page>) -> Result<Vec<Listener>, JsValue> {
         ("pointerup", release),
         ("pointercancel", release),
     ];
-    let on_window: [(&'static str, Heard); 3] = [
+    let on_window: [(&'static str, Heard); 5] = [
+        ("storage", kept_elsewhere),
+        ("afterprint", |page, _| report(page.screen.mark_paper(None))),
         ("beforeprint", |page, _| page.prepare_print()),
         ("hashchange", |page, _| {
-            page.send(Msg::HashChanged(keeping::hash(&page.window)));
+            page.send(Msg::HashChanged(address::hash(&page.window)));
         }),
         ("pagehide", |page, _| page.keep_at_last()),
     ];
@@ -82,6 +87,15 @@ fn around(event: &Event, attribute: &str) -> Option<(Element, String)> {
 fn field(event: &Event) -> Option<(HtmlInputElement, Field)> {
     let (element, value) = around(event, "data-field")?;
     Some((element.dyn_into().ok()?, value.parse().ok()?))
+}
+
+/// Another tab of this page has written into, or emptied, what both share.
+fn kept_elsewhere(page: &Rc<Page>, event: &Event) {
+    if let Some(event) = event.dyn_ref::<StorageEvent>()
+        && let Some(text) = page.store.heard(event)
+    {
+        page.send(Msg::KeptElsewhere(text));
+    }
 }
 
 fn input(page: &Rc<Page>, event: &Event) {

@@ -1,95 +1,177 @@
-//! The address bar and what is kept on this computer.
+//! What is kept in this browser.
+
+use std::cell::RefCell;
 
 use noseward_link as link;
 use noseward_stability::{Design, UnitSystem};
-use wasm_bindgen::JsValue;
-use web_sys::{Storage, Window};
+use wasm_bindgen::{JsCast, JsValue};
+use wasm_bindgen_futures::JsFuture;
+use web_sys::{CacheStorage, ServiceWorkerRegistration, Storage, StorageEvent, Window};
 
 use crate::app::{Opening, State};
 
 /// Every key starts with the same word, so that all can be found and deleted.
+const PREFIX: &str = "noseward/";
 const ROCKET: &str = "noseward/rocket";
 const VIEW: &str = "noseward/view";
 /// What this page itself put into the address last.
 const ADDRESS: &str = "noseward/address";
 const PROBE: &str = "noseward/probe";
 
-/// What the page finds when it opens.
-pub(super) fn opening(window: &Window) -> Opening {
-    let storage = storage(window);
-    let view = storage.as_ref().and_then(|s| s.get_item(VIEW).ok().flatten());
-    let hash = hash(window);
-    let address = storage.as_ref().and_then(|s| s.get_item(ADDRESS).ok().flatten());
-    let has = |word: &str| {
-        view.as_deref().is_some_and(|v| v.split_whitespace().any(|w| w == word))
-    };
-    Opening {
-        own_hash: address.is_some_and(|own| hash == format!("#{own}")),
-        hash,
-        kept: storage.as_ref().and_then(|s| s.get_item(ROCKET).ok().flatten()),
-        can_keep: storage.is_some(),
-        units: if has("inch") { UnitSystem::Inch } else { UnitSystem::Metric },
-        all_measurements: has("all"),
-        predict_first: has("predict"),
+/// The place in this browser where the page keeps things.
+pub(super) struct Store {
+    window: Window,
+    /// The text that this tab last read or wrote where the rocket is kept.
+    seen: RefCell<Option<String>>,
+}
+
+/// How keeping a design went.
+pub(super) enum Kept {
+    /// It is kept.
+    Done,
+    /// Something else stands there that this tab has not seen: nothing was written.
+    Unseen(Option<String>),
+    /// The browser refused.
+    Refused,
+}
+
+impl Store {
+    pub(super) fn new(window: Window) -> Self {
+        Self { window, seen: RefCell::default() }
+    }
+
+    /// What is kept, put into what the page finds when it opens.
+    pub(super) fn opening(&self, opening: Opening) -> Opening {
+        let Some(storage) = self.writable() else { return opening };
+        let get = |key: &str| storage.get_item(key).ok().flatten();
+        let kept = get(ROCKET);
+        self.seen.replace(kept.clone());
+        let view = get(VIEW).unwrap_or_default();
+        let has = |word: &str| view.split_whitespace().any(|w| w == word);
+        Opening {
+            own_hash: get(ADDRESS).is_some_and(|own| opening.hash == format!("#{own}")),
+            kept,
+            can_keep: true,
+            units: if has("inch") { UnitSystem::Inch } else { UnitSystem::Metric },
+            all_measurements: has("all"),
+            predict_first: has("predict"),
+            ..opening
+        }
+    }
+
+    fn storage(&self) -> Option<Storage> {
+        self.window.local_storage().ok()?
+    }
+
+    /// The storage of this browser, if it can be written to.
+    fn writable(&self) -> Option<Storage> {
+        let storage = self.storage()?;
+        storage.set_item(PROBE, "1").ok()?;
+        storage.remove_item(PROBE).ok()?;
+        Some(storage)
+    }
+
+    /// Keeps the design, unless something stands there that this tab has not seen: another
+    /// tab that slept or ran ahead may have put it there.
+    pub(super) fn keep_design(&self, design: &Design) -> Kept {
+        let Some(storage) = self.storage() else { return Kept::Refused };
+        let Ok(there) = storage.get_item(ROCKET) else { return Kept::Refused };
+        if there != *self.seen.borrow() {
+            self.seen.replace(there.clone());
+            return Kept::Unseen(there);
+        }
+        let text = link::to_file(design);
+        if storage.set_item(ROCKET, &text).is_err() {
+            return Kept::Refused;
+        }
+        self.seen.replace(Some(text));
+        Kept::Done
+    }
+
+    /// What another tab has put where the rocket is kept, if the event tells of that.
+    pub(super) fn heard(&self, event: &StorageEvent) -> Option<Option<String>> {
+        // No key: everything was cleared.
+        if event.key().is_some_and(|key| key != ROCKET) {
+            return None;
+        }
+        let text = event.new_value();
+        self.seen.replace(text.clone());
+        Some(text)
+    }
+
+    /// Keeps what this page put into the address, so that a reload is told from a link.
+    pub(super) fn keep_address(&self, hash: &str) {
+        if let Some(storage) = self.storage() {
+            let _ = storage.set_item(ADDRESS, hash);
+        }
+    }
+
+    /// Keeps the units and the choice of measurements. Where nothing can be kept the page
+    /// says so already, so a failure is no news.
+    pub(super) fn keep_view(&self, state: &State) {
+        let mut words = Vec::new();
+        if state.units.system == UnitSystem::Inch {
+            words.push("inch");
+        }
+        if state.all_measurements {
+            words.push("all");
+        }
+        if state.predict_first {
+            words.push("predict");
+        }
+        if let Some(storage) = self.storage() {
+            let _ = storage.set_item(VIEW, &words.join(" "));
+        }
+    }
+
+    /// Deletes everything of this page from this browser: what it keeps, its copy for
+    /// use without a network, and what looks after that copy. Returns how many entries
+    /// are still there afterwards.
+    pub(super) async fn delete_everything(window: Window) -> usize {
+        let mut left = 0;
+        if let Ok(Some(storage)) = window.local_storage() {
+            for key in keys(&storage) {
+                let _ = storage.remove_item(&key);
+            }
+            left += keys(&storage).len();
+        }
+        left + delete_copies(&window).await.unwrap_or(0)
+    }
+
+    /// Forgets what this tab has seen, after everything was deleted.
+    pub(super) fn forget(&self) {
+        self.seen.replace(None);
     }
 }
 
-/// The storage of this browser, if it can be written to.
-fn storage(window: &Window) -> Option<Storage> {
-    let storage = window.local_storage().ok()??;
-    storage.set_item(PROBE, "1").ok()?;
-    storage.remove_item(PROBE).ok()?;
-    Some(storage)
+/// The keys of this page.
+fn keys(storage: &Storage) -> Vec<String> {
+    let count = storage.length().unwrap_or(0);
+    let keys = (0..count).filter_map(|i| storage.key(i).ok().flatten());
+    keys.filter(|key| key.starts_with(PREFIX)).collect()
 }
 
-/// Keeps the design. Returns whether that worked.
-pub(super) fn keep_design(window: &Window, design: &Design) -> bool {
-    let text = link::to_file(design);
-    let storage = window.local_storage().ok().flatten();
-    storage.is_some_and(|s| s.set_item(ROCKET, &text).is_ok())
+/// Deletes the copies for use without a network. Returns how many are left; an error
+/// where the browser has none of all that.
+async fn delete_copies(window: &Window) -> Result<usize, JsValue> {
+    let workers = window.navigator().service_worker();
+    if workers.is_undefined() {
+        return Ok(0);
+    }
+    // Only the one that looks after this page: others may lie on the same server.
+    let registration = JsFuture::from(workers.get_registration()).await?;
+    if let Ok(registration) = registration.dyn_into::<ServiceWorkerRegistration>() {
+        JsFuture::from(registration.unregister()?).await?;
+    }
+    let caches = window.caches()?;
+    for name in copies(&caches).await? {
+        JsFuture::from(caches.delete(&name)).await?;
+    }
+    Ok(copies(&caches).await?.len())
 }
 
-/// Keeps what this page put into the address, so that a reload is told from a link.
-pub(super) fn keep_address(window: &Window, hash: &str) {
-    if let Ok(Some(storage)) = window.local_storage() {
-        let _ = storage.set_item(ADDRESS, hash);
-    }
-}
-
-/// Keeps the units and the choice of measurements. Where nothing can be kept the page
-/// says so already, so a failure is no news.
-pub(super) fn keep_view(window: &Window, state: &State) {
-    let mut words = Vec::new();
-    if state.units.system == UnitSystem::Inch {
-        words.push("inch");
-    }
-    if state.all_measurements {
-        words.push("all");
-    }
-    if state.predict_first {
-        words.push("predict");
-    }
-    if let Ok(Some(storage)) = window.local_storage() {
-        let _ = storage.set_item(VIEW, &words.join(" "));
-    }
-}
-
-/// What stands in the address after `#`, with it.
-pub(super) fn hash(window: &Window) -> String {
-    window.location().hash().unwrap_or_default()
-}
-
-/// The address without what stands after `#`.
-pub(super) fn address(window: &Window) -> String {
-    let href = window.location().href().unwrap_or_default();
-    href.split('#').next().unwrap_or_default().to_owned()
-}
-
-/// Puts a design into the address bar, without a step in the browser's history. Some
-/// frames forbid it; the copy button works there all the same.
-pub(super) fn put_into_address(window: &Window, hash: &str) {
-    if let Ok(history) = window.history() {
-        let address = format!("#{hash}");
-        let _ = history.replace_state_with_url(&JsValue::NULL, "", Some(&address));
-    }
+async fn copies(caches: &CacheStorage) -> Result<Vec<String>, JsValue> {
+    let names: js_sys::Array = JsFuture::from(caches.keys()).await?.dyn_into()?;
+    let names = names.iter().filter_map(|name| name.as_string());
+    Ok(names.filter(|name| name.starts_with("noseward")).collect())
 }

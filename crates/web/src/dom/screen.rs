@@ -265,12 +265,33 @@ impl Screen {
         Ok(())
     }
 
+    /// Closes something that stands open until the page is ready.
+    pub(super) fn fold(&self, id: &str) -> Result<(), JsValue> {
+        self.element(id)?.remove_attribute("open")
+    }
+
     /// Opens everything that was found, so that it is printed too.
     pub(super) fn open_readings(&self) -> Result<(), JsValue> {
-        for part in self.all("details.readings__part")? {
+        for part in self.all(".readings details.readings__part")? {
             part.unchecked_ref::<HtmlDetailsElement>().set_open(true);
         }
         Ok(())
+    }
+
+    /// Keeps a link to the present rocket in the message that stays hidden unless the
+    /// module stops.
+    pub(super) fn note_for_crash(&self, link: &str) -> Result<(), JsValue> {
+        self.element("crash-link")?.set_attribute("href", link)?;
+        self.element("crash-text")?.set_attribute("value", link)
+    }
+
+    /// Marks what is to be printed; nothing afterwards.
+    pub(super) fn mark_paper(&self, paper: Option<&str>) -> Result<(), JsValue> {
+        let root = self.document.document_element().ok_or("the document is empty")?;
+        match paper {
+            Some(paper) => root.set_attribute("data-paper", paper),
+            None => root.remove_attribute("data-paper"),
+        }
     }
 
     /// Puts words into the live region, if they are new.

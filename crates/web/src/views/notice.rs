@@ -2,13 +2,13 @@
 
 use maud::{Markup, html};
 
-use crate::app::{Notice, State};
+use crate::app::{Keeping, Notice, State};
 
 /// The one message, with what can be done about it.
 pub(super) fn notice(state: &State) -> Markup {
     html! {
         @if let Some(notice) = &state.notice { (message(notice)) }
-        @if let Some(mine) = &state.kept { (visitor(&mine.name)) }
+        (kept_instead(&state.keeping))
     }
 }
 
@@ -42,7 +42,36 @@ fn message(notice: &Notice) -> Markup {
         }
         Notice::KeptThis => (
             false,
-            html! { "This rocket is kept on this computer now. Undo brings yours back." },
+            html! {
+                "This rocket is kept on this computer now. If another was kept, undo \
+                 brings it back."
+            },
+        ),
+        Notice::KeepsNothing => (
+            true,
+            html! {
+                strong { "This browser keeps nothing. " }
+                "Your rocket is gone when this page is closed. Copy its link, or write \
+                 down its code: both are under Share. "
+                button type="button" class="button button--small" id="copy-link-instead"
+                    data-action="copy-link" { "Copy link" }
+            },
+        ),
+        Notice::Deleted { left: 0 } => (
+            false,
+            html! {
+                strong { "Everything of this page was deleted from this computer. " }
+                "Looked again: nothing is left. Files that were saved, and the browser’s \
+                 own history, are not the page’s to delete. What you type from now on is \
+                 kept again."
+            },
+        ),
+        Notice::Deleted { left } => (
+            true,
+            html! {
+                strong { "Not everything could be deleted: " (left) " entries are left. " }
+                "Delete the data of this site in the browser’s own settings."
+            },
         ),
         Notice::Opened => {
             (false, html! { "Opened. Undo brings the rocket before it back." })
@@ -81,20 +110,50 @@ fn message(notice: &Notice) -> Markup {
     }
 }
 
-fn visitor(mine: &str) -> Markup {
-    let mine = if mine.is_empty() { "without a name" } else { mine };
+/// What is kept in the place of the rocket that is shown, and what can be done about it.
+fn kept_instead(keeping: &Keeping) -> Markup {
+    let (words, buttons) = match keeping {
+        Keeping::Here | Keeping::Blocked => return Markup::default(),
+        Keeping::Other(kept) => {
+            let name =
+                if kept.name.is_empty() { "without a name" } else { kept.name.as_str() };
+            let words = html! {
+                "Another rocket, " strong { (name) } ", is kept on this computer, from \
+                 before or from another tab. Changes to this one are not kept: the address \
+                 bar holds them."
+            };
+            (words, ("back-to-mine", "Show the kept one"))
+        }
+        Keeping::Unreadable(_) => {
+            let words = html! {
+                strong { "What is kept on this computer cannot be read here. " }
+                "It may be from a newer version of this page, and is left as it is. \
+                 Changes to this rocket are not kept: the address bar holds them."
+            };
+            (words, ("save-kept", "Save what is kept as a file"))
+        }
+        Keeping::Emptied => {
+            let words = html! {
+                "Everything kept on this computer was deleted in another tab. Changes \
+                 here are not kept: the address bar holds them."
+            };
+            return block(&words, None, "Keep this rocket");
+        }
+    };
+    block(&words, Some(buttons), "Keep this one instead")
+}
+
+fn block(words: &Markup, first: Option<(&str, &str)>, keep: &str) -> Markup {
     html! {
         div class="notice" {
-            div class="notice__words" {
-                "This rocket came with a link. Your own rocket, " strong { (mine) }
-                ", is still kept on this computer. Changes to this one are not kept: the \
-                 address bar holds them."
-            }
+            div class="notice__words" { (words) }
             div class="notice__buttons" {
-                button type="button" class="button button--small" id="back-to-mine"
-                    data-action="back-to-mine" { "Back to mine" }
+                @if let Some((action, label)) = first {
+                    button type="button" class="button button--small" id=(action)
+                        data-action=(action) { (label) }
+                }
                 button type="button" class="button button--small" id="keep-this"
-                    data-action="keep-this" { "Keep this one instead" }
+                    data-action="keep-this" { (keep) }
             }
         }
     }
@@ -103,15 +162,19 @@ fn visitor(mine: &str) -> Markup {
 /// An honest line about what is kept where.
 pub(super) fn keeping(state: &State) -> Markup {
     html! {
-        @if !state.can_keep {
-            strong { "This browser keeps nothing. " }
-            "The link in the address bar holds the whole rocket: copy it before you close \
-             the page."
-        } @else if state.kept.is_some() {
-            "The rocket from the link is not kept on this computer. The address bar holds it."
-        } @else {
-            "Kept in this browser as you type, until you sign out or its data are cleared. \
-             To be sure, copy the link or save a file. Nothing is sent anywhere."
+        @match state.keeping {
+            Keeping::Blocked => {
+                strong { "This browser keeps nothing. " }
+                "The link in the address bar holds the whole rocket: copy it before you \
+                 close the page."
+            }
+            Keeping::Here => {
+                "Kept in this browser as you type, until you sign out or its data are \
+                 cleared. To be sure, copy the link or save a file. Nothing is sent anywhere."
+            }
+            Keeping::Other(_) | Keeping::Unreadable(_) | Keeping::Emptied => {
+                "This rocket is not kept on this computer. The address bar holds it."
+            }
         }
     }
 }

@@ -1,0 +1,87 @@
+//! What is kept on this computer, and who may write it.
+//!
+//! There is one place for one rocket. A tab writes there only while it knows what stands
+//! there: what another tab, a newer version of the page or the person's own earlier work
+//! has put there is never overwritten unseen.
+
+use noseward_link as link;
+use noseward_stability::Design;
+
+use super::{Effect, Notice, State, changed};
+
+/// What stands in the place where a rocket is kept, as far as this tab knows.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) enum Keeping {
+    /// This rocket: every change is kept.
+    Here,
+    /// Another rocket: this one came with a link, or another tab kept its own.
+    Other(Box<Design>),
+    /// Something that this version of the page cannot read; its text.
+    Unreadable(String),
+    /// Nothing: everything was deleted by another tab.
+    Emptied,
+    /// The browser keeps nothing.
+    Blocked,
+}
+
+impl Keeping {
+    /// Whether changes of the present rocket may be kept.
+    pub(crate) fn is_here(&self) -> bool {
+        *self == Self::Here
+    }
+
+    /// What follows from a text that stands in the place, seen by a tab that shows
+    /// `shown`.
+    pub(crate) fn of_text(text: String, shown: &Design) -> Self {
+        match link::open_file(&text) {
+            Ok(design) if design == *shown => Self::Here,
+            Ok(design) => Self::Other(Box::new(design)),
+            Err(_) => Self::Unreadable(text),
+        }
+    }
+}
+
+/// Another tab has put this into the place, or has emptied it.
+pub(super) fn changed_elsewhere(state: &mut State, text: Option<String>) -> Vec<Effect> {
+    if state.keeping == Keeping::Blocked {
+        return Vec::new();
+    }
+    state.keeping = match text {
+        Some(text) => Keeping::of_text(text, &state.design),
+        None => Keeping::Emptied,
+    };
+    vec![Effect::Redraw]
+}
+
+/// This rocket takes the place of whatever is kept.
+pub(super) fn keep_this(state: &mut State) -> Vec<Effect> {
+    match std::mem::replace(&mut state.keeping, Keeping::Here) {
+        // Undo brings it back.
+        Keeping::Other(other) => state.history.record(*other, None),
+        Keeping::Blocked => {
+            state.keeping = Keeping::Blocked;
+            return Vec::new();
+        }
+        Keeping::Here | Keeping::Unreadable(_) | Keeping::Emptied => {}
+    }
+    state.notice = Some(Notice::KeptThis);
+    vec![Effect::Redraw, Effect::Keep, Effect::Focus("steps".into())]
+}
+
+/// The kept rocket comes back.
+pub(super) fn back_to_kept(state: &mut State) -> Vec<Effect> {
+    let Keeping::Other(kept) = state.keeping.clone() else { return Vec::new() };
+    state.keeping = Keeping::Here;
+    state.replace(*kept);
+    state.notice = None;
+    let mut effects = changed(true);
+    effects.push(Effect::Focus("steps".into()));
+    effects
+}
+
+/// Everything of this page was deleted from this computer; `left` could not be.
+pub(super) fn deleted(state: &mut State, left: usize) -> Vec<Effect> {
+    state.forget_everything();
+    state.notice = Some(Notice::Deleted { left });
+    vec![Effect::RebuildSteps, Effect::Redraw, Effect::Focus("dismiss".into())]
+}

@@ -1,0 +1,60 @@
+//! Finds out what this computer allows.
+
+use std::rc::Rc;
+
+use wasm_bindgen::{JsCast, JsValue};
+use web_sys::{Document, HtmlElement, Window};
+
+use super::Page;
+use crate::app::{Computer, Way};
+
+/// What can be seen without trying anything.
+pub(super) fn look(window: &Window) -> Computer {
+    let pixels = |size: Result<JsValue, JsValue>| {
+        let size = size.ok().and_then(|v| v.as_f64()).unwrap_or(0.0);
+        // Saturates; windows are smaller.
+        #[expect(
+            clippy::cast_possible_truncation,
+            clippy::cast_sign_loss,
+            reason = "saturates"
+        )]
+        let size = size as u32;
+        size
+    };
+    let mut computer = Computer::default();
+    // A parent of another origin may not be looked at; that it is there can be seen.
+    computer.framed = window.parent().ok().flatten().is_some_and(|p| p != *window);
+    computer.window_px = (pixels(window.inner_width()), pixels(window.inner_height()));
+    computer.served = super::address::is_served(window);
+    computer.offline = window.document().and_then(|d| offline(&d));
+    computer
+}
+
+/// Whether the page starts without a network, as the script that loaded the module has
+/// noted on the document.
+pub(super) fn offline(document: &Document) -> Option<bool> {
+    let noted = document.document_element()?.get_attribute("data-offline")?;
+    match noted.as_str() {
+        "ready" => Some(true),
+        "no" => Some(false),
+        _ => None,
+    }
+}
+
+/// Tries one thing out. Whether it worked is for the person to say, except for copying.
+pub(super) fn try_out(page: &Rc<Page>, way: Way) -> Result<(), JsValue> {
+    match way {
+        Way::Copy => page.try_copying(),
+        Way::Save => {
+            page.download("noseward-try.txt", "This file was saved by Noseward.\n")?;
+        }
+        Way::Pick => {
+            let input = page.document.get_element_by_id("try-file");
+            if let Some(input) = input.and_then(|e| e.dyn_into::<HtmlElement>().ok()) {
+                input.click();
+            }
+        }
+        Way::Print => page.window.print()?,
+    }
+    Ok(())
+}

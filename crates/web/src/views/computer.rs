@@ -1,0 +1,211 @@
+//! What this computer allows, and what to do about each thing that it does not.
+
+use maud::{Markup, html};
+
+use crate::app::{Computer, Keeping, State, Trial, Way};
+
+/// The least width in pixels for which the page is made.
+const LEAST_WIDTH_PX: u32 = 320;
+
+/// The list, and the button that deletes everything.
+pub(super) fn computer(state: &State) -> Markup {
+    let computer = &state.computer;
+    html! {
+        table class="table table--words" {
+            caption { "What this computer allows, and what to do where it does not" }
+            thead { tr {
+                th scope="col" { "What" }
+                th scope="col" { "Here" }
+                th scope="col" { "What to do" }
+            } }
+            tbody {
+                (keeping(&state.keeping))
+                (offline(computer))
+                (way(computer, Way::Copy, "Copying the link", "Works: use Copy link.",
+                    "Under Share, select the link and press Ctrl and C, write down the \
+                     code, or point a phone at the QR symbol."))
+                (way(computer, Way::Save, "Saving files", "Works: use Save.",
+                    "Use the link, or write down the code under Share."))
+                (way(computer, Way::Pick, "Opening files", "Works: use Open.",
+                    "Open the file in a text editor, copy all of it and paste it under \
+                     Open. Or type its code there."))
+                (way(computer, Way::Print, "Printing", "Works: use Print under Share.",
+                    "Draw from the table of numbers, or open the link on a computer with a \
+                     printer."))
+                (row("Camera", "Not used", html! {
+                    "This page never asks for the camera. A phone reads the QR symbol with \
+                     its own camera."
+                }))
+                (frame(state))
+                (window(computer))
+            }
+        }
+        p {
+            "With all of that barred, two ways still work: write the code under Share on \
+             paper, and type it under Open on another computer."
+        }
+        div class="delete" { (delete(state.asks_to_delete)) }
+    }
+}
+
+fn row(what: &str, here: &str, to_do: Markup) -> Markup {
+    html! { tr { th scope="row" { (what) } td { (here) } td { (to_do) } } }
+}
+
+fn keeping(keeping: &Keeping) -> Markup {
+    match keeping {
+        Keeping::Blocked => row(
+            "Keeping your rocket",
+            "Barred",
+            html! {
+                "Copy the link, save a file or write down the code before you close the page."
+            },
+        ),
+        _ => row(
+            "Keeping your rocket",
+            "Allowed",
+            html! {
+                "It lasts until you sign out or the browser’s data are cleared: some schools do \
+                 that every day. Copy the link to be sure."
+            },
+        ),
+    }
+}
+
+fn offline(computer: &Computer) -> Markup {
+    let what = "Without a network";
+    match computer.offline {
+        Some(true) => row(
+            what,
+            "Works",
+            html! {
+                "This page opens here without a network, in this browser."
+            },
+        ),
+        Some(false) if !computer.served => row(
+            what,
+            "Works",
+            html! {
+                "This page is a file: it needs no network."
+            },
+        ),
+        Some(false) => row(
+            what,
+            "Barred",
+            html! {
+                "Keep the page open, or get it as one file (at the foot of the page)."
+            },
+        ),
+        None => row(
+            what,
+            "Not yet",
+            html! {
+                "The browser is still storing the page. If this does not change, get it as one \
+                 file (at the foot of the page)."
+            },
+        ),
+    }
+}
+
+fn frame(state: &State) -> Markup {
+    if state.computer.framed {
+        let own = noseward_link::hash(&state.design);
+        row(
+            "In another page",
+            "Yes",
+            html! {
+                "This page stands inside another one, which may keep it from storing, saving \
+                 and printing. "
+                @if let Some(address) = &state.address {
+                    a id="own-tab" href=(format!("{address}#{own}")) target="_blank"
+                        rel="noopener" { "Open it in its own tab" }
+                    ", or copy the link and open that."
+                }
+            },
+        )
+    } else {
+        row("In another page", "No", html! { "Nothing to do." })
+    }
+}
+
+fn window(computer: &Computer) -> Markup {
+    let (width, height) = computer.window_px;
+    let here = format!("{width} by {height}");
+    row(
+        "Window",
+        &here,
+        html! {
+            @if width < LEAST_WIDTH_PX {
+                "Narrower than this page is made for: make the window wider or the text smaller."
+            } @else {
+                "Wide enough."
+            }
+        },
+    )
+}
+
+/// Something that only a trial can tell.
+fn way(computer: &Computer, way: Way, what: &str, works: &str, barred: &str) -> Markup {
+    let trial = computer.trial(way);
+    let here = match trial {
+        Trial::Open => "Not tried",
+        Trial::Asking => "Trying",
+        Trial::Works => "Works",
+        Trial::Barred => "Barred",
+    };
+    row(
+        what,
+        here,
+        html! {
+            @match trial {
+                Trial::Works => { (works) }
+                Trial::Barred => { (barred) }
+                Trial::Open => { (answer("try", way, "Try it")) }
+                Trial::Asking => {
+                    (question(way)) " "
+                    (answer("works", way, "Yes")) " "
+                    (answer("barred", way, "No"))
+                }
+            }
+        },
+    )
+}
+
+fn question(way: Way) -> &'static str {
+    match way {
+        Way::Copy => "Did the browser let the page copy?",
+        Way::Save => "Did a file named noseward-try.txt arrive?",
+        Way::Pick => "Did a window for choosing a file open? (Close it again.)",
+        Way::Print => "Did a window for printing open? (Close it again.)",
+    }
+}
+
+fn answer(action: &str, way: Way, label: &str) -> Markup {
+    html! {
+        button type="button" class="button button--small" id=(format!("{action}:{}", way.name()))
+            data-action=(action) data-target=(way.name()) {
+            (label) span class="visually-hidden" { ": " (way.name()) }
+        }
+    }
+}
+
+fn delete(asks: bool) -> Markup {
+    html! {
+        @if asks {
+            p {
+                strong { "Delete this rocket and everything else of this page from this \
+                          computer? " }
+                "It cannot be undone. Links, codes and files you have made still work."
+            }
+            button type="button" class="button" id="delete-now" data-action="delete-now" {
+                "Delete everything now"
+            } " "
+            button type="button" class="button" id="keep-all" data-action="keep-all" {
+                "Keep it"
+            }
+        } @else {
+            button type="button" class="button" id="ask-to-delete"
+                data-action="ask-to-delete" { "Delete everything on this computer" }
+        }
+    }
+}
