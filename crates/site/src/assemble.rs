@@ -1,17 +1,38 @@
 //! Makes the files of dist/ from the page's sources and the compiled module.
 //!
-//! Pure: sources in, files out. Every file but three is named after its content and
-//! every reference is relative, so the page works in any folder of any server.
+//! Pure: sources in, files out. Every file but a few with lasting names is named after its
+//! content and every reference is relative, so the page works in any folder of any server.
 
 use crate::bindings::{Bindings, MODULE_NAME};
+use crate::edition::{BUILD_MARK, Edition, fill_build};
 use crate::names::hashed;
 use crate::policy;
+use crate::single::{self, single_file};
 use anyhow::{Context, Result, ensure};
 
 /// Where index.html wants the content security policy.
 const POLICY_MARK: &str = "<!--csp-->";
+/// Where it says which build it is, for its own scripts.
+const BUILD_PLACE: &str = "<!--build-->";
+/// Where it says which edition it is, for people.
+const EDITION_PLACE: &str = "<!--edition-->";
+/// What stands between these is left out of the single file.
+const HOSTED: (&str, &str) = ("<!--hosted-->", "<!--/hosted-->");
+const BOOT_ELEMENT: &str = "<script type=\"module\" src=\"boot.js\"></script>";
+const OLD_ELEMENT: &str = "<script nomodule src=\"old.js\"></script>";
+const STYLES_PLACE: &str = "<!--styles-->";
 const STYLE_LINK: &str = "<link rel=\"stylesheet\" href=\"";
 const STYLE_LINK_END: &str = "\">";
+const MANIFEST: &str = "noseward.webmanifest";
+/// Where the service worker wants the list of files.
+const FILES_MARK: &str = "{{files}}";
+
+/// The name of the page in one file.
+pub(crate) const SINGLE_FILE: &str = "noseward.html";
+
+/// The pictures under www/icons/ that operating systems show; the page does not.
+pub(crate) const ICONS: [&str; 4] =
+    ["icon-180.png", "icon-192.png", "icon-512.png", "icon-maskable.png"];
 
 /// What a person wrote under www/.
 #[derive(Debug)]
@@ -20,10 +41,22 @@ pub(crate) struct Sources {
     pub(crate) index: String,
     /// boot.js
     pub(crate) boot: String,
+    /// offline.js
+    pub(crate) offline: String,
+    /// unpack.js
+    pub(crate) unpack: String,
+    /// old.js
+    pub(crate) old: String,
+    /// sw.js
+    pub(crate) worker: String,
+    /// noseward.webmanifest
+    pub(crate) manifest: String,
     /// The style sheets, in the order in which [`style_paths`] names them.
     pub(crate) styles: Vec<String>,
     /// icon.svg
     pub(crate) icon: Vec<u8>,
+    /// The pictures, in the order of [`ICONS`].
+    pub(crate) icons: Vec<Vec<u8>>,
 }
 
 /// A file of dist/.
@@ -33,7 +66,7 @@ pub(crate) struct File {
     pub(crate) name: String,
     /// Its content.
     pub(crate) bytes: Vec<u8>,
-    /// Whether a first visit of the page loads it.
+    /// Whether a first visit of the page loads it in order to show the page.
     pub(crate) first_visit: bool,
 }
 
@@ -42,14 +75,19 @@ impl File {
         Self { name: name.to_owned(), bytes: bytes.into(), first_visit: true }
     }
 
-    fn for_programs(name: &str, bytes: impl Into<Vec<u8>>) -> Self {
+    fn beside(name: &str, bytes: impl Into<Vec<u8>>) -> Self {
         Self { name: name.to_owned(), bytes: bytes.into(), first_visit: false }
     }
 }
 
-/// The files of dist/: those of a visit, and two with lasting names for programs
-/// that call the page's functions.
-pub(crate) fn assemble(sources: &Sources, bindings: &Bindings) -> Result<Vec<File>> {
+/// The files of dist/: those of a visit; the service worker, the manifest and its icons;
+/// the single file; and two with lasting names for programs that call the page's
+/// functions.
+pub(crate) fn assemble(
+    sources: &Sources,
+    bindings: &Bindings,
+    edition: &Edition,
+) -> Result<Vec<File>> {
     let module_name = hashed("noseward", "wasm", &bindings.module);
     let glue =
         replace(&bindings.glue, MODULE_NAME, &module_name, "the script of the bindings")?;
@@ -60,10 +98,10 @@ pub(crate) fn assemble(sources: &Sources, bindings: &Bindings) -> Result<Vec<Fil
         "./noseward.js",
         &format!("./{glue_name}"),
         "www/boot.js",
-    )?
-    // The glue knows where the module is: a boot script need not say it.
-    .replace("./noseward.wasm", &format!("./{module_name}"));
+    )?;
+    let boot = format!("{boot}\n{}", sources.offline);
     let boot_name = hashed("boot", "js", boot.as_bytes());
+    let old_name = hashed("old", "js", sources.old.as_bytes());
 
     let styles = sources.styles.concat();
     ensure!(
@@ -73,39 +111,138 @@ pub(crate) fn assemble(sources: &Sources, bindings: &Bindings) -> Result<Vec<Fil
     );
     let styles_name = hashed("styles", "css", styles.as_bytes());
     let icon_name = hashed("icon", "svg", &sources.icon);
+    let pictures = pictures(sources);
+    let manifest = manifest(sources, &icon_name, &pictures)?;
 
     let place = "www/index.html";
-    let index = link_one_sheet(
-        &sources.index,
+    let words = edition.words();
+    let common = |words: &str| -> Result<String> {
+        let index = link_one_sheet(&sources.index, STYLES_PLACE)?;
+        let meta = format!("<meta name=\"build\" content=\"{BUILD_MARK}\">");
+        let index = replace(&index, BUILD_PLACE, &meta, place)?;
+        replace(&index, EDITION_PLACE, words, place)
+    };
+    let index = with_hosted(&common(&words)?);
+    let index = replace(
+        &index,
+        STYLES_PLACE,
         &format!(
             "<link rel=\"stylesheet\" href=\"{styles_name}\">\n\
              <link rel=\"modulepreload\" href=\"{glue_name}\">\n\
              <link rel=\"preload\" href=\"{module_name}\" as=\"fetch\" \
              type=\"application/wasm\" crossorigin>"
         ),
+        place,
     )?;
     let index = replace(&index, POLICY_MARK, &policy::meta_element(), place)?;
-    let index = replace(&index, "\"boot.js\"", &format!("\"{boot_name}\""), place)?;
-    let index = replace(&index, "\"icon.svg\"", &format!("\"{icon_name}\""), place)?;
+    let renamed = |element: &str, from: &str, to: &str| element.replace(from, to);
+    let element = renamed(BOOT_ELEMENT, "boot.js", &boot_name);
+    let index = replace(&index, BOOT_ELEMENT, &element, place)?;
+    let element = renamed(OLD_ELEMENT, "old.js", &old_name);
+    let index = replace(&index, OLD_ELEMENT, &element, place)?;
+    let index = rename(&index, "icon.svg", &icon_name, place)?;
+    let index = rename(&index, MANIFEST, &manifest.name, place)?;
+    let index = rename(&index, ICONS[0], &pictures[0].name, place)?;
     ensure!(
         !index.contains("src=\"/") && !index.contains("href=\"/"),
         "{place} refers to an address that begins with `/`, which fails when the page \
          lies in a folder; make it relative"
     );
 
+    let marks = single::Marks {
+        policy: POLICY_MARK,
+        styles: STYLES_PLACE,
+        boot: BOOT_ELEMENT,
+        old: OLD_ELEMENT,
+    };
+    let parts = single::Parts {
+        styles: &styles,
+        glue: &bindings.glue,
+        unpack: &sources.unpack,
+        boot: &sources.boot,
+        old: &sources.old,
+        icon: &sources.icon,
+        module: &bindings.module,
+    };
+    let words = format!("{words}. This is the single file: it needs no internet.");
+    let single = single_file(&common(&words)?, &marks, &parts)?;
+
     let stable = format!(
         "export * from './{glue_name}';\nexport {{ default }} from './{glue_name}';\n"
     );
-    Ok(vec![
-        File::visited("index.html", index),
+    let mut files = vec![
         File::visited(&styles_name, styles),
         File::visited(&icon_name, sources.icon.as_slice()),
         File::visited(&boot_name, boot),
         File::visited(&glue_name, glue),
         File::visited(&module_name, bindings.module.as_slice()),
-        File::for_programs("noseward.js", stable),
-        File::for_programs("noseward.d.ts", bindings.types.as_str()),
-    ])
+        manifest,
+    ];
+    let worker = worker(&sources.worker, &files)?;
+    files.push(File::beside(&old_name, sources.old.as_str()));
+    files.extend(pictures);
+    files.extend([
+        File::visited("index.html", index),
+        File::beside("sw.js", worker),
+        File::beside(SINGLE_FILE, single),
+        File::beside("noseward.js", stable),
+        File::beside("noseward.d.ts", bindings.types.as_str()),
+    ]);
+    fill_build(&mut files);
+    Ok(files)
+}
+
+fn pictures(sources: &Sources) -> Vec<File> {
+    let stem = |name: &'static str| name.trim_end_matches(".png");
+    let picture = |(name, bytes): (&'static str, &Vec<u8>)| {
+        File::beside(&hashed(stem(name), "png", bytes), bytes.as_slice())
+    };
+    ICONS.into_iter().zip(&sources.icons).map(picture).collect()
+}
+
+fn manifest(sources: &Sources, icon_name: &str, pictures: &[File]) -> Result<File> {
+    let place = "www/noseward.webmanifest";
+    let mut text = rename(&sources.manifest, "icon.svg", icon_name, place)?;
+    // The first is for systems that do not read the manifest.
+    for (name, picture) in ICONS.iter().zip(pictures).skip(1) {
+        text = rename(&text, name, &picture.name, place)?;
+    }
+    Ok(File::beside(&hashed("noseward", "webmanifest", text.as_bytes()), text))
+}
+
+/// The service worker, which keeps these files and the index.
+fn worker(source: &str, files: &[File]) -> Result<String> {
+    let place = "www/sw.js";
+    let names: Vec<String> =
+        files.iter().map(|file| format!("'{}'", file.name)).collect();
+    ensure!(
+        source.contains(BUILD_MARK),
+        "{place} does not contain {BUILD_MARK}; put it back"
+    );
+    replace(source, FILES_MARK, &names.join(", "), place)
+}
+
+/// Replaces a name in quotes by another.
+fn rename(text: &str, from: &str, to: &str, place: &str) -> Result<String> {
+    replace(text, &format!("\"{from}\""), &format!("\"{to}\""), place)
+}
+
+fn with_hosted(document: &str) -> String {
+    document.replace(HOSTED.0, "").replace(HOSTED.1, "")
+}
+
+/// A document without what only makes sense on a server.
+pub(crate) fn without_hosted(document: &str, place: &str) -> Result<String> {
+    let mut pieces = document.split(HOSTED.0);
+    let mut kept = pieces.next().unwrap_or_default().to_owned();
+    let unpaired = || format!("{place} has a {} without its {}", HOSTED.0, HOSTED.1);
+    ensure!(!kept.contains(HOSTED.1), unpaired());
+    for piece in pieces {
+        let (_, after) = piece.split_once(HOSTED.1).with_context(unpaired)?;
+        ensure!(!after.contains(HOSTED.1), unpaired());
+        kept.push_str(after);
+    }
+    Ok(kept)
 }
 
 /// The paths of the style sheets that index.html links, in its order.
@@ -144,7 +281,7 @@ fn link_one_sheet(index: &str, link: &str) -> Result<String> {
 }
 
 /// Replaces a text wherever it stands, and fails when it stands nowhere.
-fn replace(text: &str, from: &str, to: &str, place: &str) -> Result<String> {
+pub(crate) fn replace(text: &str, from: &str, to: &str, place: &str) -> Result<String> {
     ensure!(text.contains(from), "{place} does not contain {from}; put it back");
     Ok(text.replace(from, to))
 }
@@ -154,20 +291,49 @@ mod tests {
     use super::*;
     use crate::names::is_hashed;
 
-    const INDEX: &str = "<head>\n<!--csp-->\n<link rel=\"icon\" href=\"icon.svg\">\n\
+    const INDEX: &str = "<head>\n<!--csp-->\n<!--build-->\n\
+        <link rel=\"icon\" href=\"icon.svg\">\n<!--hosted-->\
+        <link rel=\"apple-touch-icon\" href=\"icon-180.png\">\
+        <link rel=\"manifest\" href=\"noseward.webmanifest\"><!--/hosted-->\n\
         <link rel=\"stylesheet\" href=\"styles/base.css\">\n\
         <link rel=\"stylesheet\" href=\"styles/print.css\">\n\
-        <script type=\"module\" src=\"boot.js\"></script>\n</head>";
+        <script type=\"module\" src=\"boot.js\"></script>\n\
+        <script nomodule src=\"old.js\"></script>\n</head>\n<body><!--edition-->\
+        <!--hosted--><a href=\"noseward.html\">one file</a><!--/hosted-->\n</body>";
 
     fn sources() -> Sources {
         Sources {
             index: INDEX.to_owned(),
-            boot: "import init from './noseward.js';\nawait init(new URL('./noseward.wasm', \
-                   import.meta.url));\n"
+            boot: "import('./noseward.js');\n".to_owned(),
+            offline: "offline();\n".to_owned(),
+            unpack: "function unpacked(){}\n".to_owned(),
+            old: "old();\n".to_owned(),
+            worker: "const BUILD = '{{build}}', FILES = [{{files}}];\n".to_owned(),
+            manifest: "[\"icon.svg\", \"icon-192.png\", \"icon-512.png\", \
+                       \"icon-maskable.png\"]"
                 .to_owned(),
             styles: vec!["a{}\n".to_owned(), "b{}\n".to_owned()],
             icon: b"<svg/>".to_vec(),
+            icons: ICONS.iter().map(|name| name.as_bytes().to_vec()).collect(),
         }
+    }
+
+    fn edition() -> Edition {
+        Edition::new("1.2.3", Some(0)).unwrap()
+    }
+
+    fn built(sources: &Sources) -> Vec<File> {
+        assemble(sources, &bindings(), &edition()).unwrap()
+    }
+
+    fn refusal(sources: &Sources) -> String {
+        assemble(sources, &bindings(), &edition()).unwrap_err().to_string()
+    }
+
+    fn build_of(files: &[File]) -> String {
+        let page = text(named(files, "index.html", ""));
+        let (_, rest) = page.split_once("<meta name=\"build\" content=\"").unwrap();
+        rest.split('"').next().unwrap().to_owned()
     }
 
     fn bindings() -> Bindings {
@@ -193,26 +359,31 @@ mod tests {
 
     #[test]
     fn each_file_refers_to_the_others_by_their_new_names() {
-        let files = assemble(&sources(), &bindings()).unwrap();
+        let files = built(&sources());
         let wasm = named(&files, "noseward-", ".wasm");
         let glue = named(&files, "noseward-", ".js");
         let boot = named(&files, "boot-", ".js");
         assert_eq!(text(glue), format!("new URL('{}', import.meta.url)", wasm.name));
-        assert!(text(boot).contains(&format!("from './{}'", glue.name)));
-        assert!(text(boot).contains(&format!("'./{}'", wasm.name)));
+        assert_eq!(text(boot), format!("import('./{}');\n\noffline();\n", glue.name));
         let page = text(named(&files, "index.html", ""));
-        for file in files.iter().filter(|f| f.first_visit && f.name != "index.html") {
-            assert!(is_hashed(&file.name), "{}", file.name);
-            assert!(page.contains(&format!("\"{}\"", file.name)), "{}", file.name);
+        let manifest = text(named(&files, "noseward-", ".webmanifest"));
+        for file in files.iter().filter(|file| is_hashed(&file.name)) {
+            let name = format!("\"{}\"", file.name);
+            assert!(page.contains(&name) || manifest.contains(&name), "{}", file.name);
         }
-        assert!(!page.contains("\"boot.js\"") && !page.contains("\"icon.svg\""));
+        assert!(files.iter().filter(|file| file.first_visit).all(|file| {
+            file.name == "index.html" || page.contains(&format!("\"{}\"", file.name))
+        }));
+        for name in ["boot.js", "old.js", "icon.svg", "icon-180.png", MANIFEST] {
+            assert!(!page.contains(&format!("\"{name}\"")), "{name}");
+        }
     }
 
     #[test]
     fn a_change_of_the_module_changes_every_name_that_leads_to_it() {
-        let before = assemble(&sources(), &bindings()).unwrap();
+        let before = built(&sources());
         let other = Bindings { module: b"\0asm!".to_vec(), ..bindings() };
-        let after = assemble(&sources(), &other).unwrap();
+        let after = assemble(&sources(), &other, &edition()).unwrap();
         for (start, end) in
             [("noseward-", ".wasm"), ("noseward-", ".js"), ("boot-", ".js")]
         {
@@ -225,7 +396,7 @@ mod tests {
     #[test]
     fn style_sheets_become_one_in_the_order_of_the_page() {
         assert_eq!(style_paths(INDEX).unwrap(), ["styles/base.css", "styles/print.css"]);
-        let files = assemble(&sources(), &bindings()).unwrap();
+        let files = built(&sources());
         assert_eq!(text(named(&files, "styles-", ".css")), "a{}\nb{}\n");
         let page = text(named(&files, "index.html", ""));
         assert_eq!(page.matches("rel=\"stylesheet\"").count(), 1);
@@ -235,7 +406,7 @@ mod tests {
 
     #[test]
     fn the_policy_takes_the_place_of_its_mark() {
-        let files = assemble(&sources(), &bindings()).unwrap();
+        let files = built(&sources());
         let page = text(named(&files, "index.html", ""));
         assert!(page.contains(&policy::meta_element()));
         assert!(!page.contains(POLICY_MARK));
@@ -244,11 +415,15 @@ mod tests {
     #[test]
     fn a_lost_mark_is_named_with_its_file() {
         let lost = Sources { index: INDEX.replace(POLICY_MARK, ""), ..sources() };
-        let error = assemble(&lost, &bindings()).unwrap_err().to_string();
+        let error = refusal(&lost);
         assert!(error.contains("www/index.html"), "{error}");
         assert!(error.contains(POLICY_MARK), "{error}");
+        let lost = Sources { worker: "{{files}}".to_owned(), ..sources() };
+        assert!(refusal(&lost).contains("www/sw.js"));
+        let lost = Sources { manifest: "[]".to_owned(), ..sources() };
+        assert!(refusal(&lost).contains("www/noseward.webmanifest"));
         let lost = Sources { boot: String::new(), ..sources() };
-        let error = assemble(&lost, &bindings()).unwrap_err().to_string();
+        let error = refusal(&lost);
         assert!(error.contains("www/boot.js"), "{error}");
     }
 
@@ -256,10 +431,10 @@ mod tests {
     fn what_would_break_in_a_folder_or_fall_out_of_dist_is_refused() {
         let absolute = INDEX.replace("<head>", "<head><base href=\"/\">");
         let bad = Sources { index: absolute, ..sources() };
-        assert!(assemble(&bad, &bindings()).is_err());
+        assert!(refusal(&bad).contains("relative"));
         for style in ["@import 'x.css';", "a { background: url(x.png) }"] {
             let bad = Sources { styles: vec![style.to_owned()], ..sources() };
-            assert!(assemble(&bad, &bindings()).is_err(), "{style}");
+            assert!(refusal(&bad).contains("refers to another"), "{style}");
         }
         for path in ["styles/../x.css", "other/x.css", "styles/x.css\" media=\"print"] {
             let index = INDEX.replace("styles/print.css", path);
@@ -269,12 +444,86 @@ mod tests {
 
     #[test]
     fn programs_find_the_functions_under_a_lasting_name() {
-        let files = assemble(&sources(), &bindings()).unwrap();
+        let files = built(&sources());
         let glue = &named(&files, "noseward-", ".js").name;
         let stable = named(&files, "noseward.js", "");
         assert!(!stable.first_visit);
         assert!(text(stable).contains(&format!("export * from './{glue}'")));
         assert!(text(stable).contains(&format!("export {{ default }} from './{glue}'")));
         assert_eq!(text(named(&files, "noseward.d.ts", "")), bindings().types);
+    }
+
+    #[test]
+    fn the_page_says_which_edition_it_is() {
+        let files = built(&sources());
+        let build = build_of(&files);
+        let page = text(named(&files, "index.html", ""));
+        let words = format!("Version 1.2.3, 1 January 1970, build {}", &build[..8]);
+        assert!(page.contains(&words), "{page}");
+        let single = text(named(&files, "noseward.html", ""));
+        assert!(
+            single.contains(&format!("{words}. This is the single file")),
+            "{single}"
+        );
+        for file in &files {
+            assert!(
+                !String::from_utf8_lossy(&file.bytes).contains("{{"),
+                "{}",
+                file.name
+            );
+        }
+    }
+
+    #[test]
+    fn any_change_is_another_build() {
+        let first = build_of(&built(&sources()));
+        assert_eq!(first, build_of(&built(&sources())));
+        let mut others = vec![
+            Sources { old: "older();\n".to_owned(), ..sources() },
+            Sources { worker: format!("{}//", sources().worker), ..sources() },
+            Sources { index: INDEX.replace("one file", "a file"), ..sources() },
+            Sources { unpack: "function unpacked() {}\n".to_owned(), ..sources() },
+            sources(),
+        ];
+        others[4].icons[0].push(0);
+        for other in others {
+            assert_ne!(first, build_of(&built(&other)), "{other:?}");
+        }
+        let later = Edition::new("1.2.3", Some(86_400)).unwrap();
+        let files = assemble(&sources(), &bindings(), &later).unwrap();
+        assert_ne!(first, build_of(&files));
+    }
+
+    #[test]
+    fn the_worker_keeps_what_a_visit_loads_and_no_lasting_name() {
+        let files = built(&sources());
+        let worker = text(named(&files, "sw.js", ""));
+        let list = worker.split_once("FILES = [").unwrap().1;
+        let list = list.split(']').next().unwrap();
+        let listed: Vec<&str> =
+            list.split(", ").map(|name| name.trim_matches('\'')).collect();
+        assert!(listed.iter().all(|name| is_hashed(name)), "{listed:?}");
+        for file in files.iter().filter(|f| f.first_visit && f.name != "index.html") {
+            assert!(listed.contains(&file.name.as_str()), "{}", file.name);
+        }
+        assert!(worker.contains(&format!("BUILD = '{}'", build_of(&files))), "{worker}");
+    }
+
+    #[test]
+    fn only_the_page_on_a_server_offers_what_lies_beside_it() {
+        let files = built(&sources());
+        assert!(text(named(&files, "index.html", "")).contains("one file</a>"));
+        let single = text(named(&files, "noseward.html", ""));
+        for word in ["one file</a>", "manifest", "offline();", ".svg\"", "<!--"] {
+            assert!(!single.contains(word), "{word} in {single}");
+        }
+        for index in [
+            INDEX.replacen(HOSTED.1, "", 1),
+            INDEX.replacen(HOSTED.0, "", 1),
+            INDEX.replace("<head>", "<head><!--/hosted-->"),
+        ] {
+            let bad = Sources { index, ..sources() };
+            assert!(refusal(&bad).contains("without its"));
+        }
     }
 }

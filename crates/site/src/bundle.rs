@@ -1,6 +1,8 @@
 //! Builds dist/: compiles, binds, assembles, writes.
 
-use crate::assemble::{File, Sources, assemble, style_paths};
+use crate::assemble::{File, ICONS, Sources, assemble, style_paths};
+use crate::edition::Edition;
+use crate::toolchain::Toolchain;
 use crate::{bindings, compile, dist, toolchain};
 use anyhow::{Context, Result};
 use std::fs;
@@ -10,13 +12,23 @@ use std::path::{Path, PathBuf};
 ///
 /// Everything is made in memory first: a build that fails leaves dist/ as it was.
 pub(crate) fn build(root: &Path) -> Result<Vec<File>> {
-    let module = compile::compile(root, toolchain::find()?)?;
-    let bindings = bindings::make(&module)?;
-    let files = assemble(&read_sources(&root.join("www"))?, &bindings)?;
+    let files = make(root, toolchain::find()?, &Edition::of(root)?)?;
     let folder = folder(root);
     dist::write(&folder, &files)?;
     println!("the page is in {}", folder.display());
     Ok(files)
+}
+
+/// The files of dist/, made from the sources under `root`.
+pub(crate) fn make(
+    root: &Path,
+    toolchain: Toolchain,
+    edition: &Edition,
+) -> Result<Vec<File>> {
+    let module = compile::compile(root, toolchain)?;
+    let bindings = bindings::make(&module)?;
+    compile::check_no_machine_path(&bindings.module, root, toolchain)?;
+    assemble(&read_sources(&root.join("www"))?, &bindings, edition)
 }
 
 /// The folder that holds the finished page.
@@ -25,14 +37,28 @@ pub(crate) fn folder(root: &Path) -> PathBuf {
 }
 
 fn read_sources(www: &Path) -> Result<Sources> {
-    let read = |name: &str| {
+    let bytes = |name: &str| {
         let path = www.join(name);
-        fs::read_to_string(&path).with_context(|| {
+        fs::read(&path).with_context(|| {
             format!("{} cannot be read; the page is made from it", path.display())
         })
     };
+    let read = |name: &str| {
+        String::from_utf8(bytes(name)?).with_context(|| format!("www/{name} is no text"))
+    };
     let index = read("index.html")?;
     let styles = style_paths(&index)?.into_iter().map(read).collect::<Result<_>>()?;
-    let icon = read("icon.svg")?.into_bytes();
-    Ok(Sources { styles, boot: read("boot.js")?, icon, index })
+    let icon = |name: &str| bytes(&format!("icons/{name}"));
+    Ok(Sources {
+        styles,
+        boot: read("boot.js")?,
+        offline: read("offline.js")?,
+        unpack: read("unpack.js")?,
+        old: read("old.js")?,
+        worker: read("sw.js")?,
+        manifest: read("noseward.webmanifest")?,
+        icon: bytes("icon.svg")?,
+        icons: ICONS.into_iter().map(icon).collect::<Result<_>>()?,
+        index,
+    })
 }

@@ -3,7 +3,7 @@
 use crate::browsers::{self, Chromium};
 use crate::command::{cargo, run};
 use crate::toolchain::{self, TARGET, Toolchain};
-use crate::{axe, bundle, serve, sizes};
+use crate::{axe, bundle, reproducible, serve, sizes};
 use anyhow::Result;
 use std::path::{Path, PathBuf};
 use std::process::Command;
@@ -18,6 +18,7 @@ pub(crate) fn everything(root: &Path) -> Result<()> {
     let tools = PageTools::prepare(root)?;
     code(root, toolchain)?;
     built_page(root, &tools, &[])?;
+    reproducible(root, toolchain)?;
     println!("\nAll checks passed.");
     Ok(())
 }
@@ -40,6 +41,20 @@ pub(crate) fn page(root: &Path, filter: &[&str]) -> Result<()> {
     built_page(root, &tools, filter)?;
     println!("\nAll checks of the page passed.");
     Ok(())
+}
+
+/// Builds the page, and once more elsewhere.
+pub(crate) fn twice(root: &Path) -> Result<()> {
+    heading("build");
+    bundle::build(root)?;
+    reproducible(root, toolchain::find()?)?;
+    println!("\nBoth builds are the same.");
+    Ok(())
+}
+
+fn reproducible(root: &Path, toolchain: Toolchain) -> Result<()> {
+    heading("the same page once more, elsewhere and from nothing");
+    reproducible::check(root, toolchain)
 }
 
 /// What the page tests need beside Rust.

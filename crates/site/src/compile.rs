@@ -1,8 +1,9 @@
 //! Compiles the page's crate to WebAssembly.
 
-use crate::command::{cargo, forget_package, run};
+use crate::command::{cargo, forget_package, output, run};
 use crate::toolchain::{TARGET, Toolchain};
-use anyhow::Result;
+use anyhow::{Context, Result, ensure};
+use std::env;
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
@@ -16,7 +17,13 @@ pub(crate) fn compile(root: &Path, toolchain: Toolchain) -> Result<PathBuf> {
         Toolchain::Debian => (debian_cargo(root), "web-debian"),
     };
     let folder = root.join("target").join(folder);
+    let flags: Vec<String> = machine_paths(root, toolchain)?
+        .iter()
+        .map(|(path, name)| format!("--remap-path-prefix={path}={name}"))
+        .collect();
     command
+        // Separated as cargo wants it, so that a path may hold spaces.
+        .env("CARGO_ENCODED_RUSTFLAGS", flags.join("\u{1f}"))
         .args(["build", "--locked", "--release", "--package", "noseward-web"])
         .args(["--target", TARGET, "--target-dir"])
         .arg(&folder);
@@ -40,4 +47,79 @@ fn debian_cargo(root: &Path) -> Command {
         .env_remove("LD_LIBRARY_PATH");
     forget_package(&mut command);
     command
+}
+
+/// Folders of this machine, which the compiler would write into the module for messages,
+/// and what it writes in their place. Of two that fit, the compiler takes the last. They
+/// are long and the others relative, so that a folder `/app` is not found in `src/app/`.
+fn machine_paths(
+    root: &Path,
+    toolchain: Toolchain,
+) -> Result<Vec<(String, &'static str)>> {
+    let text = |path: &Path| {
+        let text = path.to_str().map(str::to_owned);
+        text.with_context(|| format!("the path {} is no text", path.display()))
+    };
+    let mut rustc = match toolchain {
+        Toolchain::Active => {
+            Command::new(env::var_os("RUSTC").unwrap_or_else(|| "rustc".into()))
+        }
+        Toolchain::Debian => Command::new("/usr/bin/rustc"),
+    };
+    if toolchain == Toolchain::Debian {
+        rustc.env_remove("LD_LIBRARY_PATH");
+    }
+    let sysroot = output(rustc.args(["--print", "sysroot"]))
+        .context("the compiler does not say where it lies (rustc --print sysroot)")?;
+    Ok(vec![
+        (format!("{sysroot}/lib/rustlib/src/rust/"), "rustc/"),
+        (format!("{}/registry/", text(&cargo_home()?)?), "cargo/"),
+        (format!("{}/crates/", text(root)?), "noseward/"),
+    ])
+}
+
+fn cargo_home() -> Result<PathBuf> {
+    if let Some(home) = env::var_os("CARGO_HOME").filter(|home| !home.is_empty()) {
+        return Ok(PathBuf::from(home));
+    }
+    let home = env::home_dir().context("there is no home folder; set CARGO_HOME")?;
+    Ok(home.join(".cargo"))
+}
+
+/// Fails when a folder of this machine stands in the module: another machine would then
+/// make another module, and every visitor could read it.
+pub(crate) fn check_no_machine_path(
+    module: &[u8],
+    root: &Path,
+    toolchain: Toolchain,
+) -> Result<()> {
+    for (path, _) in machine_paths(root, toolchain)? {
+        ensure!(
+            !contains(module, path.as_bytes()),
+            "the module contains the path {path} of this machine; see `machine_paths` in \
+             crates/site/src/compile.rs"
+        );
+    }
+    Ok(())
+}
+
+fn contains(bytes: &[u8], part: &[u8]) -> bool {
+    bytes.windows(part.len()).any(|window| window == part)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_path_of_this_machine_is_found_in_a_module() {
+        let root = Path::new("/some/where/noseward");
+        let check =
+            |module: &[u8]| check_no_machine_path(module, root, Toolchain::Active);
+        check(b"\0asm noseward/web/src/lib.rs").unwrap();
+        let error = check(b"\0asm /some/where/noseward/crates/web").unwrap_err();
+        assert!(error.to_string().contains("/some/where/noseward"), "{error}");
+        let registry = cargo_home().unwrap().join("registry/src");
+        assert!(check(registry.to_str().unwrap().as_bytes()).is_err());
+    }
 }

@@ -7,6 +7,7 @@
 //! cargo run -- test                every check, as the continuous integration runs it
 //! cargo run -- test unit           the checks that need no page
 //! cargo run -- test page [filter]  the page, its size, its tests in a browser
+//! cargo run -- test twice          whether two builds give the same page
 //! cargo run -- bench               the measurements
 //! ```
 
@@ -23,9 +24,12 @@ mod command;
 mod compile;
 mod debian;
 mod dist;
+mod edition;
 mod names;
 mod policy;
+mod reproducible;
 mod serve;
+mod single;
 mod sizes;
 mod toolchain;
 
@@ -39,6 +43,7 @@ usage: cargo run                        build the page and serve it on 127.0.0.1
        cargo run -- test                run every check
        cargo run -- test unit           run the checks that need no page
        cargo run -- test page [filter]  build the page, weigh it, test it in a browser
+       cargo run -- test twice          see whether two builds give the same page
        cargo run -- bench               measure";
 
 fn main() -> ExitCode {
@@ -54,6 +59,7 @@ fn main() -> ExitCode {
         ["test"] => checks::everything(root),
         ["test", "unit"] => checks::unit(root),
         ["test", "page", filter @ ..] => checks::page(root, filter),
+        ["test", "twice"] => checks::twice(root),
         ["bench"] => benches::run_all(root),
         ["help" | "--help" | "-h"] => {
             println!("{USAGE}");

@@ -83,7 +83,13 @@ fn headers(path: &str) -> Vec<(HeaderName, &'static str)> {
         (header::CONTENT_SECURITY_POLICY, CONTENT_SECURITY_POLICY),
         (header::X_CONTENT_TYPE_OPTIONS, "nosniff"),
         (header::CACHE_CONTROL, caching),
+        // A learning platform may show the page in a frame that counts as nobody's: its
+        // scripts and the module are then asked for from elsewhere.
+        (header::ACCESS_CONTROL_ALLOW_ORIGIN, "*"),
     ];
+    if path.ends_with(".webmanifest") {
+        headers.push((header::CONTENT_TYPE, "application/manifest+json"));
+    }
     if path.ends_with(".ts") {
         // The usual tables take TypeScript for a film.
         headers.push((header::CONTENT_TYPE, "text/plain; charset=utf-8"));
@@ -156,15 +162,17 @@ mod tests {
     #[test]
     fn only_hashed_names_are_kept_for_long() {
         let kept = |path| value(path, &header::CACHE_CONTROL).unwrap();
-        for path in ["/", "/index.html", "/noseward.js", "/noseward.d.ts"] {
+        for path in ["/", "/index.html", "/sw.js", "/noseward.html", "/noseward.d.ts"] {
             assert_eq!(kept(path), "no-cache", "{path}");
         }
         assert!(kept("/noseward-0123456789abcdef.wasm").contains("immutable"));
     }
 
     #[test]
-    fn every_file_goes_out_with_the_policy() {
+    fn every_file_goes_out_with_the_policy_and_for_every_frame() {
         for path in ["/", "/noseward-0123456789abcdef.wasm"] {
+            let allowed = value(path, &header::ACCESS_CONTROL_ALLOW_ORIGIN);
+            assert_eq!(allowed, Some("*"));
             let policy = value(path, &header::CONTENT_SECURITY_POLICY);
             assert_eq!(policy, Some(CONTENT_SECURITY_POLICY));
             let sniffing = value(path, &header::X_CONTENT_TYPE_OPTIONS);
@@ -173,9 +181,11 @@ mod tests {
     }
 
     #[test]
-    fn types_go_out_as_text() {
+    fn types_go_out_as_text_and_the_manifest_as_one() {
         let kind = |path| value(path, &header::CONTENT_TYPE);
         assert_eq!(kind("/noseward.d.ts"), Some("text/plain; charset=utf-8"));
+        let manifest = kind("/noseward-0123456789abcdef.webmanifest");
+        assert_eq!(manifest, Some("application/manifest+json"));
         assert_eq!(kind("/index.html"), None);
     }
 }

@@ -1,0 +1,81 @@
+//! The ways out of this computer that need nothing but eyes, a pencil or a phone.
+
+use maud::{Markup, PreEscaped, html};
+use noseward_link as link;
+
+use super::Region;
+use crate::app::State;
+
+/// What only has to be right when somebody looks at it or prints it: a symbol takes longer
+/// to work out than all the rest of the page.
+pub(super) fn regions(state: &State) -> Vec<Region> {
+    super::regions([("share", panel(state)), ("handout", handout(state))])
+}
+
+/// Under Share: link, code, symbol, file, paper.
+fn panel(state: &State) -> Markup {
+    let code = link::code(&state.design);
+    html! {
+        p class="menu__title" { "A code to write down, and to type under Open" }
+        (rows(&code))
+        p class="share__hint" {
+            "Capital letters or small, spaces or none: all the same. The last character of \
+             each row finds slips."
+        }
+        @if let Some(symbol) = symbol(state, &code) {
+            p class="menu__title" { (symbol_title(state)) }
+            div class="share__symbol" { (symbol) }
+        }
+        @if let Some(address) = &state.address {
+            p class="menu__title" { label for="share-link" { "The link" } }
+            input class="notice__link" id="share-link" type="text" readonly
+                value=(format!("{address}#{}", link::hash(&state.design)));
+        }
+        div class="share__buttons" {
+            button type="button" class="button" id="print" data-action="print" { "Print" }
+            button type="button" class="button" id="save-too" data-action="save" {
+                "Save as a file"
+            }
+        }
+    }
+}
+
+/// On paper: the symbol with the code beside it.
+fn handout(state: &State) -> Markup {
+    let code = link::code(&state.design);
+    html! {
+        @if let Some(symbol) = symbol(state, &code) { (symbol) }
+        div {
+            p {
+                strong { "To open this rocket again: " }
+                @if state.address.is_some() {
+                    "point a phone at the symbol, or open Noseward and type this code \
+                     under Open."
+                } @else {
+                    "open Noseward and type this code under Open."
+                }
+            }
+            (rows(&code))
+        }
+    }
+}
+
+fn rows(code: &str) -> Markup {
+    html! {
+        div class="share__code" tabindex="0" aria-label="The code" role="group" {
+            ol { @for row in code.lines() { li { (row) } } }
+        }
+    }
+}
+
+fn symbol(state: &State, code: &str) -> Option<Markup> {
+    noseward_drawing::qr(state.address.as_deref(), code).map(PreEscaped)
+}
+
+fn symbol_title(state: &State) -> &'static str {
+    if state.address.is_some() {
+        "Or point a phone or tablet at this"
+    } else {
+        "Or read the code with a phone"
+    }
+}
