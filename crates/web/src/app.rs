@@ -381,6 +381,17 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
                 vec![Effect::Redraw]
             }
         },
+        Msg::FileTooLarge { bytes } => {
+            // Saturates, which is large enough.
+            #[expect(
+                clippy::cast_possible_truncation,
+                clippy::cast_sign_loss,
+                reason = "saturates"
+            )]
+            let bytes = bytes as usize;
+            state.notice = Some(Notice::FileFault(link::FileError::TooLarge { bytes }));
+            vec![Effect::Redraw]
+        }
         Msg::HashChanged(hash) => hash_changed(state, &hash),
         Msg::KeepThis => keeping::keep_this(state),
         Msg::BackToMine => keeping::back_to_kept(state),
@@ -421,7 +432,8 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
             state.notice = Some(Notice::KeepsNothing);
             vec![Effect::Redraw]
         }
-        Msg::Resized { width_px, height_px, graph_px } => {
+        Msg::Resized { width_px, height_px, graph_px, window_px } => {
+            state.computer.window_px = window_px;
             state.sheet_px = (width_px, height_px);
             state.graph_px = graph_px;
             vec![Effect::Redraw]
@@ -650,23 +662,12 @@ fn hash_changed(state: &mut State, hash: &str) -> Vec<Effect> {
     }
 }
 
-/// A file's or a pasted text; of a cut link what arrived.
+/// A file's, or a pasted or typed text; of a cut link what arrived.
 fn open_text(text: &str) -> Result<(Design, Notice), link::FileError> {
-    match link::open_file(text) {
-        Ok(design) => Ok((design, Notice::Opened)),
-        Err(error) => {
-            let links = text.match_indices('#').map(|(i, _)| &text[i..]);
-            let cut = std::iter::once(text).chain(links).find_map(|candidate| {
-                match link::open_hash(candidate) {
-                    link::Opened::Partial { design, missing } => {
-                        Some((design, Notice::LinkCut(missing)))
-                    }
-                    _ => None,
-                }
-            });
-            cut.ok_or(error)
-        }
-    }
+    Ok(match link::open_text(text)? {
+        link::Text::Design { design, .. } => (design, Notice::Opened),
+        link::Text::Partial { design, missing } => (design, Notice::LinkCut(missing)),
+    })
 }
 
 /// Every example and bottle, as the menu offers them.

@@ -200,16 +200,27 @@ impl Page {
         }
     }
 
+    /// Code and symbol of the present rocket.
+    fn draw_share(self: &Rc<Self>) {
+        for region in crate::views::share_regions(&self.state.borrow()) {
+            report(self.screen.show(region.id, &region.markup));
+        }
+    }
+
     /// What is printed is all in view.
     fn prepare_print(self: &Rc<Self>) {
         report(self.screen.open_readings());
         self.send(Msg::GraphsInView(true));
         self.draw_later();
+        self.draw_share();
     }
 
     fn pause(self: &Rc<Self>) {
         self.send(Msg::Paused);
         self.send(Msg::Slice);
+        if self.screen.is_open("share") {
+            self.draw_share();
+        }
         let words = crate::views::spoken(&self.state.borrow());
         report(self.screen.speak(&words));
     }
@@ -229,7 +240,8 @@ impl Page {
         };
         if known != (sheet_px, graph_px) {
             let (width_px, height_px) = sheet_px;
-            self.send(Msg::Resized { width_px, height_px, graph_px });
+            let window_px = computer::window_px(&self.window);
+            self.send(Msg::Resized { width_px, height_px, graph_px, window_px });
         }
     }
 

@@ -8,6 +8,7 @@ mod field;
 mod menus;
 mod notice;
 mod readings;
+mod share;
 mod steps;
 
 use noseward_drawing::{LabelStyle, Sheet, rocket, svg_document, svg_group};
@@ -132,6 +133,11 @@ pub(crate) fn later_regions(state: &State) -> Vec<Region> {
 fn regions<const N: usize>(list: [(&'static str, maud::Markup); N]) -> Vec<Region> {
     let regions = list.into_iter();
     regions.map(|(id, markup)| Region { id, markup: markup.into_string() }).collect()
+}
+
+/// The ways out of this computer, worked out when somebody looks at them.
+pub(crate) fn share_regions(state: &State) -> Vec<Region> {
+    share::regions(state)
 }
 
 /// The short sentence that is spoken once typing pauses.

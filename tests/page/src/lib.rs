@@ -20,6 +20,7 @@ mod axe;
 mod driver;
 mod page;
 mod settings;
+mod tabs;
 
 pub use anyhow::Result;
 pub use axe::Violation;

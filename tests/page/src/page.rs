@@ -405,7 +405,7 @@ impl Page {
         Violation::all(&self.run(axe::RUN).await?)
     }
 
-    fn session(&self) -> &thirtyfour::WebDriver {
+    pub(crate) fn session(&self) -> &thirtyfour::WebDriver {
         &self.browser.session
     }
 

@@ -75,7 +75,9 @@ async fn no_text_that_is_typed_becomes_markup() -> Result<()> {
     let before = page.eval(FOREIGN).await?;
     // Set at once and told as typing is told: keys would take minutes.
     let fields = page
-        .eval("[...document.querySelectorAll('input[data-field]')].map(field => field.id)")
+        .eval(
+            "[...document.querySelectorAll('input[data-field]')].map(field => field.id)",
+        )
         .await?;
     let fields: Vec<String> = serde_json::from_value(fields)?;
     assert!(fields.len() > 20, "{fields:?}");
@@ -131,7 +133,8 @@ async fn no_file_and_no_pasted_text_becomes_markup() -> Result<()> {
                 json!(pasted)
             ))
             .await?;
-            page.wait_until("document.getElementById('notice').innerText.length > 5").await?;
+            page.wait_until("document.getElementById('notice').innerText.length > 5")
+                .await?;
             assert_unharmed(&page, &before, &pasted).await?;
         }
     }
@@ -152,7 +155,9 @@ async fn a_file_of_nonsense_or_of_great_size_says_so_and_loses_nothing() -> Resu
              input.dispatchEvent(new Event('change', {{ bubbles: true }}));"
         )
     };
-    for content in ["new Uint8Array(70000).fill(255)", "'['.repeat(200000)", "'9'.repeat(3e7)"] {
+    for content in
+        ["new Uint8Array(70000).fill(255)", "'['.repeat(200000)", "'9'.repeat(3e7)"]
+    {
         page.run(&give(content)).await?;
         page.wait_until(
             "document.getElementById('notice').innerText.includes('could not be opened')",

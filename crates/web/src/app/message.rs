@@ -67,6 +67,10 @@ pub(crate) enum Msg {
     Save,
     /// A file's or a pasted text.
     OpenText(String),
+    /// A file is too large to be read at all.
+    FileTooLarge {
+        bytes: f64,
+    },
     /// The address bar holds something else.
     HashChanged(String),
     /// The rocket from the link takes the place of the kept one.
@@ -98,6 +102,7 @@ pub(crate) enum Msg {
         width_px: f64,
         height_px: f64,
         graph_px: f64,
+        window_px: (u32, u32),
     },
     /// There is time to work out a little more of the uncertainty.
     Slice,

@@ -672,6 +672,7 @@ mod markup {
     fn everything(state: &State) -> String {
         let mut outputs = views::outputs(state);
         outputs.regions.extend(views::later_regions(state));
+        outputs.regions.extend(views::share_regions(state));
         let mut all = views::steps(state).into_string();
         all += &views::start_menu().into_string();
         all += &outputs.regions.iter().map(|r| r.markup.as_str()).collect::<String>();

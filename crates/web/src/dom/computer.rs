@@ -10,6 +10,17 @@ use crate::app::{Computer, Way};
 
 /// What can be seen without trying anything.
 pub(super) fn look(window: &Window) -> Computer {
+    let mut computer = Computer::default();
+    // A parent of another origin may not be looked at; that it is there can be seen.
+    computer.framed = window.parent().ok().flatten().is_some_and(|p| p != *window);
+    computer.window_px = window_px(window);
+    computer.served = super::address::is_served(window);
+    computer.offline = window.document().and_then(|d| offline(&d));
+    computer
+}
+
+/// Width and height of the window in pixels.
+pub(super) fn window_px(window: &Window) -> (u32, u32) {
     let pixels = |size: Result<JsValue, JsValue>| {
         let size = size.ok().and_then(|v| v.as_f64()).unwrap_or(0.0);
         // Saturates; windows are smaller.
@@ -21,13 +32,7 @@ pub(super) fn look(window: &Window) -> Computer {
         let size = size as u32;
         size
     };
-    let mut computer = Computer::default();
-    // A parent of another origin may not be looked at; that it is there can be seen.
-    computer.framed = window.parent().ok().flatten().is_some_and(|p| p != *window);
-    computer.window_px = (pixels(window.inner_width()), pixels(window.inner_height()));
-    computer.served = super::address::is_served(window);
-    computer.offline = window.document().and_then(|d| offline(&d));
-    computer
+    (pixels(window.inner_width()), pixels(window.inner_height()))
 }
 
 /// Whether the page starts without a network, as the script that loaded the module has

@@ -2,6 +2,7 @@
 
 use std::rc::Rc;
 
+use noseward_link as link;
 use noseward_stability::{Field, Part, Quantity, Resolution};
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::{JsFuture, spawn_local};
@@ -143,6 +144,11 @@ fn resolution(page: &Rc<Page>) -> Resolution {
 
 fn open_file(page: &Rc<Page>, input: &HtmlInputElement) {
     let Some(file) = input.files().and_then(|files| files.get(0)) else { return };
+    if file.size() > link::FILE_BYTES as f64 {
+        input.set_value("");
+        page.send(Msg::FileTooLarge { bytes: file.size() });
+        return;
+    }
     // So that choosing the same file again is a change again.
     let page = Rc::clone(page);
     let input = input.clone();
@@ -160,6 +166,9 @@ fn left(page: &Rc<Page>, event: &Event) {
 }
 
 fn click(page: &Rc<Page>, event: &Event) {
+    if target(event).is_some_and(|e| e.id() == "share-button") {
+        page.draw_share();
+    }
     report(page.screen.close_menus_but(target(event).as_ref()));
     if let Some((element, action)) = around(event, "data-action") {
         if action == "open-pasted" {

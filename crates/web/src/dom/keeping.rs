@@ -158,20 +158,23 @@ async fn delete_copies(window: &Window) -> Result<usize, JsValue> {
     if workers.is_undefined() {
         return Ok(0);
     }
-    // Only the one that looks after this page: others may lie on the same server.
+    // Only what belongs to this page: other copies may lie in folders of one server.
+    let mut ours = String::from("noseward ");
     let registration = JsFuture::from(workers.get_registration()).await?;
     if let Ok(registration) = registration.dyn_into::<ServiceWorkerRegistration>() {
+        // As the service worker names its caches.
+        ours = format!("noseward {} ", registration.scope());
         JsFuture::from(registration.unregister()?).await?;
     }
     let caches = window.caches()?;
-    for name in copies(&caches).await? {
+    for name in copies(&caches, &ours).await? {
         JsFuture::from(caches.delete(&name)).await?;
     }
-    Ok(copies(&caches).await?.len())
+    Ok(copies(&caches, &ours).await?.len())
 }
 
-async fn copies(caches: &CacheStorage) -> Result<Vec<String>, JsValue> {
+async fn copies(caches: &CacheStorage, ours: &str) -> Result<Vec<String>, JsValue> {
     let names: js_sys::Array = JsFuture::from(caches.keys()).await?.dyn_into()?;
     let names = names.iter().filter_map(|name| name.as_string());
-    Ok(names.filter(|name| name.starts_with("noseward")).collect())
+    Ok(names.filter(|name| name.starts_with(ours)).collect())
 }

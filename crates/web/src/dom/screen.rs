@@ -265,6 +265,12 @@ impl Screen {
         Ok(())
     }
 
+    /// Whether the menu around an element is open.
+    pub(super) fn is_open(&self, id: &str) -> bool {
+        let menu = self.element(id).ok().and_then(|e| e.closest("details[open]").ok()?);
+        menu.is_some()
+    }
+
     /// Closes something that stands open until the page is ready.
     pub(super) fn fold(&self, id: &str) -> Result<(), JsValue> {
         self.element(id)?.remove_attribute("open")

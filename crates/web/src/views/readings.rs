@@ -1,6 +1,7 @@
 //! What was found, as the strip, in words and as a table.
 
 use maud::{Markup, html};
+use noseward_link::defused;
 use noseward_stability::{Design, Figures, Nearer, Units};
 
 use super::steps::part_name;
@@ -184,7 +185,8 @@ pub(super) fn as_table(state: &State) -> Markup {
             tbody {
                 @for part in &figures.parts {
                     tr {
-                        th scope="row" { (part_name(design, part.part)) }
+                        // The table may be copied into a spreadsheet.
+                        th scope="row" { (defused(&part_name(design, part.part))) }
                         td { (units.mass(rounded_mass(part.mass.mass_kg * GRAMS))) }
                         td { (length(part.mass.centre_m)) }
                         td { (format!("{:.2}", part.normal_force_slope_per_rad + 0.0)) }
