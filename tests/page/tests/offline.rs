@@ -133,8 +133,12 @@ async fn add_headers(request: Request, next: Next) -> axum::response::Response {
         })
     });
     let caching = if hashed { "max-age=31536000, immutable" } else { "no-cache" };
+    let is_text = request.uri().path().ends_with(".ts");
     let mut response = next.run(request).await;
     let headers = response.headers_mut();
+    if is_text {
+        headers.insert(header::CONTENT_TYPE, HeaderValue::from_static("text/plain"));
+    }
     headers.insert(header::CACHE_CONTROL, HeaderValue::from_static(caching));
     headers.insert(header::ACCESS_CONTROL_ALLOW_ORIGIN, HeaderValue::from_static("*"));
     response
@@ -494,6 +498,28 @@ async fn a_module_that_does_not_arrive_is_told() -> Result<()> {
 }
 
 #[tokio::test]
+async fn a_script_that_never_comes_is_told_by_the_styles_alone() -> Result<()> {
+    let site = Site::start("late")?;
+    let path = site.folder.join("index.html");
+    let index = fs::read_to_string(&path)?;
+    let (before, boot) = index.split_once("<script type=\"module\"").expect("it boots");
+    let (_, after) = boot.split_once("</script>").expect("the element ends");
+    fs::write(path, format!("{before}{after}"))?;
+    let page = Page::unopened(1280, 800).await?;
+    go(&page, &site.address).await?;
+    page.element(".late").await?;
+    let visibility = "getComputedStyle(document.querySelector('.late')).visibility";
+    let late = "document.querySelector('.late').getAnimations()[0]";
+    assert_eq!(page.eval(&format!("{late}.effect.getTiming().delay")).await?, 12_000);
+    page.run(&format!("{late}.currentTime = 11_999")).await?;
+    assert_eq!(page.eval(visibility).await?, "hidden");
+    page.run(&format!("{late}.finish()")).await?;
+    assert_eq!(page.eval(visibility).await?, "visible");
+    page.screenshot("late").await?;
+    Ok(())
+}
+
+#[tokio::test]
 async fn without_scripts_the_page_can_be_read() -> Result<()> {
     let page = Page::unopened(1280, 800).await?;
     page.cdp("Emulation.setScriptExecutionDisabled", json!({ "value": true })).await?;
@@ -530,23 +556,37 @@ async fn the_page_works_in_a_frame_that_belongs_to_nobody() -> Result<()> {
     Ok(())
 }
 
+/// Calls a module whose one function is the instruction `unreachable`.
+const CRASH: &str = "
+    const bytes = [0, 97, 115, 109, 1, 0, 0, 0, 1, 4, 1, 96, 0, 0, 3, 2, 1, 0,
+        7, 5, 1, 1, 102, 0, 0, 10, 5, 1, 3, 0, 0, 11];
+    const module = new WebAssembly.Module(new Uint8Array(bytes));
+    new WebAssembly.Instance(module).exports.f();";
+
 #[tokio::test]
 async fn a_crash_shows_the_way_out_once() -> Result<()> {
     let page = Page::open(1280, 800).await?;
     page.run("document.getElementById('crash-link').href = '#r1.rescued'").await?;
-    // What a module throws when it comes upon `unreachable`.
-    let crash = "new WebAssembly.RuntimeError('unreachable')";
     page.run("setTimeout(() => { throw new Error('no crash of the module') })").await?;
     page.eval("new Promise(resolve => setTimeout(resolve))").await?;
     assert_eq!(page.eval("document.getElementById('crash').hidden").await?, true);
-    page.run(&format!("Promise.reject({crash})")).await?;
+    page.run(&format!("setTimeout(async () => {{ {CRASH} }})")).await?;
     page.wait_until("document.documentElement.dataset.state === 'crashed'").await?;
     assert_eq!(page.focused_id().await?, "crash");
     assert_eq!(page.eval("location.hash").await?, "#r1.rescued");
     page.screenshot("crash").await?;
     page.run("document.getElementById('steps').focus()").await?;
-    page.run(&format!("setTimeout(() => {{ throw {crash} }})")).await?;
+    page.run(&format!("setTimeout(() => {{ {CRASH} }})")).await?;
     page.eval("new Promise(resolve => setTimeout(resolve))").await?;
     assert_eq!(page.focused_id().await?, "steps", "told once");
+    Ok(())
+}
+
+#[tokio::test]
+async fn a_crash_outside_a_promise_shows_the_way_out_too() -> Result<()> {
+    let page = Page::open(1280, 800).await?;
+    page.run(&format!("setTimeout(() => {{ {CRASH} }})")).await?;
+    page.wait_until("document.documentElement.dataset.state === 'crashed'").await?;
+    assert_eq!(page.eval("document.getElementById('crash').hidden").await?, false);
     Ok(())
 }
