@@ -511,7 +511,7 @@ async fn a_script_that_never_comes_is_told_by_the_styles_alone() -> Result<()> {
     let visibility = "getComputedStyle(document.querySelector('.late')).visibility";
     let late = "document.querySelector('.late').getAnimations()[0]";
     assert_eq!(page.eval(&format!("{late}.effect.getTiming().delay")).await?, 12_000);
-    page.run(&format!("{late}.currentTime = 11_999")).await?;
+    page.run(&format!("{late}.pause(); {late}.currentTime = 11_999;")).await?;
     assert_eq!(page.eval(visibility).await?, "hidden");
     page.run(&format!("{late}.finish()")).await?;
     assert_eq!(page.eval(visibility).await?, "visible");
@@ -527,10 +527,7 @@ async fn without_scripts_the_page_can_be_read() -> Result<()> {
     page.screenshot("no-scripts").await?;
     assert!(page.text("#sheet").await?.contains("scripts"));
     assert!(page.text(".footer").await?.contains("Version"));
-    assert!(
-        page.text(".governing").await?.contains("do not")
-            || page.text(".governing").await?.contains("does not")
-    );
+    assert!(page.text(".governing").await?.contains("This page does not"));
     Ok(())
 }
 
