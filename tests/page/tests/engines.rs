@@ -146,7 +146,7 @@ async fn the_link_opens_elsewhere(page: &Page) -> Result<()> {
     let other = Page::unopened_in(page.engine(), Storage::Allowed, TELEPHONE).await?;
     other.goto(link).await?;
     assert_eq!(other.text("#in-words").await?, words);
-    assert_eq!(other.eval(DRAWING).await?, page.eval(DRAWING).await?);
+    assert_eq!(design(&other).await?, design(page).await?);
     assert_eq!(other.errors().await?, Vec::<String>::new());
     Ok(())
 }
