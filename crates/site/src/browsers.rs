@@ -1,38 +1,87 @@
-//! The browser of the page tests.
+//! The browsers of the page tests, one for each engine, and what drives them.
+
+mod chromium;
+mod firefox;
+mod webkit;
 
 use crate::command::find_program;
 use crate::debian;
 use anyhow::{Result, bail};
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
-/// A browser and the program that drives it.
+/// A name under which the page tests look for a program, and where it is.
+type Told = (&'static str, PathBuf);
+
+/// Every browser of the page tests.
 #[derive(Debug)]
-pub(crate) struct Chromium {
-    /// The browser.
-    pub(crate) browser: PathBuf,
-    /// Its driver, of the same version.
-    pub(crate) driver: PathBuf,
+pub(crate) struct Browsers {
+    told: Vec<Told>,
+    skipped: Vec<&'static str>,
 }
 
-/// Finds Chromium and its driver; installs them on Debian.
-pub(crate) fn find() -> Result<Chromium> {
-    if let Some(found) = on_path() {
-        return Ok(found);
+impl Browsers {
+    /// Finds the browsers and their drivers; installs on Debian what is missing.
+    pub(crate) fn prepare(root: &Path) -> Result<Self> {
+        let mut told = chromium::prepare()?;
+        told.extend(firefox::prepare(root)?);
+        let mut skipped = Vec::new();
+        if webkit::is_for_this_system() {
+            told.extend(webkit::prepare()?);
+        } else {
+            println!("(WebKitGTK runs on Linux alone: its tests are left out here)");
+            skipped.push("webkit");
+        }
+        Ok(Self { told, skipped })
     }
-    if debian::is_here() {
-        debian::install(&["chromium", "chromium-driver"])?;
-        if let Some(found) = on_path() {
+
+    /// What the page tests are told about the programs.
+    pub(crate) fn environment(&self) -> &[Told] {
+        &self.told
+    }
+
+    /// Parts of the names of tests that cannot run on this system.
+    pub(crate) fn skipped(&self) -> &[&'static str] {
+        &self.skipped
+    }
+}
+
+/// Programs a person may have under one of several names, and Debian in a package.
+struct Programs<'a> {
+    /// For each program its names, in the order in which they are looked for.
+    names: &'a [&'a [&'a str]],
+    packages: &'a [&'a str],
+    /// What to do where no package can be installed.
+    remedy: &'a str,
+}
+
+impl Programs<'_> {
+    /// The places of the programs, after installing them if one is missing.
+    fn prepare(&self) -> Result<Vec<PathBuf>> {
+        if let Some(found) = self.on_path() {
             return Ok(found);
         }
+        if debian::is_here() {
+            debian::install(self.packages)?;
+            if let Some(found) = self.on_path() {
+                return Ok(found);
+            }
+        }
+        bail!("{}", self.remedy)
     }
-    bail!(
-        "the page tests need the programs `chromium` (or `google-chrome`) and \
-         `chromedriver` of the same version on the search path; install both"
-    )
+
+    fn on_path(&self) -> Option<Vec<PathBuf>> {
+        self.names.iter().map(|names| find_program(names)).collect()
+    }
 }
 
-fn on_path() -> Option<Chromium> {
-    let browser = find_program(&["chromium", "chromium-browser", "google-chrome"])?;
-    let driver = find_program(&["chromedriver"])?;
-    Some(Chromium { browser, driver })
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn programs_are_found_only_together() {
+        let find = |names| Programs { names, packages: &[], remedy: "" }.on_path();
+        assert_eq!(find(&[&["no-such-program", "cargo"]]).unwrap().len(), 1);
+        assert!(find(&[&["cargo"], &["no-such-program"]]).is_none());
+    }
 }

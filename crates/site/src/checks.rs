@@ -1,6 +1,6 @@
 //! The checks, in the order in which they stop soonest.
 
-use crate::browsers::{self, Chromium};
+use crate::browsers::Browsers;
 use crate::command::{cargo, run};
 use crate::toolchain::{self, TARGET, Toolchain};
 use crate::{axe, bundle, reproducible, serve, sizes};
@@ -60,14 +60,14 @@ fn reproducible(root: &Path, toolchain: Toolchain) -> Result<()> {
 /// What the page tests need beside Rust.
 #[derive(Debug)]
 pub(crate) struct PageTools {
-    chromium: Chromium,
+    browsers: Browsers,
     axe: PathBuf,
 }
 
 impl PageTools {
     /// Finds the tools, and brings what is missing.
     pub(crate) fn prepare(root: &Path) -> Result<Self> {
-        Ok(Self { chromium: browsers::find()?, axe: axe::prepare(root)? })
+        Ok(Self { browsers: Browsers::prepare(root)?, axe: axe::prepare(root)? })
     }
 }
 
@@ -77,8 +77,7 @@ pub(crate) fn page_tests(root: &Path, tools: &PageTools) -> Result<Command> {
     command
         .args(["test", "--locked", "--package", PAGE_TESTS])
         .env("NOSEWARD_PAGE", serve::in_background(root)?)
-        .env("NOSEWARD_CHROMIUM", &tools.chromium.browser)
-        .env("NOSEWARD_CHROMEDRIVER", &tools.chromium.driver)
+        .envs(tools.browsers.environment().iter().map(|(name, path)| (name, path)))
         .env("NOSEWARD_AXE", &tools.axe);
     Ok(command)
 }
@@ -134,18 +133,20 @@ fn built_page(root: &Path, tools: &PageTools, filter: &[&str]) -> Result<()> {
 
     heading("page tests");
     run(
-        page_tests(root, tools)?.args(test_arguments(filter)),
+        page_tests(root, tools)?.args(test_arguments(filter, tools.browsers.skipped())),
         "a failed test is named above; pictures and logs are in target/page-tests/",
     )
 }
 
-/// The filter, and at most two browsers at once: more only wait for each other.
-fn test_arguments<'a>(filter: &[&'a str]) -> Vec<&'a str> {
+/// The filter, and at most two browsers at once: more only wait for each other. Tests
+/// with one of the `skipped` in their name are left out.
+fn test_arguments<'a>(filter: &[&'a str], skipped: &[&'a str]) -> Vec<&'a str> {
     let mut arguments = filter.to_vec();
     if !filter.contains(&"--") {
         arguments.push("--");
     }
     arguments.push("--test-threads=2");
+    arguments.extend(skipped.iter().flat_map(|name| ["--skip", name]));
     arguments
 }
 
@@ -155,12 +156,12 @@ mod tests {
 
     #[test]
     fn a_filter_stands_before_the_options_of_the_test_program() {
-        assert_eq!(test_arguments(&[]), ["--", "--test-threads=2"]);
-        assert_eq!(test_arguments(&["link"]), ["link", "--", "--test-threads=2"]);
+        assert_eq!(test_arguments(&[], &[]), ["--", "--test-threads=2"]);
+        assert_eq!(test_arguments(&["link"], &[]), ["link", "--", "--test-threads=2"]);
         let own = ["link", "--", "--nocapture"];
         assert_eq!(
-            test_arguments(&own),
-            ["link", "--", "--nocapture", "--test-threads=2"]
+            test_arguments(&own, &["webkit"]),
+            ["link", "--", "--nocapture", "--test-threads=2", "--skip", "webkit"]
         );
     }
 }

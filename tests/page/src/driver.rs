@@ -1,8 +1,9 @@
 //! Starts a browser and the program that drives it, and ends both.
 
+use crate::display::Display;
+use crate::engine::{Engine, FIREFOX_WINDOW, Storage, WEBKIT_WINDOW};
 use crate::settings;
 use anyhow::{Context, Result, bail, ensure};
-use serde_json::{Value, json};
 use std::fs::{self, File};
 use std::io::{self, Read, Write};
 use std::net::{Ipv4Addr, TcpListener, TcpStream};
@@ -22,29 +23,20 @@ const PAUSE: Duration = Duration::from_millis(50);
 /// A port that was free may be gone when the driver opens it.
 const ATTEMPTS: u32 = 3;
 
-const FLAGS: [&str; 9] = [
-    "--headless",
-    "--no-sandbox",
-    "--disable-gpu",
-    "--disable-quic",
-    "--no-first-run",
-    "--disable-background-networking",
-    "--disable-component-update",
-    "--disable-sync",
-    // The shared memory of a container may be too small for a browser.
-    "--disable-dev-shm-usage",
-];
-
 /// A browser with a profile of its own.
 ///
-/// Dropping it closes the browser, then its fields in their order end the driver
-/// and remove the profile.
+/// Dropping it closes the browser, then its fields in their order end the driver,
+/// switch off the screen and remove the profile.
 #[derive(Debug)]
 pub(crate) struct Browser {
     /// The session in which commands are sent.
     pub(crate) session: WebDriver,
+    /// What runs and shows the page.
+    pub(crate) engine: Engine,
     driver: Driver,
-    log: PathBuf,
+    /// What the driver and the browser have written.
+    pub(crate) log: PathBuf,
+    _display: Option<Display>,
     _profile: Profile,
 }
 
@@ -65,27 +57,33 @@ impl Drop for Browser {
 
 impl Browser {
     /// Starts a browser that knows nothing of earlier ones.
-    pub(crate) async fn start() -> Result<Self> {
+    pub(crate) async fn start(engine: Engine, storage: Storage) -> Result<Self> {
         for _ in 1..ATTEMPTS {
-            match Self::try_start().await {
+            match Self::try_start(engine, storage).await {
                 Ok(browser) => return Ok(browser),
                 Err(error) => eprintln!("trying again to start a browser: {error:#}"),
             }
         }
-        Self::try_start().await
+        Self::try_start(engine, storage).await
     }
 
-    async fn try_start() -> Result<Self> {
+    async fn try_start(engine: Engine, storage: Storage) -> Result<Self> {
         let output = settings::output_folder()?;
-        let name = unique_name();
-        let profile = Profile::new(output.join("profiles").join(&name))?;
+        let name = format!("{engine}-{}", unique_name());
+        let profile = Profile::new(output.join("profiles").join(&name), engine)?;
+        let wishes = engine.capabilities(&profile.0, storage)?;
+        let display = match engine {
+            Engine::WebKit => Some(Display::start()?),
+            Engine::Chromium | Engine::Firefox => None,
+        };
         let log = output.join(format!("driver-{name}.log"));
-        let mut driver = Driver::start(&log)?;
+        let environment = environment(&profile.0, display.as_ref());
+        let mut driver = Driver::start(engine, &log, environment)?;
         let session = driver
-            .connect(&profile.0)
+            .connect(serde_json::from_value(wishes)?)
             .await
             .with_context(|| format!("no browser; its driver wrote {}", log.display()))?;
-        Ok(Self { session, driver, log, _profile: profile })
+        Ok(Self { session, engine, driver, log, _display: display, _profile: profile })
     }
 }
 
@@ -96,15 +94,47 @@ fn unique_name() -> String {
     format!("{}-{}", process::id(), COUNT.fetch_add(1, Ordering::Relaxed))
 }
 
+/// What a browser on a screen in memory needs to know, beside what we know.
+fn environment(profile: &Path, display: Option<&Display>) -> Vec<(&'static str, String)> {
+    let Some(display) = display else { return Vec::new() };
+    let folder = profile.display().to_string();
+    vec![
+        ("DISPLAY", display.name.clone()),
+        ("GDK_BACKEND", "x11".to_owned()),
+        ("LIBGL_ALWAYS_SOFTWARE", "1".to_owned()),
+        // Its sandbox needs rights that a container does not give.
+        ("WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS", "1".to_owned()),
+        // Nothing is read from or written to the folders of whoever runs the tests.
+        ("XDG_CONFIG_HOME", folder.clone()),
+        ("XDG_CACHE_HOME", folder.clone()),
+        ("XDG_DATA_HOME", folder),
+    ]
+}
+
 /// A folder for a profile; gone when dropped.
 #[derive(Debug)]
 struct Profile(PathBuf);
 
 impl Profile {
-    fn new(path: PathBuf) -> Result<Self> {
+    fn new(path: PathBuf, engine: Engine) -> Result<Self> {
         fs::create_dir_all(&path)
             .with_context(|| format!("{} cannot be made", path.display()))?;
-        Ok(Self(path))
+        let profile = Self(path);
+        match engine {
+            Engine::Chromium => {}
+            Engine::Firefox => {
+                profile.write("chrome", "userChrome.css", FIREFOX_WINDOW)?;
+            }
+            Engine::WebKit => profile.write("gtk-3.0", "gtk.css", WEBKIT_WINDOW)?,
+        }
+        Ok(profile)
+    }
+
+    fn write(&self, folder: &str, name: &str, content: &str) -> Result<()> {
+        let folder = self.0.join(folder);
+        let written = fs::create_dir_all(&folder)
+            .and_then(|()| fs::write(folder.join(name), content));
+        written.with_context(|| format!("{} cannot be written to", folder.display()))
     }
 }
 
@@ -131,13 +161,19 @@ impl Drop for Driver {
 }
 
 impl Driver {
-    fn start(log: &Path) -> Result<Self> {
+    fn start(
+        engine: Engine,
+        log: &Path,
+        environment: Vec<(&'static str, String)>,
+    ) -> Result<Self> {
         let port = free_port()?;
-        let program = settings::driver_program();
+        let program = engine.driver();
         let file = File::create(log)
             .with_context(|| format!("{} cannot be written", log.display()))?;
         let child = Command::new(&program)
             .arg(format!("--port={port}"))
+            .args(engine.driver_arguments())
+            .envs(environment)
             .stdin(Stdio::null())
             .stdout(file.try_clone()?)
             .stderr(file)
@@ -148,9 +184,8 @@ impl Driver {
         Ok(Self { child, address: format!("http://127.0.0.1:{port}") })
     }
 
-    async fn connect(&mut self, profile: &Path) -> Result<WebDriver> {
+    async fn connect(&mut self, wishes: Capabilities) -> Result<WebDriver> {
         self.wait_for_port().await?;
-        let wishes: Capabilities = serde_json::from_value(capabilities(profile))?;
         Ok(WebDriver::new(&self.address, wishes).await?)
     }
 
@@ -190,18 +225,4 @@ fn free_port() -> Result<u16> {
     let listener = TcpListener::bind((Ipv4Addr::LOCALHOST, 0))
         .context("no free port on 127.0.0.1")?;
     Ok(listener.local_addr()?.port())
-}
-
-fn capabilities(profile: &Path) -> Value {
-    let mut flags: Vec<String> = FLAGS.map(str::to_owned).to_vec();
-    flags.push(format!("--user-data-dir={}", profile.display()));
-    let mut options = json!({ "args": flags });
-    if let Some(browser) = settings::browser_program() {
-        options["binary"] = browser.into();
-    }
-    json!({
-        "browserName": "chrome",
-        "goog:loggingPrefs": { "browser": "ALL" },
-        "goog:chromeOptions": options,
-    })
 }

@@ -1,6 +1,6 @@
 //! Drives the built page in a real browser.
 //!
-//! `cargo run -- test page` builds the page, serves it, finds the browser and runs
+//! `cargo run -- test page` builds the page, serves it, finds the browsers and runs
 //! the tests of this package; see [`Page`] for what a test can do.
 //!
 //! ```no_run
@@ -17,12 +17,16 @@
 //! ```
 
 mod axe;
+mod console;
+mod display;
 mod driver;
+mod engine;
 mod page;
 mod settings;
 mod tabs;
 
 pub use anyhow::Result;
 pub use axe::Violation;
+pub use engine::{Engine, Storage};
 pub use page::Page;
 pub use thirtyfour::{Key, TypingData};

@@ -1,17 +1,18 @@
 //! The page as a test sees it.
 
 use crate::axe::{self, Violation};
+use crate::console::Console;
 use crate::driver::Browser;
+use crate::engine::{Engine, Storage};
 use crate::settings;
 use anyhow::{Context, Result, bail, ensure};
 use serde_json::{Value, json};
 use std::fs;
 use std::path::{Path, PathBuf};
-use std::sync::Mutex;
 use std::time::{Duration, Instant};
 use thirtyfour::common::print::{PrintPage, PrintParameters};
 use thirtyfour::extensions::query::ElementQueryable;
-use thirtyfour::{BrowserLogEntry, By, Key, TypingData, WebElement};
+use thirtyfour::{By, Key, TypingData, WebElement};
 
 /// How long something may take to appear: far longer than it does, because a busy
 /// machine is no fault of the page.
@@ -28,34 +29,71 @@ const PAUSE: Duration = Duration::from_millis(25);
 pub struct Page {
     browser: Browser,
     address: String,
-    log: Mutex<Vec<BrowserLogEntry>>,
+    console: Console,
 }
 
 impl Page {
-    /// Opens the page in a window of exactly this size, in CSS pixels, and waits
-    /// until it is ready.
+    /// Opens the page in Chromium, in a window of exactly this size, in CSS pixels, and
+    /// waits until it is ready.
     ///
     /// # Errors
     ///
     /// When no browser starts, or when the page does not become ready.
     pub async fn open(viewport_width: u32, viewport_height: u32) -> Result<Self> {
-        let page = Self::unopened(viewport_width, viewport_height).await?;
+        Self::open_in(Engine::Chromium, viewport_width, viewport_height).await
+    }
+
+    /// The same in any engine.
+    ///
+    /// # Errors
+    ///
+    /// When no browser starts, when its window cannot have the size, or when the page
+    /// does not become ready.
+    pub async fn open_in(
+        engine: Engine,
+        viewport_width: u32,
+        viewport_height: u32,
+    ) -> Result<Self> {
+        let size = (viewport_width, viewport_height);
+        let page = Self::unopened_in(engine, Storage::Allowed, size).await?;
         page.goto("").await?;
         Ok(page)
     }
 
-    /// A browser that has not loaded the page yet: for a test that prepares the
+    /// Chromium that has not loaded the page yet: for a test that prepares the
     /// browser first. Continue with [`Page::visit`] or [`Page::goto`].
     ///
     /// # Errors
     ///
     /// When no browser starts.
     pub async fn unopened(viewport_width: u32, viewport_height: u32) -> Result<Self> {
+        let size = (viewport_width, viewport_height);
+        Self::unopened_in(Engine::Chromium, Storage::Allowed, size).await
+    }
+
+    /// The same in any engine, and without storage if the engine has a setting for it;
+    /// `viewport` is width and height.
+    ///
+    /// # Errors
+    ///
+    /// When the engine has no such setting, when no browser starts, or when its window
+    /// cannot have the size.
+    pub async fn unopened_in(
+        engine: Engine,
+        storage: Storage,
+        viewport: (u32, u32),
+    ) -> Result<Self> {
         let address = settings::page_address()?;
-        let browser = Browser::start().await?;
-        let page = Self { browser, address, log: Mutex::default() };
-        page.set_viewport(viewport_width, viewport_height).await?;
+        let browser = Browser::start(engine, storage).await?;
+        let page = Self { browser, address, console: Console::default() };
+        page.set_viewport(viewport.0, viewport.1).await?;
         Ok(page)
+    }
+
+    /// What runs and shows this page.
+    #[must_use]
+    pub fn engine(&self) -> Engine {
+        self.browser.engine
     }
 
     /// The address of the page, with a `/` at its end.
@@ -85,6 +123,7 @@ impl Page {
     ///
     /// When the browser cannot load it.
     pub async fn visit(&self, hash: &str) -> Result<()> {
+        self.console.collect(&self.browser).await?;
         // An address that differs in its hash alone would not be loaded again.
         self.session().goto("about:blank").await?;
         let hash = hash.trim_start_matches('#');
@@ -93,7 +132,8 @@ impl Page {
         self.session()
             .goto(&address)
             .await
-            .with_context(|| format!("{address} cannot be loaded"))
+            .with_context(|| format!("{address} cannot be loaded"))?;
+        self.console.listen(&self.browser).await
     }
 
     /// Loads another file of the page's folder, such as the types.
@@ -102,6 +142,7 @@ impl Page {
     ///
     /// When the browser cannot load it.
     pub async fn visit_file(&self, name: &str) -> Result<()> {
+        self.console.collect(&self.browser).await?;
         Ok(self.session().goto(format!("{}{name}", self.address)).await?)
     }
 
@@ -112,7 +153,9 @@ impl Page {
     ///
     /// When the page does not become ready.
     pub async fn reload(&self) -> Result<()> {
+        self.console.collect(&self.browser).await?;
         self.session().refresh().await?;
+        self.console.listen(&self.browser).await?;
         self.ready().await
     }
 
@@ -224,7 +267,13 @@ impl Page {
     pub async fn type_into(&self, css: &str, text: &str) -> Result<()> {
         let field = self.element(css).await?;
         let typed = async {
-            field.send_keys(Key::Control + "a").await?;
+            if self.engine() == Engine::WebKit {
+                // Its driver sends no shortcuts for editing.
+                let select = format!("document.querySelector({}).select()", json!(css));
+                self.session().execute(select, Vec::new()).await?;
+            } else {
+                field.send_keys(Key::Control + "a").await?;
+            }
             match text {
                 "" => field.send_keys(Key::Delete).await,
                 text => field.send_keys(text).await,
@@ -257,8 +306,11 @@ impl Page {
     ///
     /// # Errors
     ///
-    /// When the browser refuses.
+    /// When the browser refuses, or when its window cannot have the size.
     pub async fn set_viewport(&self, width: u32, height: u32) -> Result<()> {
+        if self.engine() != Engine::Chromium {
+            return self.set_window(width, height).await;
+        }
         let size = json!({
             "width": width, "height": height, "deviceScaleFactor": 1, "mobile": false
         });
@@ -266,11 +318,35 @@ impl Page {
         Ok(())
     }
 
+    /// Asks for a window with room for its frame, until the page has the size.
+    async fn set_window(&self, width: u32, height: u32) -> Result<()> {
+        let sizes = "[innerWidth, innerHeight, outerWidth, outerHeight]";
+        let start = Instant::now();
+        loop {
+            let sizes = self.eval(sizes).await?;
+            let [inner_width, inner_height, outer_width, outer_height]: [u32; 4] =
+                serde_json::from_value(sizes)?;
+            if (inner_width, inner_height) == (width, height) {
+                return Ok(());
+            }
+            ensure!(
+                start.elapsed() < PATIENCE,
+                "{} cannot show {width} x {height} pixels; it shows {inner_width} x \
+                 {inner_height}",
+                self.engine()
+            );
+            let outer_width = width + outer_width.saturating_sub(inner_width);
+            let outer_height = height + outer_height.saturating_sub(inner_height);
+            self.session().set_window_rect(0, 0, outer_width, outer_height).await?;
+            tokio::time::sleep(PAUSE).await;
+        }
+    }
+
     /// Slows the page's processor down by a factor; 1 is its own speed.
     ///
     /// # Errors
     ///
-    /// When the browser refuses.
+    /// When the browser refuses, or is not Chromium.
     pub async fn throttle(&self, rate: f64) -> Result<()> {
         self.cdp("Emulation.setCPUThrottlingRate", json!({ "rate": rate })).await?;
         Ok(())
@@ -281,7 +357,7 @@ impl Page {
     ///
     /// # Errors
     ///
-    /// When the browser refuses.
+    /// When the browser refuses, or is not Chromium.
     pub async fn prefer(&self, feature: &str, value: &str) -> Result<()> {
         let features = json!({ "features": [{ "name": feature, "value": value }] });
         self.cdp("Emulation.setEmulatedMedia", features).await?;
@@ -292,7 +368,7 @@ impl Page {
     ///
     /// # Errors
     ///
-    /// When the browser refuses.
+    /// When the browser refuses, or is not Chromium.
     pub async fn allow_downloads(&self, name: &str) -> Result<PathBuf> {
         let folder = settings::output_folder()?.join("downloads").join(name);
         if folder.exists() {
@@ -319,12 +395,17 @@ impl Page {
         Ok(fs::read(path)?)
     }
 
-    /// Sends a command of the browser's debugging protocol.
+    /// Sends a command of Chromium's debugging protocol.
     ///
     /// # Errors
     ///
-    /// When the browser refuses.
+    /// When the browser refuses, or is not Chromium.
     pub async fn cdp(&self, method: &str, parameters: Value) -> Result<Value> {
+        ensure!(
+            self.engine() == Engine::Chromium,
+            "{method} is a command of chromium, and this is {}",
+            self.engine()
+        );
         let answer = self.session().cdp().send_raw(method, parameters).await;
         answer.with_context(|| format!("{method} failed"))
     }
@@ -352,8 +433,9 @@ impl Page {
         self.save(name, "pdf", &self.session().print_page(paper).await?)
     }
 
-    /// The errors on the console since the browser started: exceptions, files that
-    /// did not load, breaches of the content security policy.
+    /// The errors on the console since the browser started: exceptions, breaches of the
+    /// content security policy, and in Chromium files that did not load. In `WebKit` what
+    /// happened before the files of the page were loaded is missing.
     ///
     /// # Errors
     ///
@@ -369,12 +451,7 @@ impl Page {
     ///
     /// When the browser does not answer.
     pub async fn console(&self) -> Result<Vec<String>> {
-        // The driver gives each line once.
-        let new = self.session().browser_log().await?;
-        let mut log = self.log.lock().expect("no method panics while it holds the log");
-        log.extend(new);
-        let line = |entry: &BrowserLogEntry| format!("{} {}", entry.level, entry.message);
-        Ok(log.iter().map(line).collect())
+        self.console.lines(&self.browser).await
     }
 
     /// The addresses of everything the page has loaded, itself included.

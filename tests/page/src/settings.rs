@@ -16,14 +16,19 @@ pub(crate) fn axe_script() -> Result<String> {
     fs::read_to_string(&path).with_context(|| format!("{path} cannot be read"))
 }
 
-/// The program that drives the browser.
-pub(crate) fn driver_program() -> String {
-    env::var("NOSEWARD_CHROMEDRIVER").unwrap_or_else(|_| "chromedriver".to_owned())
+/// A program by the name of its setting, or else by its own name on the search path.
+pub(crate) fn program(setting: &str, name: &str) -> String {
+    env::var(setting).unwrap_or_else(|_| name.to_owned())
 }
 
-/// The browser, unless its driver is to look for it.
-pub(crate) fn browser_program() -> Option<String> {
+/// Chromium, unless its driver is to look for it.
+pub(crate) fn chromium() -> Option<String> {
     env::var("NOSEWARD_CHROMIUM").ok()
+}
+
+/// Firefox, unless its driver is to look for it.
+pub(crate) fn firefox() -> Option<String> {
+    env::var("NOSEWARD_FIREFOX").ok()
 }
 
 /// The folder for pictures, logs and profiles.
