@@ -7,6 +7,7 @@
 mod air;
 mod palette;
 mod pictures;
+mod qr;
 mod rocket;
 mod scene;
 mod svg;
@@ -14,6 +15,7 @@ mod svg;
 pub use air::{AirSheet, air_graph, air_graph_angle_deg, turned_rocket};
 pub use palette::Colour;
 pub use pictures::{PICTURE_SIZE_PX, Picture, picture};
+pub use qr::qr;
 pub use rocket::{LabelStyle, Sheet, mm_per_px, rocket};
 pub use scene::{Anchor, Group, Item, Path, Point, Scene, Style};
 pub use svg::{svg_document, svg_group};
