@@ -13,6 +13,7 @@ use serde_json::{Value, json};
 use std::fs;
 use std::net::{Ipv4Addr, TcpListener};
 use std::path::{Path, PathBuf};
+use std::sync::{Arc, Mutex};
 use tokio::runtime::Runtime;
 use tower_http::services::ServeDir;
 
@@ -26,6 +27,7 @@ const NEWER_BUILD: &str = "0123456789abcdef";
 /// A copy of dist/ on a server of its own that can be stopped.
 struct Site {
     folder: PathBuf,
+    asked: Arc<Mutex<Vec<String>>>,
     address: String,
     server: Option<Server>,
 }
@@ -41,16 +43,33 @@ impl Site {
             let entry = entry?;
             fs::copy(entry.path(), folder.join(entry.file_name()))?;
         }
+        let asked = Arc::new(Mutex::new(Vec::new()));
+        let log = Arc::clone(&asked);
         let files = Router::new()
             .nest_service("/of/a/school", ServeDir::new(&folder))
-            .layer(from_fn(add_headers));
+            .layer(from_fn(add_headers))
+            .layer(from_fn(move |request: Request, next: Next| {
+                let path = request.uri().path().to_owned();
+                log.lock().expect("no request panics").push(path);
+                next.run(request)
+            }));
         let (address, server) = serve(files)?;
         let address = format!("{address}/of/a/school/");
-        Ok(Self { folder, address, server: Some(server) })
+        Ok(Self { folder, asked, address, server: Some(server) })
     }
 
     fn stop(&mut self) {
         self.server = None;
+    }
+
+    /// Gives the page another build, and changes nothing else.
+    fn publish(&self, old: &str, new: &str) -> Result<()> {
+        for name in ["index.html", "sw.js"] {
+            let path = self.folder.join(name);
+            let text = fs::read_to_string(&path)?;
+            fs::write(path, text.replace(old, new))?;
+        }
+        Ok(())
     }
 
     /// Puts the page of another build in the place of this one, but for some files.
@@ -189,6 +208,21 @@ async fn after_one_visit_the_page_and_links_to_it_open_without_a_network() -> Re
         let wanted = Example::Gannet.design().sections[1].diameter_mm;
         assert_eq!(width, wanted.expect("it has a width").to_string());
     }
+    Ok(())
+}
+
+#[tokio::test]
+async fn keeping_the_page_asks_for_no_file_twice_but_the_index() -> Result<()> {
+    let site = Site::start("once")?;
+    let _page = after_one_visit(&site).await?;
+    let mut asked = site.asked.lock().expect("no request panics").clone();
+    asked.sort();
+    for file in [".css", ".js", ".wasm", "sw.js"] {
+        assert!(asked.iter().any(|path| path.ends_with(file)), "{file} in {asked:#?}");
+    }
+    let twice: Vec<&String> =
+        asked.windows(2).filter(|pair| pair[0] == pair[1]).map(|pair| &pair[0]).collect();
+    assert_eq!(twice, ["/of/a/school/"], "{asked:#?}");
     Ok(())
 }
 
@@ -356,11 +390,7 @@ async fn the_files_of_the_build_before_are_kept_and_older_ones_go() -> Result<()
     let mut builds = vec![build_in_dist()?];
     for digit in ["1", "2", "3"] {
         let build = digit.repeat(16);
-        for name in ["index.html", "sw.js"] {
-            let path = site.folder.join(name);
-            let text = fs::read_to_string(&path)?;
-            fs::write(path, text.replace(builds.last().expect("one"), &build))?;
-        }
+        site.publish(builds.last().expect("one"), &build)?;
         builds.push(build.clone());
         page.reload().await?;
         page.wait_until(&format!("!{LINE_HIDDEN}")).await?;
@@ -388,11 +418,15 @@ async fn two_copies_on_one_host_leave_each_other_alone() -> Result<()> {
         page.ready().await?;
         page.wait_until(&format!("{OFFLINE} === 'ready'")).await?;
     }
-    other.publish_newer(&[])?;
-    go(&page, &format!("{address}/other/")).await?;
-    page.wait_until(&format!("!{LINE_HIDDEN}")).await?;
-    page.click("#load-new").await?;
-    page.wait_until(&format!("{BUILD} === '{NEWER_BUILD}'")).await?;
+    // Two builds later, when a host with one copy would have no use for the first.
+    let (first, second) = (build_in_dist()?, "1".repeat(16));
+    for (old, new) in [(first.as_str(), second.as_str()), (&second, NEWER_BUILD)] {
+        other.publish(old, new)?;
+        go(&page, &format!("{address}/other/")).await?;
+        page.wait_until(&format!("!{LINE_HIDDEN}")).await?;
+        page.click("#load-new").await?;
+        page.wait_until(&format!("{BUILD} === '{new}' && {OFFLINE} === 'ready'")).await?;
+    }
     drop(server);
     for folder in ["one", "other"] {
         go(&page, &format!("{address}/{folder}/")).await?;
@@ -516,6 +550,24 @@ async fn a_script_that_never_comes_is_told_by_the_styles_alone() -> Result<()> {
     page.run(&format!("{late}.finish()")).await?;
     assert_eq!(page.eval(visibility).await?, "visible");
     page.screenshot("late").await?;
+    Ok(())
+}
+
+#[tokio::test]
+async fn a_browser_that_knows_no_modules_is_told() -> Result<()> {
+    let site = Site::start("old")?;
+    let path = site.folder.join("index.html");
+    let index = fs::read_to_string(&path)?;
+    // As such a browser takes it.
+    assert!(index.contains("<script type=\"module\"") && index.contains("nomodule"));
+    let index = index.replace("type=\"module\"", "type=\"unknown\"");
+    fs::write(path, index.replace("nomodule", ""))?;
+    let page = Page::unopened(1280, 800).await?;
+    go(&page, &site.address).await?;
+    let message = message(&page).await?;
+    assert!(message.contains("too old"), "{message}");
+    assert!(!page.text("#sheet").await?.contains("squared paper"));
+    assert_eq!(page.console().await?, Vec::<String>::new());
     Ok(())
 }
 
