@@ -6,7 +6,7 @@ mod webkit;
 
 use crate::command::find_program;
 use crate::debian;
-use anyhow::{Result, bail};
+use anyhow::{Context, Result, bail};
 use std::path::{Path, PathBuf};
 
 /// A name under which the page tests look for a program, and where it is.
@@ -51,7 +51,7 @@ struct Programs<'a> {
     names: &'a [&'a [&'a str]],
     packages: &'a [&'a str],
     /// What to do where no package can be installed.
-    remedy: &'a str,
+    remedy: &'static str,
 }
 
 impl Programs<'_> {
@@ -61,7 +61,7 @@ impl Programs<'_> {
             return Ok(found);
         }
         if debian::is_here() {
-            debian::install(self.packages)?;
+            debian::install(self.packages).context(self.remedy)?;
             if let Some(found) = self.on_path() {
                 return Ok(found);
             }

@@ -42,7 +42,10 @@ impl Display {
             BufReader::new(output).read_line(&mut number)?;
         }
         let number = number.trim();
-        ensure!(!number.is_empty(), "{program} found no free display");
+        ensure!(
+            !number.is_empty(),
+            "{program} opens no display; run it by hand to see why"
+        );
         display.name = format!(":{number}");
         Ok(display)
     }

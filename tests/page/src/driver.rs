@@ -102,6 +102,8 @@ fn environment(profile: &Path, display: Option<&Display>) -> Vec<(&'static str, 
         ("DISPLAY", display.name.clone()),
         ("GDK_BACKEND", "x11".to_owned()),
         ("LIBGL_ALWAYS_SOFTWARE", "1".to_owned()),
+        // It would be written when the profile is already on its way out.
+        ("MESA_SHADER_CACHE_DISABLE", "true".to_owned()),
         // Its sandbox needs rights that a container does not give.
         ("WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS", "1".to_owned()),
         // Nothing is read from or written to the folders of whoever runs the tests.

@@ -11,6 +11,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::time::{Duration, Instant};
 use thirtyfour::common::print::{PrintPage, PrintParameters};
+use thirtyfour::error::{WebDriverError, WebDriverErrorInner};
 use thirtyfour::extensions::query::ElementQueryable;
 use thirtyfour::{By, Key, TypingData, WebElement};
 
@@ -288,8 +289,19 @@ impl Page {
     ///
     /// When the focused element takes no keys.
     pub async fn press(&self, keys: impl Into<TypingData>) -> Result<()> {
-        self.session().active_element().await?.send_keys(keys).await?;
-        Ok(())
+        let keys = keys.into().to_string();
+        let start = Instant::now();
+        loop {
+            let focused = self.session().active_element().await?;
+            match focused.send_keys(keys.as_str()).await {
+                Ok(()) => return Ok(()),
+                // Redrawn between the two commands: no key was sent.
+                Err(error) if is_gone(&error) && start.elapsed() < PATIENCE => {
+                    tokio::time::sleep(PAUSE).await;
+                }
+                Err(error) => return Err(error.into()),
+            }
+        }
     }
 
     /// The `id` of the element with the focus, empty when it has none.
@@ -492,4 +504,12 @@ impl Page {
             .with_context(|| format!("{} cannot be written", path.display()))?;
         Ok(path)
     }
+}
+
+fn is_gone(error: &WebDriverError) -> bool {
+    matches!(
+        error.as_inner(),
+        WebDriverErrorInner::StaleElementReference(_)
+            | WebDriverErrorInner::ElementNotInteractable(_)
+    )
 }
