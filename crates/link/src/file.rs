@@ -8,7 +8,9 @@ use serde::de::IgnoredAny;
 use serde::{Deserialize, Serialize};
 use serde_json::error::Category;
 
-use crate::link::{Damage, Opened, open_hash};
+use crate::code::CodeFault;
+use crate::link::Damage;
+use crate::text::{Text, open_text};
 
 /// Bytes of a text that is opened as a file, at most: 256 KiB.
 pub const FILE_BYTES: usize = 256 * 1024;
@@ -32,10 +34,10 @@ pub enum FileError {
         /// Its size.
         bytes: usize,
     },
-    /// It is neither a rocket file, nor a design, nor does it hold a link.
+    /// It is neither a rocket file, nor a design, nor does it hold a link or a code.
     #[error(
         "There is no rocket in this. Choose a file that this page saved, or paste a whole \
-         link."
+         link or code."
     )]
     NotARocket,
     /// It has a version that is not known here.
@@ -85,6 +87,9 @@ pub enum FileError {
     /// It holds a link that cannot be opened whole.
     #[error(transparent)]
     Link(Damage),
+    /// It holds a code that cannot be read.
+    #[error(transparent)]
+    Code(CodeFault),
 }
 
 #[derive(Serialize, Deserialize)]
@@ -115,8 +120,7 @@ pub fn to_file(design: &Design) -> String {
     pretty::json(&File { noseward: MARK.into(), version: VERSION, design })
 }
 
-/// Opens a text: a rocket file, a bare design as the JavaScript call takes it, or any
-/// text that holds a link, of which the first counts.
+/// Opens a text as [`open_text`] does, where only a whole design will do.
 ///
 /// The design comes [rounded](Design::rounded); whether it makes sense is for
 /// [`check`](noseward_stability::check()) to say.
@@ -124,15 +128,16 @@ pub fn to_file(design: &Design) -> String {
 /// # Errors
 ///
 /// Each way in which it can fail is a variant of [`FileError`]. A link that was cut short
-/// is [`Damage::CutShort`] here; [`open_hash`] shows what arrived of it.
+/// is [`Damage::CutShort`] here; [`open_text`] shows what arrived of it.
 pub fn open_file(text: &str) -> Result<Design, FileError> {
-    if text.len() > FILE_BYTES {
-        return Err(FileError::TooLarge { bytes: text.len() });
+    match open_text(text)? {
+        Text::Design { design, .. } => Ok(design),
+        Text::Partial { .. } => Err(FileError::Link(Damage::CutShort)),
     }
-    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
-    if !text.trim_start().starts_with('{') {
-        return open_link_in(text);
-    }
+}
+
+/// Opens JSON: a rocket file or a bare design.
+pub(crate) fn open_json(text: &str) -> Result<Design, FileError> {
     let outline: Outline = parse(text)?;
     let design = match (outline.noseward.as_deref(), outline.version) {
         (Some(MARK), Some(version)) if version > VERSION => {
@@ -145,19 +150,6 @@ pub fn open_file(text: &str) -> Result<Design, FileError> {
         (None, _) => parse(text)?,
     };
     Ok(design.rounded())
-}
-
-fn open_link_in(text: &str) -> Result<Design, FileError> {
-    let marked = text.match_indices('#').map(|(i, _)| &text[i..]);
-    for candidate in std::iter::once(text).chain(marked) {
-        match open_hash(candidate) {
-            Opened::Nothing => {}
-            Opened::Design(design) => return Ok(design),
-            Opened::Partial { .. } => return Err(FileError::Link(Damage::CutShort)),
-            Opened::Damaged(damage) => return Err(FileError::Link(damage)),
-        }
-    }
-    Err(FileError::NotARocket)
 }
 
 fn parse<'a, T: Deserialize<'a>>(text: &'a str) -> Result<T, FileError> {

@@ -1,6 +1,6 @@
-//! A design as a link, and as a file.
+//! A design as a link, as a code to be typed, and as a file.
 //!
-//! Pure: text in, a design out, and back. This crate owns every version of both formats;
+//! Pure: text in, a design out, and back. This crate owns every version of each format;
 //! the formats themselves are written down below.
 //!
 //! ```
@@ -14,10 +14,16 @@
 //! ```
 #![doc = include_str!("../FORMATS.md")]
 
+mod cells;
+mod code;
 mod file;
 mod link;
+mod text;
 
+pub use cells::defused;
+pub use code::{CodeFault, code, looks_like_code, open_code};
 pub use file::name::file_name;
 pub use file::{FILE_BYTES, FileError, open_file, to_file};
 pub use link::missing::Missing;
 pub use link::{Damage, HASH_CHARS, Opened, hash, open_hash};
+pub use text::{Spelling, Text, open_text};

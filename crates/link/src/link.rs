@@ -1,5 +1,6 @@
-//! The text after `#`: frame, checksum and version of a link.
+//! The text after `#`: a link's spelling of the frame.
 
+pub(crate) mod frame;
 pub(crate) mod missing;
 mod v1;
 
@@ -7,11 +8,9 @@ use base64::Engine;
 use base64::alphabet::URL_SAFE;
 use base64::engine::general_purpose::GeneralPurpose;
 use base64::engine::{DecodePaddingMode, GeneralPurposeConfig};
-use crc::{CRC_32_ISO_HDLC, Crc, NoTable};
 use noseward_stability::Design;
-use postcard::{Error, take_from_bytes};
-use serde::{Deserialize, Serialize};
 
+use crate::code::{CodeFault, looks_like_code, open_code};
 use missing::Missing;
 
 /// Characters of base64url in a link that is opened, at most. More than three times what
@@ -26,9 +25,6 @@ const BASE64URL: GeneralPurpose = GeneralPurpose::new(
         .with_decode_padding_mode(DecodePaddingMode::RequireNone)
         .with_decode_allow_trailing_bits(true),
 );
-
-/// The checksum that PNG and zip use. Without a table: a link is short.
-const CRC: Crc<u32, NoTable> = Crc::<u32, NoTable>::new(&CRC_32_ISO_HDLC);
 
 /// What a text after `#` turned out to be.
 #[derive(Clone, Debug, PartialEq)]
@@ -51,7 +47,7 @@ pub enum Opened {
 }
 
 /// Why a link cannot be shown. Its text is for a pupil, and says how to mend it.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, thiserror::Error)]
+#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
 #[non_exhaustive]
 pub enum Damage {
     /// It is longer than [`HASH_CHARS`].
@@ -78,14 +74,9 @@ pub enum Damage {
          again from where it came from."
     )]
     Changed,
-}
-
-/// What stands in front of the payload.
-#[derive(Serialize, Deserialize)]
-struct Frame {
-    #[serde(with = "postcard::fixint::le")]
-    checksum: u32,
-    length: u16,
+    /// What stands after `#` is no link but a code, and cannot be read.
+    #[error(transparent)]
+    Code(CodeFault),
 }
 
 /// The text for a link to the design, without the `#`: ASCII letters, digits, `.`, `-`
@@ -98,26 +89,30 @@ struct Frame {
 /// stays what it is.
 #[must_use]
 pub fn hash(design: &Design) -> String {
-    let payload = v1::write(design);
-    let length = u16::try_from(payload.len()).expect("counts and texts are bounded");
-    let frame = Frame { checksum: checksum(1, &payload), length };
-    let mut bytes = postcard::to_allocvec(&frame).expect("numbers can always be written");
-    bytes.extend_from_slice(&payload);
     let mut text = String::from("r1.");
-    BASE64URL.encode_string(bytes, &mut text);
+    BASE64URL.encode_string(frame::seal(design), &mut text);
     text
 }
 
 /// Reads the text after `#`, which may still have the `#` in front.
 ///
 /// White space around it, percent signs for `.`, `-` and `_`, and whatever a chat
-/// program has put behind it are no fault. Takes any text, of any length; the work is
+/// program has put behind it are no fault. A [code](crate::code()), as a QR symbol holds
+/// it, will do in place of a link. Takes any text, of any length; the work is
 /// bounded by [`HASH_CHARS`].
 #[must_use]
 pub fn open_hash(text: &str) -> Opened {
     let text = text.trim_start_matches(|c: char| c == '\u{feff}' || c.is_whitespace());
     let mut bytes = unescaped(text.strip_prefix('#').unwrap_or(text));
-    let Some(version) = version(&mut bytes) else { return Opened::Nothing };
+    let Some(version) = version(&mut bytes) else {
+        if !looks_like_code(text) {
+            return Opened::Nothing;
+        }
+        return match open_code(text) {
+            Ok(design) => Opened::Design(design),
+            Err(fault) => Opened::Damaged(Damage::Code(fault)),
+        };
+    };
     if version != 1 {
         return Opened::Damaged(Damage::Newer { version });
     }
@@ -132,45 +127,14 @@ pub fn open_hash(text: &str) -> Opened {
         symbols.pop();
     }
     match BASE64URL.decode(symbols) {
-        Ok(bytes) => open_bytes(&bytes).unwrap_or_else(Opened::Damaged),
+        Ok(bytes) => frame::open(&bytes).unwrap_or_else(Opened::Damaged),
         Err(_) => Opened::Damaged(Damage::Changed),
     }
 }
 
-/// Opens frame and payload, with whatever follows them.
-fn open_bytes(bytes: &[u8]) -> Result<Opened, Damage> {
-    let (frame, bytes) =
-        take_from_bytes::<Frame>(bytes).map_err(|error| match error {
-            Error::DeserializeUnexpectedEnd => Damage::CutShort,
-            _ => Damage::Changed,
-        })?;
-    match bytes.get(..usize::from(frame.length)) {
-        Some(payload) if checksum(1, payload) != frame.checksum => Err(Damage::Changed),
-        Some(payload) => {
-            let read = v1::read(payload).map_err(|_| Damage::Changed)?;
-            let whole = read.missing.is_empty() && read.rest.is_empty();
-            if whole { Ok(Opened::Design(read.design)) } else { Err(Damage::Changed) }
-        }
-        None => {
-            let read = v1::read(bytes)?;
-            if read.missing.is_empty() {
-                // All of it is here, so it is the length that is wrong.
-                Err(Damage::Changed)
-            } else if read.design.sections.is_empty() {
-                Err(Damage::CutShort)
-            } else {
-                Ok(Opened::Partial { design: read.design, missing: read.missing })
-            }
-        }
-    }
-}
-
-/// The checksum covers the version: no payload passes for one of another version.
-fn checksum(version: u8, payload: &[u8]) -> u32 {
-    let mut digest = CRC.digest();
-    digest.update(&[version]);
-    digest.update(payload);
-    digest.finalize()
+/// Whether a text begins as a link of any version does.
+pub(crate) fn is_marked(text: &str) -> bool {
+    version(&mut unescaped(text)).is_some()
 }
 
 /// Takes `r`, a version of up to four digits and `.` off the front.
@@ -210,14 +174,6 @@ fn unescaped(text: &str) -> impl Iterator<Item = u8> {
 mod tests {
     use super::*;
     use noseward_stability::Example;
-
-    /// The check value of CRC-32/ISO-HDLC in the catalogue of parametrised CRC
-    /// algorithms.
-    #[test]
-    fn the_checksum_is_the_named_one() {
-        assert_eq!(CRC.checksum(b"123456789"), 0xcbf4_3926);
-        assert_eq!(checksum(b'1', b"23456789"), 0xcbf4_3926);
-    }
 
     #[test]
     fn other_texts_are_no_rocket() {
@@ -269,33 +225,5 @@ mod tests {
         assert_eq!(open_hash(&text), Opened::Damaged(Damage::Changed));
         text.push('A');
         assert_eq!(open_hash(&text), Opened::Damaged(Damage::TooLong));
-    }
-
-    #[test]
-    fn a_wrong_length_is_not_taken_for_a_cut() {
-        let payload = v1::write(&Example::Puffin.design());
-        let length = u16::try_from(payload.len()).unwrap();
-        let open = |length| {
-            let frame = Frame { checksum: checksum(1, &payload), length };
-            let mut bytes = postcard::to_allocvec(&frame).unwrap();
-            bytes.extend_from_slice(&payload);
-            open_bytes(&bytes)
-        };
-        assert!(matches!(open(length), Ok(Opened::Design(_))));
-        assert_eq!(open(length + 1), Err(Damage::Changed));
-        assert_eq!(open(length - 1), Err(Damage::Changed));
-        assert_eq!(open(u16::MAX), Err(Damage::Changed));
-    }
-
-    /// Bytes that no design gives, under a checksum that agrees.
-    #[test]
-    fn nonsense_under_a_good_checksum_is_refused() {
-        for payload in [&[][..], &[255; 40], &[0; 3], &[0, 0, 0, 0, 0, 0, 0, 7]] {
-            let length = u16::try_from(payload.len()).unwrap();
-            let frame = Frame { checksum: checksum(1, payload), length };
-            let mut bytes = postcard::to_allocvec(&frame).unwrap();
-            bytes.extend_from_slice(payload);
-            assert_eq!(open_bytes(&bytes), Err(Damage::Changed), "{payload:?}");
-        }
     }
 }

@@ -7,6 +7,7 @@ pub(crate) mod field;
 pub mod limits;
 pub(crate) mod materials;
 pub(crate) mod part;
+mod texts;
 pub(crate) mod units;
 
 use serde::{Deserialize, Serialize};
@@ -210,7 +211,8 @@ pub struct Measured {
 
 impl Design {
     /// The same design with every number on the grid that links store: lengths to
-    /// 0.1 mm, masses to 0.01 g, angles to 1 degree, areal densities to 1 g/m².
+    /// 0.1 mm, masses to 0.01 g, angles to 1 degree, areal densities to 1 g/m². Its texts
+    /// are [cleaned](Self::cleaned).
     ///
     /// A number that is not finite stays as it is, for [`check`](crate::check()) to name.
     #[must_use]
@@ -219,6 +221,22 @@ impl Design {
             if let (Some(value), Some(quantity)) = (field.get(&self), field.quantity()) {
                 field.set(&mut self, Some(quantity.rounded(value)));
             }
+        }
+        self.cleaned()
+    }
+
+    /// The same design with names and labels that hold no control characters: no text of
+    /// a design from outside can break a line, or turn the words round it about.
+    ///
+    /// Taken out are the control characters of Unicode (general category Cc), the marks
+    /// that change the direction of writing (the property `Bidi_Control` of Unicode
+    /// Standard Annex 9), and the byte order mark. A tab and each form of line break
+    /// become one space.
+    #[must_use]
+    pub fn cleaned(mut self) -> Self {
+        let labels = self.weights.iter_mut().map(|weight| &mut weight.label);
+        for text in labels.chain([&mut self.name]) {
+            texts::clean(text);
         }
         self
     }

@@ -117,4 +117,5 @@ pub(crate) fn design() -> impl Strategy<Value = Design> {
             weights,
             measured,
         })
+        .prop_map(Design::cleaned)
 }

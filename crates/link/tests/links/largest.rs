@@ -1,6 +1,6 @@
 //! The largest design without a fault that stops it, and what a link takes.
 
-use noseward_link::{Opened, hash, open_hash};
+use noseward_link::{Opened, code, hash, open_code, open_hash};
 use noseward_stability::{
     BottleSize, Design, Example, FinSet, Mass, Measured, Planform, Quantity, Section,
     SectionKind, Severity, Weight, check, limits,
@@ -82,7 +82,12 @@ fn the_largest_design_fits() {
     // The sum in `FORMATS.md`, which takes the longest form of every value.
     assert_eq!(length(&design), 986);
     assert!(length(&design) <= 1000);
-    assert_eq!(open_hash(&hash(&design)), Opened::Design(design));
+    assert_eq!(open_hash(&hash(&design)), Opened::Design(design.clone()));
+
+    let code = code(&design);
+    assert_eq!(code.lines().count(), 63);
+    assert_eq!(code.replace([' ', '\n'], "").len(), 1243);
+    assert_eq!(open_code(&code), Ok(design));
 }
 
 #[test]

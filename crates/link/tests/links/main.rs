@@ -1,5 +1,6 @@
-//! Links and files from outside: what may happen to them, and what was ever shipped.
+//! Links, codes and files from outside: what may happen to them, and what was ever shipped.
 
+mod codes;
 mod designs;
 mod detection;
 mod largest;

@@ -1,0 +1,113 @@
+//! A design as text that a person reads off paper and types.
+
+mod fault;
+mod row;
+mod symbols;
+
+use noseward_stability::Design;
+
+use crate::link::{HASH_CHARS, Opened, frame, is_marked};
+pub use fault::CodeFault;
+use row::{ROW, check_symbol, is_right};
+use symbols::{Slot, symbol};
+
+/// Bytes that a code stands for, at most: as many as a link holds.
+const MOST_BYTES: usize = HASH_CHARS / 4 * 3;
+/// `R` and the version.
+const MARK: [u8; 2] = [24, 1];
+/// Characters that are looked at to tell a code from other texts.
+const LOOK: usize = 64;
+
+/// The code for a design: capital letters and digits in groups of four, five groups a
+/// row, the last of them shorter.
+///
+/// It holds what the [link](crate::hash) holds.
+#[must_use]
+pub fn code(design: &Design) -> String {
+    let mut data = MARK.to_vec();
+    data.extend(symbols::pack(&frame::seal(design)));
+    let rows = data.chunks(ROW - 1).enumerate().map(|(i, data)| {
+        let check = check_symbol(i + 1, data);
+        let row: Vec<char> =
+            data.iter().chain([&check]).map(|&value| symbols::letter(value)).collect();
+        let groups: Vec<String> =
+            row.chunks(4).map(|group| group.iter().collect()).collect();
+        groups.join(" ")
+    });
+    rows.collect::<Vec<_>>().join("\n")
+}
+
+/// Whether a text begins as a code does, rather than as a link, a file or a sentence.
+///
+/// White space and `#` in front do not count. A code with wrong characters still looks
+/// like one.
+#[must_use]
+pub fn looks_like_code(text: &str) -> bool {
+    let Some(body) = body(text) else { return false };
+    let is_slot = |c: &char| symbol(*c).is_some();
+    let start: Vec<char> = body.chars().take(LOOK).collect();
+    let word = start.iter().take_while(|c| !c.is_whitespace());
+    word.filter(|c| is_slot(c)).count() >= 4
+        && start.iter().filter(|c| is_slot(c)).count() >= 8
+}
+
+/// Reads a code. Capital or small letters, spaces, dashes, full stops and line breaks are
+/// all the same; `O` is 0, `I` and `L` are 1. What follows the end that the code itself
+/// announces is ignored, as with a link.
+///
+/// Takes any text, of any length; the work is bounded.
+///
+/// # Errors
+///
+/// Each way in which it can fail is a variant of [`CodeFault`]; most name the row. No
+/// wrong character is guessed.
+pub fn open_code(text: &str) -> Result<Design, CodeFault> {
+    let mut slots = body(text).ok_or(CodeFault::NotACode)?.chars().filter_map(symbol);
+    let mut taken: Vec<Slot> = slots.by_ref().take(ROW).collect();
+    match taken.get(1) {
+        Some(Ok(1)) => {}
+        Some(&Ok(version @ 2..=9)) => {
+            return Err(CodeFault::Newer { version: u32::from(version) });
+        }
+        _ => return Err(CodeFault::NotACode),
+    }
+    if taken.len() < ROW {
+        return Err(CodeFault::EndsEarly { row: 1 });
+    }
+    if !is_right(1, &taken) {
+        return Err(fault::in_row(1, &taken));
+    }
+    let bytes = frame::announced(&symbols::unpack(&data(&taken)[MARK.len()..]))
+        .ok_or(CodeFault::Changed)?;
+    if bytes > MOST_BYTES {
+        return Err(CodeFault::TooLong);
+    }
+    let count = MARK.len() + symbols::count(bytes);
+    let whole = count + count.div_ceil(ROW - 1);
+    // One row more shows whether a row stands there twice.
+    taken.extend(slots.take(whole));
+    if let Some(fault) = fault::find(&taken, whole) {
+        return Err(fault);
+    }
+    let bytes = symbols::unpack(&data(&taken[..whole])[MARK.len()..]);
+    match frame::open(&bytes) {
+        Ok(Opened::Design(design)) => Ok(design),
+        _ => Err(CodeFault::Changed),
+    }
+}
+
+/// The text from `R` on, if it begins with `R` and a digit, and not as a link does.
+fn body(text: &str) -> Option<&str> {
+    let text = text.trim_start_matches(|c: char| c == '\u{feff}' || c.is_whitespace());
+    let text = text.strip_prefix('#').unwrap_or(text);
+    let mut front = text.chars();
+    let is_mark = front.next().and_then(symbol) == Some(Ok(MARK[0]))
+        && matches!(front.next().and_then(symbol), Some(Ok(1..=9)));
+    (is_mark && !is_marked(text)).then_some(text)
+}
+
+/// The symbols of right rows, without their check symbols.
+fn data(slots: &[Slot]) -> Vec<u8> {
+    let rows = slots.chunks(ROW).map(|row| &row[..row.len() - 1]);
+    rows.flatten().filter_map(|slot| slot.ok()).collect()
+}

@@ -1,0 +1,63 @@
+//! Letters, the numbers 0 to 31 that they stand for, and bytes made of those.
+//!
+//! The alphabet is Crockford's: digits and capital letters without I, L, O and U.
+//! Source: D. Crockford, "Base 32", <https://www.crockford.com/base32.html>.
+
+use data_encoding::BASE32HEX_NOPAD;
+
+/// Letters in the order of their numbers.
+const ALPHABET: &[u8; 32] = b"0123456789ABCDEFGHJKMNPQRSTVWXYZ";
+/// The letters of RFC 4648, section 7, in the same order.
+const BASE32HEX: &[u8; 32] = b"0123456789ABCDEFGHIJKLMNOPQRSTUV";
+
+/// What stands in one place of a row: a symbol, or a character that is none.
+pub(super) type Slot = Result<u8, char>;
+
+/// Symbols that a number of bytes takes.
+pub(super) fn count(bytes: usize) -> usize {
+    (bytes * 8).div_ceil(5)
+}
+
+/// The letter of a symbol.
+pub(super) fn letter(symbol: u8) -> char {
+    ALPHABET[usize::from(symbol)].into()
+}
+
+/// What a character stands for; `None` for one that only separates.
+pub(super) fn symbol(c: char) -> Option<Slot> {
+    let separates = matches!(c, '-' | '\u{ad}' | '\u{2010}'..='\u{2015}' | '\u{2212}')
+        || matches!(c, '.' | '\u{200b}'..='\u{200f}' | '\u{feff}')
+        || c.is_whitespace()
+        || c.is_control();
+    if separates {
+        return None;
+    }
+    let letter = match c.to_ascii_uppercase() {
+        'O' => '0',
+        'I' | 'L' => '1',
+        other => other,
+    };
+    let value = ALPHABET.iter().zip(0..).find(|&(&known, _)| char::from(known) == letter);
+    Some(value.map(|(_, value)| value).ok_or(c))
+}
+
+/// The symbols of some bytes; unused bits of the last are zero.
+pub(super) fn pack(bytes: &[u8]) -> Vec<u8> {
+    let text = BASE32HEX_NOPAD.encode(bytes).into_bytes();
+    text.into_iter()
+        .filter_map(|c| (0..).zip(BASE32HEX).find(|&(_, &b)| b == c))
+        .map(|(v, _)| v)
+        .collect()
+}
+
+/// The whole bytes of some symbols.
+pub(super) fn unpack(symbols: &[u8]) -> Vec<u8> {
+    let bytes = symbols.len() * 5 / 8;
+    let mut text: Vec<u8> =
+        symbols.iter().map(|&symbol| BASE32HEX[usize::from(symbol)]).collect();
+    // Zeros up to a whole group, which are cut off again.
+    text.resize(text.len().next_multiple_of(8), BASE32HEX[0]);
+    let mut whole = BASE32HEX_NOPAD.decode(&text).unwrap_or_default();
+    whole.truncate(bytes);
+    whole
+}

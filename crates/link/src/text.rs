@@ -1,0 +1,160 @@
+//! A text of any origin: a link, a code, or a file.
+
+use noseward_stability::Design;
+
+use crate::code::{looks_like_code, open_code};
+use crate::file::{FILE_BYTES, FileError, open_json};
+use crate::link::missing::Missing;
+use crate::link::{Damage, Opened, open_hash};
+
+/// What a design was spelled as.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Spelling {
+    /// A link, alone or somewhere in the text.
+    Link,
+    /// A typed code, after `#` or at the start of a line.
+    Code,
+    /// A file, or a bare design in JSON.
+    File,
+}
+
+/// What a text holds.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Text {
+    /// A whole design, [rounded](Design::rounded).
+    Design {
+        /// The design.
+        design: Design,
+        /// How it was spelled.
+        spelling: Spelling,
+    },
+    /// A link that was cut short, as [`Opened::Partial`].
+    Partial {
+        /// What arrived.
+        design: Design,
+        /// What did not; never empty.
+        missing: Vec<Missing>,
+    },
+}
+
+/// Opens a text: a rocket file, a bare design as the JavaScript call takes it, a typed
+/// code, or any text that holds a link or a code, of which the first counts, links first.
+///
+/// Whether the design makes sense is for [`check`](noseward_stability::check()) to say.
+///
+/// # Errors
+///
+/// Each way in which it can fail is a variant of [`FileError`]: [`FileError::Link`] for a
+/// link, [`FileError::Code`] for a code, the others for a file or for any other text.
+pub fn open_text(text: &str) -> Result<Text, FileError> {
+    if text.len() > FILE_BYTES {
+        return Err(FileError::TooLarge { bytes: text.len() });
+    }
+    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+    if text.trim_start().starts_with('{') {
+        let design = open_json(text)?;
+        return Ok(Text::Design { design, spelling: Spelling::File });
+    }
+    let marked = text.match_indices('#').map(|(i, _)| &text[i..]);
+    for candidate in std::iter::once(text).chain(marked) {
+        let spelling =
+            if looks_like_code(candidate) { Spelling::Code } else { Spelling::Link };
+        match open_hash(candidate) {
+            Opened::Nothing => {}
+            Opened::Design(design) => return Ok(Text::Design { design, spelling }),
+            Opened::Partial { design, missing } => {
+                return Ok(Text::Partial { design, missing });
+            }
+            Opened::Damaged(Damage::Code(fault)) => return Err(FileError::Code(fault)),
+            Opened::Damaged(damage) => return Err(FileError::Link(damage)),
+        }
+    }
+    match lines(text).find(|rest| looks_like_code(rest)) {
+        Some(rest) => open_code(rest)
+            .map(|design| Text::Design { design, spelling: Spelling::Code })
+            .map_err(FileError::Code),
+        None => Err(FileError::NotARocket),
+    }
+}
+
+/// The text from the first letter of each line on.
+fn lines(text: &str) -> impl Iterator<Item = &str> {
+    let mut start = 0;
+    text.split_inclusive(['\n', '\r']).filter_map(move |line| {
+        let indent = line.len() - line.trim_start().len();
+        let rest = &text[start + indent..];
+        start += line.len();
+        (indent < line.len()).then_some(rest)
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::{CodeFault, code, hash, to_file};
+    use noseward_stability::Example;
+
+    #[test]
+    fn each_spelling_is_told_from_the_others() {
+        let design = Example::Skua.design();
+        let whole = |spelling| Ok(Text::Design { design: design.clone(), spelling });
+        let (link, code, file) = (hash(&design), code(&design), to_file(&design));
+        let dense = code.replace([' ', '\n'], "");
+        for (text, spelling) in [
+            (link.clone(), Spelling::Link),
+            (format!("R1 is our rocket:\nhttps://x.test/#{link}."), Spelling::Link),
+            (code.clone(), Spelling::Code),
+            (format!("\u{feff}  {code}\n"), Spelling::Code),
+            (format!("R1, class 8b:\r\n\r\n  {code}\nBye"), Spelling::Code),
+            (code.to_lowercase(), Spelling::Code),
+            (format!("https://x.test/page#{dense}"), Spelling::Code),
+            (dense, Spelling::Code),
+            (file, Spelling::File),
+        ] {
+            assert_eq!(open_text(&text), whole(spelling), "{text}");
+        }
+    }
+
+    #[test]
+    fn what_is_wrong_is_said_of_what_it_was() {
+        let design = Example::Skua.design();
+        let code = code(&design);
+        let wrong = code.replacen("R1", "R1*", 1);
+        let fault = CodeFault::Character { row: 1, character: '*' };
+        for text in [wrong.clone(), format!("Hello,\n{wrong}"), format!("x#{wrong}")] {
+            assert_eq!(open_text(&text), Err(FileError::Code(fault.clone())));
+        }
+        let link = hash(&design);
+        let cut = format!("see #{}", &link[..link.len() - 9]);
+        let Ok(Text::Partial { design: front, missing }) = open_text(&cut) else {
+            panic!("a cut link");
+        };
+        assert_eq!(front.sections, design.sections);
+        assert_eq!(missing, [Missing::Weights(1)]);
+        let newer = FileError::Code(CodeFault::Newer { version: 3 });
+        assert_eq!(open_text("R3AB CDEF GHJK"), Err(newer));
+    }
+
+    #[test]
+    fn sentences_are_no_codes() {
+        for text in [
+            "R1 was our best rocket today.",
+            "Rocket 1 was our best rocket.",
+            "R1",
+            "R1: AB",
+            "#R1",
+            "R12",
+            "RI\nLOOK AT THIS",
+        ] {
+            assert_eq!(open_text(text), Err(FileError::NotARocket), "{text}");
+        }
+    }
+
+    #[test]
+    fn many_beginnings_are_little_work() {
+        for piece in ["\n", " \n", "#", "\nR1 ", "#R1", "\nR1A", "#r1.", "R1A\n----"] {
+            let text = piece.repeat(FILE_BYTES / piece.len());
+            assert!(open_text(&text).is_err());
+        }
+    }
+}

@@ -1,0 +1,275 @@
+//! A typed code with a slip is never taken for another design, and its row is named.
+
+use noseward_link::{
+    CodeFault, Opened, Spelling, Text, code, hash, looks_like_code, open_code, open_hash,
+    open_text,
+};
+use noseward_stability::{Design, Example};
+use proptest::prelude::*;
+
+use crate::designs::design;
+use crate::detection::config;
+
+const ALPHABET: &[u8; 32] = b"0123456789ABCDEFGHJKMNPQRSTVWXYZ";
+const ROW: usize = 20;
+
+/// The symbols of a design's code, without what stands between them.
+fn dense(design: &Design) -> Vec<u8> {
+    code(design).bytes().filter(u8::is_ascii_alphanumeric).collect()
+}
+
+fn open(symbols: &[u8]) -> Result<Design, CodeFault> {
+    open_code(std::str::from_utf8(symbols).unwrap())
+}
+
+fn examples() -> impl Iterator<Item = (Design, Vec<u8>)> {
+    Example::ALL.map(Example::design).into_iter().map(|design| {
+        let symbols = dense(&design);
+        (design, symbols)
+    })
+}
+
+#[test]
+fn it_is_printed_in_groups_and_rows() {
+    for (design, symbols) in examples() {
+        let text = code(&design);
+        assert!(text.starts_with("R1"));
+        let rows: Vec<&str> = text.split('\n').collect();
+        for (i, row) in rows.iter().enumerate() {
+            let groups: Vec<&str> = row.split(' ').collect();
+            let (last, full) = groups.split_last().unwrap();
+            assert!(full.iter().all(|group| group.len() == 4), "{row}");
+            assert!(!last.is_empty() && last.len() <= 4 && groups.len() <= 5, "{row}");
+            assert!(i + 1 == rows.len() || row.len() == ROW + 4, "{row}");
+        }
+        assert!(symbols.iter().all(|symbol| ALPHABET.contains(symbol)));
+    }
+}
+
+#[test]
+fn what_a_typist_does_to_it_is_tolerated() {
+    for (design, symbols) in examples() {
+        let text = code(&design);
+        let dense = String::from_utf8(symbols).unwrap();
+        let look_alike = text.replace('0', "O").replace('1', "l");
+        let mixed = text.replace('0', "o").replace('1', "I");
+        for text in [
+            text.to_lowercase(),
+            look_alike.to_lowercase(),
+            mixed,
+            text.replace('\n', "\r\n"),
+            text.replace('\n', ""),
+            text.replace(' ', "-"),
+            text.replace(' ', " – ").replace('\n', ".\n\n"),
+            format!("\u{feff} #{text}.\n"),
+            format!("{text}\nThank you!"),
+            format!("{text}{text}"),
+            dense.clone(),
+            format!("#{dense}"),
+        ] {
+            assert_eq!(open_code(&text), Ok(design.clone()), "{text}");
+            assert!(looks_like_code(&text), "{text}");
+            let opened =
+                Text::Design { design: design.clone(), spelling: Spelling::Code };
+            assert_eq!(open_text(&text), Ok(opened), "{text}");
+        }
+        assert_eq!(open_hash(&dense), Opened::Design(design.clone()));
+        assert!(!looks_like_code(&hash(&design)));
+    }
+}
+
+#[test]
+fn every_wrong_character_is_seen_and_its_row_named() {
+    for (_, symbols) in examples() {
+        for i in 0..symbols.len() {
+            let row = i / ROW + 1;
+            for &with in ALPHABET.iter().filter(|&&with| with != symbols[i]) {
+                let mut changed = symbols.clone();
+                changed[i] = with;
+                let fault = open(&changed).unwrap_err();
+                match i {
+                    0 | 1 => assert!(matches!(
+                        fault,
+                        CodeFault::NotACode | CodeFault::Newer { .. }
+                    )),
+                    _ => assert_eq!(fault, CodeFault::Row { row }, "{i} {with}"),
+                }
+            }
+            for with in ['U', '*', '%', 'Ä'].into_iter().filter(|_| i > 1) {
+                let mut text: Vec<char> =
+                    symbols.iter().map(|&symbol| symbol.into()).collect();
+                text[i] = with;
+                let fault = open_code(&text.iter().collect::<String>());
+                assert_eq!(fault, Err(CodeFault::Character { row, character: with }));
+            }
+        }
+    }
+}
+
+#[test]
+fn every_swap_of_neighbours_is_seen_and_its_row_named() {
+    for (_, symbols) in examples() {
+        for i in 2..symbols.len() - 1 {
+            if symbols[i] == symbols[i + 1] {
+                continue;
+            }
+            let mut swapped = symbols.clone();
+            swapped.swap(i, i + 1);
+            let (row, next) = (i / ROW + 1, (i + 1) / ROW + 1);
+            let fault = open(&swapped).unwrap_err();
+            // The length stands in the first row: while that is wrong, it alone counts.
+            let expected = if row == next || row == 1 {
+                CodeFault::Row { row }
+            } else {
+                CodeFault::Rows { rows: vec![row, next] }
+            };
+            assert_eq!(fault, expected, "{i}");
+        }
+    }
+}
+
+#[test]
+fn rows_that_moved_are_named() {
+    for (_, symbols) in examples() {
+        let rows: Vec<&[u8]> = symbols.chunks(ROW).collect();
+        for i in 1..rows.len() {
+            let row = i + 1;
+            let mut without = rows.clone();
+            without.remove(i);
+            let fault = open(&without.concat()).unwrap_err();
+            // Without the row before a short one, that seems to be cut.
+            if row < rows.len() && rows[i + 1].len() == ROW {
+                assert_eq!(fault, CodeFault::MissingRow { row });
+            } else {
+                assert_eq!(fault, CodeFault::EndsEarly { row });
+            }
+
+            let mut doubled = rows.clone();
+            doubled.insert(i, rows[i - 1]);
+            assert_eq!(open(&doubled.concat()), Err(CodeFault::RowTwice { row: i }));
+
+            for j in 1..i {
+                let mut swapped = rows.clone();
+                swapped.swap(i, j);
+                let fault = open(&swapped.concat()).unwrap_err();
+                if row < rows.len() {
+                    let rows = (j + 1, row);
+                    assert_eq!(fault, CodeFault::Swapped { rows });
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn a_character_too_few_or_too_many_is_found() {
+    let (mut tried, mut later) = (0, 0);
+    for (_, symbols) in examples() {
+        let last = symbols.len().div_ceil(ROW);
+        for i in 2..symbols.len() {
+            let row = i / ROW + 1;
+            let mut less = symbols.clone();
+            less.remove(i);
+            let mut more = symbols.clone();
+            more.insert(i, if symbols[i] == b'7' { b'8' } else { b'7' });
+            let (less, more) = (open(&less).unwrap_err(), open(&more).unwrap_err());
+            if row > 1 && row < last {
+                tried += 2;
+                if less != (CodeFault::TooFew { row }) {
+                    later += 1;
+                }
+                if more != (CodeFault::TooMany { row }) {
+                    later += 1;
+                }
+            } else if row == last {
+                assert_eq!(less, CodeFault::EndsEarly { row }, "{i}");
+            }
+        }
+    }
+    // One row in 32 agrees by chance with what moved into it; then the next is named.
+    assert!(tried > 400 && later * 16 < tried, "{later} of {tried}");
+}
+
+#[test]
+fn every_cut_is_seen() {
+    for (_, symbols) in examples() {
+        for end in 0..symbols.len() {
+            let fault = open(&symbols[..end]).unwrap_err();
+            let row = end / ROW + 1;
+            match end {
+                0 | 1 => assert_eq!(fault, CodeFault::NotACode),
+                _ => assert_eq!(fault, CodeFault::EndsEarly { row }),
+            }
+        }
+    }
+}
+
+#[test]
+fn the_words_name_the_row() {
+    let say = |fault: CodeFault| fault.to_string();
+    assert_eq!(
+        say(CodeFault::Row { row: 3 }),
+        "Row 3 has a wrong character: compare it with the paper."
+    );
+    assert_eq!(
+        say(CodeFault::EndsEarly { row: 5 }),
+        "The code ends too early: row 5 is missing or short."
+    );
+    assert_eq!(
+        say(CodeFault::Rows { rows: vec![2, 4, 5] }),
+        "Rows 2, 4 and 5 are wrong: compare them with the paper."
+    );
+    assert_eq!(
+        say(CodeFault::Character { row: 1, character: 'U' }),
+        "Row 1 has “U”, which no code has: compare it with the paper."
+    );
+}
+
+proptest! {
+    #![proptest_config(config(256))]
+
+    #[test]
+    fn what_is_typed_arrives(sent in design()) {
+        let text = code(&sent);
+        prop_assert_eq!(open_code(&text), Ok(sent.clone()));
+        prop_assert_eq!(open_hash(&hash(&sent)), Opened::Design(sent));
+    }
+
+    #[test]
+    fn any_text_is_read_without_panic(text in "\\PC*", tail in "[0-9A-Za-z -]{0,200}") {
+        let _ = open_code(&text);
+        let _ = open_text(&text);
+        let random = format!("R1{tail}");
+        prop_assert!(open_code(&random).is_err());
+    }
+}
+
+proptest! {
+    #![proptest_config(config(24))]
+
+    #[test]
+    fn every_slip_is_seen(sent in design(), with in 1_usize..32) {
+        let symbols = dense(&sent);
+        for i in 2..symbols.len() {
+            let mut changed = symbols.clone();
+            let value = ALPHABET.iter().position(|&c| c == symbols[i]).unwrap();
+            changed[i] = ALPHABET[(value + with) % 32];
+            prop_assert_eq!(open(&changed), Err(CodeFault::Row { row: i / ROW + 1 }));
+
+            if i + 1 < symbols.len() && symbols[i] != symbols[i + 1] {
+                let mut swapped = symbols.clone();
+                swapped.swap(i, i + 1);
+                prop_assert!(open(&swapped).is_err());
+            }
+        }
+        let rows: Vec<&[u8]> = symbols.chunks(ROW).collect();
+        for i in 1..rows.len() {
+            let mut without = rows.clone();
+            without.remove(i);
+            prop_assert!(open(&without.concat()).is_err());
+            let mut swapped = rows.clone();
+            swapped.swap(i, i - 1);
+            prop_assert!(rows[i] == rows[i - 1] || open(&swapped.concat()).is_err());
+        }
+    }
+}
