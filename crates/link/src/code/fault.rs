@@ -33,12 +33,12 @@ pub enum CodeFault {
         /// The first that is not there, or not whole.
         row: usize,
     },
-    /// It holds a character that stands for nothing.
+    /// It holds a character of ASCII that stands for nothing.
     #[error("Row {row} has “{character}”, which no code has: compare it with the paper.")]
     Character {
         /// The first such row.
         row: usize,
-        /// The first such character of the row: a letter, digit or ASCII sign.
+        /// The first of the row: a printing character of ASCII.
         character: char,
     },
     /// One row is wrong.
@@ -95,9 +95,7 @@ pub enum CodeFault {
 /// What is wrong with a row that is.
 pub(super) fn in_row(row: usize, slots: &[Slot]) -> CodeFault {
     match slots.iter().find_map(|slot| slot.err()) {
-        Some(character)
-            if character.is_alphanumeric() || character.is_ascii_graphic() =>
-        {
+        Some(character) if character.is_ascii_graphic() => {
             CodeFault::Character { row, character }
         }
         _ => CodeFault::Row { row },

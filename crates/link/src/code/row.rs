@@ -31,7 +31,7 @@ pub(super) fn is_right(row: usize, slots: &[Slot]) -> bool {
 }
 
 fn start(row: usize) -> u8 {
-    (row % 32) as u8
+    u8::try_from(row % 32).expect("less than 32")
 }
 
 fn times_alpha(symbol: u8) -> u8 {

@@ -3,12 +3,8 @@
 //! The alphabet is Crockford's: digits and capital letters without I, L, O and U.
 //! Source: D. Crockford, "Base 32", <https://www.crockford.com/base32.html>.
 
-use data_encoding::BASE32HEX_NOPAD;
-
 /// Letters in the order of their numbers.
 const ALPHABET: &[u8; 32] = b"0123456789ABCDEFGHJKMNPQRSTVWXYZ";
-/// The letters of RFC 4648, section 7, in the same order.
-const BASE32HEX: &[u8; 32] = b"0123456789ABCDEFGHIJKLMNOPQRSTUV";
 
 /// What stands in one place of a row: a symbol, or a character that is none.
 pub(super) type Slot = Result<u8, char>;
@@ -43,21 +39,14 @@ pub(super) fn symbol(c: char) -> Option<Slot> {
 
 /// The symbols of some bytes; unused bits of the last are zero.
 pub(super) fn pack(bytes: &[u8]) -> Vec<u8> {
-    let text = BASE32HEX_NOPAD.encode(bytes).into_bytes();
-    text.into_iter()
-        .filter_map(|c| (0..).zip(BASE32HEX).find(|&(_, &b)| b == c))
-        .map(|(v, _)| v)
-        .collect()
+    let bit = |i: usize| bytes.get(i / 8).map_or(0, |byte| byte >> (7 - i % 8) & 1);
+    let symbol = |i| (5 * i..5 * i + 5).fold(0, |symbol, i| symbol << 1 | bit(i));
+    (0..count(bytes.len())).map(symbol).collect()
 }
 
 /// The whole bytes of some symbols.
 pub(super) fn unpack(symbols: &[u8]) -> Vec<u8> {
-    let bytes = symbols.len() * 5 / 8;
-    let mut text: Vec<u8> =
-        symbols.iter().map(|&symbol| BASE32HEX[usize::from(symbol)]).collect();
-    // Zeros up to a whole group, which are cut off again.
-    text.resize(text.len().next_multiple_of(8), BASE32HEX[0]);
-    let mut whole = BASE32HEX_NOPAD.decode(&text).unwrap_or_default();
-    whole.truncate(bytes);
-    whole
+    let bit = |i: usize| symbols[i / 5] >> (4 - i % 5) & 1;
+    let byte = |i| (8 * i..8 * i + 8).fold(0, |byte, i| byte << 1 | bit(i));
+    (0..symbols.len() * 5 / 8).map(byte).collect()
 }
