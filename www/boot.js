@@ -53,7 +53,10 @@ addEventListener('unhandledrejection', (event) => tellCrash(event.reason));
 function tellCrash(error) {
   // Before the page is ready the failure is told above; after the first crash all is said.
   if (root.dataset.state !== 'ready') return;
-  if (!(error instanceof WebAssembly.RuntimeError)) return;
+  // A stack that ran over is an error of another kind, named differently by each engine.
+  const ended = error instanceof WebAssembly.RuntimeError || error instanceof RangeError ||
+    (error instanceof Error && error.name === 'InternalError');
+  if (!ended) return;
   root.dataset.state = 'crashed';
   const crash = document.getElementById('crash');
   crash.hidden = false;

@@ -41,9 +41,10 @@ const FOREIGN: &str = "document.querySelectorAll('script, img, iframe, object, e
      base, form, math, style, b, [style], [onerror], [onload], [onclick], [onfocus], \
      [autofocus], a[href^=\"javascript\" i], a[href^=data]').length";
 
-/// The text without what no name may hold.
+/// The text without what no name may hold; the end of a line becomes a space.
 fn shown(text: &str) -> String {
-    text.chars().filter(|c| !c.is_control() && !"\u{202e}\u{2028}".contains(*c)).collect()
+    let text = text.replace('\u{2028}', " ");
+    text.chars().filter(|c| !c.is_control() && *c != '\u{202e}').collect()
 }
 
 async fn assert_unharmed(page: &Page, before: &Value, way: &str) -> Result<()> {

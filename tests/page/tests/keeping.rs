@@ -219,6 +219,7 @@ async fn this_computer_is_checked_with_everything_barred() -> Result<()> {
     for way in ["saving", "opening", "printing"] {
         page.click(&format!("[id='try:{way}']")).await?;
         page.click(&format!("[id='barred:{way}']")).await?;
+        page.wait_until(&format!("!document.getElementById('barred:{way}')")).await?;
     }
     page.screenshot("computer-barred").await?;
     let check = page.text("#check").await?;

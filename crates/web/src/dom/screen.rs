@@ -5,7 +5,8 @@ use std::cell::RefCell;
 
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{
-    Document, Element, HtmlDetailsElement, HtmlElement, HtmlInputElement, Node,
+    Document, Element, FocusOptions, HtmlDetailsElement, HtmlElement, HtmlInputElement,
+    Node,
 };
 
 use crate::views::{Drawing, FaultSlot, Outputs};
@@ -60,9 +61,25 @@ impl Screen {
     /// Replaces what stands in a region, if it differs.
     pub(super) fn show(&self, id: &str, markup: &str) -> Result<(), JsValue> {
         if self.is_new(id, markup) {
-            self.element(id)?.set_inner_html(markup);
+            let region = self.element(id)?;
+            let focused = self.document.active_element();
+            let inside = focused
+                .filter(|e| region.contains(Some(e.unchecked_ref::<Node>())))
+                .map(|e| e.id());
+            region.set_inner_html(markup);
+            if let Some(id) = inside {
+                self.focus_quietly(&id)?;
+            }
         }
         Ok(())
+    }
+
+    /// Puts the focus back where it was, without moving the window.
+    fn focus_quietly(&self, id: &str) -> Result<(), JsValue> {
+        let Some(element) = self.document.get_element_by_id(id) else { return Ok(()) };
+        let options = FocusOptions::new();
+        options.set_prevent_scroll(true);
+        element.unchecked_ref::<HtmlElement>().focus_with_options(&options)
     }
 
     /// Brings every output up to date.
