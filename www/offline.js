@@ -26,6 +26,8 @@ async function keepForLater() {
   // Absent where the page is not served securely; in some frames it throws.
   const workers = navigator.serviceWorker;
   if (!workers) throw new Error('no service workers');
+  // Where nothing may be stored this fails quietly; registering would fail on the console.
+  await caches.keys();
   settled = Boolean(workers.controller);
   const registration = await workers.register('sw.js', { updateViaCache: 'none' });
   document.getElementById('load-new').addEventListener('click', () => loadNew(registration));

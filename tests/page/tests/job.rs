@@ -217,7 +217,7 @@ async fn a_link_never_overwrites_what_was_kept_unasked() -> Result<()> {
     page.wait_until("localStorage.getItem('noseward/rocket')?.includes('Mine')").await?;
 
     page.goto(&hash(&Example::Tern.design())).await?;
-    assert!(page.text("#notice").await?.contains("Your own rocket, Mine"));
+    assert!(page.text("#notice").await?.contains("Another rocket, Mine, is kept"));
     let before = page.eval("location.hash").await?;
     page.type_into("[id='/name']", "Visitor").await?;
     page.wait_until(&format!("location.hash !== {before}")).await?;

@@ -579,7 +579,12 @@ async fn without_scripts_the_page_can_be_read() -> Result<()> {
     page.screenshot("no-scripts").await?;
     assert!(page.text("#sheet").await?.contains("scripts"));
     assert!(page.text(".footer").await?.contains("Version"));
-    assert!(page.text(".governing").await?.contains("This page does not"));
+    let lesson = page.text(".paper").await?;
+    for part in ["This page does not", "hangs level", "Swing test", "Results"] {
+        assert!(lesson.contains(part), "{part} is not in {lesson}");
+    }
+    assert!(page.eval("1").await.is_err(), "a script ran: the test shows nothing");
+    page.print("no-scripts").await?;
     Ok(())
 }
 
