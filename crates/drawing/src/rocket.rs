@@ -69,7 +69,9 @@ pub fn mm_per_px(design: &Design, sheet: &Sheet) -> Option<f64> {
 mod tests {
     use super::*;
     use crate::scene::{Anchor, Item};
-    use noseward_stability::{BottleSize, Example, UnitSystem, Weight, evaluate};
+    use noseward_stability::{
+        BottleSize, Example, SectionKind, UnitSystem, Weight, evaluate,
+    };
 
     fn sheets() -> Vec<Sheet> {
         let sheet = |width_px, height_px, labels| Sheet {
@@ -156,6 +158,23 @@ mod tests {
                     }
                 }
             }
+        }
+    }
+
+    /// Found by fuzzing: fins so wide that the ruler is shorter than a digit is high.
+    #[test]
+    fn a_ruler_of_a_few_pixels_is_drawn() {
+        let mut design = BottleSize::Ml500.design();
+        design.sections.truncate(1);
+        design.sections[0].kind = SectionKind::Tube;
+        design.sections[0].length_mm = 10.0;
+        design.sections[0].diameter_mm = Some(500.0);
+        let figures = evaluate(&design).figures.unwrap();
+        for sheet in sheets() {
+            let scene = rocket(&design, &figures, &sheet).unwrap();
+            let layout_height = 10.0 / mm_per_px(&design, &sheet).unwrap();
+            assert!(layout_height < 15.0, "{layout_height}");
+            assert_eq!(scene.groups.len(), 4);
         }
     }
 

@@ -84,6 +84,10 @@ pub fn open_code(text: &str) -> Result<Design, CodeFault> {
     }
     let count = MARK.len() + symbols::count(bytes);
     let whole = count + count.div_ceil(ROW - 1);
+    if whole < ROW {
+        // Too short for any design: another first row that happens to be right.
+        return Err(CodeFault::Changed);
+    }
     // One row more shows whether a row stands there twice.
     taken.extend(slots.take(whole));
     if let Some(fault) = fault::find(&taken, whole) {

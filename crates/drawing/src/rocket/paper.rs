@@ -144,8 +144,9 @@ fn ruler(layout: &Layout) -> Vec<Item> {
 
     for (index, mm) in multiples(step_mm, end_mm).enumerate() {
         let y = layout.nose_y + mm * layout.px_per_mm;
-        // The first and the last number are kept within the ruler.
-        let base = (y + 4.5).clamp(layout.nose_y + 12.0, (end_y - 3.0).max(y - 3.0));
+        // The first and the last number are kept within the ruler, if it has the room.
+        let last = (end_y - 3.0).max(y - 3.0);
+        let base = (y + 4.5).min(last).max(layout.nose_y + 12.0);
         let index = u32::try_from(index).expect("a ruler has few numbers");
         items.push(words(
             Point { x: right - 13.0, y: base },
