@@ -1,6 +1,8 @@
-//! How long one evaluation takes, from a design to its report.
+//! How long one evaluation takes, from a design to its report, and what follows from it.
 
-use noseward_stability::{Example, Resolution, SeparationDraws, evaluate};
+use noseward_stability::{
+    Example, Resolution, SeparationDraws, Swing, SwingSetup, evaluate,
+};
 
 fn main() {
     divan::main();
@@ -22,4 +24,11 @@ fn ten_thousand_draws(bencher: divan::Bencher<'_, '_>) {
         }
         draws.verdict()
     });
+}
+
+#[divan::bench(args = Example::ALL)]
+fn every_start_of_a_swing(bencher: divan::Bencher<'_, '_>, example: Example) {
+    let figures = evaluate(&example.design()).figures.expect("no fault stops it");
+    let setup = SwingSetup::default();
+    bencher.bench(|| Swing::new(divan::black_box(&figures), &setup).map(|s| s.starts()));
 }

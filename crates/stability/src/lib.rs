@@ -24,6 +24,7 @@ mod outcome;
 mod outline;
 mod pressure;
 mod report;
+mod swing;
 mod tolerance;
 
 pub use check::{Fault, Problem, Severity, check};
@@ -50,6 +51,10 @@ pub use pressure::air::{Air, AirPart};
 pub use pressure::crossflow::Crossflow;
 pub use pressure::model::{CarryOver, FinCentre, Model, Shoulder};
 pub use report::{Figures, Nearer, PartFigures, Report, evaluate};
+pub use swing::{
+    Settles, Settling, Shares, Space, StartRange, Starts, Swing, SwingFault, SwingField,
+    SwingProblem, SwingSetup, Trajectory, Turning,
+};
 pub use tolerance::ToleranceError;
 pub use tolerance::generator::Generator;
 pub use tolerance::input::{Distribution, Input};

@@ -68,13 +68,19 @@ impl Outcome {
 /// Steps in which the angles are searched, from 0 to 180 degrees. The moment is a sum of
 /// a few sines and cosines: it does not turn twice within one degree.
 const STEPS: u32 = 180;
-/// How closely a resting angle is found, in radians: far below what can be seen.
-const CLOSE_RAD: f64 = 1e-10;
+/// How closely a resting angle is found, in radians: far below what can be seen. The same
+/// in seconds for a moment in time.
+const CLOSE: f64 = 1e-10;
 
 /// Every angle at which the moment about the centre of mass vanishes, from 0 to π; both
 /// ends are always among them.
 pub(crate) fn resting_angles(air: &Air, centre_of_mass_m: f64) -> Vec<Rest> {
     searched(air, centre_of_mass_m, STEPS)
+}
+
+/// The same for any moment, given divided by sin a: positive turns towards 0.
+pub(crate) fn resting_angles_of(moment_by_sine: &dyn Fn(f64) -> f64) -> Vec<Rest> {
+    searched_of(moment_by_sine, STEPS)
 }
 
 /// The outcome alone, from a search in steps of five degrees: for many draws.
@@ -83,7 +89,10 @@ pub(crate) fn quick_outcome(air: &Air, centre_of_mass_m: f64) -> Outcome {
 }
 
 fn searched(air: &Air, centre_of_mass_m: f64, steps: u32) -> Vec<Rest> {
-    let moment = |angle: f64| air.moment_by_sine(angle, centre_of_mass_m);
+    searched_of(&|angle| air.moment_by_sine(angle, centre_of_mass_m), steps)
+}
+
+fn searched_of(moment: &dyn Fn(f64) -> f64, steps: u32) -> Vec<Rest> {
     let angle = |k: u32| PI * f64::from(k) / f64::from(steps);
     // Positive turns towards 0. At the nose end that holds; at the tail end a negative
     // moment does.
@@ -92,7 +101,7 @@ fn searched(air: &Air, centre_of_mass_m: f64, steps: u32) -> Vec<Rest> {
     for k in 1..=steps {
         let here = moment(angle(k));
         if before * here < 0.0 {
-            let found = bisected(&moment, angle(k - 1), angle(k));
+            let found = bisected(&mut |a| moment(a), angle(k - 1), angle(k));
             rests.push(Rest { angle_rad: found, holds: here > 0.0 });
         }
         if here != 0.0 {
@@ -103,10 +112,14 @@ fn searched(air: &Air, centre_of_mass_m: f64, steps: u32) -> Vec<Rest> {
     rests
 }
 
-/// The place of a change of sign between two angles.
-fn bisected(f: &dyn Fn(f64) -> f64, mut low: f64, mut high: f64) -> f64 {
+/// The place of a change of sign between two angles or times.
+pub(crate) fn bisected(
+    f: &mut dyn FnMut(f64) -> f64,
+    mut low: f64,
+    mut high: f64,
+) -> f64 {
     let rises = f(high) > 0.0;
-    while high - low > CLOSE_RAD {
+    while high - low > CLOSE {
         let middle = f64::midpoint(low, high);
         if (f(middle) > 0.0) == rises { high = middle } else { low = middle }
     }

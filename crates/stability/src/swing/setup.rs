@@ -1,0 +1,272 @@
+//! How the rocket is swung.
+
+use std::f64::consts::PI;
+
+use serde::{Deserialize, Serialize};
+
+use crate::check::Severity;
+use crate::design::units::{UnitSystem, Units, trimmed};
+
+/// How the rocket is swung: what a person measures or counts.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(default, deny_unknown_fields)]
+pub struct SwingSetup {
+    /// From the hand to the rocket, in metres.
+    pub string_m: f64,
+    /// From the middle of the circle to the hand, in metres.
+    pub arm_m: f64,
+    /// Turns of the circle a second.
+    pub turns_per_s: f64,
+    /// Density of the air, in kg/m³.
+    pub air_density_kg_m3: f64,
+}
+
+impl Default for SwingSetup {
+    /// 1.5 m of string, an arm of 0.7 m, one turn a second, in the standard atmosphere at
+    /// sea level (ISO 2533: 1.225 kg/m³).
+    fn default() -> Self {
+        Self { string_m: 1.5, arm_m: 0.7, turns_per_s: 1.0, air_density_kg_m3: 1.225 }
+    }
+}
+
+/// One value of a [`SwingSetup`].
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum SwingField {
+    /// Length of the string.
+    String,
+    /// Length of the arm.
+    Arm,
+    /// Turns a second.
+    Turns,
+    /// Density of the air.
+    AirDensity,
+}
+
+impl SwingField {
+    /// Every field, in the order in which a list shows them.
+    pub const ALL: [Self; 4] = [Self::String, Self::Arm, Self::Turns, Self::AirDensity];
+
+    /// Least and most, in the unit of the setup. Ours: what a person can swing, and air
+    /// from a high plateau on a hot day to a cold day by the sea.
+    #[must_use]
+    pub fn bounds(self) -> (f64, f64) {
+        match self {
+            Self::String | Self::Turns => (0.3, 3.0),
+            Self::Arm => (0.0, 1.0),
+            Self::AirDensity => (0.8, 1.4),
+        }
+    }
+
+    /// Its value in a setup.
+    #[must_use]
+    pub fn get(self, setup: &SwingSetup) -> f64 {
+        match self {
+            Self::String => setup.string_m,
+            Self::Arm => setup.arm_m,
+            Self::Turns => setup.turns_per_s,
+            Self::AirDensity => setup.air_density_kg_m3,
+        }
+    }
+
+    /// Puts a value into a setup, whatever it is; [`SwingSetup::faults`] judges it.
+    pub fn set(self, setup: &mut SwingSetup, value: f64) {
+        *match self {
+            Self::String => &mut setup.string_m,
+            Self::Arm => &mut setup.arm_m,
+            Self::Turns => &mut setup.turns_per_s,
+            Self::AirDensity => &mut setup.air_density_kg_m3,
+        } = value;
+    }
+
+    /// A value with its unit.
+    fn written(self, value: f64, units: Units) -> String {
+        match (self, units.system) {
+            (Self::String | Self::Arm, UnitSystem::Metric) => {
+                format!("{} m", trimmed(value, 2))
+            }
+            (Self::String | Self::Arm, UnitSystem::Inch) => units.length(value * 1000.0),
+            (Self::Turns, _) => format!("{} turns a second", trimmed(value, 2)),
+            (Self::AirDensity, _) => format!("{} kg/m³", trimmed(value, 3)),
+        }
+    }
+}
+
+/// One fault of a setup.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct SwingFault {
+    /// The field that has to change.
+    pub field: SwingField,
+    /// What is wrong.
+    pub problem: SwingProblem,
+}
+
+/// What is wrong with a value of a setup.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+#[expect(missing_docs, reason = "`sentence` says what each means, in the words used")]
+pub enum SwingProblem {
+    NotANumber,
+    OutOfBounds { least: f64, most: f64 },
+    HangsDown,
+}
+
+impl SwingFault {
+    /// Whether it stops the computation.
+    #[must_use]
+    pub fn severity(&self) -> Severity {
+        match self.problem {
+            SwingProblem::HangsDown => Severity::Ask,
+            SwingProblem::NotANumber | SwingProblem::OutOfBounds { .. } => Severity::Stop,
+        }
+    }
+
+    /// What is wrong and how to mend it, in a pupil's words and in the units given.
+    #[must_use]
+    pub fn sentence(&self, units: Units) -> String {
+        match self.problem {
+            SwingProblem::NotANumber => "This needs a number.".into(),
+            SwingProblem::OutOfBounds { least, most } => format!(
+                "Use a number from {} to {}.",
+                self.field.written(least, units),
+                self.field.written(most, units)
+            ),
+            SwingProblem::HangsDown => {
+                "This slowly, the string hangs down instead of lying nearly level. Swing \
+                 faster, or take what is worked out here as a rough guide."
+                    .into()
+            }
+        }
+    }
+}
+
+/// Standard acceleration of free fall, in m/s² (3rd CGPM, 1901).
+pub(super) const GRAVITY_M_S2: f64 = 9.806_65;
+/// Sine of the angle below level from which the string is said to hang down: 30 degrees.
+/// Our judgement.
+const HANGS_DOWN: f64 = 0.5;
+
+impl SwingSetup {
+    /// Every fault, in the order of [`SwingField::ALL`]. Empty is good.
+    ///
+    /// ```
+    /// use noseward_stability::{SwingField, SwingSetup, Units};
+    ///
+    /// let setup = SwingSetup { string_m: 15.0, ..SwingSetup::default() };
+    /// let faults = setup.faults();
+    /// assert_eq!(faults[0].field, SwingField::String);
+    /// let sentence = faults[0].sentence(Units::METRIC);
+    /// assert_eq!(sentence, "Use a number from 0.3 m to 3 m.");
+    /// ```
+    #[must_use]
+    pub fn faults(&self) -> Vec<SwingFault> {
+        let mut faults = Vec::new();
+        for field in SwingField::ALL {
+            let value = field.get(self);
+            let (least, most) = field.bounds();
+            if !value.is_finite() {
+                faults.push(SwingFault { field, problem: SwingProblem::NotANumber });
+            } else if value < least || value > most {
+                let problem = SwingProblem::OutOfBounds { least, most };
+                faults.push(SwingFault { field, problem });
+            }
+        }
+        if faults.is_empty() && self.sine_below_level() > HANGS_DOWN {
+            let field = SwingField::Turns;
+            faults.push(SwingFault { field, problem: SwingProblem::HangsDown });
+        }
+        faults
+    }
+
+    /// Whether nothing can be worked out with it.
+    pub(super) fn is_stopped(&self) -> bool {
+        self.faults().iter().any(|fault| fault.severity() == Severity::Stop)
+    }
+
+    /// Radius of the rocket's circle, string plus arm, in metres.
+    #[must_use]
+    pub fn radius_m(&self) -> f64 {
+        self.string_m + self.arm_m
+    }
+
+    /// How fast the string goes round, in radians a second.
+    #[must_use]
+    pub fn spin_rad_per_s(&self) -> f64 {
+        2.0 * PI * self.turns_per_s
+    }
+
+    /// How fast the rocket flies, in m/s.
+    #[must_use]
+    pub fn speed_m_per_s(&self) -> f64 {
+        self.spin_rad_per_s() * self.radius_m()
+    }
+
+    /// How far the string hangs below level, in radians, as a conical pendulum of string
+    /// and arm: sin = g/(Ω² R). Straight down where the swing is too slow to lift it.
+    #[must_use]
+    pub fn below_level_rad(&self) -> f64 {
+        libm::asin(self.sine_below_level().min(1.0))
+    }
+
+    fn sine_below_level(&self) -> f64 {
+        let spin = self.spin_rad_per_s();
+        GRAVITY_M_S2 / (spin * spin * self.radius_m())
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_value_is_bounded_and_must_be_finite() {
+        let good = SwingSetup::default();
+        assert_eq!(good.faults(), []);
+        for field in SwingField::ALL {
+            let (least, most) = field.bounds();
+            for value in [least - 0.01, most + 0.01, f64::NAN, f64::INFINITY] {
+                let mut worse = good;
+                field.set(&mut worse, value);
+                let faults = worse.faults();
+                assert_eq!(faults.len(), 1, "{field:?} took {value}");
+                assert_eq!(faults[0].field, field);
+                assert_eq!(faults[0].severity(), Severity::Stop);
+                assert!(worse.is_stopped());
+            }
+            for value in [least, most] {
+                let mut edge = good;
+                field.set(&mut edge, value);
+                assert!(!edge.is_stopped(), "{field:?} refused {value}");
+                assert_eq!(field.get(&edge), value);
+            }
+        }
+    }
+
+    #[test]
+    fn a_slow_swing_is_asked_about() {
+        let slow = SwingSetup { turns_per_s: 0.4, ..SwingSetup::default() };
+        let faults = slow.faults();
+        assert_eq!(faults[0].problem, SwingProblem::HangsDown);
+        assert_eq!(faults[0].severity(), Severity::Ask);
+        assert!(!slow.is_stopped());
+        // 6.5 degrees at the default: g/(4 π² · 2.2) = 0.1129.
+        let found = SwingSetup::default().below_level_rad();
+        assert!((found.to_degrees() - 6.483).abs() < 1e-3, "{found}");
+        // Too slow to lift it at all.
+        let slowest = SwingSetup { turns_per_s: 0.3, ..SwingSetup::default() };
+        assert_eq!(slowest.below_level_rad(), PI / 2.0);
+    }
+
+    #[test]
+    fn sentences_are_in_the_units_of_the_reader() {
+        let fault = |field: SwingField| {
+            let (least, most) = field.bounds();
+            SwingFault { field, problem: SwingProblem::OutOfBounds { least, most } }
+        };
+        let arm = fault(SwingField::Arm);
+        assert_eq!(arm.sentence(Units::METRIC), "Use a number from 0 m to 1 m.");
+        assert_eq!(arm.sentence(Units::INCH), "Use a number from 0 in to 39.37 in.");
+        let turns = fault(SwingField::Turns).sentence(Units::INCH);
+        assert_eq!(turns, "Use a number from 0.3 turns a second to 3 turns a second.");
+    }
+}

@@ -1,0 +1,271 @@
+//! The rocket on its string: against scipy, hand formulas, and what every class finds out.
+//!
+//! The motions are compared with `tests/fixtures/swing.json`, which `make_swing.py` works out
+//! from the published formulas written again in Python, with scipy's DOP853 at its tightest.
+
+use std::f64::consts::{FRAC_PI_2, PI};
+
+use noseward_references_tests::{
+    assert_close, assert_within, figures, four_sided, section,
+};
+use noseward_stability::{
+    Design, Example, Mass, Outcome, Planform, SectionKind, Settles, Swing, SwingSetup,
+    Trajectory, Weight,
+};
+use serde::Deserialize;
+
+const SWINGS: &str = include_str!("../../fixtures/swing.json");
+
+/// How closely angles agree, in radians, and settling times, in seconds. The largest
+/// difference was 2e-8: steps are allowed 1e-10, and add up.
+const MOTION: f64 = 1e-7;
+/// Masses, inertias: the same sums in another order, shells by quadrature.
+const SAME: f64 = 1e-9;
+/// Damping: the spread of a section's side area is exact for straight sides.
+const DAMPING: f64 = 1e-9;
+
+#[derive(Deserialize)]
+struct Swings {
+    samples_s: f64,
+    cases: Vec<Case>,
+}
+
+#[derive(Deserialize)]
+struct Case {
+    design: Design,
+    setup: SwingSetup,
+    start_rad: f64,
+    mass_kg: f64,
+    across_kg_m2: f64,
+    along_kg_m2: f64,
+    damping_n_m_s: [f64; 3],
+    angles_rad: Vec<f64>,
+    rest_rad: f64,
+    settled_s: f64,
+}
+
+fn swings() -> Swings {
+    serde_json::from_str(SWINGS).expect("it is in the project's own JSON")
+}
+
+fn swing(design: &Design, setup: &SwingSetup) -> Swing {
+    Swing::new(&figures(design), setup).expect("it can be swung")
+}
+
+#[test]
+fn motions_agree_with_scipy() {
+    let swings = swings();
+    #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "25")]
+    let every = (swings.samples_s / Trajectory::STEP_S).round() as usize;
+    let mut kinds = [0; 3];
+    for case in &swings.cases {
+        let name = &case.design.name;
+        let mass = figures(&case.design).mass;
+        assert_close(name, mass.mass_kg, case.mass_kg, SAME);
+        assert_close(name, mass.transverse_inertia_kg_m2, case.across_kg_m2, SAME);
+        assert_close(name, mass.axial_inertia_kg_m2, case.along_kg_m2, SAME);
+        let swing = swing(&case.design, &case.setup);
+        for (angle_rad, damping) in [0.0, 0.7, 2.2].into_iter().zip(case.damping_n_m_s) {
+            assert_close(name, swing.damping_n_m_s(angle_rad), damping, DAMPING);
+        }
+        let watched_s = swings.samples_s * 20.0;
+        let samples = swing.trajectory(case.start_rad, watched_s).samples;
+        assert_eq!(samples.len(), 20 * every + 1);
+        assert_eq!(case.angles_rad.len(), 21);
+        for (sample, &angle_rad) in samples.iter().step_by(every).zip(&case.angles_rad) {
+            let what = format!("{name} at {} s", sample.time_s);
+            assert_within(&what, sample.angle_rad, angle_rad, MOTION);
+        }
+        let settling = swing.settling(case.start_rad);
+        assert_within(name, settling.rest_rad.expect("it rests"), case.rest_rad, MOTION);
+        assert_within(name, settling.time_s.expect("it settles"), case.settled_s, MOTION);
+        let (kind, expected) = match settling.comes_to {
+            Settles::NoseFirst => (0, 0.0),
+            Settles::TailFirst => (1, PI),
+            Settles::Across { angle_rad } => (2, angle_rad),
+            still @ Settles::StillSwinging { .. } => panic!("{name}: {still:?}"),
+        };
+        assert_within(name, case.rest_rad, expected, MOTION);
+        kinds[kind] += 1;
+    }
+    assert_eq!(kinds, [8, 8, 8], "each end and across are worth the name");
+}
+
+/// A tube of a metre that weighs so much: half of it is the 0.5 m of the hand table.
+fn metre(grams: f64) -> Design {
+    let mut tube = section(SectionKind::Tube, 1000.0, 50.0);
+    tube.mass = Mass::WeighedG(grams);
+    Design { sections: vec![tube], ..Design::default() }
+}
+
+/// By hand: v = 2π r f, T = m v²/r, and level from a height of 1.5 m without drag, v √(2h/g),
+/// written to one digit. The hand turns on the spot in this table: no arm.
+#[test]
+fn the_room_that_a_swing_takes() {
+    for (grams, string_m, speed, pull, throw) in [
+        (100.0, 1.0, 6.3, 3.9, 3.5),
+        (150.0, 1.5, 9.4, 8.9, 5.2),
+        (250.0, 2.0, 12.6, 19.7, 7.0),
+    ] {
+        let setup = SwingSetup { string_m, arm_m: 0.0, ..SwingSetup::default() };
+        let space = swing(&metre(grams), &setup).space();
+        assert_within("speed", space.speed_m_per_s, speed, 0.05);
+        assert_within("pull", space.pull_n, pull, 0.05);
+        assert_within("throw", space.throw_m, throw, 0.051);
+        assert_within("swept", space.swept_m, string_m + 0.5, 1e-12);
+        assert_within("clear", space.clear_m, string_m + 0.5 + throw, 0.051);
+    }
+    // String, arm of 0.7 m and half a rocket of a metre.
+    let space = swing(&metre(150.0), &SwingSetup::default()).space();
+    assert_within("swept", space.swept_m, 2.7, 1e-12);
+    // Twice the pace, twice the speed and the throw, four times the pull.
+    let fast = SwingSetup { turns_per_s: 2.0, ..SwingSetup::default() };
+    let double = swing(&metre(150.0), &fast).space();
+    assert_close("pull", double.pull_n, 4.0 * space.pull_n, 1e-12);
+    assert_close("throw", double.throw_m, 2.0 * space.throw_m, 1e-12);
+    assert_eq!(double.swept_m.to_bits(), space.swept_m.to_bits());
+}
+
+/// When it first points within 10 degrees of nose-first, let go square across, in seconds.
+fn comes_round_s(swing: &Swing) -> f64 {
+    let samples = swing.trajectory(FRAC_PI_2, swing.watched_s()).samples;
+    let ten = 10_f64.to_radians();
+    let i = samples.iter().position(|t| t.angle_rad < ten).expect("it comes round");
+    let (a, b) = (samples[i - 1], samples[i]);
+    let share = (a.angle_rad - ten) / (a.angle_rad - b.angle_rad);
+    a.time_s + share * (b.time_s - a.time_s)
+}
+
+/// The same rocket hung as far ahead of its centre of pressure side-on as this.
+fn hung(design: &Design, separation_mm: f64) -> Design {
+    let mut hung = design.clone();
+    let centre_mm = 1e3 * figures(design).centre_of_pressure_side_on_m;
+    hung.measured.hanging_point_mm = Some(centre_mm - separation_mm);
+    hung
+}
+
+/// Common practice, no source: the further the centre of mass is ahead of the centre of
+/// pressure, the quicker the rocket comes round nose-first.
+#[test]
+fn a_larger_separation_comes_round_quicker() {
+    for example in [Example::Puffin, Example::Skua, Example::Gannet] {
+        for setup in [
+            SwingSetup::default(),
+            SwingSetup { string_m: 0.8, turns_per_s: 2.0, ..SwingSetup::default() },
+        ] {
+            let mut before = 0.0;
+            for separation_mm in [70.0, 60.0, 50.0, 40.0, 30.0, 20.0] {
+                let design = hung(&example.design(), separation_mm);
+                let time_s = comes_round_s(&swing(&design, &setup));
+                assert!(
+                    time_s > before * 1.01,
+                    "{example:?} at {separation_mm} mm: {time_s} after {before}"
+                );
+                before = time_s;
+            }
+        }
+    }
+}
+
+/// Half of the length off every fin: the outer half.
+fn cut(design: &Design) -> Design {
+    let mut cut = design.clone();
+    for set in &mut cut.fins {
+        let Planform::FourSided { root_mm, tip_mm, span_mm, sweep_mm } = set.planform
+        else {
+            panic!("they are four-sided")
+        };
+        let middle_mm = f64::midpoint(root_mm, tip_mm);
+        set.planform = four_sided(root_mm, middle_mm, span_mm / 2.0, sweep_mm / 2.0);
+    }
+    cut
+}
+
+/// Common practice, no source: cutting half of the length off every fin of a rocket that
+/// flies well takes it towards sideways.
+///
+/// At small angles a third of the air's push is left, or less. Gannet still comes round from
+/// across, and only a tenth slower: there its fins count by area, and it is lighter to turn.
+#[test]
+fn shorter_fins_come_round_slower_or_stay_across() {
+    let setup = SwingSetup::default();
+    for example in [Example::Puffin, Example::Gannet] {
+        let design = example.design();
+        let whole = swing(&design, &setup);
+        let short = swing(&cut(&design), &setup);
+        assert_eq!(whole.settling(FRAC_PI_2).comes_to, Settles::NoseFirst);
+        let push = |swing: &Swing| swing.shares().air_stiffness_n_m;
+        assert!(push(&short) < 0.35 * push(&whole), "{example:?}");
+        if short.settling(FRAC_PI_2).comes_to == Settles::NoseFirst {
+            let (whole_s, short_s) = (comes_round_s(&whole), comes_round_s(&short));
+            assert!(short_s > 1.05 * whole_s, "{example:?}: {whole_s} and {short_s}");
+        }
+    }
+    // With little clay Puffin comes round, but lies across without the outer halves.
+    for clay_g in [2.0, 4.0, 6.0] {
+        let mut design = Example::Puffin.design();
+        design.weights[0].mass_g = clay_g;
+        assert_eq!(swing(&design, &setup).settling(1.0).comes_to, Settles::NoseFirst);
+        let short = swing(&cut(&design), &setup).settling(1.0).comes_to;
+        assert!(matches!(short, Settles::Across { .. }), "{clay_g} g: {short:?}");
+    }
+}
+
+/// A bottle-wide tube without fins, weighed at both ends, so that the two points fall
+/// together.
+fn dumb_bell(end_g: f64) -> Design {
+    let mut tube = section(SectionKind::Tube, 300.0, 65.0);
+    tube.mass = Mass::WeighedG(40.0);
+    let end = |position_mm| Weight { label: String::new(), mass_g: end_g, position_mm };
+    Design {
+        sections: vec![tube],
+        weights: vec![end(0.0), end(300.0)],
+        ..Design::default()
+    }
+}
+
+/// Common practice, no source: a long rocket without any separation can look steered on
+/// the string, and can fly tail-first.
+///
+/// It takes mass at the ends or a short string: both pulls grow with the pace alike, but the
+/// air's also with the square of the radius. A light tube on a long string lies across.
+#[test]
+fn a_long_body_without_separation_looks_steered() {
+    let short = SwingSetup { string_m: 0.4, arm_m: 0.0, ..SwingSetup::default() };
+    for (end_g, setup, held) in [
+        (150.0, SwingSetup::default(), true),
+        (10.0, SwingSetup::default(), false),
+        (10.0, short, true),
+    ] {
+        let design = dumb_bell(end_g);
+        assert_within("points", figures(&design).separation_m, 0.0, 1e-12);
+        let swing = swing(&design, &setup);
+        let ranges = swing.starts().ranges();
+        let trap = ranges.iter().any(|range| range.is_tail_first_trap());
+        let nose = ranges.iter().any(|range| range.comes_to == Settles::NoseFirst);
+        assert_eq!((trap, nose), (held, held), "{end_g} g: {ranges:?}");
+        let shares = swing.shares();
+        assert_eq!(shares.spin_alone_holds, held);
+        assert_eq!(shares.string_flatters, held);
+        assert!(shares.air_stiffness_n_m < 0.0);
+        // Without the spin nothing holds it but across.
+        assert!(matches!(swing.air_alone().outcome(), Outcome::Broadside { .. }));
+    }
+}
+
+/// Shorter strings leave more to the spin: its share grows as the radius shrinks.
+#[test]
+fn a_shorter_string_leaves_more_to_the_spin() {
+    for example in [Example::Puffin, Example::Gannet] {
+        let share = |string_m| {
+            let setup = SwingSetup { string_m, arm_m: 0.0, ..SwingSetup::default() };
+            let shares = swing(&example.design(), &setup).shares();
+            shares.spin_share_at_small_angles.expect("both turn back")
+        };
+        let (long, short) = (share(3.0), share(0.3));
+        assert!(long < 0.1 && short > 5.0 * long, "{example:?}: {long} and {short}");
+        // Air by spin goes with the square of the radius.
+        let ratio = |share: f64| (1.0 - share) / share;
+        assert_close("square", ratio(long), 100.0 * ratio(short), 1e-9);
+    }
+}
