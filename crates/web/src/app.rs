@@ -447,6 +447,11 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
             vec![Effect::Redraw]
         }
         Msg::Slice => slice(state),
+        Msg::WorkOut => {
+            state.told = None;
+            while slice(state) == [Effect::Slice] {}
+            vec![Effect::Redraw]
+        }
         Msg::Resolution(resolution) => {
             state.resolution = resolution;
             state.certainty = Certainty::Unknown;

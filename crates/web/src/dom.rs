@@ -211,6 +211,8 @@ impl Page {
     fn prepare_print(self: &Rc<Self>) {
         report(self.screen.open_readings());
         self.send(Msg::GraphsInView(true));
+        self.send(Msg::WorkOut);
+        self.draw();
         self.draw_later();
         self.draw_share();
     }

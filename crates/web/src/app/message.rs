@@ -106,6 +106,8 @@ pub(crate) enum Msg {
     },
     /// There is time to work out a little more of the uncertainty.
     Slice,
+    /// What is still to be worked out is needed now.
+    WorkOut,
     /// Other steps of ruler and scales.
     Resolution(Resolution),
     /// Whether the outcome stays hidden until it is predicted.

@@ -563,6 +563,15 @@ mod air {
     }
 
     #[test]
+    fn paper_waits_until_all_is_known() {
+        let mut state = open("", None);
+        typed(&mut state, WIDTH, "70");
+        update(&mut state, Msg::WorkOut);
+        assert!(matches!(state.certainty, Certainty::Known(Some(_))));
+        assert!(!region(&state, "air-sure").contains("being worked out"));
+    }
+
+    #[test]
     fn a_border_case_is_too_close_to_call() {
         let mut state = open("", None);
         let hanging = Field::Measured(MeasuredField::HangingPoint);
