@@ -7,6 +7,8 @@
 //! cargo run -- test                every check, as the continuous integration runs it
 //! cargo run -- test unit           the checks that need no page
 //! cargo run -- test page [filter]  the page, its size, its tests in a browser
+//! cargo run -- test supply         what the project is built from
+//! cargo run -- test fuzz           the fuzz targets, for about a minute
 //! cargo run -- bench               the measurements
 //! ```
 
@@ -23,10 +25,12 @@ mod command;
 mod compile;
 mod debian;
 mod dist;
+mod fuzz;
 mod names;
 mod policy;
 mod serve;
 mod sizes;
+mod supply;
 mod toolchain;
 
 use std::env;
@@ -39,6 +43,8 @@ usage: cargo run                        build the page and serve it on 127.0.0.1
        cargo run -- test                run every check
        cargo run -- test unit           run the checks that need no page
        cargo run -- test page [filter]  build the page, weigh it, test it in a browser
+       cargo run -- test supply         check what the project is built from
+       cargo run -- test fuzz           run the fuzz targets for about a minute
        cargo run -- bench               measure";
 
 fn main() -> ExitCode {
@@ -54,6 +60,8 @@ fn main() -> ExitCode {
         ["test"] => checks::everything(root),
         ["test", "unit"] => checks::unit(root),
         ["test", "page", filter @ ..] => checks::page(root, filter),
+        ["test", "supply"] => supply::check(root),
+        ["test", "fuzz"] => fuzz::run_all(root),
         ["bench"] => benches::run_all(root),
         ["help" | "--help" | "-h"] => {
             println!("{USAGE}");
