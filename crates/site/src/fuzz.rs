@@ -14,7 +14,7 @@ use std::process::Command;
 const TARGETS: [&str; 4] = ["link", "code", "file", "text"];
 
 /// Inputs for each target, the committed corpus included: about a minute in all.
-const RUNS: u32 = 100_000;
+const RUNS: u32 = 200_000;
 
 /// No input needs a tenth of it: a text is 256 KiB at most.
 const MEGABYTES: u32 = 512;
@@ -82,7 +82,6 @@ fn replay_and_try(root: &Path, programs: &Path, target: &str) -> Result<()> {
             format!("-artifact_prefix=target/fuzz/{target}-"),
             "-seed=1".into(),
             "-timeout=60".into(),
-            "-verbosity=0".into(),
         ])
         .output()
         .with_context(|| format!("the fuzz target {target} cannot be started"))?;
