@@ -3,7 +3,7 @@
 use crate::browsers::Browsers;
 use crate::command::{cargo, run};
 use crate::toolchain::{self, TARGET, Toolchain};
-use crate::{axe, bundle, reproducible, serve, sizes};
+use crate::{axe, bundle, fuzz, reproducible, serve, sizes, supply};
 use anyhow::Result;
 use std::path::{Path, PathBuf};
 use std::process::Command;
@@ -17,6 +17,7 @@ pub(crate) fn everything(root: &Path) -> Result<()> {
     toolchain::add_components(root)?;
     let tools = PageTools::prepare(root)?;
     code(root, toolchain)?;
+    beyond_code(root)?;
     built_page(root, &tools, &[])?;
     reproducible(root, toolchain)?;
     println!("\nAll checks passed.");
@@ -29,6 +30,7 @@ pub(crate) fn unit(root: &Path) -> Result<()> {
     let toolchain = toolchain::find()?;
     toolchain::add_components(root)?;
     code(root, toolchain)?;
+    beyond_code(root)?;
     println!("\nAll checks passed that need no page.");
     Ok(())
 }
@@ -122,6 +124,14 @@ fn code(root: &Path, toolchain: Toolchain) -> Result<()> {
             .env("RUSTDOCFLAGS", "--deny warnings"),
         remedy,
     )
+}
+
+fn beyond_code(root: &Path) -> Result<()> {
+    heading("supply chain");
+    supply::check(root)?;
+
+    heading("fuzz targets");
+    fuzz::run_all(root)
 }
 
 fn built_page(root: &Path, tools: &PageTools, filter: &[&str]) -> Result<()> {

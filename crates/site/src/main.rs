@@ -8,6 +8,8 @@
 //! cargo run -- test unit           the checks that need no page
 //! cargo run -- test page [filter]  the page, its size, its tests in a browser
 //! cargo run -- test twice          whether two builds give the same page
+//! cargo run -- test supply         what the project is built from
+//! cargo run -- test fuzz           the fuzz targets, for about a minute
 //! cargo run -- bench               the measurements
 //! ```
 
@@ -25,12 +27,14 @@ mod compile;
 mod debian;
 mod dist;
 mod edition;
+mod fuzz;
 mod names;
 mod policy;
 mod reproducible;
 mod serve;
 mod single;
 mod sizes;
+mod supply;
 mod toolchain;
 
 use std::env;
@@ -44,6 +48,8 @@ usage: cargo run                        build the page and serve it on 127.0.0.1
        cargo run -- test unit           run the checks that need no page
        cargo run -- test page [filter]  build the page, weigh it, test it in a browser
        cargo run -- test twice          see whether two builds give the same page
+       cargo run -- test supply         check what the project is built from
+       cargo run -- test fuzz           run the fuzz targets for about a minute
        cargo run -- bench               measure";
 
 fn main() -> ExitCode {
@@ -60,6 +66,8 @@ fn main() -> ExitCode {
         ["test", "unit"] => checks::unit(root),
         ["test", "page", filter @ ..] => checks::page(root, filter),
         ["test", "twice"] => checks::twice(root),
+        ["test", "supply"] => supply::check(root),
+        ["test", "fuzz"] => fuzz::run_all(root),
         ["bench"] => benches::run_all(root),
         ["help" | "--help" | "-h"] => {
             println!("{USAGE}");

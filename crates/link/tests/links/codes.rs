@@ -253,7 +253,7 @@ proptest! {
 }
 
 proptest! {
-    #![proptest_config(config(24))]
+    #![proptest_config(config(12))]
 
     #[test]
     fn every_slip_is_seen(sent in design(), with in 1_usize..32) {

@@ -1,0 +1,111 @@
+//! Holds what the project is built from to `deny.toml`: licences, double versions,
+//! sources, and published security advisories.
+//!
+//! cargo-deny does it. It comes from crates.io into target/, in one exact version, and
+//! stays there: later runs need no network.
+
+use crate::command::{cargo, find_program, output, run};
+use anyhow::{Context, Result};
+use std::env;
+use std::path::{Path, PathBuf};
+use std::process::Command;
+
+const VERSION: &str = "0.20.2";
+
+/// The workspaces with a lock file, by their manifests.
+const MANIFESTS: [&str; 2] = ["Cargo.toml", "tests/fuzz/Cargo.toml"];
+
+/// An exception that nothing needs any more has to go from `deny.toml`. The targets of
+/// the fuzzer need some that the rest does not, and the other way round.
+const STALE: [&str; 2] = ["unmatched-skip", "unnecessary-skip"];
+const STALE_OR_NOT_HERE: [&str; 4] = [
+    "unmatched-skip",
+    "unnecessary-skip",
+    "license-not-encountered",
+    "license-exception-not-encountered",
+];
+
+/// Checks every lock file. The database of advisories comes from outside: where it
+/// cannot be reached, one line says that it was not asked, and the rest still counts.
+pub(crate) fn check(root: &Path) -> Result<()> {
+    let program = prepare(root)?;
+    let mut checks = vec!["bans", "licenses", "sources"];
+    if has_advisories(root, &program) {
+        checks.push("advisories");
+    } else {
+        println!(
+            "NOT CHECKED: security advisories. Their database \
+             (https://github.com/RustSec/advisory-db) cannot be reached from here, or git \
+             is missing."
+        );
+    }
+    MANIFESTS.iter().try_for_each(|manifest| {
+        let mut command = Command::new(&program);
+        command.current_dir(root).args(["--locked", "--manifest-path", manifest]).args([
+            "--config",
+            "deny.toml",
+            "check",
+            "--hide-inclusion-graph",
+        ]);
+        if *manifest == "Cargo.toml" {
+            command.args(STALE.iter().flat_map(|code| ["--deny", code]));
+            command.args(["--allow", "license-exception-not-encountered"]);
+        } else {
+            command.args(STALE_OR_NOT_HERE.iter().flat_map(|code| ["--allow", code]));
+        }
+        run(
+            command.args(&checks),
+            "each error above names the crate and the rule; the rules are in deny.toml",
+        )
+    })
+}
+
+/// Gives the program, after building it if it is missing.
+fn prepare(root: &Path) -> Result<PathBuf> {
+    let wanted = format!("cargo-deny {VERSION}");
+    let is_right = |program: &Path| {
+        output(Command::new(program).arg("--version")).as_deref() == Some(&wanted)
+    };
+    let name = format!("cargo-deny{}", env::consts::EXE_SUFFIX);
+    let folder = root.join("target").join("tools").join(format!("cargo-deny-{VERSION}"));
+    let program = folder.join("bin").join(name);
+    if is_right(&program) {
+        return Ok(program);
+    }
+    if let Some(program) = find_program(&["cargo-deny"]).filter(|found| is_right(found)) {
+        return Ok(program);
+    }
+    run(
+        cargo(root)
+            .args(["install", "--locked", &format!("cargo-deny@{VERSION}")])
+            .arg("--root")
+            .arg(&folder)
+            // Its own profile takes several times as long, and it only reads texts.
+            .env("CARGO_PROFILE_RELEASE_LTO", "off")
+            .env("CARGO_PROFILE_RELEASE_CODEGEN_UNITS", "16")
+            .env("CARGO_PROFILE_RELEASE_OPT_LEVEL", "1"),
+        "it checks licences and sources: this once, a network is needed",
+    )?;
+    program.canonicalize().with_context(|| format!("{} is missing", program.display()))
+}
+
+/// Fetches the advisories; whether that worked.
+fn has_advisories(root: &Path, program: &Path) -> bool {
+    let mut command = Command::new(program);
+    command.current_dir(root).args(["--config", "deny.toml", "fetch", "db"]);
+    // Never ask for a name or a password.
+    output(command.env("GIT_TERMINAL_PROMPT", "0")).is_some()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_lock_file_is_checked() {
+        let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
+        for manifest in MANIFESTS {
+            assert!(root.join(manifest).with_file_name("Cargo.lock").is_file());
+        }
+    }
+}

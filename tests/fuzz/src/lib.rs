@@ -1,0 +1,132 @@
+//! What must hold for every design that was opened from anywhere.
+
+mod spelling;
+
+use std::borrow::Cow;
+
+use noseward_drawing::{Item, LabelStyle, Point, Sheet, rocket, svg_document};
+use noseward_link::{Opened, code, hash, open_code, open_file, open_hash, to_file};
+use noseward_stability::{Design, Field, Units, evaluate};
+
+pub use spelling::{code_of, link_of, payload};
+
+/// What the bytes of a fuzzer stand for.
+#[derive(Debug)]
+pub enum Input<'a> {
+    /// A text, as a person or a program might send it.
+    Text(String),
+    /// A payload, to be spelled with checksums that agree: random texts never have them.
+    Payload(&'a [u8]),
+}
+
+/// Bytes that begin with zero are a payload, all others a text.
+#[must_use]
+pub fn input(bytes: &[u8]) -> Input<'_> {
+    match bytes.strip_prefix(&[0]) {
+        Some(payload) => Input::Payload(payload),
+        None => Input::Text(String::from_utf8_lossy(bytes).into_owned()),
+    }
+}
+
+/// Holds a design against all that is promised of it.
+///
+/// # Panics
+///
+/// If a promise is broken: that is what the fuzzer looks for.
+pub fn check_design(design: &Design) {
+    for text in texts(design) {
+        assert!(!text.contains(is_unwanted), "{text:?}");
+    }
+    check_spellings(design);
+
+    let report = evaluate(design);
+    let faults: Vec<_> =
+        report.faults.iter().map(|fault| fault.problem.sentence(Units::METRIC)).collect();
+    assert!(faults.iter().all(|words| !words.is_empty()));
+    let Some(figures) = &report.figures else {
+        assert!(!faults.is_empty(), "no figures, and no fault that says why");
+        return;
+    };
+    let written = format!("{figures:?}");
+    let numbers = written.split(|c: char| !c.is_ascii_alphanumeric());
+    for word in numbers {
+        assert!(word != "NaN" && word != "inf", "{written}");
+    }
+    for (width_px, height_px, labels) in
+        [(240.0, 160.0, LabelStyle::Short), (900.0, 700.0, LabelStyle::Full)]
+    {
+        let sheet = Sheet { width_px, height_px, units: Units::METRIC, labels };
+        let scene = rocket(design, figures, &sheet).expect("figures need a body");
+        for group in &scene.groups {
+            check_items(&group.items);
+        }
+        assert!(svg_document(&scene, None).ends_with("</svg>"));
+    }
+}
+
+/// What is written of a design opens as that design, in every spelling.
+fn check_spellings(design: &Design) {
+    let Opened::Design(kept) = open_hash(&hash(design)) else {
+        panic!("a link that was just made does not open")
+    };
+    // A file may hold more than a link has room for. What a link keeps, it keeps.
+    assert_same(&open_hash(&hash(&kept)), &Opened::Design(kept.clone()));
+    assert_same(&open_code(&code(design)), &Ok(kept.clone()));
+    if is_finite(&kept) {
+        assert_same(&open_file(&to_file(&kept)), &Ok(kept));
+    }
+    if is_finite(design) {
+        assert_same(&open_file(&to_file(design)), &Ok(design.clone()));
+    }
+}
+
+/// Equal, where one NaN is as good as another.
+fn assert_same<T: std::fmt::Debug + PartialEq>(one: &T, other: &T) {
+    if one != other {
+        assert_eq!(format!("{one:?}"), format!("{other:?}"));
+    }
+}
+
+fn is_finite(design: &Design) -> bool {
+    Field::numbers(design)
+        .into_iter()
+        .filter_map(|field| field.get(design))
+        .all(f64::is_finite)
+}
+
+fn texts(design: &Design) -> impl Iterator<Item = Cow<'_, str>> {
+    let labels = design.weights.iter().map(|weight| Cow::from(weight.label.as_str()));
+    labels.chain([Cow::from(design.name.as_str())])
+}
+
+/// The list that `FORMATS.md` refers to, written out once more.
+fn is_unwanted(c: char) -> bool {
+    matches!(
+        u32::from(c),
+        0x00..=0x1f
+            | 0x7f..=0x9f
+            | 0x61c
+            | 0x200e
+            | 0x200f
+            | 0x2028..=0x202e
+            | 0x2066..=0x2069
+            | 0xfeff
+    )
+}
+
+fn check_items(items: &[Item]) {
+    let finite = |point: &Point| assert!(point.x.is_finite() && point.y.is_finite());
+    for item in items {
+        match item {
+            Item::Path { path, .. } => {
+                path.runs.iter().flat_map(|(points, _)| points).for_each(finite);
+            }
+            Item::Dot { centre, radius, .. } => {
+                finite(centre);
+                assert!(radius.is_finite());
+            }
+            Item::Text { at, .. } => finite(at),
+            Item::Part { items, .. } => check_items(items),
+        }
+    }
+}

@@ -1,0 +1,22 @@
+//! Bytes as a pasted text, and as a cell of a table.
+
+#![no_main]
+
+use libfuzzer_sys::fuzz_target;
+use noseward_fuzz::check_design;
+use noseward_link::{Text, defused, open_text};
+
+fuzz_target!(|bytes: &[u8]| {
+    let text = String::from_utf8_lossy(bytes);
+    match open_text(&text) {
+        Ok(Text::Design { design, .. }) => check_design(&design),
+        Ok(Text::Partial { design, missing }) => {
+            assert!(!missing.is_empty());
+            check_design(&design);
+        }
+        Err(fault) => assert!(!fault.to_string().is_empty()),
+    }
+    let cell = defused(&text);
+    assert!(!cell.trim_start().starts_with(['=', '@']));
+    assert_eq!(defused(&cell), cell);
+});
