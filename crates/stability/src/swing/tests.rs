@@ -349,3 +349,50 @@ fn what_remains_is_what_the_samples_show() {
     let remaining = settling.remaining_rad.unwrap();
     assert!((remaining / widest - 1.0).abs() < 0.1, "{remaining} and {widest}");
 }
+
+/// Where a turning point lies only just outside of the band, settling waits for it. There
+/// the time jumps by half a swing as the start grows.
+#[test]
+fn a_turning_point_just_outside_counts() {
+    let swing = swing(&Example::Puffin.design(), &SwingSetup::default());
+    let time_s = |start: f64| swing.settling(start).time_s.unwrap();
+    let half_swing_s = PI / swing.frequency_rad_per_s().unwrap();
+    let jumps = |low: f64, high: f64| time_s(high) - time_s(low) > 0.3 * half_swing_s;
+    let found = (10..60).map(|k| 0.02 * f64::from(k)).find(|&a| jumps(a, a + 0.02));
+    let mut low = found.expect("the time jumps somewhere");
+    let mut high = low + 0.02;
+    while high - low > 1e-9 {
+        let middle = f64::midpoint(low, high);
+        if jumps(low, middle) { high = middle } else { low = middle }
+    }
+    let settled_s = time_s(high);
+    let start = State { angle_rad: high, rate_rad_per_s: 0.0 };
+    let mut motion = Motion::new(&swing.forces, start).unwrap();
+    while motion.time_s() < settled_s {
+        motion.step().unwrap();
+    }
+    let there = motion.at(settled_s);
+    assert!((there.angle_rad.abs() - settling::SETTLED_RAD).abs() < 1e-8);
+    let through = settling::SETTLED_RAD * PI / half_swing_s;
+    let share = there.rate_rad_per_s.abs() / through;
+    assert!(share < 5e-3, "it turns round there: {share}");
+}
+
+/// Without damping Tern swings through the nose or the tail, whichever is the lower brim,
+/// from one side to the other, and belongs to neither.
+#[test]
+fn above_the_brim_it_belongs_nowhere() {
+    let tern = swing(&Example::Tern.design(), &SwingSetup::default()).undamped();
+    let from_the_higher =
+        if tern.energy_j(0.0, 0.0) > tern.energy_j(PI, 0.0) { 0.01 } else { PI - 0.01 };
+    let settling = tern.settling(from_the_higher);
+    assert_eq!(settling.comes_to, Settles::StillSwinging { about_rad: None });
+    assert_eq!((settling.rest_rad, settling.remaining_rad), (None, None));
+    // Let go beside its rest it stays there, but never settles within 10 degrees.
+    let rest = tern.resting_angles()[1].angle_rad;
+    let near = tern.settling(rest + 0.3);
+    assert_eq!(near.comes_to, Settles::StillSwinging { about_rad: Some(rest) });
+    let below = tern.settling(rest + 0.05);
+    assert_eq!(below.comes_to, Settles::Across { angle_rad: rest });
+    assert!((below.remaining_rad.unwrap() - 0.05).abs() < 0.02, "{below:?}");
+}
