@@ -7,8 +7,10 @@ mod history;
 mod keeping;
 mod message;
 mod notice;
+mod swing;
 mod typed;
 
+use noseward_lesson::{Record, Swings};
 use noseward_link as link;
 use noseward_stability::{
     BottleSize, Design, Example, Field, Influence, Part, Quantity, Report, Resolution,
@@ -23,6 +25,7 @@ pub(crate) use effect::Effect;
 pub(crate) use keeping::Keeping;
 pub(crate) use message::{Msg, Paper, Start};
 pub(crate) use notice::Notice;
+pub(crate) use swing::{Bench, BenchField, BenchMsg, CARDS, Known, SPACE_CARD};
 pub(crate) use typed::Unreadable;
 
 use history::History;
@@ -34,6 +37,10 @@ pub(crate) struct State {
     pub(crate) design: Design,
     /// What is known about it.
     pub(crate) report: Report,
+    /// What it did on its string.
+    pub(crate) swings: Swings,
+    /// The swing bench.
+    pub(crate) bench: Bench,
     /// The last rocket that could be drawn, with its report.
     pub(crate) drawn: (Design, Report),
     /// Text that could not be read as a value; the design keeps the value before it.
@@ -118,6 +125,8 @@ pub(crate) struct Opening {
     /// The page's address without what stands after `#`, if others can open it.
     pub(crate) address: Option<String>,
     pub(crate) computer: Computer,
+    /// Whether the reader's system asks for as little motion as possible.
+    pub(crate) still: bool,
     pub(crate) units: UnitSystem,
     pub(crate) all_measurements: bool,
     pub(crate) predict_first: bool,
@@ -133,24 +142,25 @@ impl State {
         let hash = if passed_over { "" } else { &opening.hash };
         let from_link = match link::open_hash(hash) {
             link::Opened::Nothing => None,
-            link::Opened::Design(design) => Some(design),
-            link::Opened::Partial { design, missing } => {
+            link::Opened::Record(record) => Some(record),
+            link::Opened::Partial { record, missing } => {
                 notice = Some(Notice::LinkCut(missing));
-                Some(design)
+                Some(record)
             }
             link::Opened::Damaged(fault) => {
                 notice = Some(Notice::LinkDamaged(fault));
                 None
             }
         };
-        let design = from_link
+        let record = from_link
             .or(kept.filter(|_| !opening.afresh))
-            .unwrap_or_else(|| Example::Puffin.design().rounded());
+            .unwrap_or_else(|| Example::Puffin.design().rounded().into());
         let keeping = match &opening.kept {
             _ if !opening.can_keep => Keeping::Blocked,
-            Some(text) => Keeping::of_text(text.clone(), &design),
+            Some(text) => Keeping::of_text(text.clone(), &record),
             None => Keeping::Here,
         };
+        let Record { design, swings } = record;
         let report = evaluate(&design);
         let drawn = if report.figures.is_some() {
             (design.clone(), report.clone())
@@ -162,6 +172,8 @@ impl State {
         Self {
             design,
             report,
+            swings,
+            bench: Bench { still: opening.still, ..Bench::default() },
             drawn,
             drafts: Vec::new(),
             units: Units { system: opening.units },
@@ -256,6 +268,7 @@ impl State {
         self.notice.take_if(|notice| notice.is_passing());
         self.prediction = None;
         self.certainty = Certainty::Unknown;
+        self.bench.outdate();
         self.report = evaluate(&self.design);
         if self.report.figures.is_some() {
             self.drawn = (self.design.clone(), self.report.clone());
@@ -268,16 +281,38 @@ impl State {
             can_keep: self.keeping != Keeping::Blocked,
             computer: self.computer.clone(),
             address: self.address.clone(),
+            still: self.bench.still,
             ..Opening::default()
         };
         let (sheet_px, graph_px) = (self.sheet_px, self.graph_px);
         *self = Self { sheet_px, graph_px, ..Self::new(&opening) };
     }
 
-    /// Puts another design in place of the present one; undo brings it back.
+    /// The rocket and what it did: what links, codes and files hold.
+    pub(crate) fn record(&self) -> Record {
+        Record { design: self.design.clone(), swings: self.swings.clone() }
+    }
+
+    /// Puts an edited design in place of the present one; undo brings it back.
     fn replace(&mut self, design: Design) {
+        self.history.record(self.record(), None);
         let before = std::mem::replace(&mut self.design, design.rounded());
-        self.history.record(before, None);
+        self.leave_behind(&before);
+        self.drafts.clear();
+        self.told = None;
+        self.refresh();
+    }
+
+    /// Puts another rocket and its swings in place of the present ones; undo brings them
+    /// back.
+    fn replace_all(&mut self, record: Record) {
+        self.history.record(self.record(), None);
+        self.take(record.rounded());
+    }
+
+    fn take(&mut self, record: Record) {
+        let Record { design, swings } = record;
+        (self.design, self.swings) = (design, swings);
         self.drafts.clear();
         self.told = None;
         self.refresh();
@@ -336,7 +371,8 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
                     (size.design(), format!("an empty {} litre bottle", size.litres()))
                 }
             };
-            state.replace(design);
+            state.replace_all(design.into());
+            state.bench.previous = None;
             state.notice = Some(Notice::Started(name));
             let mut effects = changed(true);
             effects.push(Effect::CloseMenus);
@@ -354,7 +390,7 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
         }
         Msg::Go(field) => go(state, field),
         Msg::Why => vec![Effect::Show("why")],
-        Msg::CopyLink => vec![Effect::CopyLink(link::hash(&state.design))],
+        Msg::CopyLink => vec![Effect::CopyLink(link::hash(&state.record()))],
         Msg::Copied { link, done } => {
             let trial = if done { Trial::Works } else { Trial::Barred };
             state.computer.tried(Way::Copy, trial);
@@ -364,13 +400,13 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
         }
         Msg::Save => {
             let (name, text) =
-                (link::file_name(&state.design), link::to_file(&state.design));
+                (link::file_name(&state.design), link::to_file(&state.record()));
             state.notice = Some(Notice::Saved(name.clone()));
             vec![Effect::Download { name, text }, Effect::Redraw]
         }
         Msg::OpenText(text) => match open_text(&text) {
-            Ok((design, notice)) => {
-                state.replace(design);
+            Ok((record, notice)) => {
+                state.replace_all(record);
                 state.notice = Some(notice);
                 let mut effects = changed(true);
                 effects.push(Effect::CloseMenus);
@@ -446,10 +482,21 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
             state.angle_deg = degrees.clamp(0.0, 180.0);
             vec![Effect::Redraw]
         }
-        Msg::Slice => slice(state),
+        Msg::Slice => {
+            let mut effects = slice(state);
+            if effects.is_empty() && state.told.is_none() {
+                effects = swing::slice(state);
+            }
+            effects
+        }
+        Msg::Bench(msg) => swing::update(state, msg),
         Msg::WorkOut => {
             state.told = None;
             while slice(state) == [Effect::Slice] {}
+            // Paper is all in view.
+            let in_view = std::mem::replace(&mut state.bench.in_view, true);
+            while !swing::slice(state).is_empty() {}
+            state.bench.in_view = in_view;
             vec![Effect::Redraw]
         }
         Msg::Resolution(resolution) => {
@@ -501,7 +548,7 @@ fn slice(state: &mut State) -> Vec<Effect> {
 fn changed(structure: bool) -> Vec<Effect> {
     let mut effects = vec![Effect::Redraw, Effect::Keep];
     if structure {
-        effects.insert(0, Effect::RebuildSteps);
+        effects.splice(0..0, [Effect::RebuildSteps, Effect::ShowBench]);
     }
     effects
 }
@@ -543,8 +590,9 @@ fn typed_into(state: &mut State, field: Field, text: &str) -> Vec<Effect> {
     match read {
         Ok(()) => {
             if design != state.design {
+                state.history.record(state.record(), Some(field));
                 let before = std::mem::replace(&mut state.design, design);
-                state.history.record(before, Some(field));
+                state.leave_behind(&before);
                 state.refresh();
             }
         }
@@ -621,15 +669,11 @@ fn edited_in_place(state: &mut State, edit: impl Fn(&mut Design) -> bool) -> Vec
 
 fn travelled(
     state: &mut State,
-    travel: impl Fn(&mut History, Design) -> Option<Design>,
+    travel: impl Fn(&mut History, Record) -> Option<Record>,
 ) -> Vec<Effect> {
-    let Some(design) = travel(&mut state.history, state.design.clone()) else {
-        return Vec::new();
-    };
-    state.design = design;
-    state.drafts.clear();
-    state.told = None;
-    state.refresh();
+    let now = state.record();
+    let Some(record) = travel(&mut state.history, now) else { return Vec::new() };
+    state.take(record);
     changed(true)
 }
 
@@ -649,14 +693,14 @@ fn go(state: &mut State, field: Field) -> Vec<Effect> {
 fn hash_changed(state: &mut State, hash: &str) -> Vec<Effect> {
     match link::open_hash(hash) {
         link::Opened::Nothing => Vec::new(),
-        link::Opened::Design(design) if design == state.design => Vec::new(),
-        link::Opened::Design(design) => {
-            state.replace(design);
+        link::Opened::Record(record) if record == state.record() => Vec::new(),
+        link::Opened::Record(record) => {
+            state.replace_all(record);
             state.notice = Some(Notice::Opened);
             changed(true)
         }
-        link::Opened::Partial { design, missing } => {
-            state.replace(design);
+        link::Opened::Partial { record, missing } => {
+            state.replace_all(record);
             state.notice = Some(Notice::LinkCut(missing));
             changed(true)
         }
@@ -668,10 +712,10 @@ fn hash_changed(state: &mut State, hash: &str) -> Vec<Effect> {
 }
 
 /// A file's, or a pasted or typed text; of a cut link what arrived.
-fn open_text(text: &str) -> Result<(Design, Notice), link::FileError> {
+fn open_text(text: &str) -> Result<(Record, Notice), link::FileError> {
     Ok(match link::open_text(text)? {
-        link::Text::Design { design, .. } => (design, Notice::Opened),
-        link::Text::Partial { design, missing } => (design, Notice::LinkCut(missing)),
+        link::Text::Record { record, .. } => (record, Notice::Opened),
+        link::Text::Partial { record, missing } => (record, Notice::LinkCut(missing)),
     })
 }
 

@@ -1,6 +1,7 @@
 //! The only code that touches the browser: listens, performs effects, keeps.
 
 mod address;
+mod animation;
 mod computer;
 mod events;
 mod keeping;
@@ -20,7 +21,8 @@ use web_sys::{
     Blob, BlobPropertyBag, Document, HtmlAnchorElement, HtmlElement, Url, Window,
 };
 
-use crate::app::{self, Effect, Msg, Opening, Paper, State, Trial, Way};
+use crate::app::{self, BenchField, BenchMsg, Effect, Msg, Opening, Paper, State, Trial, Way};
+use animation::Animation;
 use events::Drag;
 use keeping::{Kept, Store};
 use listener::Listener;
@@ -49,12 +51,13 @@ struct Page {
     screen: Screen,
     drag: Cell<Option<Drag>>,
     frame: Frame,
+    animation: Animation,
     keep_timer: Timer,
     pause_timer: Timer,
     slice_timer: Timer,
     later_timer: Timer,
     listeners: RefCell<Vec<Listener>>,
-    watches: RefCell<Option<(SizeWatch, ViewWatch)>>,
+    watches: RefCell<Option<(SizeWatch, [ViewWatch; 2])>>,
 }
 
 /// Starts the page. Called once, by the script that loaded the module.
@@ -88,6 +91,7 @@ impl Page {
             afresh: address::asks_afresh(&window),
             address: address::is_served(&window).then(|| address::base(&window)),
             computer: computer::look(&window),
+            still: animation::is_unwanted(&window),
             ..Opening::default()
         }));
         let page = Rc::new_cyclic(|weak: &std::rc::Weak<Self>| {
@@ -105,6 +109,7 @@ impl Page {
                 store,
                 drag: Cell::new(None),
                 frame: Frame::new(window.clone(), call(Self::draw)),
+                animation: Animation::new(window.clone(), call(Self::tick)),
                 keep_timer: Timer::new(window.clone(), call(Self::keep_now)),
                 pause_timer: Timer::new(window.clone(), call(Self::pause)),
                 later_timer: Timer::new(window.clone(), call(Self::draw_later)),
@@ -123,10 +128,15 @@ impl Page {
         page.rebuild_steps()?;
         page.draw();
         page.draw_later();
+        page.show_bench()?;
         let listeners = events::listen(&page)?;
         page.listeners.replace(listeners);
         let sizes = SizeWatch::new(&page, ["sheet", "air"])?;
-        page.watches.replace(Some((sizes, ViewWatch::new(&page, "air")?)));
+        let views = [
+            ViewWatch::new(&page, "air", Msg::GraphsInView)?,
+            ViewWatch::new(&page, "swing", |seen| Msg::Bench(BenchMsg::InView(seen)))?,
+        ];
+        page.watches.replace(Some((sizes, views)));
         page.put_into_address_unless_damaged();
         page.note_for_crash()?;
         page.screen.fold("paper")?;
@@ -157,6 +167,12 @@ impl Page {
             Effect::SetValue(field, text) => {
                 self.screen.set_value(&field.to_string(), &text)?;
             }
+            Effect::SetBench(field, text) => {
+                self.screen.set_value(&format!("swing:{}", field.name()), &text)?;
+            }
+            Effect::ShowBench => self.show_bench()?,
+            Effect::DrawMotion => self.draw_motion()?,
+            Effect::Animate => self.animation.request(),
             Effect::Focus(id) => {
                 // The outputs may hold the element, so they are brought up to date first.
                 self.draw();
@@ -179,6 +195,33 @@ impl Page {
         Ok(())
     }
 
+    /// What stands in the fields of the swing bench.
+    fn show_bench(&self) -> Result<(), JsValue> {
+        for field in BenchField::ALL {
+            let text = self.state.borrow().bench_text(field);
+            self.screen.set_value(&format!("swing:{}", field.name()), &text)?;
+        }
+        let start_deg = self.state.borrow().bench.start_deg;
+        self.screen.set_value("swing-slider", &format!("{start_deg:.0}"))
+    }
+
+    /// The moving pictures, and nothing else: this happens in every frame of the motion.
+    fn draw_motion(&self) -> Result<(), JsValue> {
+        let (pictures, time) = {
+            let state = self.state.borrow();
+            (crate::views::bench_pictures(&state), crate::views::bench_time(&state))
+        };
+        for (id, picture) in &pictures {
+            self.screen.show_drawing(id, picture)?;
+        }
+        self.screen.show("swing-time", &time)
+    }
+
+    fn tick(self: &Rc<Self>) {
+        let passed_s = self.animation.passed_s();
+        self.send(Msg::Bench(BenchMsg::Tick(passed_s)));
+    }
+
     fn rebuild_steps(&self) -> Result<(), JsValue> {
         let markup = crate::views::steps(&self.state.borrow()).into_string();
         self.screen.rebuild_steps(&markup)
@@ -195,8 +238,13 @@ impl Page {
     fn draw_later(self: &Rc<Self>) {
         self.later_timer.stop();
         let regions = crate::views::later_regions(&self.state.borrow());
-        for region in regions {
+        let bench = crate::views::bench_regions(&self.state.borrow());
+        let has_bench = !bench.is_empty();
+        for region in regions.into_iter().chain(bench) {
             report(self.screen.show(region.id, &region.markup));
+        }
+        if has_bench {
+            report(self.draw_motion());
         }
     }
 
@@ -251,10 +299,10 @@ impl Page {
         let state = self.state.borrow();
         let hash_opened = matches!(
             link::open_hash(&address::hash(&self.window)),
-            link::Opened::Nothing | link::Opened::Design(_)
+            link::Opened::Nothing | link::Opened::Record(_)
         );
         if hash_opened {
-            let hash = link::hash(&state.design);
+            let hash = link::hash(&state.record());
             address::put(&self.window, &hash);
             if state.keeping.is_here() {
                 self.store.keep_address(&hash);
@@ -268,12 +316,12 @@ impl Page {
         self.keep_timer.stop();
         let kept = {
             let state = self.state.borrow();
-            let hash = link::hash(&state.design);
+            let hash = link::hash(&state.record());
             address::put(&self.window, &hash);
             if !state.keeping.is_here() {
                 return;
             }
-            let kept = self.store.keep_design(&state.design);
+            let kept = self.store.keep(&state.record());
             if matches!(kept, Kept::Done) {
                 self.store.keep_address(&hash);
             }
@@ -290,7 +338,7 @@ impl Page {
     fn keep_at_last(self: &Rc<Self>) {
         let state = self.state.borrow();
         if self.keep_timer.is_waiting() && state.keeping.is_here() {
-            self.store.keep_design(&state.design);
+            self.store.keep(&state.record());
         }
     }
 
@@ -303,7 +351,7 @@ impl Page {
     /// Leaves the rocket where the script that loaded this module finds it, should the
     /// module ever stop.
     fn note_for_crash(&self) -> Result<(), JsValue> {
-        let hash = link::hash(&self.state.borrow().design);
+        let hash = link::hash(&self.state.borrow().record());
         let link = format!("{}#{hash}", address::base(&self.window));
         self.screen.note_for_crash(&link)
     }

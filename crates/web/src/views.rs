@@ -10,8 +10,9 @@ mod notice;
 mod readings;
 mod share;
 mod steps;
+mod swing;
 
-use noseward_drawing::{LabelStyle, Sheet, rocket, svg_document, svg_group};
+use noseward_drawing::{LabelStyle, Scene, Sheet, rocket, svg_document, svg_group};
 use noseward_stability::{Field, Part};
 
 use crate::app::State;
@@ -74,11 +75,16 @@ pub(crate) struct Drawing {
 fn drawing(state: &State) -> Option<Drawing> {
     let (design, report) = &state.drawn;
     let scene = rocket(design, report.figures.as_ref()?, &sheet(state))?;
-    Some(Drawing {
+    Some(scene_drawing(&scene, Some("in-words")))
+}
+
+/// A scene as a frame that seldom changes, and groups that may.
+fn scene_drawing(scene: &Scene, described_by: Option<&str>) -> Drawing {
+    Drawing {
         frame: format!("{} {} {}", scene.width_px, scene.height_px, scene.name),
         groups: scene.groups.iter().map(|g| (g.key, svg_group(g))).collect(),
-        document: svg_document(&scene, Some("in-words")),
-    })
+        document: svg_document(scene, described_by),
+    }
 }
 
 /// What is redrawn in the frame after a change; the steps are not.
@@ -128,6 +134,21 @@ pub(crate) fn later_regions(state: &State) -> Vec<Region> {
         ]));
     }
     later
+}
+
+/// The swing bench, but for its moving pictures; nothing while it is out of view.
+pub(crate) fn bench_regions(state: &State) -> Vec<Region> {
+    if state.bench.in_view { swing::regions(state) } else { Vec::new() }
+}
+
+/// The moving pictures of the swing bench at their present time.
+pub(crate) fn bench_pictures(state: &State) -> Vec<(&'static str, Drawing)> {
+    swing::pictures(state)
+}
+
+/// The time and the angle that the moving pictures show, in words.
+pub(crate) fn bench_time(state: &State) -> String {
+    swing::time(state)
 }
 
 fn regions<const N: usize>(list: [(&'static str, maud::Markup); N]) -> Vec<Region> {

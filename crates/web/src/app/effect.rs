@@ -3,6 +3,7 @@
 use noseward_stability::Field;
 
 use super::computer::Way;
+use super::swing::BenchField;
 use super::message::Paper;
 
 /// One thing for the browser to do.
@@ -14,6 +15,14 @@ pub(crate) enum Effect {
     RebuildSteps,
     /// Put the text into a field, if it differs.
     SetValue(Field, String),
+    /// Put the text into a field of the swing bench, if it differs.
+    SetBench(BenchField, String),
+    /// Put every value of the swing bench into its field.
+    ShowBench,
+    /// Draw the moving pictures of the swing bench.
+    DrawMotion,
+    /// Tell how much time has passed by the next frame.
+    Animate,
     /// Move the focus to the element with this id.
     Focus(String),
     /// Bring the element with this id to the top of the window and move the focus there.

@@ -1,23 +1,24 @@
 //! Undo and redo.
 
-use noseward_stability::{Design, Field};
+use noseward_lesson::Record;
+use noseward_stability::Field;
 
-/// Steps that are kept. A design is a few kilobytes.
+/// Steps that are kept. A record is a few kilobytes.
 const MOST_STEPS: usize = 200;
 
-/// The designs before and after the present one.
+/// The records before and after the present one.
 #[derive(Debug, Default)]
 pub(crate) struct History {
-    before: Vec<Design>,
-    after: Vec<Design>,
+    before: Vec<Record>,
+    after: Vec<Record>,
     /// The field whose typing is still one step.
     open: Option<Field>,
 }
 
 impl History {
-    /// Keeps the design as it was before a change. Typing in one field is one step until
+    /// Keeps the record as it was before a change. Typing in one field is one step until
     /// the field is left.
-    pub(crate) fn record(&mut self, before: Design, field: Option<Field>) {
+    pub(crate) fn record(&mut self, before: Record, field: Option<Field>) {
         self.after.clear();
         if field.is_some() && self.open == field {
             return;
@@ -34,16 +35,16 @@ impl History {
         self.open = None;
     }
 
-    /// The design one step back, in exchange for the present one.
-    pub(crate) fn undo(&mut self, now: Design) -> Option<Design> {
+    /// The record one step back, in exchange for the present one.
+    pub(crate) fn undo(&mut self, now: Record) -> Option<Record> {
         let back = self.before.pop()?;
         self.open = None;
         self.after.push(now);
         Some(back)
     }
 
-    /// The design one step forward, in exchange for the present one.
-    pub(crate) fn redo(&mut self, now: Design) -> Option<Design> {
+    /// The record one step forward, in exchange for the present one.
+    pub(crate) fn redo(&mut self, now: Record) -> Option<Record> {
         let forward = self.after.pop()?;
         self.open = None;
         self.before.push(now);

@@ -4,8 +4,8 @@
 //! there: what another tab, a newer version of the page or the person's own earlier work
 //! has put there is never overwritten unseen.
 
+use noseward_lesson::Record;
 use noseward_link as link;
-use noseward_stability::Design;
 
 use super::{Effect, Notice, State, changed};
 
@@ -15,7 +15,7 @@ pub(crate) enum Keeping {
     /// This rocket: every change is kept.
     Here,
     /// Another rocket: this one came with a link, or another tab kept its own.
-    Other(Box<Design>),
+    Other(Box<Record>),
     /// Something that this version of the page cannot read; its text.
     Unreadable(String),
     /// Nothing: everything was deleted by another tab.
@@ -32,10 +32,10 @@ impl Keeping {
 
     /// What follows from a text that stands in the place, seen by a tab that shows
     /// `shown`.
-    pub(crate) fn of_text(text: String, shown: &Design) -> Self {
+    pub(crate) fn of_text(text: String, shown: &Record) -> Self {
         match link::open_file(&text) {
-            Ok(design) if design == *shown => Self::Here,
-            Ok(design) => Self::Other(Box::new(design)),
+            Ok(record) if record == *shown => Self::Here,
+            Ok(record) => Self::Other(Box::new(record)),
             Err(_) => Self::Unreadable(text),
         }
     }
@@ -47,7 +47,7 @@ pub(super) fn changed_elsewhere(state: &mut State, text: Option<String>) -> Vec<
         return Vec::new();
     }
     state.keeping = match text {
-        Some(text) => Keeping::of_text(text, &state.design),
+        Some(text) => Keeping::of_text(text, &state.record()),
         None => Keeping::Emptied,
     };
     vec![Effect::Redraw]
@@ -72,7 +72,7 @@ pub(super) fn keep_this(state: &mut State) -> Vec<Effect> {
 pub(super) fn back_to_kept(state: &mut State) -> Vec<Effect> {
     let Keeping::Other(kept) = state.keeping.clone() else { return Vec::new() };
     state.keeping = Keeping::Here;
-    state.replace(*kept);
+    state.replace_all(*kept);
     state.notice = None;
     let mut effects = changed(true);
     effects.push(Effect::Focus("steps".into()));

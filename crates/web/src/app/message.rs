@@ -4,6 +4,7 @@ use noseward_stability::{BottleSize, Example, Field, Part, Resolution, UnitSyste
 
 use super::computer::{Trial, Way};
 use super::edits::{Addition, Choice};
+use super::swing::BenchMsg;
 
 /// Something that happened.
 #[derive(Clone, Debug, PartialEq)]
@@ -116,6 +117,8 @@ pub(crate) enum Msg {
     Predicted(usize),
     /// The graphs have come into view, or left it.
     GraphsInView(bool),
+    /// Something on the swing bench.
+    Bench(BenchMsg),
     /// Another angle of the air, in degrees.
     Angle(f64),
 }
@@ -184,7 +187,7 @@ impl Msg {
             "barred" => Self::Tried(Way::parse(target)?, Trial::Barred),
             "print" => Self::Print(Paper::Rocket),
             "print-lesson" => Self::Print(Paper::Lesson),
-            _ => return None,
+            _ => Self::Bench(BenchMsg::parse(action, target)?),
         })
     }
 }

@@ -13,7 +13,7 @@ use web_sys::{
 
 use super::listener::Listener;
 use super::{Page, address, computer, report};
-use crate::app::{Choice, Msg, Notice, place_field};
+use crate::app::{BenchField, BenchMsg, Choice, Msg, Notice, place_field};
 
 /// A part being dragged along the ruler.
 #[derive(Clone, Copy, Debug)]
@@ -90,6 +90,11 @@ fn field(event: &Event) -> Option<(HtmlInputElement, Field)> {
     Some((element.dyn_into().ok()?, value.parse().ok()?))
 }
 
+fn bench_field(event: &Event) -> Option<(HtmlInputElement, BenchField)> {
+    let (element, value) = around(event, "data-swing")?;
+    Some((element.dyn_into().ok()?, BenchField::parse(&value)?))
+}
+
 /// Another tab of this page has written into, or emptied, what both share.
 fn kept_elsewhere(page: &Rc<Page>, event: &Event) {
     if let Some(event) = event.dyn_ref::<StorageEvent>()
@@ -102,6 +107,11 @@ fn kept_elsewhere(page: &Rc<Page>, event: &Event) {
 fn input(page: &Rc<Page>, event: &Event) {
     if let Some((input, field)) = field(event) {
         page.send(Msg::Typed { field, text: input.value() });
+    } else if let Some((input, field)) = bench_field(event) {
+        page.send(Msg::Bench(BenchMsg::Typed(field, input.value())));
+    } else if let Some(slider) = target(event).filter(|e| e.id() == "swing-slider") {
+        let degrees = slider.unchecked_ref::<HtmlInputElement>().value_as_number();
+        page.send(Msg::Bench(BenchMsg::Start(degrees)));
     } else if let Some(slider) = target(event).filter(|e| e.id() == "angle") {
         let degrees = slider.unchecked_ref::<HtmlInputElement>().value_as_number();
         page.send(Msg::Angle(degrees));
@@ -162,6 +172,8 @@ fn open_file(page: &Rc<Page>, input: &HtmlInputElement) {
 fn left(page: &Rc<Page>, event: &Event) {
     if let Some((_, field)) = field(event) {
         page.send(Msg::Left { field });
+    } else if let Some((_, field)) = bench_field(event) {
+        page.send(Msg::Bench(BenchMsg::Left(field)));
     }
 }
 

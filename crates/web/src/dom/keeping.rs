@@ -2,8 +2,9 @@
 
 use std::cell::RefCell;
 
+use noseward_lesson::Record;
 use noseward_link as link;
-use noseward_stability::{Design, UnitSystem};
+use noseward_stability::UnitSystem;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{CacheStorage, ServiceWorkerRegistration, Storage, StorageEvent, Window};
@@ -25,7 +26,7 @@ pub(super) struct Store {
     seen: RefCell<Option<String>>,
 }
 
-/// How keeping a design went.
+/// How keeping a rocket went.
 pub(super) enum Kept {
     /// It is kept.
     Done,
@@ -71,16 +72,16 @@ impl Store {
         Some(storage)
     }
 
-    /// Keeps the design, unless something stands there that this tab has not seen: another
+    /// Keeps the rocket, unless something stands there that this tab has not seen: another
     /// tab that slept or ran ahead may have put it there.
-    pub(super) fn keep_design(&self, design: &Design) -> Kept {
+    pub(super) fn keep(&self, record: &Record) -> Kept {
         let Some(storage) = self.storage() else { return Kept::Refused };
         let Ok(there) = storage.get_item(ROCKET) else { return Kept::Refused };
         if there != *self.seen.borrow() {
             self.seen.replace(there.clone());
             return Kept::Unseen(there);
         }
-        let text = link::to_file(design);
+        let text = link::to_file(record);
         if storage.set_item(ROCKET, &text).is_err() {
             return Kept::Refused;
         }

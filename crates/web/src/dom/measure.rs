@@ -51,7 +51,11 @@ pub(super) struct ViewWatch {
 
 impl ViewWatch {
     /// Tells the page whenever the element with this id comes into view or leaves it.
-    pub(super) fn new(page: &Rc<Page>, id: &str) -> Result<Self, JsValue> {
+    pub(super) fn new(
+        page: &Rc<Page>,
+        id: &str,
+        told: fn(bool) -> Msg,
+    ) -> Result<Self, JsValue> {
         let weak = Rc::downgrade(page);
         let closure =
             Closure::<dyn Fn(js_sys::Array)>::new(move |changes: js_sys::Array| {
@@ -59,7 +63,7 @@ impl ViewWatch {
                 let last =
                     last.and_then(|e| e.dyn_into::<IntersectionObserverEntry>().ok());
                 if let (Some(page), Some(entry)) = (weak.upgrade(), last) {
-                    page.send(Msg::GraphsInView(entry.is_intersecting()));
+                    page.send(told(entry.is_intersecting()));
                 }
             });
         let observer = IntersectionObserver::new(closure.as_ref().unchecked_ref())?;

@@ -85,7 +85,8 @@ impl Screen {
     /// Brings every output up to date.
     pub(super) fn draw(&self, outputs: Outputs) -> Result<(), JsValue> {
         if let Some(drawing) = &outputs.drawing {
-            self.draw_rocket(drawing)?;
+            self.show_drawing("sheet", drawing)?;
+            self.light_again()?;
         }
         for region in &outputs.regions {
             self.show(region.id, &region.markup)?;
@@ -100,22 +101,27 @@ impl Screen {
         self.element("sheet")?.set_attribute("data-stale", stale)
     }
 
-    fn draw_rocket(&self, drawing: &Drawing) -> Result<(), JsValue> {
-        let sheet = self.element("sheet")?;
-        let new_frame = self.is_new("frame", &drawing.frame);
+    /// Brings a drawing up to date: its groups alone as long as its frame stays.
+    pub(super) fn show_drawing(
+        &self,
+        id: &str,
+        drawing: &Drawing,
+    ) -> Result<(), JsValue> {
+        let place = self.element(id)?;
+        let new_frame = self.is_new(&format!("frame:{id}"), &drawing.frame);
         if new_frame {
-            sheet.set_inner_html(&drawing.document);
+            place.set_inner_html(&drawing.document);
         }
         for (key, markup) in &drawing.groups {
-            if self.is_new(&format!("group:{key}"), markup)
+            if self.is_new(&format!("group:{id}:{key}"), markup)
                 && !new_frame
                 && let Some(group) =
-                    sheet.query_selector(&format!("[data-group={key}]"))?
+                    place.query_selector(&format!("[data-group={key}]"))?
             {
                 group.set_inner_html(markup);
             }
         }
-        self.light_again()
+        Ok(())
     }
 
     /// Puts the sentence at each field that has a fault and clears the others.

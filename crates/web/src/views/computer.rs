@@ -109,7 +109,7 @@ fn offline(computer: &Computer) -> Markup {
 
 fn frame(state: &State) -> Markup {
     if state.computer.framed {
-        let own = noseward_link::hash(&state.design);
+        let own = noseward_link::hash(&state.record());
         row(
             "In another page",
             "Yes",

@@ -14,7 +14,7 @@ pub(super) fn regions(state: &State) -> Vec<Region> {
 
 /// Under Share: link, code, symbol, file, paper.
 fn panel(state: &State) -> Markup {
-    let code = link::code(&state.design);
+    let code = link::code(&state.record());
     html! {
         p class="menu__title" { "A code to write down, and to type under Open" }
         (rows(&code))
@@ -29,7 +29,7 @@ fn panel(state: &State) -> Markup {
         @if let Some(address) = &state.address {
             p class="menu__title" { label for="share-link" { "The link" } }
             input class="notice__link" id="share-link" type="text" readonly
-                value=(format!("{address}#{}", link::hash(&state.design)));
+                value=(format!("{address}#{}", link::hash(&state.record())));
         }
         div class="share__buttons" {
             button type="button" class="button" id="print" data-action="print" { "Print" }
@@ -42,7 +42,7 @@ fn panel(state: &State) -> Markup {
 
 /// On paper: the symbol with the code beside it.
 fn handout(state: &State) -> Markup {
-    let code = link::code(&state.design);
+    let code = link::code(&state.record());
     html! {
         @if let Some(symbol) = symbol(state, &code) { (symbol) }
         div {

@@ -1,0 +1,470 @@
+//! The swing bench: how the rocket should behave on its string, and the test itself.
+
+use noseward_lesson::{SwingOutcome, Swings};
+use noseward_stability::{
+    Design, Figures, Quantity, Settling, Starts, Swing, SwingField, Trajectory, evaluate,
+};
+
+use super::typed::{self, Unreadable};
+use super::{Effect, State};
+
+/// Everything about the bench that is not recorded.
+#[derive(Debug)]
+pub(crate) struct Bench {
+    /// Text in a field that could not be read.
+    drafts: Vec<(BenchField, Unreadable, String)>,
+    /// The angle between nose and path at which it is let go, in degrees.
+    pub(crate) start_deg: f64,
+    /// Whether the bench is in view: out of it nothing is worked out.
+    pub(crate) in_view: bool,
+    /// What is known of the present rocket on its string.
+    pub(crate) known: Option<Box<Known>>,
+    /// The rocket that the present one is compared with.
+    pub(crate) previous: Option<Box<Previous>>,
+    pub(crate) motion: Motion,
+    /// Whether somebody who leads has said, in this visit, that the space is checked.
+    pub(crate) space_checked: bool,
+    /// The card of the test that is shown.
+    pub(crate) card: usize,
+    /// Whether the reader's system asks for as little motion as possible.
+    pub(crate) still: bool,
+}
+
+/// A field of the bench.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum BenchField {
+    Setup(SwingField),
+    /// The starting angle.
+    Start,
+}
+
+/// What was worked out for one rocket, one setup and one start.
+#[derive(Debug)]
+pub(crate) struct Known {
+    pub(crate) swing: Swing,
+    pub(crate) settling: Settling,
+    pub(crate) trajectory: Trajectory,
+    /// The trajectory of the rocket that it is compared with.
+    pub(crate) before: Option<Trajectory>,
+    /// What every start leads to, as far as it is tried.
+    pub(crate) starts: Starts,
+}
+
+/// A rocket as it was before it was changed, with what it did.
+#[derive(Clone, Debug)]
+pub(crate) struct Previous {
+    pub(crate) design: Design,
+    pub(crate) figures: Figures,
+    pub(crate) swings: Swings,
+}
+
+/// Where the moving pictures are.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(crate) struct Motion {
+    pub(crate) playing: bool,
+    pub(crate) time_s: f64,
+    /// Seconds of the rocket's time in one of ours.
+    pub(crate) speed: f64,
+}
+
+/// Cards of the test, from the hanging point to letting it slow.
+pub(crate) const CARDS: usize = 7;
+/// The card on which the space is checked.
+pub(crate) const SPACE_CARD: usize = 3;
+/// Starts that are tried in one slice: some milliseconds on a slow machine.
+const STARTS_IN_SLICE: usize = 2;
+/// How far one step of the pictures goes, in seconds.
+const STEP_S: f64 = 0.1;
+/// The graph shows at least and at most so much, in seconds.
+const SHOWN_S: (f64, f64) = (2.0, 10.0);
+
+impl Default for Bench {
+    fn default() -> Self {
+        Self {
+            drafts: Vec::new(),
+            start_deg: 90.0,
+            in_view: false,
+            known: None,
+            previous: None,
+            motion: Motion { playing: false, time_s: 0.0, speed: 0.5 },
+            space_checked: false,
+            card: 0,
+            still: false,
+        }
+    }
+}
+
+impl BenchField {
+    /// Every field.
+    pub(crate) const ALL: [Self; 5] = [
+        Self::Setup(SwingField::String),
+        Self::Setup(SwingField::Arm),
+        Self::Setup(SwingField::Turns),
+        Self::Setup(SwingField::AirDensity),
+        Self::Start,
+    ];
+
+    /// Its name in the markup.
+    pub(crate) fn name(self) -> &'static str {
+        match self {
+            Self::Setup(SwingField::String) => "string",
+            Self::Setup(SwingField::Arm) => "arm",
+            Self::Setup(SwingField::Turns) => "turns",
+            Self::Setup(SwingField::AirDensity) => "density",
+            Self::Start => "start",
+        }
+    }
+
+    /// The field with a name in the markup.
+    pub(crate) fn parse(name: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|field| field.name() == name)
+    }
+
+    /// Reads a text; metres for lengths without a unit.
+    fn read(self, text: &str, state: &State) -> Result<f64, Unreadable> {
+        let is_length =
+            matches!(self, Self::Setup(SwingField::String | SwingField::Arm));
+        let value = if is_length {
+            let has_unit = text.contains(|c: char| c.is_alphabetic() || "\"”″".contains(c));
+            let text = if has_unit { text.to_owned() } else { format!("{text} m") };
+            typed::read(&text, Quantity::Length, state.units)?.map(|mm| mm / 1000.0)
+        } else {
+            typed::read(text, Quantity::Angle, state.units)?
+        };
+        value.ok_or(Unreadable::Empty)
+    }
+}
+
+impl Bench {
+    /// What was worked out is of another rocket, setup or start.
+    pub(super) fn outdate(&mut self) {
+        self.known = None;
+        self.motion.playing = false;
+        self.motion.time_s = 0.0;
+    }
+}
+
+impl State {
+    /// What stands in a field of the bench.
+    pub(crate) fn bench_text(&self, field: BenchField) -> String {
+        let draft = self.bench.drafts.iter().find(|(drafted, ..)| *drafted == field);
+        if let Some((_, _, text)) = draft {
+            return text.clone();
+        }
+        let value = match field {
+            BenchField::Setup(field) => field.get(&self.swings.setup),
+            BenchField::Start => self.bench.start_deg,
+        };
+        short(value)
+    }
+
+    /// What is wrong in a field of the bench, if anything is.
+    pub(crate) fn bench_fault(&self, field: BenchField) -> Option<String> {
+        let draft = self.bench.drafts.iter().find(|(drafted, ..)| *drafted == field);
+        if let Some((_, why, _)) = draft {
+            return Some(match why {
+                Unreadable::Ambiguous { small, large } => {
+                    format!("Is that {small} or {large}?")
+                }
+                _ if field == BenchField::Start => {
+                    "This needs an angle from 0 to 180 degrees.".into()
+                }
+                _ => "This is not a number. Type, for example, 1.5.".into(),
+            });
+        }
+        let BenchField::Setup(field) = field else { return None };
+        let faults = self.swings.setup.faults();
+        let fault = faults.into_iter().find(|fault| fault.field == field)?;
+        Some(fault.sentence(self.units))
+    }
+
+    /// Whether an outcome may be recorded now.
+    pub(crate) fn may_swing(&self) -> bool {
+        self.bench.space_checked && !self.swings.is_done() && !self.swings.is_full()
+    }
+
+    /// How long the graph is, in seconds.
+    fn shown_s(swing: &Swing, settling: &Settling) -> f64 {
+        let (least, most) = SHOWN_S;
+        let enough = settling.time_s.map_or(most, |time_s| 1.6 * time_s + 1.0);
+        enough.clamp(least, most).min(swing.watched_s())
+    }
+
+    /// Works out the motion from the chosen start.
+    fn hang(&self) -> Option<Box<Known>> {
+        let figures = self.report.figures.as_ref()?;
+        let swing = Swing::new(figures, &self.swings.setup)?;
+        let start_rad = self.bench.start_deg.to_radians();
+        let settling = swing.settling(start_rad);
+        let shown_s = Self::shown_s(&swing, &settling);
+        let before = self.bench.previous.as_ref().and_then(|previous| {
+            let swing = Swing::new(&previous.figures, &self.swings.setup)?;
+            Some(swing.trajectory(start_rad, shown_s))
+        });
+        Some(Box::new(Known {
+            trajectory: swing.trajectory(start_rad, shown_s),
+            starts: swing.starts_in_slices(),
+            settling,
+            swing,
+            before,
+        }))
+    }
+
+    /// The rocket that is about to change becomes the one to compare with, and its swings
+    /// stay with it: they were of that rocket.
+    pub(super) fn leave_behind(&mut self, before: &Design) {
+        if is_same_rocket(before, &self.design) {
+            return;
+        }
+        if self.swings.outcomes.is_empty() {
+            // A number that was typed anew: the rocket is again the one that was swung.
+            let back = |previous: &mut Box<Previous>| {
+                is_same_rocket(&previous.design, &self.design)
+            };
+            if let Some(previous) = self.bench.previous.take_if(back) {
+                self.swings = previous.swings;
+            }
+            return;
+        }
+        let setup = self.swings.setup;
+        let swings = std::mem::replace(
+            &mut self.swings,
+            Swings { setup, ..Swings::default() },
+        );
+        self.bench.previous = previous(before, swings);
+    }
+}
+
+/// Whether two designs differ in words only.
+fn is_same_rocket(a: &Design, b: &Design) -> bool {
+    let nameless = |design: &Design| {
+        let mut design = design.clone();
+        design.name.clear();
+        design.weights.iter_mut().for_each(|weight| weight.label.clear());
+        design
+    };
+    nameless(a) == nameless(b)
+}
+
+fn previous(design: &Design, swings: Swings) -> Option<Box<Previous>> {
+    let figures = evaluate(design).figures?;
+    Some(Box::new(Previous { design: design.clone(), figures, swings }))
+}
+
+/// Something that happens on the bench.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) enum BenchMsg {
+    /// The bench has come into view, or left it.
+    InView(bool),
+    /// Text was typed into a field.
+    Typed(BenchField, String),
+    /// A field was left.
+    Left(BenchField),
+    /// The slider was moved, in degrees.
+    Start(f64),
+    Play(bool),
+    /// One picture further.
+    Step,
+    /// Back to the start.
+    Rewind,
+    /// Another speed.
+    Speed(f64),
+    /// So many seconds have passed.
+    Tick(f64),
+    /// To a time on the graph, in seconds.
+    At(f64),
+    Card(usize),
+    SpaceChecked(bool),
+    /// What somebody saw.
+    Swung(SwingOutcome),
+    /// The last outcome was a slip.
+    TakeBack,
+    /// Three swings more, of the same rocket.
+    Anew,
+    /// From now on the present rocket is the one to compare with.
+    Compare,
+    /// The reader's system asks for stillness, or no longer.
+    Still(bool),
+}
+
+impl BenchMsg {
+    /// The message of a control, from its action and its target.
+    pub(crate) fn parse(action: &str, target: &str) -> Option<Self> {
+        Some(match action {
+            "swing-play" => Self::Play(true),
+            "swing-pause" => Self::Play(false),
+            "swing-step" => Self::Step,
+            "swing-rewind" => Self::Rewind,
+            "swing-speed" => Self::Speed(target.parse::<u8>().ok().map(percent)?),
+            "swing-card" => Self::Card(target.parse().ok().filter(|card| *card < CARDS)?),
+            "space-checked" => Self::SpaceChecked(true),
+            "space-open" => Self::SpaceChecked(false),
+            "swung" => Self::Swung(SwingOutcome::ALL.get(target.parse::<usize>().ok()?).copied()?),
+            "swung-wrong" => Self::TakeBack,
+            "swing-anew" => Self::Anew,
+            "swing-compare" => Self::Compare,
+            _ => return None,
+        })
+    }
+}
+
+/// A number without zeros at its end.
+fn short(value: f64) -> String {
+    let text = format!("{value:.3}");
+    text.trim_end_matches('0').trim_end_matches('.').to_owned()
+}
+
+fn percent(value: u8) -> f64 {
+    f64::from(value) / 100.0
+}
+
+/// What a message does.
+pub(super) fn update(state: &mut State, msg: BenchMsg) -> Vec<Effect> {
+    let redraw = vec![Effect::Redraw];
+    match msg {
+        BenchMsg::InView(in_view) => {
+            state.bench.in_view = in_view;
+            state.bench.motion.playing &= in_view;
+            if in_view { vec![Effect::Slice, Effect::Redraw] } else { Vec::new() }
+        }
+        BenchMsg::Typed(field, text) => typed_into(state, field, &text),
+        BenchMsg::Left(field) => {
+            vec![Effect::SetBench(field, state.bench_text(field)), Effect::Redraw]
+        }
+        BenchMsg::Start(degrees) => {
+            let text = short(degrees);
+            let mut effects = typed_into(state, BenchField::Start, &text);
+            effects.push(Effect::SetBench(BenchField::Start, text));
+            effects
+        }
+        BenchMsg::Play(playing) => {
+            let ended = state.bench.motion.time_s >= end_s(state);
+            let motion = &mut state.bench.motion;
+            motion.playing = playing && !state.bench.still;
+            if !motion.playing {
+                return redraw;
+            }
+            if ended {
+                motion.time_s = 0.0;
+            }
+            vec![Effect::Redraw, Effect::Animate]
+        }
+        BenchMsg::Step => {
+            let end_s = end_s(state);
+            let motion = &mut state.bench.motion;
+            motion.playing = false;
+            motion.time_s =
+                if motion.time_s >= end_s { 0.0 } else { (motion.time_s + STEP_S).min(end_s) };
+            redraw
+        }
+        BenchMsg::Rewind => {
+            state.bench.motion.playing = false;
+            state.bench.motion.time_s = 0.0;
+            redraw
+        }
+        BenchMsg::Speed(speed) => {
+            state.bench.motion.speed = speed;
+            redraw
+        }
+        BenchMsg::Tick(passed_s) => {
+            if !state.bench.motion.playing {
+                return Vec::new();
+            }
+            let end_s = end_s(state);
+            let motion = &mut state.bench.motion;
+            motion.time_s = (motion.time_s + passed_s * motion.speed).min(end_s);
+            if motion.time_s >= end_s {
+                motion.playing = false;
+                return redraw;
+            }
+            vec![Effect::DrawMotion, Effect::Animate]
+        }
+        BenchMsg::At(time_s) => {
+            let end_s = end_s(state);
+            state.bench.motion.playing = false;
+            state.bench.motion.time_s = time_s.clamp(0.0, end_s);
+            vec![Effect::DrawMotion, Effect::Redraw]
+        }
+        BenchMsg::Card(card) => {
+            state.bench.card = card;
+            vec![Effect::Redraw, Effect::Focus("swing-card".into())]
+        }
+        BenchMsg::SpaceChecked(checked) => {
+            state.bench.space_checked = checked;
+            redraw
+        }
+        BenchMsg::Swung(outcome) => {
+            if !state.may_swing() || !state.swings.add(outcome) {
+                return redraw;
+            }
+            vec![Effect::Redraw, Effect::Keep]
+        }
+        BenchMsg::TakeBack => {
+            state.swings.remove_last();
+            vec![Effect::Redraw, Effect::Keep, Effect::Focus("swing-record".into())]
+        }
+        BenchMsg::Anew => {
+            state.history.record(state.record(), None);
+            state.swings.outcomes.clear();
+            vec![Effect::Redraw, Effect::Keep, Effect::Focus("swing-record".into())]
+        }
+        BenchMsg::Compare => {
+            state.bench.previous = previous(&state.design, state.swings.clone());
+            state.bench.outdate();
+            vec![Effect::Slice, Effect::Redraw]
+        }
+        BenchMsg::Still(still) => {
+            state.bench.still = still;
+            state.bench.motion.playing &= !still;
+            redraw
+        }
+    }
+}
+
+/// When the pictures end, in seconds.
+fn end_s(state: &State) -> f64 {
+    let known = state.bench.known.as_ref();
+    known.and_then(|known| known.trajectory.samples.last()).map_or(0.0, |last| last.time_s)
+}
+
+fn typed_into(state: &mut State, field: BenchField, text: &str) -> Vec<Effect> {
+    let read = field.read(text, state).and_then(|value| match field {
+        BenchField::Start if !(0.0..=180.0).contains(&value) => {
+            Err(Unreadable::NotANumber)
+        }
+        _ => Ok(value),
+    });
+    state.bench.drafts.retain(|(drafted, ..)| *drafted != field);
+    match read {
+        Ok(value) => match field {
+            BenchField::Setup(field) => field.set(&mut state.swings.setup, value),
+            BenchField::Start => state.bench.start_deg = value,
+        },
+        Err(why) => state.bench.drafts.push((field, why, text.to_owned())),
+    }
+    state.bench.outdate();
+    // The field is the bench's own, so its answer comes at once.
+    state.bench.known = state.hang();
+    let mut effects = vec![Effect::Slice, Effect::Redraw];
+    if field != BenchField::Start && !state.swings.outcomes.is_empty() {
+        effects.push(Effect::Keep);
+    }
+    effects
+}
+
+/// Works out a little more. Returns what is to be done next; nothing when all is known.
+pub(super) fn slice(state: &mut State) -> Vec<Effect> {
+    if !state.bench.in_view {
+        return Vec::new();
+    }
+    let Some(known) = &mut state.bench.known else {
+        state.bench.known = state.hang();
+        let found = state.bench.known.is_some();
+        return if found { vec![Effect::Slice, Effect::Redraw] } else { Vec::new() };
+    };
+    if known.starts.is_done() {
+        return Vec::new();
+    }
+    known.starts.run(STARTS_IN_SLICE);
+    if known.starts.is_done() { vec![Effect::Redraw] } else { vec![Effect::Slice] }
+}

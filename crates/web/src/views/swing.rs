@@ -1,0 +1,502 @@
+//! The swing bench: what the rocket should do on its string, and the test itself.
+
+use maud::{Markup, PreEscaped, html};
+use noseward_drawing::{
+    Picture, Scene, SwingCurve, picture, start_strip, svg_document, swing_circle,
+    swing_graph, swing_rocket,
+};
+use noseward_lesson::{COUNTED, SwingOutcome};
+use noseward_stability::{Outcome, Settles, Settling, Shares, Space};
+
+use super::readings::drawn;
+use super::{Drawing, Region};
+use crate::app::{BenchField, CARDS, Known, SPACE_CARD, State};
+
+/// From this length of string and this mass on, an adult is asked first. Our judgement;
+/// an adult may judge otherwise.
+const LONG_STRING_M: f64 = 1.5;
+const HEAVY_KG: f64 = 0.2;
+const GRAVITY_M_S2: f64 = 9.806_65;
+/// Width and height of the rocket seen along the string, in pixels.
+const ALONG_PX: f64 = 220.0;
+/// Stills that stand for the motion.
+const STILLS: usize = 6;
+const STILL_PX: f64 = 110.0;
+
+/// Everything on the bench but the moving pictures.
+pub(super) fn regions(state: &State) -> Vec<Region> {
+    let mut regions = super::regions([
+        ("swing-words", words(state)),
+        ("swing-space", space(state)),
+        ("swing-cards", cards(state)),
+        ("swing-record", record(state)),
+        ("swing-player", player(state)),
+        ("swing-stills", stills(state)),
+        ("swing-strip", strip(state)),
+        ("swing-before", before(state)),
+    ]);
+    let faults = BenchField::ALL.map(|field| Region {
+        id: fault_id(field),
+        markup: html! {
+            @if let Some(fault) = state.bench_fault(field) {
+                span class="field__words" { (fault) }
+            }
+        }
+        .into_string(),
+    });
+    regions.extend(faults);
+    regions
+}
+
+fn fault_id(field: BenchField) -> &'static str {
+    use noseward_stability::SwingField::{AirDensity, Arm, String, Turns};
+    match field {
+        BenchField::Setup(String) => "swing-fault-string",
+        BenchField::Setup(Arm) => "swing-fault-arm",
+        BenchField::Setup(Turns) => "swing-fault-turns",
+        BenchField::Setup(AirDensity) => "swing-fault-density",
+        BenchField::Start => "swing-fault-start",
+    }
+}
+
+/// The moving pictures at the present time: the circle from above, the rocket along the
+/// string, the graph with its cursor.
+pub(super) fn pictures(state: &State) -> Vec<(&'static str, Drawing)> {
+    let (Some(known), Some((design, figures))) = (&state.bench.known, drawn(state)) else {
+        return Vec::new();
+    };
+    let time_s = state.bench.motion.time_s;
+    let place_rad = time_s * known.swing.setup().spin_rad_per_s();
+    let circle_px = (state.graph_px * 0.55).clamp(260.0, 420.0);
+    let circle =
+        swing_circle(&known.swing.space(), known.swing.setup(), place_rad, circle_px);
+    let angle_rad = angle_at(known, time_s);
+    let mut pictures = vec![("swing-circle", super::scene_drawing(&circle, None))];
+    if let Some(along) = swing_rocket(design, figures, angle_rad, ALONG_PX) {
+        pictures.push(("swing-along", super::scene_drawing(&along, None)));
+    }
+    let graph = graph(state, known);
+    pictures.push(("swing-graph", super::scene_drawing(&graph, Some("swing-words"))));
+    pictures
+}
+
+/// The angle between nose and path at a time, in radians.
+fn angle_at(known: &Known, time_s: f64) -> f64 {
+    let samples = &known.trajectory.samples;
+    let next = samples.partition_point(|sample| sample.time_s < time_s);
+    samples.get(next).or(samples.last()).map_or(0.0, |sample| sample.angle_rad)
+}
+
+fn graph(state: &State, known: &Known) -> Scene {
+    let mut curves = vec![SwingCurve {
+        samples: &known.trajectory.samples,
+        dashed: false,
+        label: "this rocket",
+    }];
+    if let Some(before) = &known.before {
+        curves.push(SwingCurve {
+            samples: &before.samples,
+            dashed: true,
+            label: "before the change",
+        });
+    }
+    let cursor_s = Some(state.bench.motion.time_s);
+    swing_graph(&curves, known.settling.rest_rad, cursor_s, state.graph_px.max(280.0))
+}
+
+fn strip(state: &State) -> Markup {
+    html! {
+        @if let Some(known) = &state.bench.known {
+            @if known.starts.is_done() {
+                @let start_rad = state.bench.start_deg.to_radians();
+                @let ranges = known.starts.ranges();
+                (PreEscaped(svg_document(
+                    &start_strip(&ranges, start_rad, state.graph_px.max(280.0)), None)))
+            } @else {
+                p { "Every start is being tried…" }
+            }
+        }
+    }
+}
+
+/// What it comes to, in words: the result is never told by motion or picture alone.
+fn words(state: &State) -> Markup {
+    let Some(known) = &state.bench.known else {
+        return html! {
+            p { "There is nothing to swing as long as a measurement of the rocket or of "
+                "the swing is missing or cannot be." }
+        };
+    };
+    if !state.tells_outcome() {
+        return html! { p { "Predict first: what will it do?" } };
+    }
+    html! {
+        p { strong { (settles(&known.settling)) } }
+        (share_words(known.swing.outcome(), &known.swing.shares()))
+        @if known.starts.is_done() {
+            @for range in known.starts.ranges().iter().filter(|r| r.is_tail_first_trap()) {
+                p { strong { "A tail-first trap. " } "Let go between "
+                    (degrees(range.from_rad)) " and " (degrees(range.to_rad))
+                    ", it flies with its tail ahead." }
+            }
+        }
+    }
+}
+
+fn degrees(rad: f64) -> String {
+    format!("{:.0}°", rad.to_degrees())
+}
+
+fn settles(settling: &Settling) -> String {
+    let start = degrees(settling.start_rad);
+    let when = match (settling.time_s, settling.turns) {
+        (Some(time_s), Some(turns)) => format!("in {time_s:.1} s ({turns:.1} turns)"),
+        _ => String::new(),
+    };
+    let remains = settling.remaining_rad.filter(|rad| rad.to_degrees() >= 0.5);
+    let remains = remains.map_or(String::new(), |rad| {
+        format!(" It still swings by {} at the end.", degrees(rad))
+    });
+    match settling.comes_to {
+        Settles::NoseFirst => {
+            format!("Let go at {start}, it comes round nose-first {when}.{remains}")
+        }
+        Settles::TailFirst => {
+            format!("Let go at {start}, it settles tail first {when}.{remains}")
+        }
+        Settles::Across { angle_rad } => format!(
+            "Let go at {start}, it settles across its path, turned by {}, {when}.{remains}",
+            degrees(angle_rad)
+        ),
+        Settles::StillSwinging { about_rad: Some(about_rad) } => format!(
+            "Let go at {start}, it is still swinging about {} when the watching ends.",
+            degrees(about_rad)
+        ),
+        Settles::StillSwinging { about_rad: None } => {
+            format!("Let go at {start}, it is still turning over when the watching ends.")
+        }
+    }
+}
+
+/// What turns it back: where it is the spin, the swing proves little.
+fn share_words(on_string: Outcome, shares: &Shares) -> Markup {
+    let share = shares.spin_share_at_small_angles;
+    let part = share.map(|share| format!("{:.0} %", share * 100.0));
+    html! {
+        @if shares.spin_alone_holds {
+            p { strong { "This swing proves little. " }
+                "The spin of the swing itself pulls this rocket along its path. The air "
+                "alone would not hold it nose-first, and there is no spin in flight." }
+        } @else if shares.string_flatters {
+            p { strong { "The string flatters this rocket. " }
+                "The spin of the swing holds it better than the air alone would." }
+        } @else if shares.spin_does_most {
+            p { strong { "This swing proves little. " }
+                "Near nose-first the spin of the swing does " (part.unwrap_or_default())
+                " of the turning back, the air the rest. There is no spin in flight." }
+        } @else if let (Some(part), true) = (part, holds(on_string)) {
+            p { "Near nose-first the spin of the swing does " (part)
+                " of the turning back, the air the rest." }
+        }
+    }
+}
+
+fn holds(outcome: Outcome) -> bool {
+    matches!(outcome, Outcome::SelfRighting | Outcome::StraightStartOnly)
+}
+
+fn metres(m: f64) -> String {
+    format!("{m:.1} m")
+}
+
+/// The room it takes.
+fn space(state: &State) -> Markup {
+    let Some(known) = &state.bench.known else { return html! {} };
+    let Space { speed_m_per_s, pull_n, swept_m, throw_m, clear_m } = known.swing.space();
+    let long = state.swings.setup.string_m > LONG_STRING_M;
+    let heavy = drawn(state).is_some_and(|(_, figures)| figures.mass.mass_kg > HEAVY_KG);
+    html! {
+        dl class="swing__figures" {
+            div { dt { "String and rocket sweep" } dd { (metres(swept_m)) " from the swinger" } }
+            div { dt { "Nobody stands within" } dd { strong { (metres(clear_m)) } } }
+            div { dt { "Speed" } dd { (format!("{speed_m_per_s:.0} m/s")) } }
+            div { dt { "Pull in the string" } dd { (format!("{pull_n:.1} N"))
+                ", like " (format!("{:.0} g", pull_n / GRAVITY_M_S2 * 1000.0)) " hung on it" } }
+            div { dt { "If the string comes off" } dd { "it may fly " (metres(throw_m)) } }
+        }
+        p class="swing__small" {
+            "Worked out from your string, your arm and the rocket: not an approved distance. "
+            "It may slide or bounce further."
+        }
+        @if long || heavy {
+            p class="swing__small" {
+                strong { "Long or heavy. Ask the adult before you swing." }
+            }
+        }
+    }
+}
+
+/// Play, pause, step and speed; none that moves where the reader asks for stillness.
+fn player(state: &State) -> Markup {
+    let motion = &state.bench.motion;
+    html! {
+        @if state.bench.known.is_some() {
+            @if !state.bench.still {
+                @let (action, label) = if motion.playing {
+                    ("swing-pause", "Pause")
+                } else {
+                    ("swing-play", "Play")
+                };
+                button type="button" class="button" id="swing-play" data-action=(action) {
+                    (label)
+                }
+                " "
+            }
+            button type="button" class="button" id="swing-step" data-action="swing-step" {
+                "Step"
+            } " "
+            button type="button" class="button" id="swing-rewind" data-action="swing-rewind" {
+                "Back to the start"
+            }
+            @if !state.bench.still {
+                span class="switch" role="group" aria-label="Speed" {
+                    @for (percent, label) in [(25, "¼ speed"), (50, "½"), (100, "full")] {
+                        @let pressed = (motion.speed * 100.0 - f64::from(percent)).abs() < 1.0;
+                        button type="button" id=(format!("swing-speed:{percent}"))
+                            data-action="swing-speed" data-target=(percent)
+                            aria-pressed=(if pressed { "true" } else { "false" }) { (label) }
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// The time and the angle of the moving pictures.
+pub(super) fn time(state: &State) -> String {
+    let Some(known) = &state.bench.known else { return String::new() };
+    let time_s = state.bench.motion.time_s;
+    let half_turn = std::f64::consts::PI;
+    let angle_rad = angle_at(known, time_s);
+    let turns = libm_free_rem(angle_rad, 2.0 * half_turn).abs();
+    let off = if turns > half_turn { 2.0 * half_turn - turns } else { turns };
+    format!("{time_s:.2} s: nose {} off its path", degrees(off))
+}
+
+fn libm_free_rem(value: f64, by: f64) -> f64 {
+    value % by
+}
+
+/// Stills for paper and for whoever asks for stillness, each with its words.
+fn stills(state: &State) -> Markup {
+    let (Some(known), Some((design, figures))) = (&state.bench.known, drawn(state)) else {
+        return html! {};
+    };
+    let end_s = known.trajectory.samples.last().map_or(0.0, |last| last.time_s);
+    let shown_s = known.settling.time_s.map_or(end_s, |time_s| (1.3 * time_s).min(end_s));
+    html! {
+        ol class="stills" {
+            @for k in 0..STILLS {
+                @let time_s = shown_s * count(k) / count(STILLS - 1);
+                @let angle_rad = angle_at(known, time_s);
+                @if let Some(scene) = swing_rocket(design, figures, angle_rad, STILL_PX) {
+                    li {
+                        (PreEscaped(svg_document(&scene, None)))
+                        (format!("{time_s:.1} s: {}", degrees(angle_rad)))
+                    }
+                }
+            }
+        }
+    }
+}
+
+fn count(n: usize) -> f64 {
+    // A handful.
+    f64::from(u32::try_from(n).unwrap_or(u32::MAX))
+}
+
+/// The rocket it is compared with.
+fn before(state: &State) -> Markup {
+    html! {
+        @if let Some(previous) = &state.bench.previous {
+            @let name = &previous.design.name;
+            p {
+                "Dashed: " strong { @if name.is_empty() { "the rocket" } @else { (name) } }
+                " before the change, "
+                (state.units.reading(previous.figures.separation_m * 1000.0)) " apart. "
+                (previous.swings.summary())
+            }
+        }
+        button type="button" class="button button--small" id="swing-compare"
+            data-action="swing-compare" { "Compare changes with the rocket as it is now" }
+    }
+}
+
+/// A card: its title, its picture if it has one, and what is done.
+fn card(state: &State, card: usize) -> (&'static str, Markup) {
+    let point = drawn(state).map(|(_, figures)| {
+        state.units.reading(figures.mass.centre_m * 1000.0)
+    });
+    let space = state.bench.known.as_ref().map(|known| known.swing.space());
+    match card {
+        0 => (
+            "Find the hanging point",
+            html! {
+                (PreEscaped(svg_document(&picture(Picture::HangingPoint), None)))
+                p { "Loop the string round the empty rocket. Slide it until the rocket hangs "
+                    "level: nose and tail the same height above the table. Hang it low; keep "
+                    "feet and faces clear." }
+                p { "Measure from the nose tip to the loop. " @if let Some(point) = point {
+                    "Worked out: " (point) "." } }
+            },
+        ),
+        1 => (
+            "Tape it",
+            html! { p { "Tape the string on both sides of the loop, so that it cannot slide." } },
+        ),
+        2 => (
+            "Tug it",
+            html! {
+                p { "Tug the string hard, three times. Knot, loop and tape must hold"
+                    @if let Some(space) = space {
+                        ": the swing will pull with about " (format!("{:.0} N", space.pull_n.ceil())) }
+                    "." }
+            },
+        ),
+        SPACE_CARD => (
+            "Check the space",
+            html! {
+                p { "A hall, or outside. Look up as well: lamps, wires, branches."
+                    @if let Some(space) = space {
+                        " Mark a line " strong { (metres(space.clear_m)) } " from the swinger, "
+                        "all the way round: nobody stands inside it. String and rocket sweep "
+                        (metres(space.swept_m)) "." } }
+                p { "Whoever leads looks at it and says so, once for this visit:" }
+                (space_button(state))
+            },
+        ),
+        4 => (
+            "Cover your eyes",
+            html! { p { "Eye protection on: the swinger’s and everybody’s who watches." } },
+        ),
+        5 => (
+            "One person swings",
+            html! {
+                p { "One person swings, level, over the head. Everyone else is outside the "
+                    "marked line. The same string and the same speed each time: count the "
+                    "turns in ten seconds." }
+            },
+        ),
+        _ => (
+            "Let it slow",
+            html! {
+                p { "Watch the nose for five turns. Then let it slow down by itself. Don’t "
+                    "grab it. Say what you saw." }
+            },
+        ),
+    }
+}
+
+fn space_button(state: &State) -> Markup {
+    let (action, pressed) = if state.bench.space_checked {
+        ("space-open", "true")
+    } else {
+        ("space-checked", "false")
+    };
+    html! {
+        button type="button" class="button" id="space-checked" data-action=(action)
+            aria-pressed=(pressed) { "Space checked" }
+    }
+}
+
+/// The cards one at a time, and all of them for paper.
+fn cards(state: &State) -> Markup {
+    let now = state.bench.card;
+    let (title, inside) = card(state, now);
+    html! {
+        div class="card card--test" id="swing-card" tabindex="-1" {
+            h3 { (title) span class="swing__small" { " " (now + 1) " of " (CARDS) } }
+            (inside)
+            div class="card__steps" {
+                @if now > 0 {
+                    button type="button" class="button" id="swing-card:back"
+                        data-action="swing-card" data-target=(now - 1) { "Back" } " "
+                }
+                @if now + 1 < CARDS {
+                    button type="button" class="button button--main" id="swing-card:next"
+                        data-action="swing-card" data-target=(now + 1) { "Next" }
+                }
+            }
+        }
+        ol class="paper-only" {
+            @for other in (0..CARDS).map(|i| card(state, i)) {
+                li { strong { (other.0) ". " } (other.1) }
+            }
+        }
+    }
+}
+
+/// What was seen.
+fn record(state: &State) -> Markup {
+    let swings = &state.swings;
+    let counted = swings.counted().count();
+    html! {
+        h3 { "What did it do?" }
+        @if !state.bench.space_checked {
+            p id="swing-why-not" {
+                "First the space has to be checked: "
+                button type="button" class="button button--small" id="to-space"
+                    data-action="swing-card" data-target=(SPACE_CARD) { "to that card" }
+            }
+        }
+        div class="outcomes" {
+            @for (i, outcome) in SwingOutcome::ALL.into_iter().enumerate() {
+                button type="button" class="button" id=(format!("swung:{i}"))
+                    data-action="swung" data-target=(i)
+                    aria-disabled=(if state.may_swing() { "false" } else { "true" })
+                    aria-describedby=[(!state.bench.space_checked).then_some("swing-why-not")] {
+                    (outcome.label())
+                }
+            }
+        }
+        @if !swings.outcomes.is_empty() {
+            ol class="list list--numbers" id="swings-seen" {
+                @for outcome in &swings.outcomes {
+                    li { (outcome.label())
+                        @if !outcome.counts() { " (not counted)" } }
+                }
+            }
+        }
+        p role="status" id="swings-said" {
+            @if counted >= COUNTED {
+                "Three swings recorded. " (expected(state))
+            } @else if swings.is_full() {
+                "The list is full: take one back, or start three new swings."
+            } @else if !swings.outcomes.is_empty() {
+                (counted) " of " (COUNTED) " swings recorded."
+            }
+        }
+        @if !swings.outcomes.is_empty() {
+            div class="share__buttons" {
+                button type="button" class="button button--small" id="swung-wrong"
+                    data-action="swung-wrong" { "Take the last one back" }
+                button type="button" class="button button--small" id="swing-anew"
+                    data-action="swing-anew" { "Start three new swings" }
+            }
+        }
+    }
+}
+
+/// What the page had worked out, beside what was seen.
+fn expected(state: &State) -> String {
+    let known = state.bench.known.as_ref();
+    known.map_or(String::new(), |known| {
+        let what = match known.settling.comes_to {
+            Settles::NoseFirst => "nose first",
+            Settles::TailFirst => "tail first",
+            Settles::Across { .. } => "across its path",
+            Settles::StillSwinging { .. } => "still swinging",
+        };
+        format!("Worked out here: {what}.")
+    })
+}
