@@ -170,7 +170,7 @@ fn parse<'a, T: Deserialize<'a>>(text: &'a str) -> Result<T, FileError> {
 mod tests {
     use super::*;
     use crate::hash;
-    use noseward_stability::{BottleSize, Example};
+    use noseward_stability::{BottleSize, Example, check};
 
     #[test]
     fn what_is_saved_can_be_opened() {
@@ -273,6 +273,21 @@ mod tests {
         let error = open_file(&text).unwrap_err();
         let FileError::Content { line, .. } = error else { panic!("{error:?}") };
         assert!(text.lines().nth(line - 1).unwrap().contains("\"mass_g\": null"));
+    }
+
+    /// Found by fuzzing: such a number may lose its last digit on the way, and must stay
+    /// a fault.
+    #[test]
+    fn a_number_beyond_all_bounds_stays_beyond_them() {
+        let text = to_file(&Example::Tern.design()).replacen(
+            "\"length_mm\": 90",
+            "\"length_mm\": 44444444444444444444444125",
+            1,
+        );
+        let design = open_file(&text).unwrap();
+        let faults = check(&design);
+        assert!(!faults.is_empty());
+        assert_eq!(check(&open_file(&to_file(&design)).unwrap()), faults);
     }
 
     #[test]

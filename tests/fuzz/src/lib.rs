@@ -6,9 +6,14 @@ use std::borrow::Cow;
 
 use noseward_drawing::{Item, LabelStyle, Point, Sheet, rocket, svg_document};
 use noseward_link::{Opened, code, hash, open_code, open_file, open_hash, to_file};
-use noseward_stability::{Design, Field, Units, evaluate};
+use noseward_stability::{Design, Field, Units, check, evaluate};
 
 pub use spelling::{code_of, link_of, payload};
+
+/// Numbers up to this come out of a file as they went in, in millimetres and grams. Far
+/// larger ones, which no check lets pass, may lose their last digit: the page reads JSON
+/// without the table that would take.
+const EXACT: f64 = 1e9;
 
 /// What the bytes of a fuzzer stand for.
 #[derive(Debug)]
@@ -72,11 +77,16 @@ fn check_spellings(design: &Design) {
     // A file may hold more than a link has room for. What a link keeps, it keeps.
     assert_same(&open_hash(&hash(&kept)), &Opened::Design(kept.clone()));
     assert_same(&open_code(&code(design)), &Ok(kept.clone()));
-    if is_finite(&kept) {
+    if largest(&kept).is_finite() {
         assert_same(&open_file(&to_file(&kept)), &Ok(kept));
     }
-    if is_finite(design) {
+    if largest(design) <= EXACT {
         assert_same(&open_file(&to_file(design)), &Ok(design.clone()));
+    } else if largest(design).is_finite() {
+        let back = open_file(&to_file(design)).expect("a file that was just made");
+        let fields = |design| check(design).iter().map(|fault| fault.field).collect();
+        let (before, after): (Vec<_>, Vec<_>) = (fields(design), fields(&back));
+        assert_eq!(before, after);
     }
 }
 
@@ -87,11 +97,13 @@ fn assert_same<T: std::fmt::Debug + PartialEq>(one: &T, other: &T) {
     }
 }
 
-fn is_finite(design: &Design) -> bool {
+/// The largest number of a design; NaN where one is.
+fn largest(design: &Design) -> f64 {
     Field::numbers(design)
         .into_iter()
         .filter_map(|field| field.get(design))
-        .all(f64::is_finite)
+        .map(f64::abs)
+        .fold(0.0, |most, size| if size.is_nan() || size > most { size } else { most })
 }
 
 fn texts(design: &Design) -> impl Iterator<Item = Cow<'_, str>> {
