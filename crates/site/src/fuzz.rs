@@ -90,9 +90,10 @@ fn replay_and_try(root: &Path, programs: &Path, target: &str) -> Result<()> {
         eprintln!("{said}");
         bail!(
             "the fuzz target {target} ended with {}; the input is in the file named above: \
-             give it to target/fuzz/…/release/{target} to see it again, mend the fault, \
-             and put the input into tests/fuzz/corpus/{target}",
-            output.status
+             give it to {} to see it again, mend the fault, and put the input into \
+             tests/fuzz/corpus/{target}",
+            output.status,
+            programs.join(target).display()
         );
     }
     let done = said.lines().find(|line| line.starts_with("Done "));
