@@ -6,7 +6,7 @@ mod symbols;
 
 use noseward_stability::Design;
 
-use crate::link::{HASH_CHARS, Opened, frame, is_marked};
+use crate::link::{self, HASH_CHARS, Opened, frame, is_link};
 pub use fault::CodeFault;
 use row::{ROW, check_symbol, is_right};
 use symbols::{Slot, symbol};
@@ -40,15 +40,17 @@ pub fn code(design: &Design) -> String {
 /// Whether a text begins as a code does, rather than as a link, a file or a sentence.
 ///
 /// White space and `#` in front do not count. A code with wrong characters still looks
-/// like one.
+/// like one, except that words such as "River", whose second letter could be meant for a
+/// 1, must go on as a right row does.
 #[must_use]
 pub fn looks_like_code(text: &str) -> bool {
     let Some(body) = body(text) else { return false };
-    let is_slot = |c: &char| symbol(*c).is_some();
     let start: Vec<char> = body.chars().take(LOOK).collect();
     let word = start.iter().take_while(|c| !c.is_whitespace());
-    word.filter(|c| is_slot(c)).count() >= 4
-        && start.iter().filter(|c| is_slot(c)).count() >= 8
+    let row: Vec<Slot> = start.iter().filter_map(|&c| symbol(c)).take(ROW).collect();
+    word.filter_map(|&c| symbol(c)).count() >= 4
+        && row.len() >= 8
+        && (start[1].is_ascii_digit() || row.len() == ROW && is_right(1, &row))
 }
 
 /// Reads a code. Capital or small letters, spaces, dashes, full stops and line breaks are
@@ -102,12 +104,11 @@ pub fn open_code(text: &str) -> Result<Design, CodeFault> {
 
 /// The text from `R` on, if it begins with `R` and a digit, and not as a link does.
 fn body(text: &str) -> Option<&str> {
-    let text = text.trim_start_matches(|c: char| c == '\u{feff}' || c.is_whitespace());
-    let text = text.strip_prefix('#').unwrap_or(text);
+    let text = link::body(text);
     let mut front = text.chars();
     let is_mark = front.next().and_then(symbol) == Some(Ok(MARK[0]))
         && matches!(front.next().and_then(symbol), Some(Ok(1..=9)));
-    (is_mark && !is_marked(text)).then_some(text)
+    (is_mark && !is_link(text)).then_some(text)
 }
 
 /// The symbols of right rows, without their check symbols.

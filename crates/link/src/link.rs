@@ -102,8 +102,7 @@ pub fn hash(design: &Design) -> String {
 /// bounded by [`HASH_CHARS`].
 #[must_use]
 pub fn open_hash(text: &str) -> Opened {
-    let text = text.trim_start_matches(|c: char| c == '\u{feff}' || c.is_whitespace());
-    let mut bytes = unescaped(text.strip_prefix('#').unwrap_or(text));
+    let mut bytes = unescaped(body(text));
     let Some(version) = version(&mut bytes) else {
         if !looks_like_code(text) {
             return Opened::Nothing;
@@ -133,8 +132,14 @@ pub fn open_hash(text: &str) -> Opened {
 }
 
 /// Whether a text begins as a link of any version does.
-pub(crate) fn is_marked(text: &str) -> bool {
-    version(&mut unescaped(text)).is_some()
+pub(crate) fn is_link(text: &str) -> bool {
+    version(&mut unescaped(body(text))).is_some()
+}
+
+/// The text without white space and `#` in front.
+pub(crate) fn body(text: &str) -> &str {
+    let text = text.trim_start_matches(|c: char| c == '\u{feff}' || c.is_whitespace());
+    text.strip_prefix('#').unwrap_or(text)
 }
 
 /// Takes `r`, a version of up to four digits and `.` off the front.

@@ -1,11 +1,13 @@
 //! A text of any origin: a link, a code, or a file.
 
+use std::iter;
+
 use noseward_stability::Design;
 
 use crate::code::{looks_like_code, open_code};
 use crate::file::{FILE_BYTES, FileError, open_json};
 use crate::link::missing::Missing;
-use crate::link::{Damage, Opened, open_hash};
+use crate::link::{Opened, is_link, open_hash};
 
 /// What a design was spelled as.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -55,26 +57,24 @@ pub fn open_text(text: &str) -> Result<Text, FileError> {
         let design = open_json(text)?;
         return Ok(Text::Design { design, spelling: Spelling::File });
     }
-    let marked = text.match_indices('#').map(|(i, _)| &text[i..]);
-    for candidate in std::iter::once(text).chain(marked) {
-        let spelling =
-            if looks_like_code(candidate) { Spelling::Code } else { Spelling::Link };
-        match open_hash(candidate) {
-            Opened::Nothing => {}
-            Opened::Design(design) => return Ok(Text::Design { design, spelling }),
-            Opened::Partial { design, missing } => {
-                return Ok(Text::Partial { design, missing });
+    let marked = || text.match_indices('#').map(|(i, _)| &text[i..]);
+    if let Some(link) = iter::once(text).chain(marked()).find(|text| is_link(text)) {
+        return match open_hash(link) {
+            Opened::Design(design) => {
+                Ok(Text::Design { design, spelling: Spelling::Link })
             }
-            Opened::Damaged(Damage::Code(fault)) => return Err(FileError::Code(fault)),
-            Opened::Damaged(damage) => return Err(FileError::Link(damage)),
-        }
+            Opened::Partial { design, missing } => Ok(Text::Partial { design, missing }),
+            Opened::Damaged(damage) => Err(FileError::Link(damage)),
+            Opened::Nothing => Err(FileError::NotARocket),
+        };
     }
-    match lines(text).find(|rest| looks_like_code(rest)) {
-        Some(rest) => open_code(rest)
-            .map(|design| Text::Design { design, spelling: Spelling::Code })
-            .map_err(FileError::Code),
-        None => Err(FileError::NotARocket),
+    if let Some(code) = marked().chain(lines(text)).find(|text| looks_like_code(text)) {
+        return match open_code(code) {
+            Ok(design) => Ok(Text::Design { design, spelling: Spelling::Code }),
+            Err(fault) => Err(FileError::Code(fault)),
+        };
     }
+    Err(FileError::NotARocket)
 }
 
 /// The text from the first letter of each line on.
@@ -102,6 +102,11 @@ mod tests {
         let dense = code.replace([' ', '\n'], "");
         for (text, spelling) in [
             (link.clone(), Spelling::Link),
+            (format!("River rocket, group 7:\n#{link}"), Spelling::Link),
+            (format!("R1AB CDEF GHJK\n#{link}"), Spelling::Link),
+            (format!("Right:\n{code}"), Spelling::Code),
+            (code.replacen("R1", "RI", 1), Spelling::Code),
+            (code.replacen("R1", "rl", 1), Spelling::Code),
             (format!("R1 is our rocket:\nhttps://x.test/#{link}."), Spelling::Link),
             (code.clone(), Spelling::Code),
             (format!("\u{feff}  {code}\n"), Spelling::Code),
@@ -144,6 +149,8 @@ mod tests {
             "R1: AB",
             "#R1",
             "R12",
+            "Rings and fins, glued on by four pupils",
+            "RIVERSIDE ROCKETS",
             "RI\nLOOK AT THIS",
         ] {
             assert_eq!(open_text(text), Err(FileError::NotARocket), "{text}");
@@ -152,7 +159,18 @@ mod tests {
 
     #[test]
     fn many_beginnings_are_little_work() {
-        for piece in ["\n", " \n", "#", "\nR1 ", "#R1", "\nR1A", "#r1.", "R1A\n----"] {
+        for piece in [
+            "\n",
+            " \n",
+            "#",
+            "\nR1 ",
+            "#R1",
+            "\nR1A",
+            "#r1.",
+            "R1A\n----",
+            "#RI--",
+            "\nRiver--",
+        ] {
             let text = piece.repeat(FILE_BYTES / piece.len());
             assert!(open_text(&text).is_err());
         }

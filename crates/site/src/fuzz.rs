@@ -56,7 +56,7 @@ pub(crate) fn run_all(root: &Path) -> Result<()> {
             .args(["build", "--locked", "--release", "--bins", "--target", &host])
             .args(manifest)
             .args(folder)
-            .env("RUSTFLAGS", FLAGS.join(" ")),
+            .env("CARGO_ENCODED_RUSTFLAGS", FLAGS.join("\u{1f}")),
         remedy,
     )?;
     let programs = root.join("target/fuzz").join(host).join("release");
