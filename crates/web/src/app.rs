@@ -290,7 +290,7 @@ impl State {
 
     /// The rocket and what it did: what links, codes and files hold.
     pub(crate) fn record(&self) -> Record {
-        Record { design: self.design.clone(), swings: self.swings.clone() }
+        Record { design: self.design.clone(), swings: self.swings.clone() }.rounded()
     }
 
     /// Puts an edited design in place of the present one; undo brings it back.
@@ -311,8 +311,11 @@ impl State {
     }
 
     fn take(&mut self, record: Record) {
+        let has_swings = record.has_swings();
         let Record { design, swings } = record;
-        (self.design, self.swings) = (design, swings);
+        // Without swings the record does not say how this rocket is swung.
+        let setup = if has_swings { swings.setup } else { self.swings.setup };
+        (self.design, self.swings) = (design, Swings { setup, ..swings });
         self.drafts.clear();
         self.told = None;
         self.refresh();

@@ -2,7 +2,7 @@
 
 use noseward_lesson::{SwingOutcome, Swings};
 use noseward_stability::{
-    Design, Figures, Quantity, Settling, Starts, Swing, SwingField, Trajectory, evaluate,
+    Design, Figures, Quantity, Settling, Starts, Swing, SwingField, SwingSetup, Trajectory, evaluate,
 };
 
 use super::typed::{self, Unreadable};
@@ -216,7 +216,7 @@ impl State {
         if is_same_rocket(before, &self.design) {
             return;
         }
-        if self.swings.outcomes.is_empty() {
+        if self.swings.outcomes().is_empty() {
             // A number that was typed anew: the rocket is again the one that was swung.
             let back = |previous: &mut Box<Previous>| {
                 is_same_rocket(&previous.design, &self.design)
@@ -227,12 +227,14 @@ impl State {
             return;
         }
         let setup = self.swings.setup;
-        let swings = std::mem::replace(
-            &mut self.swings,
-            Swings { setup, ..Swings::default() },
-        );
+        let swings = std::mem::replace(&mut self.swings, empty(setup));
         self.bench.previous = previous(before, swings);
     }
+}
+
+/// No swings yet, of this kind.
+fn empty(setup: SwingSetup) -> Swings {
+    Swings { setup, ..Swings::default() }
 }
 
 /// Whether two designs differ in words only.
@@ -405,7 +407,7 @@ pub(super) fn update(state: &mut State, msg: BenchMsg) -> Vec<Effect> {
         }
         BenchMsg::Anew => {
             state.history.record(state.record(), None);
-            state.swings.outcomes.clear();
+            state.swings = empty(state.swings.setup);
             vec![Effect::Redraw, Effect::Keep, Effect::Focus("swing-record".into())]
         }
         BenchMsg::Compare => {
@@ -446,7 +448,7 @@ fn typed_into(state: &mut State, field: BenchField, text: &str) -> Vec<Effect> {
     // The field is the bench's own, so its answer comes at once.
     state.bench.known = state.hang();
     let mut effects = vec![Effect::Slice, Effect::Redraw];
-    if field != BenchField::Start && !state.swings.outcomes.is_empty() {
+    if field != BenchField::Start && !state.swings.outcomes().is_empty() {
         effects.push(Effect::Keep);
     }
     effects

@@ -459,9 +459,9 @@ fn record(state: &State) -> Markup {
                 }
             }
         }
-        @if !swings.outcomes.is_empty() {
+        @if !swings.outcomes().is_empty() {
             ol class="list list--numbers" id="swings-seen" {
-                @for outcome in &swings.outcomes {
+                @for outcome in swings.outcomes() {
                     li { (outcome.label())
                         @if !outcome.counts() { " (not counted)" } }
                 }
@@ -472,11 +472,11 @@ fn record(state: &State) -> Markup {
                 "Three swings recorded. " (expected(state))
             } @else if swings.is_full() {
                 "The list is full: take one back, or start three new swings."
-            } @else if !swings.outcomes.is_empty() {
+            } @else if !swings.outcomes().is_empty() {
                 (counted) " of " (COUNTED) " swings recorded."
             }
         }
-        @if !swings.outcomes.is_empty() {
+        @if !swings.outcomes().is_empty() {
             div class="share__buttons" {
                 button type="button" class="button button--small" id="swung-wrong"
                     data-action="swung-wrong" { "Take the last one back" }
