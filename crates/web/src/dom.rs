@@ -21,7 +21,9 @@ use web_sys::{
     Blob, BlobPropertyBag, Document, HtmlAnchorElement, HtmlElement, Url, Window,
 };
 
-use crate::app::{self, BenchField, BenchMsg, Effect, Msg, Opening, Paper, State, Trial, Way};
+use crate::app::{
+    self, BenchField, BenchMsg, Effect, Msg, Opening, Paper, State, Trial, Way,
+};
 use animation::Animation;
 use events::Drag;
 use keeping::{Kept, Store};

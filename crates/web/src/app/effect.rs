@@ -3,8 +3,8 @@
 use noseward_stability::Field;
 
 use super::computer::Way;
-use super::swing::BenchField;
 use super::message::Paper;
+use super::swing::BenchField;
 
 /// One thing for the browser to do.
 #[derive(Clone, Debug, PartialEq)]

@@ -2,7 +2,8 @@
 
 use noseward_lesson::{SwingOutcome, Swings};
 use noseward_stability::{
-    Design, Figures, Quantity, Settling, Starts, Swing, SwingField, SwingSetup, Trajectory, evaluate,
+    Design, Figures, Quantity, Settling, Starts, Swing, SwingField, SwingSetup,
+    Trajectory, evaluate,
 };
 
 use super::typed::{self, Unreadable};
@@ -122,10 +123,10 @@ impl BenchField {
 
     /// Reads a text; metres for lengths without a unit.
     fn read(self, text: &str, state: &State) -> Result<f64, Unreadable> {
-        let is_length =
-            matches!(self, Self::Setup(SwingField::String | SwingField::Arm));
+        let is_length = matches!(self, Self::Setup(SwingField::String | SwingField::Arm));
         let value = if is_length {
-            let has_unit = text.contains(|c: char| c.is_alphabetic() || "\"”″".contains(c));
+            let has_unit =
+                text.contains(|c: char| c.is_alphabetic() || "\"”″".contains(c));
             let text = if has_unit { text.to_owned() } else { format!("{text} m") };
             typed::read(&text, Quantity::Length, state.units)?.map(|mm| mm / 1000.0)
         } else {
@@ -301,7 +302,9 @@ impl BenchMsg {
             "swing-card" => Self::Card(target.parse().ok().filter(|card| *card < CARDS)?),
             "space-checked" => Self::SpaceChecked(true),
             "space-open" => Self::SpaceChecked(false),
-            "swung" => Self::Swung(SwingOutcome::ALL.get(target.parse::<usize>().ok()?).copied()?),
+            "swung" => Self::Swung(
+                SwingOutcome::ALL.get(target.parse::<usize>().ok()?).copied()?,
+            ),
             "swung-wrong" => Self::TakeBack,
             "swing-anew" => Self::Anew,
             "swing-compare" => Self::Compare,
@@ -355,8 +358,11 @@ pub(super) fn update(state: &mut State, msg: BenchMsg) -> Vec<Effect> {
             let end_s = end_s(state);
             let motion = &mut state.bench.motion;
             motion.playing = false;
-            motion.time_s =
-                if motion.time_s >= end_s { 0.0 } else { (motion.time_s + STEP_S).min(end_s) };
+            motion.time_s = if motion.time_s >= end_s {
+                0.0
+            } else {
+                (motion.time_s + STEP_S).min(end_s)
+            };
             redraw
         }
         BenchMsg::Rewind => {
@@ -426,7 +432,9 @@ pub(super) fn update(state: &mut State, msg: BenchMsg) -> Vec<Effect> {
 /// When the pictures end, in seconds.
 fn end_s(state: &State) -> f64 {
     let known = state.bench.known.as_ref();
-    known.and_then(|known| known.trajectory.samples.last()).map_or(0.0, |last| last.time_s)
+    known
+        .and_then(|known| known.trajectory.samples.last())
+        .map_or(0.0, |last| last.time_s)
 }
 
 fn typed_into(state: &mut State, field: BenchField, text: &str) -> Vec<Effect> {

@@ -2,6 +2,7 @@
 
 mod computer;
 mod keeping;
+mod swing;
 
 use super::*;
 use crate::views;
@@ -127,7 +128,7 @@ mod opening {
     fn a_fresh_start_opens_neither_link_nor_kept_rocket_and_loses_neither() {
         let kept = Example::Tern.design();
         let state = State::new(&Opening {
-            hash: format!("#{}", link::hash(&Example::Gannet.design())),
+            hash: format!("#{}", link::hash(&Example::Gannet.design().into())),
             kept: Some(link::to_file(&kept)),
             can_keep: true,
             afresh: true,
@@ -142,6 +143,7 @@ mod opening {
 fn region(state: &State, id: &str) -> String {
     let mut all = views::outputs(state).regions;
     all.extend(views::later_regions(state));
+    all.extend(views::bench_regions(state));
     all.into_iter().filter(|r| r.id == id).map(|r| r.markup).collect()
 }
 
@@ -660,6 +662,11 @@ mod markup {
         faulty.keeping = Keeping::Other(Box::new(Example::Tern.design()));
         faulty.notice = Some(Notice::KeepsNothing);
         faulty.asks_to_delete = true;
+        faulty.bench.in_view = true;
+        faulty.bench.space_checked = true;
+        update(&mut faulty, Msg::WorkOut);
+        update(&mut faulty, Msg::Bench(BenchMsg::Swung(SwingOutcome::Slipped)));
+        update(&mut faulty, Msg::Bench(BenchMsg::Compare));
         faulty.computer.framed = true;
         faulty.address = Some("https://example.org/".into());
         faulty.computer.tried(Way::Save, Trial::Asking);
@@ -673,6 +680,7 @@ mod markup {
         for _ in 0..4 {
             update(&mut empty, Msg::Remove(Part::Section(0)));
         }
+        empty.bench.in_view = true;
         empty.keeping = Keeping::Unreadable(String::new());
         states.extend([faulty, empty]);
         states
@@ -682,6 +690,7 @@ mod markup {
         let mut outputs = views::outputs(state);
         outputs.regions.extend(views::later_regions(state));
         outputs.regions.extend(views::share_regions(state));
+        outputs.regions.extend(views::bench_regions(state));
         let mut all = views::steps(state).into_string();
         all += &views::start_menu().into_string();
         all += &outputs.regions.iter().map(|r| r.markup.as_str()).collect::<String>();

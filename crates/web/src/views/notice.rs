@@ -115,8 +115,11 @@ fn kept_instead(keeping: &Keeping) -> Markup {
     let (words, buttons) = match keeping {
         Keeping::Here | Keeping::Blocked => return Markup::default(),
         Keeping::Other(kept) => {
-            let name =
-                if kept.design.name.is_empty() { "without a name" } else { &kept.design.name };
+            let name = if kept.design.name.is_empty() {
+                "without a name"
+            } else {
+                &kept.design.name
+            };
             let words = html! {
                 "Another rocket, " strong { (name) } ", is kept on this computer, from \
                  before or from another tab. Changes to this one are not kept: the address \

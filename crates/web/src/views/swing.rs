@@ -62,7 +62,8 @@ fn fault_id(field: BenchField) -> &'static str {
 /// The moving pictures at the present time: the circle from above, the rocket along the
 /// string, the graph with its cursor.
 pub(super) fn pictures(state: &State) -> Vec<(&'static str, Drawing)> {
-    let (Some(known), Some((design, figures))) = (&state.bench.known, drawn(state)) else {
+    let (Some(known), Some((design, figures))) = (&state.bench.known, drawn(state))
+    else {
         return Vec::new();
     };
     let time_s = state.bench.motion.time_s;
@@ -289,7 +290,8 @@ fn libm_free_rem(value: f64, by: f64) -> f64 {
 
 /// Stills for paper and for whoever asks for stillness, each with its words.
 fn stills(state: &State) -> Markup {
-    let (Some(known), Some((design, figures))) = (&state.bench.known, drawn(state)) else {
+    let (Some(known), Some((design, figures))) = (&state.bench.known, drawn(state))
+    else {
         return html! {};
     };
     let end_s = known.trajectory.samples.last().map_or(0.0, |last| last.time_s);
@@ -334,9 +336,8 @@ fn before(state: &State) -> Markup {
 
 /// A card: its title, its picture if it has one, and what is done.
 fn card(state: &State, card: usize) -> (&'static str, Markup) {
-    let point = drawn(state).map(|(_, figures)| {
-        state.units.reading(figures.mass.centre_m * 1000.0)
-    });
+    let point = drawn(state)
+        .map(|(_, figures)| state.units.reading(figures.mass.centre_m * 1000.0));
     let space = state.bench.known.as_ref().map(|known| known.swing.space());
     match card {
         0 => (

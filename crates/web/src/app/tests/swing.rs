@@ -1,0 +1,241 @@
+//! The swing bench.
+
+use super::*;
+use noseward_lesson::SwingOutcome;
+use noseward_stability::{Settles, SwingField};
+
+const STRING: BenchField = BenchField::Setup(SwingField::String);
+
+fn bench(state: &mut State, msg: BenchMsg) -> Vec<Effect> {
+    update(state, Msg::Bench(msg))
+}
+
+/// A page with its bench in view and worked out.
+fn in_view(example: Example) -> State {
+    let mut state = open("", None);
+    update(&mut state, Msg::Start(Start::Example(example)));
+    bench(&mut state, BenchMsg::InView(true));
+    update(&mut state, Msg::WorkOut);
+    state
+}
+
+/// The same with the space checked.
+fn ready(example: Example) -> State {
+    let mut state = in_view(example);
+    bench(&mut state, BenchMsg::SpaceChecked(true));
+    state
+}
+
+fn known(state: &State) -> &Known {
+    state.bench.known.as_deref().unwrap()
+}
+
+#[test]
+fn nothing_is_worked_out_until_the_bench_is_in_view() {
+    let mut state = open("", None);
+    update(&mut state, Msg::Slice);
+    assert!(state.bench.known.is_none());
+    assert!(views::bench_regions(&state).is_empty());
+    bench(&mut state, BenchMsg::InView(true));
+    while !update(&mut state, Msg::Slice).is_empty() {}
+    assert!(known(&state).starts.is_done());
+}
+
+#[test]
+fn another_rocket_or_string_is_worked_out_anew() {
+    let mut state = in_view(Example::Puffin);
+    let before = known(&state).swing.space().clear_m;
+    bench(&mut state, BenchMsg::Typed(STRING, "1,0".into()));
+    let shorter = known(&state).swing.space().clear_m;
+    assert!(shorter < before - 0.5);
+    assert!(region(&state, "swing-space").contains(&format!("{shorter:.1} m")));
+    typed(&mut state, WIDTH, "70");
+    assert!(state.bench.known.is_none(), "of the rocket as it was");
+    update(&mut state, Msg::WorkOut);
+    assert!(known(&state).starts.is_done());
+}
+
+#[test]
+fn a_string_may_be_typed_in_any_unit_and_nonsense_loses_nothing() {
+    let mut state = in_view(Example::Puffin);
+    for (text, metres) in [("1.2", 1.2), ("1,2", 1.2), ("120 cm", 1.2), ("1200mm", 1.2)] {
+        bench(&mut state, BenchMsg::Typed(STRING, text.into()));
+        assert!((state.swings.setup.string_m - metres).abs() < 1e-9, "{text}");
+    }
+    bench(&mut state, BenchMsg::Typed(STRING, "long".into()));
+    assert_eq!(state.bench_text(STRING), "long");
+    assert!(region(&state, "swing-fault-string").contains("not a number"));
+    assert!((state.swings.setup.string_m - 1.2).abs() < 1e-9);
+    bench(&mut state, BenchMsg::Typed(STRING, "15".into()));
+    assert!(region(&state, "swing-fault-string").contains("from 0.3 m to 3 m"));
+    assert!(state.bench.known.is_none(), "nothing is worked out from that");
+    assert!(region(&state, "swing-words").contains("nothing to swing"));
+}
+
+#[test]
+fn what_it_comes_to_is_told_in_words() {
+    for (example, words) in [
+        (Example::Puffin, "comes round nose-first in"),
+        (Example::Tern, "settles across its path, turned by 66°"),
+        (Example::Skua, "This swing proves little"),
+        (Example::Gannet, "comes round nose-first in"),
+    ] {
+        let state = in_view(example);
+        let told = region(&state, "swing-words");
+        assert!(told.contains(words), "{example:?}: {told}");
+    }
+}
+
+#[test]
+fn a_hidden_outcome_stays_hidden_on_the_bench() {
+    let mut state = in_view(Example::Puffin);
+    update(&mut state, Msg::PredictFirst(true));
+    let told = region(&state, "swing-words");
+    assert!(!told.contains("nose-first") && told.contains("Predict first"), "{told}");
+}
+
+#[test]
+fn no_outcome_without_a_look_at_the_space() {
+    let mut state = in_view(Example::Puffin);
+    bench(&mut state, BenchMsg::Swung(SwingOutcome::Steady));
+    assert!(!state.record().has_swings());
+    assert!(region(&state, "swing-record").contains("First the space has to be checked"));
+    bench(&mut state, BenchMsg::SpaceChecked(true));
+    let effects = bench(&mut state, BenchMsg::Swung(SwingOutcome::Steady));
+    assert!(effects.contains(&Effect::Keep));
+    assert!(state.record().has_swings());
+}
+
+#[test]
+fn three_swings_count_and_a_slip_does_not() {
+    let mut state = ready(Example::Puffin);
+    for outcome in [
+        SwingOutcome::Steady,
+        SwingOutcome::Slipped,
+        SwingOutcome::Wobbling,
+        SwingOutcome::NotSure,
+    ] {
+        bench(&mut state, BenchMsg::Swung(outcome));
+    }
+    assert!(state.swings.is_done());
+    let told = region(&state, "swing-record");
+    assert!(told.contains("Three swings recorded. Worked out here: nose first."));
+    bench(&mut state, BenchMsg::Swung(SwingOutcome::TailFirst));
+    assert_eq!(state.swings.outcomes().len(), 4, "no fourth that counts");
+    bench(&mut state, BenchMsg::TakeBack);
+    assert!(!state.swings.is_done());
+    // A reload finds them again.
+    let link = link::hash(&state.record());
+    assert_eq!(open(&link, None).record(), state.record());
+}
+
+#[test]
+fn swings_stay_with_the_rocket_that_was_swung() {
+    let mut state = ready(Example::Puffin);
+    bench(&mut state, BenchMsg::Swung(SwingOutcome::Steady));
+    typed(&mut state, Field::Name, "Other words");
+    assert!(state.record().has_swings(), "a name changes no rocket");
+    update(&mut state, Msg::Left { field: Field::Name });
+
+    typed(&mut state, WIDTH, "7");
+    typed(&mut state, WIDTH, "70");
+    update(&mut state, Msg::Left { field: WIDTH });
+    assert!(!state.record().has_swings());
+    update(&mut state, Msg::WorkOut);
+    let before = region(&state, "swing-before");
+    assert!(
+        before.contains("67 mm") && before.contains("nose first, steady"),
+        "{before}"
+    );
+    assert!(known(&state).before.is_some(), "its curve is drawn beside the new one");
+    // The old width again, or undo: it is the rocket that was swung.
+    typed(&mut state, WIDTH, "65");
+    assert!(state.record().has_swings() && state.bench.previous.is_none());
+    update(&mut state, Msg::Undo);
+    update(&mut state, Msg::Undo);
+    assert_eq!(state.design.sections[1].diameter_mm, Some(65.0));
+    assert!(state.record().has_swings());
+}
+
+#[test]
+fn new_swings_can_be_undone() {
+    let mut state = ready(Example::Puffin);
+    bench(&mut state, BenchMsg::Swung(SwingOutcome::Steady));
+    bench(&mut state, BenchMsg::Anew);
+    assert!(!state.record().has_swings());
+    update(&mut state, Msg::Undo);
+    assert!(state.record().has_swings());
+}
+
+#[test]
+fn the_pictures_play_pause_step_and_end() {
+    let mut state = in_view(Example::Puffin);
+    assert!(bench(&mut state, BenchMsg::Play(true)).contains(&Effect::Animate));
+    let effects = bench(&mut state, BenchMsg::Tick(0.2));
+    assert_eq!(effects, [Effect::DrawMotion, Effect::Animate]);
+    let speed = state.bench.motion.speed;
+    assert!((state.bench.motion.time_s - 0.2 * speed).abs() < 1e-12);
+    bench(&mut state, BenchMsg::Play(false));
+    assert_eq!(bench(&mut state, BenchMsg::Tick(0.2)), []);
+    bench(&mut state, BenchMsg::Step);
+    assert!((state.bench.motion.time_s - 0.2 * speed - 0.1).abs() < 1e-12);
+    bench(&mut state, BenchMsg::Play(true));
+    for _ in 0..400 {
+        bench(&mut state, BenchMsg::Tick(0.25));
+    }
+    assert!(!state.bench.motion.playing);
+    let end_s = known(&state).trajectory.samples.last().unwrap().time_s;
+    assert_eq!(state.bench.motion.time_s, end_s);
+    bench(&mut state, BenchMsg::Play(true));
+    assert_eq!(state.bench.motion.time_s, 0.0, "from the start again");
+}
+
+#[test]
+fn nothing_moves_where_stillness_is_asked_for() {
+    let mut state = in_view(Example::Puffin);
+    bench(&mut state, BenchMsg::Still(true));
+    assert!(!bench(&mut state, BenchMsg::Play(true)).contains(&Effect::Animate));
+    assert!(!state.bench.motion.playing);
+    assert!(!region(&state, "swing-player").contains("swing-play"));
+    assert_eq!(region(&state, "swing-stills").matches("<li>").count(), 6);
+}
+
+#[test]
+fn the_start_is_chosen_by_slider_or_number() {
+    let mut state = in_view(Example::Tern);
+    let effects = bench(&mut state, BenchMsg::Start(35.0));
+    assert!(effects.contains(&Effect::SetBench(BenchField::Start, "35".into())));
+    assert!((known(&state).settling.start_rad.to_degrees() - 35.0).abs() < 1e-9);
+    bench(&mut state, BenchMsg::Typed(BenchField::Start, "12.5".into()));
+    assert!((known(&state).settling.start_rad.to_degrees() - 12.5).abs() < 1e-9);
+    bench(&mut state, BenchMsg::Typed(BenchField::Start, "200".into()));
+    assert!(region(&state, "swing-fault-start").contains("0 to 180"));
+    assert!(matches!(known(&state).settling.comes_to, Settles::Across { .. }));
+}
+
+#[test]
+fn long_or_heavy_asks_an_adult() {
+    let mut state = in_view(Example::Puffin);
+    assert!(!region(&state, "swing-space").contains("Long or heavy"));
+    bench(&mut state, BenchMsg::Typed(STRING, "1.6".into()));
+    assert!(region(&state, "swing-space").contains("Long or heavy. Ask the adult"));
+    bench(&mut state, BenchMsg::Typed(STRING, "1.5".into()));
+    typed(&mut state, CLAY_MASS, "200");
+    update(&mut state, Msg::WorkOut);
+    assert!(region(&state, "swing-space").contains("Long or heavy. Ask the adult"));
+}
+
+#[test]
+fn every_card_leads_on_and_paper_has_them_all() {
+    let mut state = in_view(Example::Puffin);
+    for card in 0..CARDS {
+        bench(&mut state, BenchMsg::Card(card));
+        let shown = region(&state, "swing-cards");
+        assert!(shown.contains(&format!("{} of {CARDS}", card + 1)));
+        assert_eq!(shown.contains("swing-card:next"), card + 1 < CARDS);
+    }
+    let cards = region(&state, "swing-cards");
+    for word in ["level", "Tape", "Tug", "line", "Eye protection", "One person", "grab"] {
+        assert!(cards.contains(word), "{word}");
+    }
+}

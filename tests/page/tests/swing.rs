@@ -1,0 +1,186 @@
+//! The swing bench: the whole test by keyboard, in motion and in stillness.
+
+use noseward_link::{Opened, open_hash};
+use noseward_page_tests::{Key, Page, Result};
+
+const WIDTH: &str = "[id='/sections/1/diameter_mm']";
+const STRING: &str = "[id='swing:string']";
+const READY: &str = "document.querySelector('#swing-strip svg')";
+
+/// A page with its bench on the screen and worked out.
+async fn at_the_bench(page: &Page) -> Result<()> {
+    page.run("document.getElementById('swing').scrollIntoView();").await?;
+    page.wait_until(READY).await
+}
+
+async fn tab_to(page: &Page, id: &str) -> Result<()> {
+    for _ in 0..60 {
+        if page.focused_id().await? == id {
+            return Ok(());
+        }
+        page.press(Key::Tab).await?;
+    }
+    Err(std::io::Error::other(format!("{id} is not reached by Tab")).into())
+}
+
+async fn swings(page: &Page) -> Result<Vec<&'static str>> {
+    let hash = page.eval("location.hash").await?;
+    let Opened::Record(record) = open_hash(hash.as_str().unwrap()) else {
+        panic!("{hash} holds no rocket")
+    };
+    Ok(record.swings.outcomes().iter().map(|outcome| outcome.label()).collect())
+}
+
+#[tokio::test]
+async fn the_whole_test_by_keyboard() -> Result<()> {
+    let page = Page::open(1366, 600).await?;
+    at_the_bench(&page).await?;
+    page.screenshot("swing-1366x600").await?;
+    let clear = "document.querySelector('#swing-space strong').textContent";
+    let before = page.eval(clear).await?;
+
+    // A shorter string needs less room.
+    page.element(STRING).await?.focus().await?;
+    page.press(Key::Control + "a").await?;
+    page.press("1,0").await?;
+    page.wait_until(&format!("{clear} !== {before}")).await?;
+    page.press(Key::Tab).await?;
+    assert_eq!(page.value(STRING).await?, "1");
+
+    // No outcome before the space is checked.
+    tab_to(&page, "to-space").await?;
+    page.press(Key::Tab).await?;
+    page.press(Key::Enter).await?;
+    assert_eq!(swings(&page).await?, Vec::<&str>::new());
+
+    tab_to_back(&page, "to-space").await?;
+    page.press(Key::Enter).await?;
+    page.wait_until("document.activeElement.id === 'swing-card'").await?;
+    assert!(page.text("#swing-card").await?.contains("Mark a line"));
+    tab_to(&page, "space-checked").await?;
+    page.press(Key::Enter).await?;
+    page.wait_until("!document.getElementById('swing-why-not')").await?;
+    tab_to(&page, "swing-card:next").await?;
+    for _ in 4..7 {
+        page.press(Key::Enter).await?;
+        page.wait_until("document.activeElement.id === 'swing-card'").await?;
+        page.press(Key::Tab).await?;
+        page.press(Key::Tab).await?;
+    }
+    assert!(page.text("#swing-card").await?.contains("Don’t grab it"));
+
+    tab_to(&page, "swung:0").await?;
+    page.press(Key::Enter).await?;
+    tab_to(&page, "swung:4").await?;
+    page.press(Key::Enter).await?;
+    tab_to_back(&page, "swung:1").await?;
+    page.press(Key::Enter).await?;
+    page.press(Key::Enter).await?;
+    page.wait_until(
+        "document.getElementById('swings-said').innerText.includes('Three swings')",
+    )
+    .await?;
+    let seen = [
+        "nose first, steady",
+        "string slipped, do again",
+        "nose first after wobbling",
+        "nose first after wobbling",
+    ];
+    page.wait_until("location.hash.startsWith('#r2.')").await?;
+    assert_eq!(swings(&page).await?, seen);
+    page.screenshot("swing-recorded").await?;
+
+    // They are there after a reload, in a link, and not with another rocket.
+    page.reload().await?;
+    at_the_bench(&page).await?;
+    assert_eq!(
+        page.eval("document.querySelectorAll('#swings-seen li').length").await?,
+        4
+    );
+    assert_eq!(page.value(STRING).await?, "1", "with the string they were swung on");
+    page.type_into(WIDTH, "72").await?;
+    page.press(Key::Tab).await?;
+    at_the_bench(&page).await?;
+    page.wait_until(
+        "document.getElementById('swing-before').innerText.includes('Dashed')",
+    )
+    .await?;
+    assert_eq!(swings(&page).await?, Vec::<&str>::new());
+    page.screenshot("swing-compared").await?;
+    let told: Vec<String> = page.axe().await?.iter().map(ToString::to_string).collect();
+    assert!(told.is_empty(), "{told:#?}");
+    assert_eq!(page.errors().await?, Vec::<String>::new());
+    Ok(())
+}
+
+async fn tab_to_back(page: &Page, id: &str) -> Result<()> {
+    for _ in 0..60 {
+        if page.focused_id().await? == id {
+            return Ok(());
+        }
+        page.press(Key::Shift + Key::Tab).await?;
+    }
+    Err(std::io::Error::other(format!("{id} is not reached by Shift and Tab")).into())
+}
+
+#[tokio::test]
+async fn the_pictures_move_and_stop_when_told() -> Result<()> {
+    let page = Page::open(1366, 600).await?;
+    at_the_bench(&page).await?;
+    let time = "document.getElementById('swing-time').textContent";
+    let rocket = "document.querySelector('#swing-along svg').innerHTML";
+    let (at_first, drawn) = (page.eval(time).await?, page.eval(rocket).await?);
+    page.click("#swing-play").await?;
+    page.wait_until(&format!("{time} !== {at_first} && {rocket} !== {drawn}")).await?;
+    assert_eq!(page.text("#swing-play").await?, "Pause");
+    page.click("#swing-play").await?;
+    page.wait_until("document.getElementById('swing-play').innerText === 'Play'").await?;
+    let paused = page.eval(time).await?;
+    page.run("return new Promise(done => setTimeout(done, 200));").await?;
+    assert_eq!(page.eval(time).await?, paused);
+    page.click("#swing-step").await?;
+    page.wait_until(&format!("{time} !== {paused}")).await?;
+    page.click("#swing-rewind").await?;
+    page.wait_until(&format!("{time} === {at_first}")).await?;
+    // To the end by itself.
+    page.click("[id='swing-speed:100']").await?;
+    page.click("#swing-play").await?;
+    page.wait_until("document.getElementById('swing-play').innerText === 'Play'").await?;
+    assert_eq!(page.errors().await?, Vec::<String>::new());
+    Ok(())
+}
+
+#[tokio::test]
+async fn without_motion_stills_and_words_say_the_same() -> Result<()> {
+    let page = Page::unopened(1366, 600).await?;
+    page.prefer("prefers-reduced-motion", "reduce").await?;
+    page.goto("").await?;
+    at_the_bench(&page).await?;
+    assert_eq!(
+        page.eval("document.getElementById('swing-play')").await?,
+        serde_json::Value::Null
+    );
+    let stills = "[...document.querySelectorAll('#swing-stills li')].length";
+    assert_eq!(page.eval(stills).await?, 6);
+    assert!(page.text("#swing-stills").await?.contains("0.0 s: 90°"));
+    assert!(page.text("#swing-words").await?.contains("nose-first"));
+    let time = "document.getElementById('swing-time').textContent";
+    let before = page.eval(time).await?;
+    page.click("#swing-step").await?;
+    page.wait_until(&format!("{time} !== {before}")).await?;
+    page.screenshot("swing-still").await?;
+    Ok(())
+}
+
+#[tokio::test]
+async fn on_a_telephone_and_on_paper_it_is_all_there() -> Result<()> {
+    let page = Page::open(360, 740).await?;
+    at_the_bench(&page).await?;
+    page.screenshot("swing-360x740").await?;
+    let wide = "document.documentElement.scrollWidth > innerWidth";
+    assert_eq!(page.eval(wide).await?, false);
+    page.print("swing").await?;
+    let cards = "document.querySelectorAll('#swing-cards .paper-only > li').length";
+    assert_eq!(page.eval(cards).await?, 7);
+    Ok(())
+}
