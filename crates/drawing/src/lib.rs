@@ -5,12 +5,15 @@
 //! the page's text whatever the scale of the rocket.
 
 mod air;
+#[cfg(test)]
+mod boxes;
 mod palette;
 mod pictures;
 mod qr;
 mod rocket;
 mod scene;
 mod svg;
+mod turned;
 
 pub use air::{AirSheet, air_graph, air_graph_angle_deg, turned_rocket};
 pub use palette::Colour;
