@@ -13,6 +13,7 @@ mod qr;
 mod rocket;
 mod scene;
 mod svg;
+mod swing;
 mod turned;
 
 pub use air::{AirSheet, air_graph, air_graph_angle_deg, turned_rocket};
@@ -22,3 +23,7 @@ pub use qr::qr;
 pub use rocket::{LabelStyle, Sheet, mm_per_px, rocket};
 pub use scene::{Anchor, Group, Item, Path, Point, Scene, Style};
 pub use svg::{svg_document, svg_group};
+pub use swing::{
+    SwingCurve, start_strip, swing_circle, swing_cursor, swing_graph, swing_graph_time_s,
+    swing_rocket, swing_turning,
+};
