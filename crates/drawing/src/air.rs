@@ -6,10 +6,11 @@
 
 use std::f64::consts::PI;
 
-use noseward_stability::{Body, Design, Figures, SideView, Units};
+use noseward_stability::{Design, Figures, Units};
 
 use crate::palette::Colour;
 use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style};
+use crate::turned::Turnable;
 
 /// How the graphs are drawn.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -147,7 +148,7 @@ fn centre_graph(figures: &Figures, frame: &Frame, sheet: &AirSheet) -> Vec<Item>
     while frame.holds(at_mm) {
         let y = frame.y(at_mm);
         frame.rule(&mut lines, y);
-        items.push(text(
+        items.push(Item::text(
             Point { x: frame.left - 6.0, y: y + 4.5 },
             Anchor::End,
             sheet.units.length_number(at_mm),
@@ -159,7 +160,7 @@ fn centre_graph(figures: &Figures, frame: &Frame, sheet: &AirSheet) -> Vec<Item>
     items.push(Item::Path { path: lines, style: Style::line(Colour::BoldLine, 1.0) });
     let heading = |x: f64, up: f64, words: &str, colour, bold| {
         let at = Point { x, y: frame.top - up };
-        text(at, Anchor::Start, words.to_owned(), colour, bold)
+        Item::text(at, Anchor::Start, words, colour, bold)
     };
     let unit = format!("{} from nose", sheet.units.length_unit());
     items.push(heading(6.0, 11.0, &unit, Colour::Ink, false));
@@ -205,15 +206,15 @@ fn moment_graph(
     items.push(Item::Path { path: curve, style: Style::line(Colour::Ink, 2.5) });
     let word = |y: f64, words: &str| {
         let at = Point { x: frame.left - 6.0, y };
-        text(at, Anchor::End, words.into(), Colour::Ink, false)
+        Item::text(at, Anchor::End, words, Colour::Ink, false)
     };
     items.push(word(frame.top + 12.0, "back"));
     items.push(word(frame.y(0.0) + 4.5, "0"));
     items.push(word(frame.bottom - 4.0, "away"));
-    items.push(text(
+    items.push(Item::text(
         Point { x: 6.0, y: frame.top - 11.0 },
         Anchor::Start,
-        "which way the air turns the nose".into(),
+        "which way the air turns the nose",
         Colour::Ink,
         false,
     ));
@@ -224,7 +225,7 @@ fn moment_graph(
         (PI, Anchor::End, "tail first"),
     ] {
         let at = Point { x: frame.x(angle), y: frame.bottom + 34.0 };
-        items.push(text(at, anchor, words.into(), Colour::Ink, false));
+        items.push(Item::text(at, anchor, words, Colour::Ink, false));
     }
     items
 }
@@ -239,7 +240,7 @@ fn angles(frame: &Frame) -> Vec<Item> {
         lines.line(Point { x, y: frame.top }, Point { x, y: frame.bottom });
         let anchor = if k == 6 { Anchor::End } else { Anchor::Middle };
         let at = Point { x: if k == 6 { x + 8.0 } else { x }, y: frame.bottom + 17.0 };
-        items.push(text(at, anchor, format!("{degrees}°"), Colour::Ink, false));
+        items.push(Item::text(at, anchor, format!("{degrees}°"), Colour::Ink, false));
     }
     items
         .insert(0, Item::Path { path: lines, style: Style::line(Colour::BoldLine, 1.0) });
@@ -255,10 +256,6 @@ fn marker(frame: &Frame, angle_rad: f64) -> [Item; 1] {
     }]
 }
 
-fn text(at: Point, anchor: Anchor, words: String, colour: Colour, bold: bool) -> Item {
-    Item::Text { at, anchor, words, colour, bold }
-}
-
 /// Width and height of the turned rocket's picture, in CSS pixels.
 const TURNED_PX: f64 = 150.0;
 
@@ -270,44 +267,12 @@ pub fn turned_rocket(
     figures: &Figures,
     angle_rad: f64,
 ) -> Option<Scene> {
-    let body = Body::new(design)?;
-    let view = SideView::new(design, &body);
-    let pivot = figures.mass.centre_m;
-    let corners = || view.fins().iter().flat_map(|fin| fin.corners.iter());
-    let reach = corners()
-        .map(|c| (c.x, c.y))
-        .chain([(0.0, 0.0), (body.length_m(), body.width_m() / 2.0)])
-        .map(|(x, y)| ((x - pivot) * (x - pivot) + y * y).sqrt())
-        .fold(1e-6, f64::max);
+    let rocket = Turnable::new(design, figures)?;
     let half = TURNED_PX / 2.0;
-    let scale = (half - 4.0) / reach;
-    // Nose towards the wind at 0; the nose swings down as the angle grows.
-    let (sin, cos) = libm::sincos(angle_rad);
-    let turned = |x: f64, y: f64| {
-        let (along, across) = ((x - pivot) * scale, y * scale);
-        Point {
-            x: half + 14.0 + along * cos + across * sin,
-            y: half - along * sin + across * cos,
-        }
-    };
-    let right = view.body_chain_m().iter().map(|&(x, r)| turned(x, r));
-    let left = view.body_chain_m().iter().rev().map(|&(x, r)| turned(x, -r));
-    let outline: Vec<Point> = right.chain(left).collect();
-    let edge = Style::line(Colour::Ink, 1.5);
-    let mut items: Vec<Item> = view
-        .fins()
-        .iter()
-        .map(|fin| Item::Path {
-            path: Path::closed(fin.corners.iter().map(|c| turned(c.x, c.y)).collect()),
-            style: edge.filled(Colour::Fin),
-        })
-        .collect();
-    items.push(Item::Path {
-        path: Path::closed(outline),
-        style: edge.filled(Colour::Body),
-    });
+    let pivot = Point { x: half + 14.0, y: half };
+    let mut items = rocket.items(angle_rad, pivot, half - 4.0);
     items.push(Item::Dot {
-        centre: turned(pivot, 0.0),
+        centre: pivot,
         radius: 4.0,
         style: Style::area(Colour::Fulcrum),
     });

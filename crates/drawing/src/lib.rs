@@ -5,12 +5,16 @@
 //! the page's text whatever the scale of the rocket.
 
 mod air;
+#[cfg(test)]
+mod boxes;
 mod palette;
 mod pictures;
 mod qr;
 mod rocket;
 mod scene;
 mod svg;
+mod swing;
+mod turned;
 
 pub use air::{AirSheet, air_graph, air_graph_angle_deg, turned_rocket};
 pub use palette::Colour;
@@ -19,3 +23,7 @@ pub use qr::qr;
 pub use rocket::{LabelStyle, Sheet, mm_per_px, rocket};
 pub use scene::{Anchor, Group, Item, Path, Point, Scene, Style};
 pub use svg::{svg_document, svg_group};
+pub use swing::{
+    SwingCurve, start_strip, swing_circle, swing_cursor, swing_graph, swing_graph_time_s,
+    swing_rocket, swing_turning,
+};

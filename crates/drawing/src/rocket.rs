@@ -68,7 +68,7 @@ pub fn mm_per_px(design: &Design, sheet: &Sheet) -> Option<f64> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::scene::{Anchor, Item};
+    use crate::boxes::words_keep_apart;
     use noseward_stability::{
         BottleSize, Example, SectionKind, UnitSystem, Weight, evaluate,
     };
@@ -106,31 +106,6 @@ mod tests {
         designs
     }
 
-    fn texts(items: &[Item], out: &mut Vec<(f64, f64, f64, f64, String)>) {
-        for item in items {
-            match item {
-                Item::Text { at, anchor, words, bold, .. } => {
-                    let each = if *bold { 7.4 } else { 6.6 };
-                    let width = words.chars().map(|_| each).sum::<f64>();
-                    let left = match anchor {
-                        Anchor::Start => at.x,
-                        Anchor::Middle => at.x - width / 2.0,
-                        Anchor::End => at.x - width,
-                    };
-                    out.push((
-                        left,
-                        at.y - 10.0,
-                        left + width,
-                        at.y + 2.0,
-                        words.clone(),
-                    ));
-                }
-                Item::Part { items, .. } => texts(items, out),
-                Item::Path { .. } | Item::Dot { .. } => {}
-            }
-        }
-    }
-
     /// For every example on every sheet: no two texts overlap, and none is cut off.
     #[test]
     fn words_never_overlap_and_stay_on_the_sheet() {
@@ -140,22 +115,7 @@ mod tests {
                 for system in [UnitSystem::Metric, UnitSystem::Inch] {
                     sheet.units = Units { system };
                     let scene = rocket(&design, &figures, &sheet).unwrap();
-                    let mut found = Vec::new();
-                    for group in &scene.groups {
-                        texts(&group.items, &mut found);
-                    }
-                    for (i, a) in found.iter().enumerate() {
-                        let inside = a.0 >= 0.0
-                            && a.1 >= 0.0
-                            && a.2 <= scene.width_px
-                            && a.3 <= scene.height_px;
-                        assert!(inside, "{}: {a:?} on {sheet:?}", design.name);
-                        for b in &found[i + 1..] {
-                            let apart =
-                                a.2 <= b.0 || b.2 <= a.0 || a.3 <= b.1 || b.3 <= a.1;
-                            assert!(apart, "{}: {a:?} {b:?} {sheet:?}", design.name);
-                        }
-                    }
+                    words_keep_apart(&scene, &format!("{}, {sheet:?}", design.name));
                 }
             }
         }

@@ -76,6 +76,19 @@ pub enum Item {
     },
 }
 
+impl Item {
+    /// One line of words.
+    pub(crate) fn text(
+        at: Point,
+        anchor: Anchor,
+        words: impl Into<String>,
+        colour: Colour,
+        bold: bool,
+    ) -> Self {
+        Self::Text { at, anchor, words: words.into(), colour, bold }
+    }
+}
+
 /// Which end of a line of words its place means.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Anchor {

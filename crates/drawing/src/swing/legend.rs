@@ -1,0 +1,131 @@
+//! What a line or a pattern stands for, in words.
+
+use crate::palette::Colour;
+use crate::scene::{Anchor, Item, Path, Point, Style};
+
+/// Width of an ordinary letter of a wide system font at 13 px; generous.
+const LETTER_PX: f64 = 6.7;
+const BOLD_LETTER_PX: f64 = 7.5;
+const SAMPLE_PX: f64 = 28.0;
+const SAMPLE_HEIGHT_PX: f64 = 14.0;
+/// Between sample and words, and between two entries.
+const GAP_PX: f64 = 8.0;
+const BETWEEN_PX: f64 = 20.0;
+pub(super) const ROW_PX: f64 = 21.0;
+
+/// A rectangle in CSS pixels.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Area {
+    pub(super) left: f64,
+    pub(super) right: f64,
+    pub(super) top: f64,
+    pub(super) bottom: f64,
+}
+
+impl Area {
+    pub(super) fn outline(&self) -> Path {
+        Path::closed(vec![
+            Point { x: self.left, y: self.top },
+            Point { x: self.right, y: self.top },
+            Point { x: self.right, y: self.bottom },
+            Point { x: self.left, y: self.bottom },
+        ])
+    }
+
+    pub(super) fn middle(&self) -> Point {
+        Point {
+            x: f64::midpoint(self.left, self.right),
+            y: f64::midpoint(self.top, self.bottom),
+        }
+    }
+}
+
+/// Draws a sample within its area.
+type Sample<'a> = Box<dyn Fn(&Area) -> Vec<Item> + 'a>;
+
+/// One thing that is explained: its sample and the words.
+pub(super) struct Entry<'a> {
+    pub(super) sample: Sample<'a>,
+    pub(super) words: String,
+}
+
+impl Entry<'_> {
+    /// A line.
+    pub(super) fn line(style: Style, words: impl Into<String>) -> Self {
+        let sample = move |area: &Area| {
+            let y = area.middle().y;
+            let ends = [area.left, area.right].map(|x| Point { x, y });
+            vec![Item::Path { path: Path::open(ends.into()), style }]
+        };
+        Self { sample: Box::new(sample), words: words.into() }
+    }
+}
+
+/// Pixels that words take at most.
+pub(super) fn words_px(words: &str) -> f64 {
+    words.chars().map(|_| LETTER_PX).sum()
+}
+
+/// The same of bold words.
+pub(super) fn bold_px(words: &str) -> f64 {
+    words.chars().map(|_| BOLD_LETTER_PX).sum()
+}
+
+/// The entries one after the other in as many rows as they need, with the y below the
+/// last row. Words too long for a row are cut.
+pub(super) fn legend(
+    entries: &[Entry<'_>],
+    left: f64,
+    right: f64,
+    top: f64,
+) -> (Vec<Item>, f64) {
+    let mut items = Vec::new();
+    let (mut x, mut y) = (left, top);
+    for entry in entries {
+        let before = SAMPLE_PX + GAP_PX;
+        let words = cut(&entry.words, right - left - before);
+        let width = before + words_px(&words);
+        if x > left && x + width > right {
+            x = left;
+            y += ROW_PX;
+        }
+        let area = Area {
+            left: x,
+            right: x + SAMPLE_PX,
+            top: y + (ROW_PX - SAMPLE_HEIGHT_PX) / 2.0,
+            bottom: y + (ROW_PX + SAMPLE_HEIGHT_PX) / 2.0,
+        };
+        items.extend((entry.sample)(&area));
+        let at = Point { x: x + before, y: y + ROW_PX / 2.0 + 4.5 };
+        items.push(Item::text(at, Anchor::Start, words, Colour::Ink, false));
+        x += width + BETWEEN_PX;
+    }
+    (items, if entries.is_empty() { top } else { y + ROW_PX })
+}
+
+/// The words, or as many of their letters as fit.
+fn cut(words: &str, room_px: f64) -> String {
+    if words_px(words) <= room_px {
+        return words.to_owned();
+    }
+    let mut kept = String::new();
+    for letter in words.chars() {
+        if words_px(&kept) + 2.0 * LETTER_PX > room_px {
+            break;
+        }
+        kept.push(letter);
+    }
+    format!("{}…", kept.trim_end())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn long_words_are_cut_to_their_room() {
+        assert_eq!(cut("short", 40.0), "short");
+        assert_eq!(cut("too long for it", 40.0), "too…");
+        assert!(words_px(&cut(&"a".repeat(90), 100.0)) <= 100.0);
+    }
+}
