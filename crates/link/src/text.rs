@@ -1,5 +1,6 @@
 //! A text of any origin: a link, a code, or a file.
 
+use noseward_lesson::Record;
 use noseward_stability::Design;
 
 use crate::code::{looks_like_code, open_code};
@@ -7,7 +8,7 @@ use crate::file::{FILE_BYTES, FileError, open_json};
 use crate::link::missing::Missing;
 use crate::link::{Damage, Opened, open_hash};
 
-/// What a design was spelled as.
+/// What a record was spelled as.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Spelling {
     /// A link, alone or somewhere in the text.
@@ -21,10 +22,10 @@ pub enum Spelling {
 /// What a text holds.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Text {
-    /// A whole design, [rounded](Design::rounded).
-    Design {
-        /// The design.
-        design: Design,
+    /// A whole record, [rounded](Record::rounded).
+    Record {
+        /// The record.
+        record: Record,
         /// How it was spelled.
         spelling: Spelling,
     },
@@ -52,8 +53,8 @@ pub fn open_text(text: &str) -> Result<Text, FileError> {
     }
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
     if text.trim_start().starts_with('{') {
-        let design = open_json(text)?;
-        return Ok(Text::Design { design, spelling: Spelling::File });
+        let record = open_json(text)?;
+        return Ok(Text::Record { record, spelling: Spelling::File });
     }
     let marked = text.match_indices('#').map(|(i, _)| &text[i..]);
     for candidate in std::iter::once(text).chain(marked) {
@@ -61,7 +62,7 @@ pub fn open_text(text: &str) -> Result<Text, FileError> {
             if looks_like_code(candidate) { Spelling::Code } else { Spelling::Link };
         match open_hash(candidate) {
             Opened::Nothing => {}
-            Opened::Design(design) => return Ok(Text::Design { design, spelling }),
+            Opened::Record(record) => return Ok(Text::Record { record, spelling }),
             Opened::Partial { design, missing } => {
                 return Ok(Text::Partial { design, missing });
             }
@@ -71,7 +72,7 @@ pub fn open_text(text: &str) -> Result<Text, FileError> {
     }
     match lines(text).find(|rest| looks_like_code(rest)) {
         Some(rest) => open_code(rest)
-            .map(|design| Text::Design { design, spelling: Spelling::Code })
+            .map(|record| Text::Record { record, spelling: Spelling::Code })
             .map_err(FileError::Code),
         None => Err(FileError::NotARocket),
     }
@@ -92,13 +93,20 @@ fn lines(text: &str) -> impl Iterator<Item = &str> {
 mod tests {
     use super::*;
     use crate::{CodeFault, code, hash, to_file};
+    use noseward_lesson::SwingOutcome;
     use noseward_stability::Example;
 
     #[test]
     fn each_spelling_is_told_from_the_others() {
-        let design = Example::Skua.design();
-        let whole = |spelling| Ok(Text::Design { design: design.clone(), spelling });
-        let (link, code, file) = (hash(&design), code(&design), to_file(&design));
+        let mut record = Record::from(Example::Skua.design());
+        tell(&record);
+        record.swings.add(SwingOutcome::NotSure);
+        tell(&record);
+    }
+
+    fn tell(record: &Record) {
+        let whole = |spelling| Ok(Text::Record { record: record.clone(), spelling });
+        let (link, code, file) = (hash(record), code(record), to_file(record));
         let dense = code.replace([' ', '\n'], "");
         for (text, spelling) in [
             (link.clone(), Spelling::Link),
@@ -118,13 +126,13 @@ mod tests {
     #[test]
     fn what_is_wrong_is_said_of_what_it_was() {
         let design = Example::Skua.design();
-        let code = code(&design);
+        let code = code(&design.clone().into());
         let wrong = code.replacen("R1", "R1*", 1);
         let fault = CodeFault::Character { row: 1, character: '*' };
         for text in [wrong.clone(), format!("Hello,\n{wrong}"), format!("x#{wrong}")] {
             assert_eq!(open_text(&text), Err(FileError::Code(fault.clone())));
         }
-        let link = hash(&design);
+        let link = hash(&design.clone().into());
         let cut = format!("see #{}", &link[..link.len() - 9]);
         let Ok(Text::Partial { design: front, missing }) = open_text(&cut) else {
             panic!("a cut link");
