@@ -1,31 +1,35 @@
-//! A design as text that a person reads off paper and types.
+//! A record as text that a person reads off paper and types.
 
 mod fault;
 mod row;
 mod symbols;
 
-use noseward_stability::Design;
+use noseward_lesson::Record;
 
-use crate::link::{self, HASH_CHARS, Opened, frame, is_link};
+use crate::link::frame::{self, Version};
+use crate::link::{self, HASH_CHARS, Opened, is_link};
 pub use fault::CodeFault;
 use row::{ROW, check_symbol, is_right};
 use symbols::{Slot, symbol};
 
 /// Bytes that a code stands for, at most: as many as a link holds.
 const MOST_BYTES: usize = HASH_CHARS / 4 * 3;
-/// `R` and the version.
-const MARK: [u8; 2] = [24, 1];
+/// `R`, in front of the version.
+const KIND: u8 = 24;
+/// Symbols of kind and version.
+const MARK: usize = 2;
 /// Characters that are looked at to tell a code from other texts.
 const LOOK: usize = 64;
 
-/// The code for a design: capital letters and digits in groups of four, five groups a
+/// The code for a record: capital letters and digits in groups of four, five groups a
 /// row, the last of them shorter.
 ///
 /// It holds what the [link](crate::hash) holds.
 #[must_use]
-pub fn code(design: &Design) -> String {
-    let mut data = MARK.to_vec();
-    data.extend(symbols::pack(&frame::seal(design)));
+pub fn code(record: &Record) -> String {
+    let (version, bytes) = frame::seal(record);
+    let mut data = vec![KIND, version.byte()];
+    data.extend(symbols::pack(&bytes));
     let rows = data.chunks(ROW - 1).enumerate().map(|(i, data)| {
         let check = check_symbol(i + 1, data);
         let row: Vec<char> =
@@ -63,28 +67,27 @@ pub fn looks_like_code(text: &str) -> bool {
 ///
 /// Each way in which it can fail is a variant of [`CodeFault`]; most name the row. No
 /// wrong character is guessed.
-pub fn open_code(text: &str) -> Result<Design, CodeFault> {
+pub fn open_code(text: &str) -> Result<Record, CodeFault> {
     let mut slots = body(text).ok_or(CodeFault::NotACode)?.chars().filter_map(symbol);
     let mut taken: Vec<Slot> = slots.by_ref().take(ROW).collect();
-    match taken.get(1) {
-        Some(Ok(1)) => {}
-        Some(&Ok(version @ 2..=9)) => {
-            return Err(CodeFault::Newer { version: u32::from(version) });
-        }
-        _ => return Err(CodeFault::NotACode),
-    }
+    let Some(&Ok(number @ 1..=9)) = taken.get(1) else {
+        return Err(CodeFault::NotACode);
+    };
+    let Some(version) = Version::known(number.into()) else {
+        return Err(CodeFault::Newer { version: number.into() });
+    };
     if taken.len() < ROW {
         return Err(CodeFault::EndsEarly { row: 1 });
     }
     if !is_right(1, &taken) {
         return Err(fault::in_row(1, &taken));
     }
-    let bytes = frame::announced(&symbols::unpack(&data(&taken)[MARK.len()..]))
+    let bytes = frame::announced(&symbols::unpack(&data(&taken)[MARK..]))
         .ok_or(CodeFault::Changed)?;
     if bytes > MOST_BYTES {
         return Err(CodeFault::TooLong);
     }
-    let count = MARK.len() + symbols::count(bytes);
+    let count = MARK + symbols::count(bytes);
     let whole = count + count.div_ceil(ROW - 1);
     if whole < ROW {
         // Too short for any design: another first row that happens to be right.
@@ -95,9 +98,9 @@ pub fn open_code(text: &str) -> Result<Design, CodeFault> {
     if let Some(fault) = fault::find(&taken, whole) {
         return Err(fault);
     }
-    let bytes = symbols::unpack(&data(&taken[..whole])[MARK.len()..]);
-    match frame::open(&bytes) {
-        Ok(Opened::Design(design)) => Ok(design),
+    let bytes = symbols::unpack(&data(&taken[..whole])[MARK..]);
+    match frame::open(version, &bytes) {
+        Ok(Opened::Record(record)) => Ok(record),
         _ => Err(CodeFault::Changed),
     }
 }
@@ -106,7 +109,7 @@ pub fn open_code(text: &str) -> Result<Design, CodeFault> {
 fn body(text: &str) -> Option<&str> {
     let text = link::body(text);
     let mut front = text.chars();
-    let is_mark = front.next().and_then(symbol) == Some(Ok(MARK[0]))
+    let is_mark = front.next().and_then(symbol) == Some(Ok(KIND))
         && matches!(front.next().and_then(symbol), Some(Ok(1..=9)));
     (is_mark && !is_link(text)).then_some(text)
 }

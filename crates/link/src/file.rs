@@ -1,8 +1,9 @@
-//! A design as a file: JSON that a person can read.
+//! A record as a file: JSON that a person can read.
 
 pub(crate) mod name;
 mod pretty;
 
+use noseward_lesson::{Record, Swings};
 use noseward_stability::Design;
 use serde::de::IgnoredAny;
 use serde::{Deserialize, Serialize};
@@ -16,7 +17,8 @@ use crate::text::{Text, open_text};
 pub const FILE_BYTES: usize = 256 * 1024;
 
 const MARK: &str = "rocket";
-const VERSION: u32 = 1;
+/// The newest version that is known here.
+const NEWEST: u32 = 2;
 
 /// Why a text cannot be opened. Its own text is for a pupil, and says how to mend it.
 ///
@@ -92,12 +94,23 @@ pub enum FileError {
     Code(CodeFault),
 }
 
+/// A design: version 1, which is written where there are no swings.
 #[derive(Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
-struct File<D> {
+struct FileV1 {
     noseward: String,
     version: u32,
-    design: D,
+    design: Design,
+}
+
+/// A design and its swings: version 2.
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct FileV2 {
+    noseward: String,
+    version: u32,
+    design: Design,
+    swings: Swings,
 }
 
 /// As much of a file as tells what it is.
@@ -108,48 +121,58 @@ struct Outline {
     sections: Option<IgnoredAny>,
 }
 
-/// The text of a file for the design, with [`Design::rounded`]: JSON that ends with a
-/// new line.
+/// The text of a file for the record, with [`Record::rounded`]: JSON that ends with a
+/// new line. A setup of the swing without an outcome is not kept.
 ///
 /// JSON has no way to write a number that is not finite: it becomes `null`, and
 /// [`open_file`] will name its line. [`check`](noseward_stability::check()) stops at such
 /// a number too.
 #[must_use]
-pub fn to_file(design: &Design) -> String {
-    let design = design.clone().rounded();
-    pretty::json(&File { noseward: MARK.into(), version: VERSION, design })
+pub fn to_file(record: &Record) -> String {
+    let noseward = MARK.into();
+    let has_swings = record.has_swings();
+    let Record { design, swings } = record.clone().rounded();
+    if has_swings {
+        pretty::json(&FileV2 { noseward, version: 2, design, swings })
+    } else {
+        pretty::json(&FileV1 { noseward, version: 1, design })
+    }
 }
 
-/// Opens a text as [`open_text`] does, where only a whole design will do.
+/// Opens a text as [`open_text`] does, where only a whole record will do.
 ///
-/// The design comes [rounded](Design::rounded); whether it makes sense is for
+/// The record comes [rounded](Record::rounded); whether it makes sense is for
 /// [`check`](noseward_stability::check()) to say.
 ///
 /// # Errors
 ///
 /// Each way in which it can fail is a variant of [`FileError`]. A link that was cut short
 /// is [`Damage::CutShort`] here; [`open_text`] shows what arrived of it.
-pub fn open_file(text: &str) -> Result<Design, FileError> {
+pub fn open_file(text: &str) -> Result<Record, FileError> {
     match open_text(text)? {
-        Text::Design { design, .. } => Ok(design),
+        Text::Record { record, .. } => Ok(record),
         Text::Partial { .. } => Err(FileError::Link(Damage::CutShort)),
     }
 }
 
 /// Opens JSON: a rocket file or a bare design.
-pub(crate) fn open_json(text: &str) -> Result<Design, FileError> {
+pub(crate) fn open_json(text: &str) -> Result<Record, FileError> {
     let outline: Outline = parse(text)?;
-    let design = match (outline.noseward.as_deref(), outline.version) {
-        (Some(MARK), Some(version)) if version > VERSION => {
+    let record = match (outline.noseward.as_deref(), outline.version) {
+        (Some(MARK), Some(version)) if version > NEWEST => {
             return Err(FileError::Newer { version });
         }
         (Some(MARK), Some(0)) => return Err(FileError::NotARocket),
-        (Some(MARK), _) => parse::<File<Design>>(text)?.design,
+        (Some(MARK), Some(2)) => {
+            let FileV2 { design, swings, .. } = parse(text)?;
+            Record { design, swings }
+        }
+        (Some(MARK), _) => parse::<FileV1>(text)?.design.into(),
         (Some(_), _) => return Err(FileError::NotARocket),
         (None, _) if outline.sections.is_none() => return Err(FileError::NotARocket),
-        (None, _) => parse(text)?,
+        (None, _) => parse::<Design>(text)?.into(),
     };
-    Ok(design.rounded())
+    Ok(record.rounded())
 }
 
 fn parse<'a, T: Deserialize<'a>>(text: &'a str) -> Result<T, FileError> {
@@ -170,6 +193,7 @@ fn parse<'a, T: Deserialize<'a>>(text: &'a str) -> Result<T, FileError> {
 mod tests {
     use super::*;
     use crate::hash;
+    use noseward_lesson::SwingOutcome;
     use noseward_stability::{BottleSize, Example, check};
 
     #[test]
@@ -177,35 +201,41 @@ mod tests {
         let examples = Example::ALL.map(Example::design);
         let bottles = BottleSize::ALL.map(BottleSize::design);
         for design in examples.into_iter().chain(bottles) {
-            let text = to_file(&design);
-            assert_eq!(open_file(&text), Ok(design.clone()), "{text}");
-            let bare = serde_json::to_string(&design).unwrap();
-            assert_eq!(open_file(&bare), Ok(design.clone()));
-            let windows = format!("\u{feff}{}", text.replace('\n', "\r\n"));
-            assert_eq!(open_file(&windows), Ok(design));
+            let mut record = Record::from(design);
+            let bare = serde_json::to_string(&record.design).unwrap();
+            assert_eq!(open_file(&bare), Ok(record.clone()));
+            for version in 1..=2 {
+                let text = to_file(&record);
+                assert!(text.contains(&format!("\"version\": {version},")), "{text}");
+                assert_eq!(open_file(&text), Ok(record.clone()), "{text}");
+                let windows = format!("\u{feff}{}", text.replace('\n', "\r\n"));
+                assert_eq!(open_file(&windows), Ok(record.clone()));
+                record.swings.add(SwingOutcome::Sideways);
+            }
         }
     }
 
     #[test]
     fn numbers_are_put_on_the_grid() {
-        let mut design = Example::Tern.design();
-        design.sections[0].length_mm = 90.04;
-        let bare = serde_json::to_string(&design).unwrap();
-        assert_eq!(open_file(&bare), Ok(Example::Tern.design()));
-        assert_eq!(to_file(&design), to_file(&Example::Tern.design()));
+        let tern = Record::from(Example::Tern.design());
+        let mut record = tern.clone();
+        record.design.sections[0].length_mm = 90.04;
+        let bare = serde_json::to_string(&record.design).unwrap();
+        assert_eq!(open_file(&bare), Ok(tern.clone()));
+        assert_eq!(to_file(&record), to_file(&tern));
     }
 
     #[test]
     fn a_text_that_holds_a_link_will_do() {
-        let design = Example::Gannet.design();
-        let link = hash(&design);
+        let record = Record::from(Example::Gannet.design());
+        let link = hash(&record);
         for text in [
             link.clone(),
             format!("#{link}\n"),
             format!("Our rocket #1, from class 8#b:\nhttps://x.test/#{link}. Good?\n"),
             format!("(https://x.test/?a=b#{link})"),
         ] {
-            assert_eq!(open_file(&text), Ok(design.clone()), "{text}");
+            assert_eq!(open_file(&text), Ok(record.clone()), "{text}");
         }
         let cut = format!("https://x.test/#{}", &link[..link.len() - 9]);
         assert_eq!(open_file(&cut), Err(FileError::Link(Damage::CutShort)));
@@ -231,15 +261,15 @@ mod tests {
 
     #[test]
     fn a_newer_file_is_refused_whatever_it_holds() {
-        let text = r#"{"noseward": "rocket", "version": 2, "stages": [{"motor": 1}]}"#;
-        assert_eq!(open_file(text), Err(FileError::Newer { version: 2 }));
-        let both = r#"{"noseward": "rocket", "version": 3, "design": {"sections": 4}}"#;
-        assert_eq!(open_file(both), Err(FileError::Newer { version: 3 }));
+        let text = r#"{"noseward": "rocket", "version": 3, "stages": [{"motor": 1}]}"#;
+        assert_eq!(open_file(text), Err(FileError::Newer { version: 3 }));
+        let both = r#"{"noseward": "rocket", "version": 4, "design": {"sections": 4}}"#;
+        assert_eq!(open_file(both), Err(FileError::Newer { version: 4 }));
     }
 
     #[test]
     fn the_place_of_a_mistake_is_named() {
-        let text = to_file(&Example::Puffin.design());
+        let text = to_file(&Example::Puffin.design().into());
         let line_of = |needle: &str| {
             1 + text.lines().position(|line| line.contains(needle)).unwrap()
         };
@@ -269,7 +299,7 @@ mod tests {
     fn a_missing_number_is_named_not_guessed() {
         let mut design = Example::Puffin.design();
         design.weights[0].mass_g = f64::NAN;
-        let text = to_file(&design);
+        let text = to_file(&design.into());
         let error = open_file(&text).unwrap_err();
         let FileError::Content { line, .. } = error else { panic!("{error:?}") };
         assert!(text.lines().nth(line - 1).unwrap().contains("\"mass_g\": null"));
@@ -279,15 +309,43 @@ mod tests {
     /// a fault.
     #[test]
     fn a_number_beyond_all_bounds_stays_beyond_them() {
-        let text = to_file(&Example::Tern.design()).replacen(
+        let text = to_file(&Example::Tern.design().into()).replacen(
             "\"length_mm\": 90",
             "\"length_mm\": 44444444444444444444444125",
             1,
         );
-        let design = open_file(&text).unwrap();
-        let faults = check(&design);
+        let record = open_file(&text).unwrap();
+        let faults = check(&record.design);
         assert!(!faults.is_empty());
-        assert_eq!(check(&open_file(&to_file(&design)).unwrap()), faults);
+        assert_eq!(check(&open_file(&to_file(&record)).unwrap().design), faults);
+    }
+
+    #[test]
+    fn each_version_holds_what_it_holds() {
+        let mut record = Record::from(Example::Puffin.design());
+        record.swings.setup.string_m = 2.0;
+        let plain = to_file(&record);
+        assert_eq!(plain, to_file(&Example::Puffin.design().into()));
+        for outcome in [SwingOutcome::Slipped, SwingOutcome::Steady] {
+            record.swings.add(outcome);
+        }
+        let text = to_file(&record);
+        assert_eq!(open_file(&text), Ok(record));
+        let refused = |text: &str, words: &str| match open_file(text) {
+            Err(FileError::Content { detail, .. }) => {
+                assert!(detail.contains(words), "{detail}");
+            }
+            other => panic!("{other:?} instead of {words}"),
+        };
+        // Swings in version 1, none in version 2, and more than there can be.
+        refused(&text.replace("\"version\": 2", "\"version\": 1"), "swings");
+        refused(&plain.replace("\"version\": 1", "\"version\": 2"), "swings");
+        let many = "\"slipped\",".repeat(6);
+        refused(&text.replacen("\"slipped\",", &many, 1), "3 that count, 6 in all");
+        refused(&text.replace("\"slipped\"", "\"fell\""), "tail_first");
+        // Whoever takes all of them out by hand has not swung.
+        let none = text.replace("\"slipped\",", "").replace("\"steady\"", "");
+        assert_eq!(open_file(&none), Ok(Example::Puffin.design().into()));
     }
 
     #[test]

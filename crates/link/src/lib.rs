@@ -1,16 +1,23 @@
-//! A design as a link, as a code to be typed, and as a file.
+//! A record, a rocket with what a class did with it, as a link, as a code to be typed,
+//! and as a file.
 //!
-//! Pure: text in, a design out, and back. This crate owns every version of each format;
+//! Pure: text in, a record out, and back. This crate owns every version of each format;
 //! the formats themselves are written down below.
 //!
 //! ```
 //! use noseward_link::{Opened, hash, open_hash};
+//! use noseward_lesson::{Record, SwingOutcome};
 //! use noseward_stability::Example;
 //!
-//! let tern = Example::Tern.design();
+//! let mut tern = Record::from(Example::Tern.design());
 //! let text = hash(&tern);
 //! assert!(text.starts_with("r1."));
-//! assert_eq!(open_hash(&text), Opened::Design(tern));
+//! assert_eq!(open_hash(&text), Opened::Record(tern.clone()));
+//!
+//! tern.swings.add(SwingOutcome::Steady);
+//! let text = hash(&tern);
+//! assert!(text.starts_with("r2."));
+//! assert_eq!(open_hash(&text), Opened::Record(tern));
 //! ```
 #![doc = include_str!("../FORMATS.md")]
 

@@ -3,14 +3,17 @@
 pub(crate) mod frame;
 pub(crate) mod missing;
 mod v1;
+mod v2;
 
 use base64::Engine;
 use base64::alphabet::URL_SAFE;
 use base64::engine::general_purpose::GeneralPurpose;
 use base64::engine::{DecodePaddingMode, GeneralPurposeConfig};
+use noseward_lesson::Record;
 use noseward_stability::Design;
 
 use crate::code::{CodeFault, looks_like_code, open_code};
+use frame::Version;
 use missing::Missing;
 
 /// Characters of base64url in a link that is opened, at most. More than three times what
@@ -31,13 +34,14 @@ const BASE64URL: GeneralPurpose = GeneralPurpose::new(
 pub enum Opened {
     /// No rocket: empty, or some other text such as an ordinary anchor.
     Nothing,
-    /// The design, whole, and its checksum agrees.
-    Design(Design),
+    /// The record, whole, and its checksum agrees.
+    Record(Record),
     /// The link was cut short, and at least one whole section arrived.
     ///
     /// Nothing vouches for what arrived: the checksum only holds for a whole link.
     Partial {
-        /// What arrived: the name, the measured values, and every whole part.
+        /// What arrived: the name, the measured values, and every whole part. The
+        /// swings stand last in a link, so that they never arrive with one that was cut.
         design: Design,
         /// What did not; never empty.
         missing: Vec<Missing>,
@@ -79,18 +83,19 @@ pub enum Damage {
     Code(CodeFault),
 }
 
-/// The text for a link to the design, without the `#`: ASCII letters, digits, `.`, `-`
+/// The text for a link to the record, without the `#`: ASCII letters, digits, `.`, `-`
 /// and `_` only.
 ///
-/// The link holds [`Design::rounded`]. For a design without a fault that stops it, link
-/// and `#` are at most 1,000 characters. From a design with faults it keeps what
-/// the format has room for: numbers beyond its range become the end of the range, parts
+/// The link holds [`Record::rounded`]: a setup of the swing without an outcome is not
+/// kept. For a design without a fault that stops it, link and `#` are at most 1,000
+/// characters, swings included. From a record with faults it keeps what the format has room for: numbers beyond its range become the end of the range, parts
 /// beyond its counts and the ends of very long texts are left out, and "not a number"
 /// stays what it is.
 #[must_use]
-pub fn hash(design: &Design) -> String {
-    let mut text = String::from("r1.");
-    BASE64URL.encode_string(frame::seal(design), &mut text);
+pub fn hash(record: &Record) -> String {
+    let (version, bytes) = frame::seal(record);
+    let mut text = format!("r{}.", version.number());
+    BASE64URL.encode_string(bytes, &mut text);
     text
 }
 
@@ -103,18 +108,18 @@ pub fn hash(design: &Design) -> String {
 #[must_use]
 pub fn open_hash(text: &str) -> Opened {
     let mut bytes = unescaped(body(text));
-    let Some(version) = version(&mut bytes) else {
+    let Some(number) = version(&mut bytes) else {
         if !looks_like_code(text) {
             return Opened::Nothing;
         }
         return match open_code(text) {
-            Ok(design) => Opened::Design(design),
+            Ok(record) => Opened::Record(record),
             Err(fault) => Opened::Damaged(Damage::Code(fault)),
         };
     };
-    if version != 1 {
-        return Opened::Damaged(Damage::Newer { version });
-    }
+    let Some(version) = Version::known(number) else {
+        return Opened::Damaged(Damage::Newer { version: number });
+    };
     let is_base64url = |b: &u8| b.is_ascii_alphanumeric() || matches!(b, b'-' | b'_');
     let mut symbols: Vec<u8> =
         bytes.take_while(is_base64url).take(HASH_CHARS + 1).collect();
@@ -126,7 +131,7 @@ pub fn open_hash(text: &str) -> Opened {
         symbols.pop();
     }
     match BASE64URL.decode(symbols) {
-        Ok(bytes) => frame::open(&bytes).unwrap_or_else(Opened::Damaged),
+        Ok(bytes) => frame::open(version, &bytes).unwrap_or_else(Opened::Damaged),
         Err(_) => Opened::Damaged(Damage::Changed),
     }
 }
@@ -178,6 +183,7 @@ fn unescaped(text: &str) -> impl Iterator<Item = u8> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use noseward_lesson::SwingOutcome;
     use noseward_stability::Example;
 
     #[test]
@@ -192,15 +198,21 @@ mod tests {
 
     #[test]
     fn another_version_is_named() {
-        for (text, version) in [("r2.", 2), ("#r10.AbC", 10), ("r9999.", 9999)] {
+        for (text, version) in [("r3.", 3), ("#r10.AbC", 10), ("r9999.", 9999)] {
             assert_eq!(open_hash(text), Opened::Damaged(Damage::Newer { version }));
         }
     }
 
     #[test]
     fn what_others_do_to_a_link_is_tolerated() {
-        let design = Example::Puffin.design();
-        let plain = hash(&design);
+        let mut record = Record::from(Example::Puffin.design());
+        tolerated(&record);
+        record.swings.add(SwingOutcome::Wobbling);
+        tolerated(&record);
+    }
+
+    fn tolerated(record: &Record) {
+        let plain = hash(record);
         let escaped = plain.replace('.', "%2E").replace('-', "%2d").replace('_', "%5F");
         for text in [
             format!("#{plain}"),
@@ -213,7 +225,7 @@ mod tests {
             format!("{plain}…"),
             escaped,
         ] {
-            assert_eq!(open_hash(&text), Opened::Design(design.clone()), "{text}");
+            assert_eq!(open_hash(&text), Opened::Record(record.clone()), "{text}");
         }
     }
 
@@ -225,10 +237,12 @@ mod tests {
 
     #[test]
     fn an_endless_link_is_refused() {
-        let mut text = String::from("r1.");
-        text.push_str(&"A".repeat(HASH_CHARS));
-        assert_eq!(open_hash(&text), Opened::Damaged(Damage::Changed));
-        text.push('A');
-        assert_eq!(open_hash(&text), Opened::Damaged(Damage::TooLong));
+        for front in ["r1.", "r2."] {
+            let mut text = String::from(front);
+            text.push_str(&"A".repeat(HASH_CHARS));
+            assert_eq!(open_hash(&text), Opened::Damaged(Damage::Changed));
+            text.push('A');
+            assert_eq!(open_hash(&text), Opened::Damaged(Damage::TooLong));
+        }
     }
 }

@@ -2,6 +2,7 @@
 
 use std::iter;
 
+use noseward_lesson::Record;
 use noseward_stability::Design;
 
 use crate::code::{looks_like_code, open_code};
@@ -9,7 +10,7 @@ use crate::file::{FILE_BYTES, FileError, open_json};
 use crate::link::missing::Missing;
 use crate::link::{Opened, is_link, open_hash};
 
-/// What a design was spelled as.
+/// What a record was spelled as.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Spelling {
     /// A link, alone or somewhere in the text.
@@ -23,10 +24,10 @@ pub enum Spelling {
 /// What a text holds.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Text {
-    /// A whole design, [rounded](Design::rounded).
-    Design {
-        /// The design.
-        design: Design,
+    /// A whole record, [rounded](Record::rounded).
+    Record {
+        /// The record.
+        record: Record,
         /// How it was spelled.
         spelling: Spelling,
     },
@@ -54,14 +55,14 @@ pub fn open_text(text: &str) -> Result<Text, FileError> {
     }
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
     if text.trim_start().starts_with('{') {
-        let design = open_json(text)?;
-        return Ok(Text::Design { design, spelling: Spelling::File });
+        let record = open_json(text)?;
+        return Ok(Text::Record { record, spelling: Spelling::File });
     }
     let marked = || text.match_indices('#').map(|(i, _)| &text[i..]);
     if let Some(link) = iter::once(text).chain(marked()).find(|text| is_link(text)) {
         return match open_hash(link) {
-            Opened::Design(design) => {
-                Ok(Text::Design { design, spelling: Spelling::Link })
+            Opened::Record(record) => {
+                Ok(Text::Record { record, spelling: Spelling::Link })
             }
             Opened::Partial { design, missing } => Ok(Text::Partial { design, missing }),
             Opened::Damaged(damage) => Err(FileError::Link(damage)),
@@ -70,7 +71,7 @@ pub fn open_text(text: &str) -> Result<Text, FileError> {
     }
     if let Some(code) = marked().chain(lines(text)).find(|text| looks_like_code(text)) {
         return match open_code(code) {
-            Ok(design) => Ok(Text::Design { design, spelling: Spelling::Code }),
+            Ok(record) => Ok(Text::Record { record, spelling: Spelling::Code }),
             Err(fault) => Err(FileError::Code(fault)),
         };
     }
@@ -92,13 +93,20 @@ fn lines(text: &str) -> impl Iterator<Item = &str> {
 mod tests {
     use super::*;
     use crate::{CodeFault, code, hash, to_file};
+    use noseward_lesson::SwingOutcome;
     use noseward_stability::Example;
 
     #[test]
     fn each_spelling_is_told_from_the_others() {
-        let design = Example::Skua.design();
-        let whole = |spelling| Ok(Text::Design { design: design.clone(), spelling });
-        let (link, code, file) = (hash(&design), code(&design), to_file(&design));
+        let mut record = Record::from(Example::Skua.design());
+        tell(&record);
+        record.swings.add(SwingOutcome::NotSure);
+        tell(&record);
+    }
+
+    fn tell(record: &Record) {
+        let whole = |spelling| Ok(Text::Record { record: record.clone(), spelling });
+        let (link, code, file) = (hash(record), code(record), to_file(record));
         let dense = code.replace([' ', '\n'], "");
         for (text, spelling) in [
             (link.clone(), Spelling::Link),
@@ -123,13 +131,13 @@ mod tests {
     #[test]
     fn what_is_wrong_is_said_of_what_it_was() {
         let design = Example::Skua.design();
-        let code = code(&design);
+        let code = code(&design.clone().into());
         let wrong = code.replacen("R1", "R1*", 1);
         let fault = CodeFault::Character { row: 1, character: '*' };
         for text in [wrong.clone(), format!("Hello,\n{wrong}"), format!("x#{wrong}")] {
             assert_eq!(open_text(&text), Err(FileError::Code(fault.clone())));
         }
-        let link = hash(&design);
+        let link = hash(&design.clone().into());
         let cut = format!("see #{}", &link[..link.len() - 9]);
         let Ok(Text::Partial { design: front, missing }) = open_text(&cut) else {
             panic!("a cut link");

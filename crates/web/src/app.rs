@@ -143,9 +143,9 @@ impl State {
         let from_link = match link::open_hash(hash) {
             link::Opened::Nothing => None,
             link::Opened::Record(record) => Some(record),
-            link::Opened::Partial { record, missing } => {
+            link::Opened::Partial { design, missing } => {
                 notice = Some(Notice::LinkCut(missing));
-                Some(record)
+                Some(design.into())
             }
             link::Opened::Damaged(fault) => {
                 notice = Some(Notice::LinkDamaged(fault));
@@ -173,7 +173,7 @@ impl State {
             design,
             report,
             swings,
-            bench: Bench { still: opening.still, ..Bench::default() },
+            bench: Bench::new(opening.still),
             drawn,
             drafts: Vec::new(),
             units: Units { system: opening.units },
@@ -312,10 +312,12 @@ impl State {
 
     fn take(&mut self, record: Record) {
         let has_swings = record.has_swings();
-        let Record { design, swings } = record;
-        // Without swings the record does not say how this rocket is swung.
-        let setup = if has_swings { swings.setup } else { self.swings.setup };
-        (self.design, self.swings) = (design, Swings { setup, ..swings });
+        let setup = self.swings.setup;
+        (self.design, self.swings) = (record.design, record.swings);
+        if !has_swings {
+            // Then the record does not say how this rocket is swung.
+            self.swings.setup = setup;
+        }
         self.drafts.clear();
         self.told = None;
         self.refresh();
@@ -702,8 +704,8 @@ fn hash_changed(state: &mut State, hash: &str) -> Vec<Effect> {
             state.notice = Some(Notice::Opened);
             changed(true)
         }
-        link::Opened::Partial { record, missing } => {
-            state.replace_all(record);
+        link::Opened::Partial { design, missing } => {
+            state.replace_all(design.into());
             state.notice = Some(Notice::LinkCut(missing));
             changed(true)
         }
@@ -718,7 +720,9 @@ fn hash_changed(state: &mut State, hash: &str) -> Vec<Effect> {
 fn open_text(text: &str) -> Result<(Record, Notice), link::FileError> {
     Ok(match link::open_text(text)? {
         link::Text::Record { record, .. } => (record, Notice::Opened),
-        link::Text::Partial { record, missing } => (record, Notice::LinkCut(missing)),
+        link::Text::Partial { design, missing } => {
+            (design.into(), Notice::LinkCut(missing))
+        }
     })
 }
 

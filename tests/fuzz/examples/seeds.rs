@@ -1,5 +1,5 @@
-//! Writes the first inputs of each corpus: the examples and bottles in every spelling,
-//! the shipped files, and inputs that are nearly right.
+//! Writes the first inputs of each corpus: the examples, one of them swung, and bottles
+//! in every spelling, the shipped files, and inputs that are nearly right.
 //!
 //! ```sh
 //! cargo run --manifest-path tests/fuzz/Cargo.toml --example seeds
@@ -9,8 +9,9 @@ use std::error::Error;
 use std::fs;
 use std::path::{Path, PathBuf};
 
+use noseward_lesson::{Record, SwingOutcome};
 use noseward_link::{code, hash, open_file, to_file};
-use noseward_stability::{BottleSize, Design, Example};
+use noseward_stability::{BottleSize, Example};
 
 fn main() -> Result<(), Box<dyn Error>> {
     let here = Path::new(env!("CARGO_MANIFEST_DIR"));
@@ -19,36 +20,44 @@ fn main() -> Result<(), Box<dyn Error>> {
         fs::create_dir_all(&folder)?;
         fs::write(folder.join(name), bytes)
     };
-    for (name, design) in designs(here)? {
-        let (link, code, file) = (hash(&design), code(&design), to_file(&design));
+    for (name, record) in records(here)? {
+        let (link, code, file) = (hash(&record), code(&record), to_file(&record));
         write("link", &name, link.as_bytes())?;
         write("code", &name, code.as_bytes())?;
         write("file", &name, file.as_bytes())?;
         write("text", &format!("{name}-link"), format!("See:\nx#{link}.").as_bytes())?;
         write("text", &format!("{name}-cut"), &link.as_bytes()[..link.len() * 3 / 4])?;
         write("text", &format!("{name}-code"), format!("Hi,\n{code}\n").as_bytes())?;
-        let payload: Vec<u8> =
-            [0].into_iter().chain(noseward_fuzz::payload(&link)).collect();
+        let (version, payload) = noseward_fuzz::payload(&link).ok_or("no link")?;
+        let first = if version == 1 { 0 } else { version };
+        let payload: Vec<u8> = [first].into_iter().chain(payload).collect();
         write("link", &format!("{name}-payload"), &payload)?;
         write("code", &format!("{name}-payload"), &payload)?;
     }
     write("text", "formula", b"=1+1")?;
     write("text", "number", b" -3,5")?;
-    write("text", "newer", b"r2.AAAA R2AA AAAA AAAA")?;
+    write("text", "newer", b"r3.AAAA R3AA AAAA AAAA")?;
     Ok(())
 }
 
-fn designs(here: &Path) -> Result<Vec<(String, Design)>, Box<dyn Error>> {
+fn records(here: &Path) -> Result<Vec<(String, Record)>, Box<dyn Error>> {
     let examples = Example::ALL.map(Example::design);
-    let mut designs: Vec<_> =
-        examples.into_iter().map(|design| (design.name.clone(), design)).collect();
-    designs.push(("bottle".into(), BottleSize::Ml500.design()));
-    designs.push(("empty".into(), Design::default()));
+    let mut records: Vec<_> = examples
+        .into_iter()
+        .map(|design| (design.name.clone(), Record::from(design)))
+        .collect();
+    records.push(("bottle".into(), BottleSize::Ml500.design().into()));
+    records.push(("empty".into(), Record::default()));
+    let mut swung = Record::from(Example::Tern.design());
+    for outcome in [SwingOutcome::Slipped, SwingOutcome::Steady, SwingOutcome::Wobbling] {
+        swung.swings.add(outcome);
+    }
+    records.push(("swung".into(), swung));
     let shipped: PathBuf = here.join("../../crates/link/tests/links/shipped");
     for entry in fs::read_dir(shipped)? {
         let path = entry?.path();
         let name = path.file_stem().unwrap_or_default().to_string_lossy().into_owned();
-        designs.push((format!("shipped-{name}"), open_file(&fs::read_to_string(path)?)?));
+        records.push((format!("shipped-{name}"), open_file(&fs::read_to_string(path)?)?));
     }
-    Ok(designs)
+    Ok(records)
 }

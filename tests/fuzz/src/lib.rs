@@ -1,12 +1,13 @@
-//! What must hold for every design that was opened from anywhere.
+//! What must hold for every record that was opened from anywhere.
 
 mod spelling;
 
 use std::borrow::Cow;
 
 use noseward_drawing::{Item, LabelStyle, Point, Sheet, rocket, svg_document};
+use noseward_lesson::{Record, SwingOutcome, Swings};
 use noseward_link::{Opened, code, hash, open_code, open_file, open_hash, to_file};
-use noseward_stability::{Design, Field, Units, check, evaluate};
+use noseward_stability::{Design, Field, Swing, SwingField, Units, check, evaluate};
 
 pub use spelling::{code_of, link_of, payload};
 
@@ -21,29 +22,40 @@ pub enum Input<'a> {
     /// A text, as a person or a program might send it.
     Text(String),
     /// A payload, to be spelled with checksums that agree: random texts never have them.
-    Payload(&'a [u8]),
+    Payload {
+        /// Of the link, or of the code.
+        version: u8,
+        /// What stands behind the length.
+        bytes: &'a [u8],
+    },
 }
 
-/// Bytes that begin with zero are a payload, all others a text.
+/// Bytes that begin with 0 are a payload of version 1, with 2 one of version 2; all others
+/// are a text.
 #[must_use]
 pub fn input(bytes: &[u8]) -> Input<'_> {
-    match bytes.strip_prefix(&[0]) {
-        Some(payload) => Input::Payload(payload),
-        None => Input::Text(String::from_utf8_lossy(bytes).into_owned()),
+    match bytes {
+        [0, bytes @ ..] => Input::Payload { version: 1, bytes },
+        [2, bytes @ ..] => Input::Payload { version: 2, bytes },
+        _ => Input::Text(String::from_utf8_lossy(bytes).into_owned()),
     }
 }
 
-/// Holds a design against all that is promised of it.
+/// Holds a record against all that is promised of it.
 ///
 /// # Panics
 ///
 /// If a promise is broken: that is what the fuzzer looks for.
-pub fn check_design(design: &Design) {
+pub fn check_record(record: &Record) {
+    check_spellings(record);
+    check_swings(&record.swings);
+    check_design(&record.design, &record.swings);
+}
+
+fn check_design(design: &Design, swings: &Swings) {
     for text in texts(design) {
         assert!(!text.contains(is_unwanted), "{text:?}");
     }
-    check_spellings(design);
-
     let report = evaluate(design);
     let faults: Vec<_> =
         report.faults.iter().map(|fault| fault.problem.sentence(Units::METRIC)).collect();
@@ -57,6 +69,9 @@ pub fn check_design(design: &Design) {
     for word in numbers {
         assert!(word != "NaN" && word != "inf", "{written}");
     }
+    if let Some(swing) = Swing::new(figures, &swings.setup) {
+        assert!(!format!("{:?}", swing.settles()).contains("NaN"));
+    }
     for (width_px, height_px, labels) in
         [(240.0, 160.0, LabelStyle::Short), (900.0, 700.0, LabelStyle::Full)]
     {
@@ -69,24 +84,40 @@ pub fn check_design(design: &Design) {
     }
 }
 
-/// What is written of a design opens as that design, in every spelling.
-fn check_spellings(design: &Design) {
-    let Opened::Design(kept) = open_hash(&hash(design)) else {
+/// What is written of a record opens as that record, in every spelling.
+fn check_spellings(record: &Record) {
+    let Opened::Record(kept) = open_hash(&hash(record)) else {
         panic!("a link that was just made does not open")
     };
+    assert_eq!(kept.swings.outcomes(), record.swings.outcomes());
     // A file may hold more than a link has room for. What a link keeps, it keeps.
-    assert_same(&open_hash(&hash(&kept)), &Opened::Design(kept.clone()));
-    assert_same(&open_code(&code(design)), &Ok(kept.clone()));
+    assert_same(&open_hash(&hash(&kept)), &Opened::Record(kept.clone()));
+    assert_same(&open_code(&code(record)), &Ok(kept.clone()));
     if largest(&kept).is_finite() {
         assert_same(&open_file(&to_file(&kept)), &Ok(kept));
     }
-    if largest(design) <= EXACT {
-        assert_same(&open_file(&to_file(design)), &Ok(design.clone()));
-    } else if largest(design).is_finite() {
-        let back = open_file(&to_file(design)).expect("a file that was just made");
-        let fields = |design| check(design).iter().map(|fault| fault.field).collect();
-        let (before, after): (Vec<_>, Vec<_>) = (fields(design), fields(&back));
+    if largest(record) <= EXACT {
+        assert_same(&open_file(&to_file(record)), &Ok(record.clone()));
+    } else if largest(record).is_finite() {
+        let back = open_file(&to_file(record)).expect("a file that was just made");
+        let fields =
+            |record: &Record| check(&record.design).iter().map(|fault| fault.field).collect();
+        let (before, after): (Vec<_>, Vec<_>) = (fields(record), fields(&back));
         assert_eq!(before, after);
+    }
+}
+
+fn check_swings(swings: &Swings) {
+    let counted: Vec<_> = swings.counted().collect();
+    assert!(counted.len() <= 3 && swings.outcomes().len() <= 6);
+    assert!(!counted.contains(&SwingOutcome::Slipped));
+    assert!(swings.summary().starts_with(&format!("{} of 3", counted.len())));
+    let mut fewer = swings.clone();
+    if let Some(last) = fewer.remove_last() {
+        assert!(fewer.add(last), "no outcome stands behind the last that counts");
+        assert_same(&fewer, swings);
+    } else {
+        assert_eq!(*swings, Swings::default());
     }
 }
 
@@ -97,11 +128,13 @@ fn assert_same<T: std::fmt::Debug + PartialEq>(one: &T, other: &T) {
     }
 }
 
-/// The largest number of a design; NaN where one is.
-fn largest(design: &Design) -> f64 {
-    Field::numbers(design)
-        .into_iter()
-        .filter_map(|field| field.get(design))
+/// The largest number of a record; NaN where one is.
+fn largest(record: &Record) -> f64 {
+    let design = &record.design;
+    let numbers = Field::numbers(design).into_iter().filter_map(|field| field.get(design));
+    let setup = SwingField::ALL.into_iter().map(|field| field.get(&record.swings.setup));
+    numbers
+        .chain(setup)
         .map(f64::abs)
         .fold(0.0, |most, size| if size.is_nan() || size > most { size } else { most })
 }

@@ -8,18 +8,18 @@ use crc::{CRC_32_ISO_HDLC, Crc};
 const CRC: Crc<u32> = Crc::<u32>::new(&CRC_32_ISO_HDLC);
 const ALPHABET: &[u8; 32] = b"0123456789ABCDEFGHJKMNPQRSTVWXYZ";
 
-/// A link of version 1 with a good checksum.
+/// A link of a version with a good checksum.
 #[must_use]
-pub fn link_of(payload: &[u8]) -> String {
-    format!("r1.{}", URL_SAFE_NO_PAD.encode(frame(payload)))
+pub fn link_of(version: u8, payload: &[u8]) -> String {
+    format!("r{version}.{}", URL_SAFE_NO_PAD.encode(frame(version, payload)))
 }
 
-/// A code of version 1 with good checksums.
+/// A code of a version from 1 to 9 with good checksums.
 #[must_use]
-pub fn code_of(payload: &[u8]) -> String {
-    let mut symbols = vec![24, 1];
+pub fn code_of(version: u8, payload: &[u8]) -> String {
+    let mut symbols = vec![24, version.into()];
     let (mut bits, mut held) = (0_u32, 0);
-    for byte in frame(payload) {
+    for byte in frame(version, payload) {
         bits = bits << 8 | u32::from(byte);
         held += 8;
         while held >= 5 {
@@ -41,19 +41,18 @@ pub fn code_of(payload: &[u8]) -> String {
     text
 }
 
-/// The payload of a link that [`link_of`] gave.
+/// Version and payload of a link that [`link_of`] gave; `None` for any other text.
 #[must_use]
-pub fn payload(link: &str) -> Vec<u8> {
-    let bytes =
-        link.strip_prefix("r1.").and_then(|text| URL_SAFE_NO_PAD.decode(text).ok());
-    let mut bytes = bytes.unwrap_or_default().into_iter().skip(4);
+pub fn payload(link: &str) -> Option<(u8, Vec<u8>)> {
+    let (version, text) = link.strip_prefix('r')?.split_once('.')?;
+    let mut bytes = URL_SAFE_NO_PAD.decode(text).ok()?.into_iter().skip(4);
     while bytes.next().is_some_and(|byte| byte >= 128) {}
-    bytes.collect()
+    Some((version.parse().ok()?, bytes.collect()))
 }
 
-fn frame(payload: &[u8]) -> Vec<u8> {
+fn frame(version: u8, payload: &[u8]) -> Vec<u8> {
     let mut digest = CRC.digest();
-    digest.update(&[1]);
+    digest.update(&[version]);
     digest.update(payload);
     let mut bytes = digest.finalize().to_le_bytes().to_vec();
     let mut length = payload.len();
@@ -78,19 +77,25 @@ fn times_x(symbol: u32) -> u32 {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use noseward_lesson::{Record, SwingOutcome};
     use noseward_link::{code, hash};
     use noseward_stability::Example;
 
     #[test]
     fn the_product_spells_alike() {
         for design in Example::ALL.map(Example::design) {
-            let link = hash(&design);
-            let payload = payload(&link);
-            assert_eq!(link_of(&payload), link);
-            assert_eq!(
-                code_of(&payload).replace('\n', ""),
-                code(&design).replace([' ', '\n'], "")
-            );
+            let mut record = Record::from(design);
+            for expected in 1..=2 {
+                let link = hash(&record);
+                let (version, payload) = payload(&link).unwrap();
+                assert_eq!(version, expected);
+                assert_eq!(link_of(version, &payload), link);
+                assert_eq!(
+                    code_of(version, &payload).replace('\n', ""),
+                    code(&record).replace([' ', '\n'], "")
+                );
+                record.swings.add(SwingOutcome::Sideways);
+            }
         }
     }
 }

@@ -3,17 +3,17 @@
 #![no_main]
 
 use libfuzzer_sys::fuzz_target;
-use noseward_fuzz::{Input, check_design, code_of, input};
+use noseward_fuzz::{Input, check_record, code_of, input};
 use noseward_link::{looks_like_code, open_code};
 
 fuzz_target!(|bytes: &[u8]| {
     let text = match input(bytes) {
         Input::Text(text) => text,
-        Input::Payload(payload) => code_of(payload),
+        Input::Payload { version, bytes } => code_of(version, bytes),
     };
     let _ = looks_like_code(&text);
     match open_code(&text) {
-        Ok(design) => check_design(&design),
+        Ok(record) => check_record(&record),
         Err(fault) => assert!(!fault.to_string().is_empty()),
     }
 });

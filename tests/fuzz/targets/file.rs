@@ -3,12 +3,12 @@
 #![no_main]
 
 use libfuzzer_sys::fuzz_target;
-use noseward_fuzz::check_design;
+use noseward_fuzz::check_record;
 use noseward_link::open_file;
 
 fuzz_target!(|bytes: &[u8]| {
     match open_file(&String::from_utf8_lossy(bytes)) {
-        Ok(design) => check_design(&design),
+        Ok(record) => check_record(&record),
         Err(fault) => assert!(!fault.to_string().is_empty()),
     }
 });

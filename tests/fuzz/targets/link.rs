@@ -3,19 +3,19 @@
 #![no_main]
 
 use libfuzzer_sys::fuzz_target;
-use noseward_fuzz::{Input, check_design, input, link_of};
+use noseward_fuzz::{Input, check_record, input, link_of};
 use noseward_link::{Opened, open_hash};
 
 fuzz_target!(|bytes: &[u8]| {
     let opened = match input(bytes) {
         Input::Text(text) => open_hash(&text),
-        Input::Payload(payload) => open_hash(&link_of(payload)),
+        Input::Payload { version, bytes } => open_hash(&link_of(version, bytes)),
     };
     match opened {
-        Opened::Design(design) => check_design(&design),
+        Opened::Record(record) => check_record(&record),
         Opened::Partial { design, missing } => {
             assert!(!missing.is_empty());
-            check_design(&design);
+            check_record(&design.into());
         }
         Opened::Damaged(damage) => assert!(!damage.to_string().is_empty()),
         Opened::Nothing => {}

@@ -3,16 +3,16 @@
 #![no_main]
 
 use libfuzzer_sys::fuzz_target;
-use noseward_fuzz::check_design;
+use noseward_fuzz::check_record;
 use noseward_link::{Text, defused, open_text};
 
 fuzz_target!(|bytes: &[u8]| {
     let text = String::from_utf8_lossy(bytes);
     match open_text(&text) {
-        Ok(Text::Design { design, .. }) => check_design(&design),
+        Ok(Text::Record { record, .. }) => check_record(&record),
         Ok(Text::Partial { design, missing }) => {
             assert!(!missing.is_empty());
-            check_design(&design);
+            check_record(&design.into());
         }
         Err(fault) => assert!(!fault.to_string().is_empty()),
     }

@@ -152,8 +152,9 @@ async fn the_link_opens_elsewhere(page: &Page) -> Result<()> {
 }
 
 async fn what_is_pasted_opens(page: &Page) -> Result<()> {
-    let link = format!("see {}#{} !", page.address(), hash(&Example::Gannet.design()));
-    let file = to_file(&Example::Skua.design());
+    let link =
+        format!("see {}#{} !", page.address(), hash(&Example::Gannet.design().into()));
+    let file = to_file(&Example::Skua.design().into());
     for (text, name) in [(link, "Gannet"), (file, "Skua")] {
         page.click(".menu:nth-of-type(2) summary").await?;
         // A paste is one insertion, which `value` does as well.
@@ -172,7 +173,7 @@ async fn what_is_pasted_opens(page: &Page) -> Result<()> {
 }
 
 async fn the_keyboard_alone_will_do(page: &Page) -> Result<()> {
-    page.goto(&hash(&Example::Puffin.design())).await?;
+    page.goto(&hash(&Example::Puffin.design().into())).await?;
     let field = "/sections/1/diameter_mm";
     for _ in 0..80 {
         if page.focused_id().await? == field {
@@ -198,7 +199,7 @@ async fn the_keyboard_alone_will_do(page: &Page) -> Result<()> {
 async fn design(page: &Page) -> Result<Design> {
     let hash = page.eval("location.hash").await?;
     match open_hash(hash.as_str().unwrap_or_default()) {
-        Opened::Design(design) => Ok(design),
+        Opened::Record(record) => Ok(record.design),
         _ => Err(std::io::Error::other(format!("{hash} holds no design")).into()),
     }
 }

@@ -106,7 +106,7 @@ async fn no_link_becomes_markup() -> Result<()> {
     let page = Page::open(1366, 600).await?;
     let before = page.eval(FOREIGN).await?;
     for text in HOSTILE {
-        page.goto(&hash(&rocket(text))).await?;
+        page.goto(&hash(&rocket(text).into())).await?;
         let name = page.value("[id='/name']").await?;
         assert_eq!(name, shown(&text.chars().take(24).collect::<String>()));
         assert_unharmed(&page, &before, text).await?;
@@ -123,7 +123,7 @@ async fn no_file_and_no_pasted_text_becomes_markup() -> Result<()> {
     let page = Page::open(1366, 600).await?;
     let before = page.eval(FOREIGN).await?;
     for text in HOSTILE {
-        let file = to_file(&rocket(text));
+        let file = to_file(&rocket(text).into());
         let in_a_key = file.replace("\"sections\"", &json!(text).to_string());
         let in_a_kind = file.replacen("\"ogive\"", &json!(text).to_string(), 1);
         assert_ne!(file, in_a_kind);
@@ -167,7 +167,7 @@ async fn a_file_of_nonsense_or_of_great_size_says_so_and_loses_nothing() -> Resu
         assert_eq!(page.value("[id='/name']").await?, "Puffin", "{content}");
         page.click("#dismiss").await?;
     }
-    page.run(&give(&json!(to_file(&Example::Tern.design())).to_string())).await?;
+    page.run(&give(&json!(to_file(&Example::Tern.design().into())).to_string())).await?;
     page.wait_until("document.getElementById('/name').value === 'Tern'").await?;
     assert_eq!(page.errors().await?, Vec::<String>::new());
     Ok(())

@@ -64,10 +64,10 @@ async fn by_keyboard_alone_and_on_to_another_computer() -> Result<()> {
 
     // The same numbers, worked out natively from what the link holds.
     let hash_now = page.eval("location.hash").await?;
-    let Opened::Design(design) = open_hash(hash_now.as_str().unwrap_or_default()) else {
+    let Opened::Record(record) = open_hash(hash_now.as_str().unwrap_or_default()) else {
         return failed(format!("the address holds no design: {hash_now}"));
     };
-    let figures = evaluate(&design).figures.expect("it can be drawn");
+    let figures = evaluate(&record.design).figures.expect("it can be drawn");
     let apart = format!("{:.0} mm", (figures.separation_m * 1000.0).abs());
     assert!(page.text("#strip").await?.contains(&apart), "{apart}");
 
@@ -184,10 +184,10 @@ async fn save_open_and_paste() -> Result<()> {
     let folder = page.allow_downloads("save").await?;
     page.click("#save").await?;
     let saved = page.downloaded(&folder.join("puffin.rocket.json")).await?;
-    assert_eq!(String::from_utf8(saved)?, to_file(&Example::Puffin.design()));
+    assert_eq!(String::from_utf8(saved)?, to_file(&Example::Puffin.design().into()));
 
     let skua = folder.join("skua.rocket.json");
-    std::fs::write(&skua, to_file(&Example::Skua.design()))?;
+    std::fs::write(&skua, to_file(&Example::Skua.design().into()))?;
     page.click(".menu:nth-of-type(2) summary").await?;
     let input = page.element("#open-file").await?;
     input.send_keys(skua.to_string_lossy().as_ref()).await?;
@@ -195,7 +195,8 @@ async fn save_open_and_paste() -> Result<()> {
         .await?;
 
     page.click(".menu:nth-of-type(2) summary").await?;
-    let link = format!("see {}#{} !", page.address(), hash(&Example::Gannet.design()));
+    let link =
+        format!("see {}#{} !", page.address(), hash(&Example::Gannet.design().into()));
     page.type_into("#open-text", &link).await?;
     page.click("#open-pasted").await?;
     page.wait_until("document.getElementById('in-words').innerText.includes('Gannet')")
@@ -216,7 +217,7 @@ async fn a_link_never_overwrites_what_was_kept_unasked() -> Result<()> {
     page.type_into("[id='/name']", "Mine").await?;
     page.wait_until("localStorage.getItem('noseward/rocket')?.includes('Mine')").await?;
 
-    page.goto(&hash(&Example::Tern.design())).await?;
+    page.goto(&hash(&Example::Tern.design().into())).await?;
     assert!(page.text("#notice").await?.contains("Another rocket, Mine, is kept"));
     let before = page.eval("location.hash").await?;
     page.type_into("[id='/name']", "Visitor").await?;
@@ -229,7 +230,7 @@ async fn a_link_never_overwrites_what_was_kept_unasked() -> Result<()> {
         .await?;
 
     // A damaged link says so; what was kept is shown and stays.
-    let mut damaged = hash(&Example::Tern.design());
+    let mut damaged = hash(&Example::Tern.design().into());
     let last = damaged.pop();
     damaged.push(if last == Some('A') { 'B' } else { 'A' });
     damaged.replace_range(20..21, if &damaged[20..21] == "A" { "B" } else { "A" });
@@ -238,7 +239,7 @@ async fn a_link_never_overwrites_what_was_kept_unasked() -> Result<()> {
     assert!(page.text("#in-words").await?.contains("Mine"));
 
     // A cut link opens what it can.
-    let whole = hash(&Example::Puffin.design());
+    let whole = hash(&Example::Puffin.design().into());
     page.goto(&whole[..whole.len() - 12]).await?;
     assert!(page.text("#notice").await?.contains("cut short"));
     assert!(page.text("#in-words").await?.contains("Puffin"));
@@ -251,7 +252,7 @@ async fn a_link_never_overwrites_what_was_kept_unasked() -> Result<()> {
 #[tokio::test]
 async fn a_link_put_into_the_address_bar_of_the_open_page_is_opened() -> Result<()> {
     let page = Page::open(1366, 600).await?;
-    let skua = hash(&Example::Skua.design());
+    let skua = hash(&Example::Skua.design().into());
     page.eval(&format!("location.hash = '{skua}'")).await?;
     page.wait_until("document.getElementById('in-words').innerText.includes('Skua')")
         .await?;
@@ -276,7 +277,8 @@ async fn copying_works_and_says_what_to_do_where_it_is_blocked() -> Result<()> {
     )
     .await?;
     let copied = page.eval("copied[0]").await?;
-    let expected = format!("{}#{}", page.address(), hash(&Example::Puffin.design()));
+    let expected =
+        format!("{}#{}", page.address(), hash(&Example::Puffin.design().into()));
     assert_eq!(copied, expected.as_str());
 
     for blocked in ["undefined", "{ writeText: () => Promise.reject(new Error('no')) }"] {
@@ -461,7 +463,7 @@ async fn the_air_from_every_side_is_told_and_spoken() -> Result<()> {
     .await?;
     page.wait_until(&sure(Resolution { length_mm: 5.0, mass_g: 1.0 })).await?;
 
-    page.goto(&hash(&Example::Tern.design())).await?;
+    page.goto(&hash(&Example::Tern.design().into())).await?;
     let figures = evaluate(&Example::Tern.design()).figures.expect("it can be drawn");
     let rest = figures.resting_angles.iter().find(|rest| rest.holds).expect("it rests");
     let told = format!("The air holds it turned {:.0}°", rest.angle_rad.to_degrees());

@@ -56,7 +56,7 @@ async fn a_tab_that_heard_nothing_looks_before_it_writes() -> Result<()> {
     page.press(Key::Tab).await?;
     kept_holds(&page, "\"diameter_mm\": 70").await?;
     // The same tab gets no event for what its own scripts write.
-    let other = to_file(&Example::Tern.design());
+    let other = to_file(&Example::Tern.design().into());
     page.run(&format!("localStorage.setItem('noseward/rocket', {other:?});")).await?;
     page.type_into(WIDTH, "72").await?;
     page.press(Key::Tab).await?;
@@ -101,12 +101,12 @@ async fn when_the_room_runs_out_a_banner_says_so_and_the_page_goes_on() -> Resul
     page.press(Key::Tab).await?;
     page.wait_until("document.getElementById('in-words').innerText.includes('72 mm')")
         .await?;
-    let Opened::Design(design) =
+    let Opened::Record(record) =
         open_hash(page.eval("location.hash").await?.as_str().unwrap())
     else {
         panic!("the address holds the rocket")
     };
-    assert_eq!(design.sections[1].diameter_mm, Some(72.0));
+    assert_eq!(record.design.sections[1].diameter_mm, Some(72.0));
     assert_eq!(page.errors().await?, Vec::<String>::new());
     Ok(())
 }
@@ -172,7 +172,7 @@ async fn a_module_that_stops_leaves_the_rocket_behind() -> Result<()> {
     let mut expected = Example::Puffin.design();
     expected.name = "Ours".into();
     expected.sections[1].diameter_mm = Some(71.5);
-    let expected = format!("{}#{}", page.address(), hash(&expected));
+    let expected = format!("{}#{}", page.address(), hash(&expected.into()));
     assert_eq!(page.value("#crash-text").await?, expected);
     // The link in the message leads back to the rocket as it was.
     page.click("#crash-link").await?;

@@ -207,7 +207,7 @@ async fn a_crowded_rocket_can_be_read() -> Result<()> {
         design.fins.push(set.clone());
     }
     let page = Page::unopened(1366, 600).await?;
-    page.goto(&noseward_link::hash(&design)).await?;
+    page.goto(&noseward_link::hash(&design.into())).await?;
     page.screenshot("crowded").await?;
     assert_fits(&page, "crowded").await?;
     let overlaps = page

@@ -196,7 +196,7 @@ async fn after_one_visit_the_page_and_links_to_it_open_without_a_network() -> Re
     page.wait_until(&format!("{OFFLINE} === 'ready'")).await?;
     assert_eq!(page.eval(LINE_HIDDEN).await?, true);
 
-    let hash = noseward_link::hash(&Example::Gannet.design());
+    let hash = noseward_link::hash(&Example::Gannet.design().into());
     for start in [
         format!("{}#{hash}", site.address),
         format!("{}index.html?lang=en#{hash}", site.address),
@@ -441,7 +441,7 @@ async fn the_single_file_works_from_a_disk_and_asks_for_nothing() -> Result<()> 
     let file = dist().join("noseward.html").canonicalize()?;
     let file = format!("file://{}", file.to_str().expect("the path is a text"));
     let page = Page::unopened(1280, 800).await?;
-    let hash = noseward_link::hash(&Example::Gannet.design());
+    let hash = noseward_link::hash(&Example::Gannet.design().into());
     go(&page, &format!("{file}#{hash}")).await?;
     page.ready().await?;
     page.screenshot("single-file").await?;
@@ -492,7 +492,7 @@ async fn message(page: &Page) -> Result<String> {
 async fn without_webassembly_the_page_says_what_to_do() -> Result<()> {
     let page = Page::unopened(1280, 800).await?;
     without(&page, "WebAssembly").await?;
-    let hash = noseward_link::hash(&Example::Gannet.design());
+    let hash = noseward_link::hash(&Example::Gannet.design().into());
     page.visit(&hash).await?;
     let message = message(&page).await?;
     page.screenshot("no-webassembly").await?;

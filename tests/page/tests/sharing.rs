@@ -39,12 +39,12 @@ async fn open_text(page: &Page, text: &str) -> Result<()> {
 
 #[tokio::test]
 async fn a_code_read_off_one_screen_and_typed_on_another() -> Result<()> {
-    let page = barred(&hash(&Example::Gannet.design())).await?;
+    let page = barred(&hash(&Example::Gannet.design().into())).await?;
     page.click("#share-button").await?;
     page.wait_until("document.querySelectorAll('#share li').length > 1").await?;
     let shown = page.eval(ROWS).await?;
     let shown = shown.as_str().unwrap();
-    assert_eq!(shown, code(&Example::Gannet.design()));
+    assert_eq!(shown, code(&Example::Gannet.design().into()));
 
     let other = barred("").await?;
     other.click("details.menu:has(#open-text) > summary").await?;
@@ -63,7 +63,7 @@ async fn a_code_read_off_one_screen_and_typed_on_another() -> Result<()> {
 async fn a_slip_in_a_code_is_found_in_its_row_and_loses_nothing() -> Result<()> {
     let page = Page::open(1366, 600).await?;
     let mut rows: Vec<String> =
-        code(&Example::Tern.design()).lines().map(str::to_owned).collect();
+        code(&Example::Tern.design().into()).lines().map(str::to_owned).collect();
     let wrong = if rows[1].starts_with('7') { "8" } else { "7" };
     rows[1].replace_range(0..1, wrong);
     open_text(&page, &rows.join("\n")).await?;
@@ -78,14 +78,14 @@ async fn a_slip_in_a_code_is_found_in_its_row_and_loses_nothing() -> Result<()> 
 async fn a_link_and_a_file_go_in_by_paste_with_all_else_barred() -> Result<()> {
     let page = barred("").await?;
     let tern = Example::Tern.design();
-    open_text(&page, &format!("See https://x.test/n/#{}", hash(&tern))).await?;
+    open_text(&page, &format!("See https://x.test/n/#{}", hash(&tern.into()))).await?;
     page.wait_until("document.getElementById('/name').value === 'Tern'").await?;
-    open_text(&page, &to_file(&Example::Skua.design())).await?;
+    open_text(&page, &to_file(&Example::Skua.design().into())).await?;
     page.wait_until("document.getElementById('/name').value === 'Skua'").await?;
     // The link can be read off the page although the address bar may not be written.
     page.click("#share-button").await?;
     page.wait_until("document.getElementById('share-link')").await?;
-    let expected = format!("{}#{}", page.address(), hash(&Example::Skua.design()));
+    let expected = format!("{}#{}", page.address(), hash(&Example::Skua.design().into()));
     assert_eq!(page.value("#share-link").await?, expected);
     Ok(())
 }
@@ -130,7 +130,7 @@ async fn paper_carries_code_and_symbol_of_the_rocket_as_it_is() -> Result<()> {
              .map(row => row.textContent).join('\\n')",
         )
         .await?;
-    assert_eq!(printed, code(&design));
+    assert_eq!(printed, code(&design.into()));
     assert_eq!(page.eval("document.querySelectorAll('#handout svg').length").await?, 1);
     Ok(())
 }
@@ -177,7 +177,7 @@ async fn the_note_for_it_is_true() -> Result<()> {
     page.press(Key::Tab).await?;
     page.click("[id='units:inch']").await?;
     page.click("[id='add:weight']").await?;
-    open_text(&page, &hash(&Example::Tern.design())).await?;
+    open_text(&page, &hash(&Example::Tern.design().into())).await?;
     page.click("#undo").await?;
     page.click("#share-button").await?;
     page.press(Key::Escape).await?;

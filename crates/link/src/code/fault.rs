@@ -10,7 +10,7 @@ use super::symbols::Slot;
 #[non_exhaustive]
 pub enum CodeFault {
     /// It does not begin as a code does.
-    #[error("There is no code in this. A code begins with R1.")]
+    #[error("There is no code in this. A code begins with R1 or R2.")]
     NotACode,
     /// It has a version that is not known here.
     #[error(

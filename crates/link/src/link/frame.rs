@@ -1,11 +1,11 @@
-//! What links and typed codes of version 1 hold: checksum, length and payload.
+//! What links and typed codes of every version hold: checksum, length and payload.
 
 use crc::{CRC_32_ISO_HDLC, Crc, NoTable};
-use noseward_stability::Design;
+use noseward_lesson::{Record, Swings};
 use postcard::{Error, take_from_bytes};
 use serde::{Deserialize, Serialize};
 
-use super::{Damage, Opened, v1};
+use super::{Damage, Opened, v1, v2};
 
 /// The checksum that PNG and zip use. Without a table: a link is short.
 const CRC: Crc<u32, NoTable> = Crc::<u32, NoTable>::new(&CRC_32_ISO_HDLC);
@@ -18,37 +18,72 @@ struct Frame {
     length: u16,
 }
 
-/// The bytes for a design.
-pub(crate) fn seal(design: &Design) -> Vec<u8> {
-    let payload = v1::write(design);
+/// A version of the payload that is known here.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Version {
+    /// A design.
+    One = 1,
+    /// A design, and swings.
+    Two = 2,
+}
+
+impl Version {
+    /// The version with this number; `None` for one that is not known here.
+    pub(crate) fn known(number: u32) -> Option<Self> {
+        [Self::One, Self::Two].into_iter().find(|version| version.number() == number)
+    }
+
+    pub(crate) fn number(self) -> u32 {
+        self.byte().into()
+    }
+
+    pub(crate) fn byte(self) -> u8 {
+        self as u8
+    }
+}
+
+/// The bytes for a record, in the lowest version that has room for what it holds: a
+/// version, once shipped, is still written.
+pub(crate) fn seal(record: &Record) -> (Version, Vec<u8>) {
+    let (version, payload) = if record.has_swings() {
+        (Version::Two, v2::write(record))
+    } else {
+        (Version::One, v1::write(&record.design))
+    };
     let length = u16::try_from(payload.len()).expect("counts and texts are bounded");
-    let frame = Frame { checksum: checksum(1, &payload), length };
+    (version, framed(version, length, &payload))
+}
+
+fn framed(version: Version, length: u16, payload: &[u8]) -> Vec<u8> {
+    let frame = Frame { checksum: checksum(version.byte(), payload), length };
     let mut bytes = postcard::to_allocvec(&frame).expect("numbers can always be written");
-    bytes.extend_from_slice(&payload);
+    bytes.extend_from_slice(payload);
     bytes
 }
 
-/// Opens frame and payload, with whatever follows them: a design, or the part of one.
+/// Opens frame and payload, with whatever follows them: a record, or the part of one.
 ///
 /// # Errors
 ///
 /// [`Damage::CutShort`] and [`Damage::Changed`].
-pub(crate) fn open(bytes: &[u8]) -> Result<Opened, Damage> {
+pub(crate) fn open(version: Version, bytes: &[u8]) -> Result<Opened, Damage> {
     let (frame, bytes) =
         take_from_bytes::<Frame>(bytes).map_err(|error| match error {
             Error::DeserializeUnexpectedEnd => Damage::CutShort,
             _ => Damage::Changed,
         })?;
     match bytes.get(..usize::from(frame.length)) {
-        Some(payload) if checksum(1, payload) != frame.checksum => Err(Damage::Changed),
+        Some(payload) if checksum(version.byte(), payload) != frame.checksum => {
+            Err(Damage::Changed)
+        }
         Some(payload) => {
-            let read = v1::read(payload).map_err(|_| Damage::Changed)?;
+            let (read, swings) = read(version, payload).map_err(|_| Damage::Changed)?;
             let whole = read.missing.is_empty() && read.rest.is_empty();
-            let design = read.design.cleaned();
-            if whole { Ok(Opened::Design(design)) } else { Err(Damage::Changed) }
+            let record = Record { design: read.design.cleaned(), swings };
+            if whole { Ok(Opened::Record(record)) } else { Err(Damage::Changed) }
         }
         None => {
-            let read = v1::read(bytes)?;
+            let (read, _) = read(version, bytes)?;
             if read.missing.is_empty() {
                 // All of it is here, so it is the length that is wrong.
                 Err(Damage::Changed)
@@ -59,6 +94,14 @@ pub(crate) fn open(bytes: &[u8]) -> Result<Opened, Damage> {
                 Ok(Opened::Partial { design, missing: read.missing })
             }
         }
+    }
+}
+
+/// The swings come last: where something is missing, they are too.
+fn read(version: Version, payload: &[u8]) -> Result<(v1::Read<'_>, Swings), Damage> {
+    match version {
+        Version::One => Ok((v1::read(payload)?, Swings::default())),
+        Version::Two => v2::read(payload),
     }
 }
 
@@ -80,7 +123,8 @@ fn checksum(version: u8, payload: &[u8]) -> u32 {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use noseward_stability::Example;
+    use noseward_lesson::SwingOutcome;
+    use noseward_stability::{Example, SwingSetup};
 
     /// The check value of CRC-32/ISO-HDLC in the catalogue of parametrised CRC
     /// algorithms.
@@ -91,30 +135,58 @@ mod tests {
     }
 
     #[test]
-    fn a_wrong_length_is_not_taken_for_a_cut() {
-        let payload = v1::write(&Example::Puffin.design());
-        let length = u16::try_from(payload.len()).unwrap();
-        let open_as = |length| {
-            let frame = Frame { checksum: checksum(1, &payload), length };
-            let mut bytes = postcard::to_allocvec(&frame).unwrap();
-            bytes.extend_from_slice(&payload);
-            open(&bytes)
-        };
-        assert!(matches!(open_as(length), Ok(Opened::Design(_))));
-        assert_eq!(open_as(length + 1), Err(Damage::Changed));
-        assert_eq!(open_as(length - 1), Err(Damage::Changed));
-        assert_eq!(open_as(u16::MAX), Err(Damage::Changed));
+    fn versions_are_found_by_their_numbers() {
+        for (number, version) in [(1, Version::One), (2, Version::Two)] {
+            assert_eq!(Version::known(number), Some(version));
+            assert_eq!(version.number(), number);
+        }
+        for number in [0, 3, 257, 258, u32::MAX] {
+            assert_eq!(Version::known(number), None);
+        }
     }
 
-    /// Bytes that no design gives, under a checksum that agrees.
+    #[test]
+    fn a_wrong_length_is_not_taken_for_a_cut() {
+        let mut record = Record::from(Example::Puffin.design());
+        for _ in 0..2 {
+            let (version, bytes) = seal(&record);
+            let (frame, payload) = take_from_bytes::<Frame>(&bytes).unwrap();
+            let open_as = |length| open(version, &framed(version, length, payload));
+            assert_eq!(open_as(frame.length), Ok(Opened::Record(record.clone())));
+            assert_eq!(open_as(frame.length + 1), Err(Damage::Changed));
+            assert_eq!(open_as(frame.length - 1), Err(Damage::Changed));
+            assert_eq!(open_as(u16::MAX), Err(Damage::Changed));
+            record.swings.add(SwingOutcome::Steady);
+        }
+    }
+
+    #[test]
+    fn no_payload_passes_for_one_of_another_version() {
+        let mut record = Record::from(Example::Puffin.design());
+        let (_, bytes) = seal(&record);
+        assert_eq!(open(Version::Two, &bytes), Err(Damage::Changed));
+        record.swings.add(SwingOutcome::Steady);
+        let (_, bytes) = seal(&record);
+        assert_eq!(open(Version::One, &bytes), Err(Damage::Changed));
+    }
+
+    /// Bytes that no record gives, under a checksum that agrees.
     #[test]
     fn nonsense_under_a_good_checksum_is_refused() {
         for payload in [&[][..], &[255; 40], &[0; 3], &[0, 0, 0, 0, 0, 0, 0, 7]] {
             let length = u16::try_from(payload.len()).unwrap();
-            let frame = Frame { checksum: checksum(1, payload), length };
-            let mut bytes = postcard::to_allocvec(&frame).unwrap();
-            bytes.extend_from_slice(payload);
-            assert_eq!(open(&bytes), Err(Damage::Changed), "{payload:?}");
+            for version in [Version::One, Version::Two] {
+                let bytes = framed(version, length, payload);
+                assert_eq!(open(version, &bytes), Err(Damage::Changed), "{payload:?}");
+            }
         }
+        // Swings that are announced, and whole but for the last byte of the outcomes.
+        let record = Swings::new(SwingSetup::default(), [SwingOutcome::Steady; 3]);
+        let record = Record { design: Example::Tern.design(), swings: record.unwrap() };
+        let mut payload = v2::write(&record);
+        payload.pop();
+        let length = u16::try_from(payload.len()).unwrap();
+        let bytes = framed(Version::Two, length, &payload);
+        assert_eq!(open(Version::Two, &bytes), Err(Damage::Changed));
     }
 }

@@ -2,9 +2,9 @@
 
 use std::fmt;
 
-/// Parts that were announced and did not arrive whole; each number is 1 or more.
+/// What was announced and did not arrive whole; each number is 1 or more.
 ///
-/// Its text is for a pupil: "2 body sections".
+/// Its text is for a pupil: "2 body sections", "the swings".
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Missing {
     /// The last so many sections of the body.
@@ -13,6 +13,8 @@ pub enum Missing {
     FinSets(usize),
     /// The last so many weights.
     Weights(usize),
+    /// How the rocket was swung, and what was seen: all of it.
+    Swings,
 }
 
 impl fmt::Display for Missing {
@@ -21,6 +23,7 @@ impl fmt::Display for Missing {
             Self::Sections(n) => (n, "body section", "body sections"),
             Self::FinSets(n) => (n, "set of fins", "sets of fins"),
             Self::Weights(n) => (n, "weight", "weights"),
+            Self::Swings => return f.write_str("the swings"),
         };
         write!(f, "{count} {}", if count == 1 { one } else { many })
     }
@@ -35,5 +38,6 @@ mod tests {
         assert_eq!(Missing::FinSets(1).to_string(), "1 set of fins");
         assert_eq!(Missing::Sections(2).to_string(), "2 body sections");
         assert_eq!(Missing::Weights(1).to_string(), "1 weight");
+        assert_eq!(Missing::Swings.to_string(), "the swings");
     }
 }

@@ -1,8 +1,9 @@
-//! Random designs on the grid, within the hard bounds.
+//! Random designs and records on the grid, within the hard bounds.
 
+use noseward_lesson::{MOST_OUTCOMES, Record, SwingOutcome, Swings};
 use noseward_stability::{
-    Design, FinSet, Mass, Material, Measured, Planform, Quantity, Section, SectionKind,
-    Weight, limits,
+    Design, Example, FinSet, Mass, Material, Measured, Planform, Quantity, Section,
+    SectionKind, SwingField, SwingSetup, Weight, limits,
 };
 use proptest::collection::vec;
 use proptest::prelude::*;
@@ -118,4 +119,68 @@ pub(crate) fn design() -> impl Strategy<Value = Design> {
             measured,
         })
         .prop_map(Design::cleaned)
+}
+
+fn setup() -> impl Strategy<Value = SwingSetup> {
+    let value = |field: SwingField| {
+        let (least, most) = field.bounds();
+        prop_oneof![1 => Just(least), 1 => Just(most), 4 => least..=most]
+    };
+    (SwingField::ALL.map(value)).prop_map(|values| {
+        let mut setup = SwingSetup::default();
+        for (field, value) in SwingField::ALL.into_iter().zip(values) {
+            field.set(&mut setup, value);
+        }
+        setup
+    })
+}
+
+/// Swings on the grid, at least one.
+fn swings() -> impl Strategy<Value = Swings> {
+    let outcome = prop_oneof![
+        1 => Just(SwingOutcome::Slipped),
+        1 => prop::sample::select(&SwingOutcome::ALL[..]),
+    ];
+    (setup(), vec(outcome, 1..=MOST_OUTCOMES)).prop_map(|(setup, outcomes)| {
+        let mut swings = Swings::new(setup, []).expect("none is not too many");
+        for outcome in outcomes {
+            // Where three count already, the rest is left out.
+            swings.add(outcome);
+        }
+        swings.rounded()
+    })
+}
+
+/// A [`design`], and in two of three cases swings.
+pub(crate) fn record() -> impl Strategy<Value = Record> {
+    (design(), prop::option::weighted(2.0 / 3.0, swings())).prop_map(
+        |(design, swings)| Record { design, swings: swings.unwrap_or_default() },
+    )
+}
+
+/// The examples, each alone and with swings.
+pub(crate) fn examples() -> Vec<Record> {
+    use SwingOutcome::{NotSure, Sideways, Slipped, Steady, TailFirst, Wobbling};
+    let setup = SwingSetup {
+        string_m: 2.35,
+        arm_m: 0.62,
+        turns_per_s: 1.15,
+        air_density_kg_m3: 1.105,
+    };
+    let swung: [&[SwingOutcome]; 4] = [
+        &[Slipped, Steady, Slipped, Wobbling, Slipped, NotSure],
+        &[TailFirst],
+        &[Sideways, Slipped],
+        &[Steady, Steady, Steady],
+    ];
+    let alone = Example::ALL.map(|example| Record::from(example.design()));
+    let swung =
+        alone.clone().into_iter().zip(swung).zip(0..).map(|((record, outcomes), i)| {
+            let setup = if i % 2 == 0 { setup } else { SwingSetup::default() };
+            let swings = Swings::new(setup, outcomes.iter().copied());
+            Record { swings: swings.expect("no more than there can be"), ..record }
+        });
+    let mut examples = alone.to_vec();
+    examples.extend(swung);
+    examples
 }

@@ -2,11 +2,12 @@
 
 use base64::Engine;
 use base64::engine::general_purpose::URL_SAFE_NO_PAD;
+use noseward_lesson::{Record, Swings};
 use noseward_link::{Damage, Missing, Opened, hash, open_file, open_hash, to_file};
-use noseward_stability::{Design, Example, limits};
+use noseward_stability::{Design, limits};
 use proptest::prelude::*;
 
-use crate::designs::design;
+use crate::designs::{examples, record};
 
 const BASE64URL: &[u8; 64] =
     b"ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_";
@@ -16,16 +17,16 @@ pub(crate) fn config(cases: u32) -> ProptestConfig {
     ProptestConfig { cases, failure_persistence: None, ..ProptestConfig::default() }
 }
 
-/// A design that is shown must be the one that was sent.
-fn assert_not_another(text: &str, sent: &Design) {
-    if let Opened::Design(shown) = open_hash(text) {
+/// A record that is shown must be the one that was sent.
+fn assert_not_another(text: &str, sent: &Record) {
+    if let Opened::Record(shown) = open_hash(text) {
         assert_eq!(&shown, sent, "{text}");
     }
 }
 
 /// What a cut link shows is the front of what was sent, and the counts of what is missing
 /// make it whole.
-fn assert_front(opened: Opened, sent: &Design) {
+fn assert_front(opened: Opened, Record { design: sent, swings }: &Record) {
     let (design, missing) = match opened {
         Opened::Partial { design, missing } => (design, missing),
         Opened::Nothing | Opened::Damaged(Damage::CutShort) => return,
@@ -41,26 +42,29 @@ fn assert_front(opened: Opened, sent: &Design) {
         Missing::FinSets(sent.fins.len() - design.fins.len()),
         Missing::Weights(sent.weights.len() - design.weights.len()),
     ];
-    lost.retain(|lost| {
-        let (Missing::Sections(n) | Missing::FinSets(n) | Missing::Weights(n)) = *lost;
-        n > 0
+    lost.retain(|lost| match *lost {
+        Missing::Sections(n) | Missing::FinSets(n) | Missing::Weights(n) => n > 0,
+        Missing::Swings => false,
     });
+    if *swings != Swings::default() {
+        lost.push(Missing::Swings);
+    }
     assert_eq!(missing, lost);
 }
 
-fn decode(text: &str) -> Vec<u8> {
-    let symbols = text.strip_prefix("r1.").expect("a link of version 1");
-    URL_SAFE_NO_PAD.decode(symbols).expect("whole bytes")
+/// Kind and version, and the bytes behind them.
+fn decode(text: &str) -> (&str, Vec<u8>) {
+    let (mark, symbols) = text.split_once('.').expect("a link");
+    (mark, URL_SAFE_NO_PAD.decode(symbols).expect("whole bytes"))
 }
 
-fn encode(bytes: &[u8]) -> String {
-    format!("r1.{}", URL_SAFE_NO_PAD.encode(bytes))
+fn encode(mark: &str, bytes: &[u8]) -> String {
+    format!("{mark}.{}", URL_SAFE_NO_PAD.encode(bytes))
 }
 
 #[test]
 fn no_character_of_an_example_can_be_changed_unseen() {
-    for example in Example::ALL {
-        let sent = example.design();
+    for sent in examples() {
         let text = hash(&sent);
         let replacements = BASE64URL.iter().chain(b"#.%)~ \n\0");
         for (i, &with) in
@@ -75,15 +79,16 @@ fn no_character_of_an_example_can_be_changed_unseen() {
 
 #[test]
 fn no_byte_of_an_example_can_be_changed_unseen() {
-    for example in Example::ALL {
-        let sent = example.design();
-        let bytes = decode(&hash(&sent));
+    for sent in examples() {
+        let text = hash(&sent);
+        let (mark, bytes) = decode(&text);
+        assert_eq!(mark, if sent.has_swings() { "r2" } else { "r1" });
         for i in 0..bytes.len() {
             for with in (0..=u8::MAX).filter(|&with| with != bytes[i]) {
                 let mut changed = bytes.clone();
                 changed[i] = with;
-                let opened = open_hash(&encode(&changed));
-                assert!(!matches!(opened, Opened::Design(_)), "byte {i}: {with}");
+                let opened = open_hash(&encode(mark, &changed));
+                assert!(!matches!(opened, Opened::Record(_)), "byte {i}: {with}");
             }
         }
     }
@@ -92,8 +97,8 @@ fn no_byte_of_an_example_can_be_changed_unseen() {
 /// A phone that drops the end of a long message still shows the body.
 #[test]
 fn most_cuts_of_an_example_show_something() {
-    for example in Example::ALL {
-        let text = hash(&example.design());
+    for example in examples() {
+        let text = hash(&example);
         let shown = (0..text.len())
             .filter(|&end| matches!(open_hash(&text[..end]), Opened::Partial { .. }))
             .count();
@@ -105,18 +110,19 @@ proptest! {
     #![proptest_config(config(256))]
 
     #[test]
-    fn what_is_sent_arrives(sent in design()) {
+    fn what_is_sent_arrives(sent in record()) {
         let text = hash(&sent);
         prop_assert!(text.bytes().all(|b| BASE64URL.contains(&b) || b == b'.'));
-        prop_assert_eq!(open_hash(&text), Opened::Design(sent.clone()));
+        prop_assert_eq!(open_hash(&text), Opened::Record(sent.clone()));
         prop_assert_eq!(open_file(&to_file(&sent)), Ok(sent));
     }
 
     /// Text is the only thing that the strategy does not bound as `check` does.
     #[test]
-    fn a_design_within_bounds_fits(sent in design()) {
-        let texts = sent.weights.iter().map(|w| w.label.len());
-        let bytes = sent.name.len() + texts.sum::<usize>();
+    fn a_design_within_bounds_fits(sent in record()) {
+        let Design { name, weights, .. } = &sent.design;
+        let texts = weights.iter().map(|w| w.label.len());
+        let bytes = name.len() + texts.sum::<usize>();
         let over = bytes.saturating_sub(limits::TEXT_BYTES);
         prop_assert!(hash(&sent).len() + "#".len() <= 1000 + (over * 4).div_ceil(3));
     }
@@ -125,14 +131,18 @@ proptest! {
     fn any_text_is_opened_without_panic(text in "\\PC*", tail in "[-_A-Za-z0-9.%]*") {
         let _ = open_hash(&text);
         let _ = open_file(&text);
-        let link = format!("r1.{tail}");
-        prop_assert!(!matches!(open_hash(&link), Opened::Design(_)));
+        for front in ["r1", "r2"] {
+            let link = format!("{front}.{tail}");
+            prop_assert!(!matches!(open_hash(&link), Opened::Record(_)));
+        }
         let _ = open_file(&format!("{{{text}"));
     }
 
     #[test]
     fn any_bytes_are_opened_without_panic(bytes in prop::collection::vec(any::<u8>(), 0..200)) {
-        prop_assert!(!matches!(open_hash(&encode(&bytes)), Opened::Design(_)));
+        for mark in ["r1", "r2"] {
+            prop_assert!(!matches!(open_hash(&encode(mark, &bytes)), Opened::Record(_)));
+        }
     }
 }
 
@@ -140,7 +150,7 @@ proptest! {
     #![proptest_config(config(40))]
 
     #[test]
-    fn every_cut_is_seen(sent in design()) {
+    fn every_cut_is_seen(sent in record()) {
         let text = hash(&sent);
         for end in 0..text.len() {
             assert_front(open_hash(&text[..end]), &sent);
@@ -148,9 +158,9 @@ proptest! {
     }
 
     #[test]
-    fn every_change_is_seen(sent in design(), seed in any::<u64>()) {
+    fn every_change_is_seen(sent in record(), seed in any::<u64>()) {
         let text = hash(&sent);
-        let bytes = decode(&text);
+        let (mark, bytes) = decode(&text);
         let mut random = seed | 1;
         let mut next = || {
             // Marsaglia, "Xorshift RNGs", 2003, the triple (13, 7, 17).
@@ -167,8 +177,8 @@ proptest! {
         for i in 0..bytes.len() {
             let mut changed = bytes.clone();
             changed[i] ^= next().max(1);
-            let opened = open_hash(&encode(&changed));
-            prop_assert!(!matches!(opened, Opened::Design(_)));
+            let opened = open_hash(&encode(mark, &changed));
+            prop_assert!(!matches!(opened, Opened::Record(_)));
         }
     }
 }

@@ -1,14 +1,15 @@
-//! The largest design without a fault that stops it, and what a link takes.
+//! The largest record without a fault that stops it, and what a link takes.
 
+use noseward_lesson::{MOST_OUTCOMES, Record, SwingOutcome, Swings};
 use noseward_link::{Opened, code, hash, open_code, open_hash};
 use noseward_stability::{
     BottleSize, Design, Example, FinSet, Mass, Measured, Planform, Quantity, Section,
-    SectionKind, Severity, Weight, check, limits,
+    SectionKind, Severity, SwingField, SwingSetup, Weight, check, limits,
 };
 
 /// Characters of a link with its `#`.
-fn length(design: &Design) -> usize {
-    hash(design).len() + "#".len()
+fn length(record: &Record) -> usize {
+    hash(record).len() + "#".len()
 }
 
 /// Twelve corners there and, a little further forward, twelve back, each as far from the
@@ -80,23 +81,35 @@ fn the_largest_design_fits() {
     assert!(check(&longer).iter().any(|fault| fault.severity() == Severity::Stop));
 
     // The sum in `FORMATS.md`, which takes the longest form of every value.
-    assert_eq!(length(&design), 986);
-    assert!(length(&design) <= 1000);
-    assert_eq!(open_hash(&hash(&design)), Opened::Design(design.clone()));
+    let alone = Record::from(design);
+    assert_fits(&alone, 986, 63, 1243);
 
-    let code = code(&design);
-    assert_eq!(code.lines().count(), 63);
-    assert_eq!(code.replace([' ', '\n'], "").len(), 1243);
-    assert_eq!(open_code(&code), Ok(design));
+    let mut setup = SwingSetup::default();
+    for field in SwingField::ALL {
+        field.set(&mut setup, field.bounds().1);
+    }
+    let swings = Swings::new(setup, [SwingOutcome::Slipped; MOST_OUTCOMES]).unwrap();
+    assert_fits(&Record { swings, ..alone }, 998, 63, 1257);
+}
+
+fn assert_fits(record: &Record, link: usize, rows: usize, symbols: usize) {
+    assert_eq!(length(record), link);
+    assert!(length(record) <= 1000);
+    assert_eq!(open_hash(&hash(record)), Opened::Record(record.clone()));
+
+    let code = code(record);
+    assert_eq!(code.lines().count(), rows);
+    assert_eq!(code.replace([' ', '\n'], "").len(), symbols);
+    assert_eq!(open_code(&code), Ok(record.clone()));
 }
 
 #[test]
 fn an_ordinary_design_is_short() {
-    let examples = Example::ALL.map(Example::design);
+    let examples = Example::ALL.map(|example| Record::from(example.design()));
     for example in &examples {
-        assert!(length(example) < 120, "{}: {}", example.name, length(example));
+        assert!(length(example) < 120, "{}: {}", example.design.name, length(example));
     }
-    let bottles = BottleSize::ALL.map(BottleSize::design);
+    let bottles = BottleSize::ALL.map(|size| Record::from(size.design()));
     assert_eq!(bottles.each_ref().map(length), [47; 6]);
-    assert_eq!(length(&Design::default()), 20);
+    assert_eq!(length(&Record::default()), 20);
 }

@@ -1,9 +1,10 @@
 //! Every form of link, of code and of file that was ever shipped.
 //!
 //! A link and a code here, and the file beside them in `shipped/`, are never changed or
-//! taken out: all must open, and hold the same design, for ever. The designs stand in files of their
+//! taken out: all must open, and hold the same record, for ever. The records stand in files of their
 //! own, so that no change of an example can reach them.
 
+use noseward_lesson::SwingOutcome;
 use noseward_link::{Opened, code, hash, open_code, open_file, open_hash, to_file};
 use noseward_stability::{Material, SectionKind};
 
@@ -88,33 +89,100 @@ const VERSION_1: [(&str, &str, &str); 5] = [
     ),
 ];
 
+/// Links, codes and files of version 2: three of the rockets above, swung, with each
+/// outcome, and with values of the setup at their bounds.
+const VERSION_2: [(&str, &str, &str); 3] = [
+    (
+        "r2.Pnv22VIEAQEGUHVmZmluAAGAAbAEAYAAwAwV4gSKAgCwIgcmAhgBAwjSABgBAwRmCAAATARYA\
+         iYC9AEBAw5tb2RlbGxpbmcgY2xheaAfwgF-URWSBEBR",
+        "R27S XZDP AJ0G 0G21 JGEB\n\
+         NK6C TBE0 00R0 0DG0 G0RV\n\
+         0060 1GAY 414A 080B 08G2\n\
+         74R1 1G08 3139 0060 10CG\n\
+         26C2 0001 608P 024R 1F89\n\
+         0810 C76T VV4C NP6R TBE5\n\
+         CWG6 6V31 F6G1 ZGG1 FS82\n\
+         HB4G 4818 G9",
+        include_str!("shipped/puffin-swung.json"),
+    ),
+    (
+        "r2.c8hLgD0EAQAEVGVybgABgACEAwGAAPgKFeIEigIAsCIHJgIYAQMI0gAYAQMDyggAAMIB-gD6A\
+         MgAAQO1AUkcegIy",
+        "R2EF 44Q0 1X0G 0G01 2MCN\n\
+         NS6W 001G 0088 0R1G 00FR\n\
+         G2GN W828 M0G0 P0H0 E9GX\n\
+         2300 G626 J00C 020R 3S8B\n\
+         4000 6207 X01Y G0S0 0029\n\
+         0XN0 54HR YG26 8Z",
+        include_str!("shipped/tern-swung.json"),
+    ),
+    (
+        "r2.p1bygf0BDAQDFkV2ZXJ5dGhpbmcsIMK9IMOpIPCfmoAB8sABKQkAWQIBgAEAAbAE8AABAQLHA\
+         QkBAQIDIAMBgAEDBMgAigIBBBXiBIoCAL4iBSBOiBMCECcGCgAKAAEFByYCGAEDCNIAGAEDGNIAG\
+         AEBCRUsAQGAAAADZggAAEwEAAAoAgz-AQYEAABaAQ4AAAAADAJ9QF8AMAD0AQEHCCBOzwUBCwAAA\
+         EAGQAZYAgAAAQgCZADQBQBAH0AfQB9AHwDAhD0AAgAADm1vZGVsbGluZyBjbGF5oB_CARhHZXdpY\
+         2h0IGbDvHIgw5ZscHLDvGZ1bmfAhD0gTpQCCwc9BjRUBA",
+        "R2MX BF50 FX04 6080 RP8K\n\
+         NV6A WKSE HM6J VK75 GGC2\n\
+         5F90 REMJ 1W4Z KA00 3WP3\n\
+         004M GJ02 S080 R008 006Z\n\
+         R09W 0004 0G5H R114 0G2P\n\
+         0G34 01G3 0010 C2CG 04A2\n\
+         080G 85F2 0J50 405Y 482Q\n\
+         J0KM 82C1 109R 6180 0M0D\n\
+         010M 3JC0 GR04 1GHM G03K\n\
+         00G6 66J0 0C02 0892 MP01\n\
+         20C0 0000 6SG8 0004 R10M\n\
+         000M 0437 Y043 0800 0B83\n\
+         0GW0 0000 00R0 KX81 FG0H\n\
+         C00Y G0G2 1R84 17CY 1812\n\
+         1C00 0020 0S00 CP02 000Q\n\
+         0220 2CG0 D018 080F M07E\n\
+         T03X 01Y0 60GG YG00 G00N\n\
+         076T VV4C NP6R TBEC WG6X\n\
+         6V31 F6G1 ZGG1 313P AXV7\n\
+         9CDM 7883 6REY 7486 3JSZ\n\
+         P70W P3QH K7AV K7R2 23TN\n\
+         82EJ G10P 1SX0 RT58 10Q",
+        include_str!("shipped/everything-swung.json"),
+    ),
+];
+
 #[test]
-fn version_1_opens() {
-    for (link, code, file) in VERSION_1 {
-        let design = open_file(file).unwrap();
-        assert_eq!(open_hash(link), Opened::Design(design.clone()), "{link}");
-        assert_eq!(open_code(code), Ok(design), "{code}");
+fn every_version_opens() {
+    for (link, code, file) in VERSION_1.into_iter().chain(VERSION_2) {
+        let record = open_file(file).unwrap();
+        assert_eq!(open_hash(link), Opened::Record(record.clone()), "{link}");
+        assert_eq!(open_code(code), Ok(record), "{code}");
     }
 }
 
-/// Holds while version 1 is the newest of each.
+/// Version 1 where nobody has swung, version 2 where somebody has. Holds while there is
+/// no version that takes the place of one of them.
 #[test]
-fn version_1_is_still_written() {
-    for (link, typed, file) in VERSION_1 {
-        let design = open_file(file).unwrap();
-        assert_eq!(hash(&design), link);
-        assert_eq!(code(&design), typed);
-        assert_eq!(to_file(&design), file);
+fn each_version_is_still_written() {
+    for (link, typed, file) in VERSION_1.into_iter().chain(VERSION_2) {
+        let record = open_file(file).unwrap();
+        assert_eq!(record.has_swings(), link.starts_with("r2."));
+        assert_eq!(hash(&record), link);
+        assert_eq!(code(&record), typed);
+        assert_eq!(to_file(&record), file);
     }
 }
 
 #[test]
-fn everything_is_in_the_last_file() {
+fn everything_is_in_some_file() {
     let (_, _, file) = VERSION_1[4];
     let names = |value: serde_json::Value| value.as_str().unwrap().to_owned();
     let kinds = SectionKind::ALL.map(|kind| serde_json::to_value(kind).unwrap());
     let materials = Material::ALL.map(|sheet| serde_json::to_value(sheet).unwrap());
     for name in kinds.into_iter().chain(materials).map(names) {
         assert!(file.contains(&format!("\"{name}\"")), "{name}");
+    }
+    let outcomes =
+        SwingOutcome::ALL.map(|outcome| serde_json::to_value(outcome).unwrap());
+    for name in outcomes.map(names) {
+        let name = format!("\"{name}\"");
+        assert!(VERSION_2.iter().any(|(.., file)| file.contains(&name)), "{name}");
     }
 }

@@ -79,8 +79,9 @@ const STEP_S: f64 = 0.1;
 /// The graph shows at least and at most so much, in seconds.
 const SHOWN_S: (f64, f64) = (2.0, 10.0);
 
-impl Default for Bench {
-    fn default() -> Self {
+impl Bench {
+    /// A bench that nobody has used.
+    pub(super) fn new(still: bool) -> Self {
         Self {
             drafts: Vec::new(),
             start_deg: 90.0,
@@ -90,7 +91,7 @@ impl Default for Bench {
             motion: Motion { playing: false, time_s: 0.0, speed: 0.5 },
             space_checked: false,
             card: 0,
-            still: false,
+            still,
         }
     }
 }
@@ -142,6 +143,20 @@ impl Bench {
         self.known = None;
         self.motion.playing = false;
         self.motion.time_s = 0.0;
+    }
+}
+
+impl Bench {
+    /// When the pictures end, in seconds.
+    fn end_s(&self) -> f64 {
+        let known = self.known.as_ref();
+        let last = known.and_then(|known| known.trajectory.samples.last());
+        last.map_or(0.0, |last| last.time_s)
+    }
+
+    /// The time at a place on the graph of this width, in seconds.
+    pub(crate) fn time_at(&self, x_px: f64, width_px: f64) -> f64 {
+        noseward_drawing::swing_graph_time_s(x_px, width_px, self.end_s())
     }
 }
 
@@ -235,7 +250,9 @@ impl State {
 
 /// No swings yet, of this kind.
 fn empty(setup: SwingSetup) -> Swings {
-    Swings { setup, ..Swings::default() }
+    let mut swings = Swings::default();
+    swings.setup = setup;
+    swings
 }
 
 /// Whether two designs differ in words only.
@@ -343,7 +360,7 @@ pub(super) fn update(state: &mut State, msg: BenchMsg) -> Vec<Effect> {
             effects
         }
         BenchMsg::Play(playing) => {
-            let ended = state.bench.motion.time_s >= end_s(state);
+            let ended = state.bench.motion.time_s >= state.bench.end_s();
             let motion = &mut state.bench.motion;
             motion.playing = playing && !state.bench.still;
             if !motion.playing {
@@ -355,7 +372,7 @@ pub(super) fn update(state: &mut State, msg: BenchMsg) -> Vec<Effect> {
             vec![Effect::Redraw, Effect::Animate]
         }
         BenchMsg::Step => {
-            let end_s = end_s(state);
+            let end_s = state.bench.end_s();
             let motion = &mut state.bench.motion;
             motion.playing = false;
             motion.time_s = if motion.time_s >= end_s {
@@ -378,7 +395,7 @@ pub(super) fn update(state: &mut State, msg: BenchMsg) -> Vec<Effect> {
             if !state.bench.motion.playing {
                 return Vec::new();
             }
-            let end_s = end_s(state);
+            let end_s = state.bench.end_s();
             let motion = &mut state.bench.motion;
             motion.time_s = (motion.time_s + passed_s * motion.speed).min(end_s);
             if motion.time_s >= end_s {
@@ -388,7 +405,7 @@ pub(super) fn update(state: &mut State, msg: BenchMsg) -> Vec<Effect> {
             vec![Effect::DrawMotion, Effect::Animate]
         }
         BenchMsg::At(time_s) => {
-            let end_s = end_s(state);
+            let end_s = state.bench.end_s();
             state.bench.motion.playing = false;
             state.bench.motion.time_s = time_s.clamp(0.0, end_s);
             vec![Effect::DrawMotion, Effect::Redraw]
@@ -427,14 +444,6 @@ pub(super) fn update(state: &mut State, msg: BenchMsg) -> Vec<Effect> {
             redraw
         }
     }
-}
-
-/// When the pictures end, in seconds.
-fn end_s(state: &State) -> f64 {
-    let known = state.bench.known.as_ref();
-    known
-        .and_then(|known| known.trajectory.samples.last())
-        .map_or(0.0, |last| last.time_s)
 }
 
 fn typed_into(state: &mut State, field: BenchField, text: &str) -> Vec<Effect> {

@@ -13,7 +13,7 @@ use noseward_stability::{
 fn open(hash: &str, kept: Option<&Design>) -> State {
     State::new(&Opening {
         hash: hash.into(),
-        kept: kept.map(link::to_file),
+        kept: kept.map(|design| link::to_file(&design.clone().into())),
         can_keep: true,
         ..Opening::default()
     })
@@ -53,10 +53,10 @@ mod opening {
     #[test]
     fn a_link_comes_first_and_the_kept_rocket_waits() {
         let mine = Example::Gannet.design();
-        let hash = format!("#{}", link::hash(&Example::Tern.design()));
+        let hash = format!("#{}", link::hash(&Example::Tern.design().into()));
         let mut state = open(&hash, Some(&mine));
         assert_eq!(state.design.name, "Tern");
-        assert_eq!(state.keeping, Keeping::Other(Box::new(mine)));
+        assert_eq!(state.keeping, Keeping::Other(Box::new(mine.into())));
         update(&mut state, Msg::BackToMine);
         assert_eq!(
             (state.design.name.as_str(), &state.keeping),
@@ -69,13 +69,13 @@ mod opening {
     #[test]
     fn the_own_link_after_a_reload_is_no_visitor() {
         let mine = Example::Gannet.design();
-        let state = open(&link::hash(&mine), Some(&mine));
+        let state = open(&link::hash(&mine.clone().into()), Some(&mine));
         assert_eq!(state.keeping, Keeping::Here);
     }
 
     #[test]
     fn keeping_the_visitor_ends_the_wait() {
-        let hash = link::hash(&Example::Tern.design());
+        let hash = link::hash(&Example::Tern.design().into());
         let mut state = open(&hash, Some(&Example::Skua.design()));
         assert!(update(&mut state, Msg::KeepThis).contains(&Effect::Keep));
         assert_eq!(
@@ -89,9 +89,9 @@ mod opening {
     #[test]
     fn after_a_reload_what_was_kept_last_is_newer_than_the_address() {
         let state = State::new(&Opening {
-            hash: link::hash(&Example::Tern.design()),
+            hash: link::hash(&Example::Tern.design().into()),
             own_hash: true,
-            kept: Some(link::to_file(&Example::Skua.design())),
+            kept: Some(link::to_file(&Example::Skua.design().into())),
             can_keep: true,
             ..Opening::default()
         });
@@ -103,7 +103,7 @@ mod opening {
 
     #[test]
     fn a_damaged_link_leaves_the_kept_rocket_and_says_so() {
-        let mut hash = link::hash(&Example::Tern.design()).into_bytes();
+        let mut hash = link::hash(&Example::Tern.design().into()).into_bytes();
         let last = hash.len() - 6;
         hash[last] = if hash[last] == b'A' { b'B' } else { b'A' };
         let hash = String::from_utf8(hash).unwrap();
@@ -115,7 +115,7 @@ mod opening {
 
     #[test]
     fn a_cut_link_opens_what_it_can() {
-        let hash = link::hash(&Example::Puffin.design());
+        let hash = link::hash(&Example::Puffin.design().into());
         let state = open(&hash[..hash.len() - 20], None);
         assert_eq!(state.design.name, "Puffin");
         assert!(matches!(state.notice, Some(Notice::LinkCut(_))));
@@ -129,13 +129,13 @@ mod opening {
         let kept = Example::Tern.design();
         let state = State::new(&Opening {
             hash: format!("#{}", link::hash(&Example::Gannet.design().into())),
-            kept: Some(link::to_file(&kept)),
+            kept: Some(link::to_file(&kept.clone().into())),
             can_keep: true,
             afresh: true,
             ..Opening::default()
         });
         assert_eq!(state.design.name, "Puffin");
-        assert_eq!(state.keeping, Keeping::Other(Box::new(kept.rounded())));
+        assert_eq!(state.keeping, Keeping::Other(Box::new(kept.rounded().into())));
     }
 }
 
@@ -346,7 +346,7 @@ mod undoing {
             Msg::MoveDown(Part::Section(1)),
             Msg::Start(Start::Bottle(BottleSize::Ml2000)),
             Msg::Chose { choice: Choice::Planform(0), value: "1".into() },
-            Msg::OpenText(link::to_file(&Example::Skua.design())),
+            Msg::OpenText(link::to_file(&Example::Skua.design().into())),
         ];
         for edit in edits {
             let mut state = open("", None);
@@ -659,13 +659,16 @@ mod markup {
             })
             .collect();
         let mut faulty = open("", Some(&Example::Skua.design()));
-        faulty.keeping = Keeping::Other(Box::new(Example::Tern.design()));
+        faulty.keeping = Keeping::Other(Box::new(Example::Tern.design().into()));
         faulty.notice = Some(Notice::KeepsNothing);
         faulty.asks_to_delete = true;
         faulty.bench.in_view = true;
         faulty.bench.space_checked = true;
         update(&mut faulty, Msg::WorkOut);
-        update(&mut faulty, Msg::Bench(BenchMsg::Swung(SwingOutcome::Slipped)));
+        update(
+            &mut faulty,
+            Msg::Bench(BenchMsg::Swung(noseward_lesson::SwingOutcome::Slipped)),
+        );
         update(&mut faulty, Msg::Bench(BenchMsg::Compare));
         faulty.computer.framed = true;
         faulty.address = Some("https://example.org/".into());

@@ -2,7 +2,7 @@
 
 use std::cell::Cell;
 
-use web_sys::Window;
+use web_sys::{MediaQueryList, Window};
 
 use super::timer::Frame;
 
@@ -44,8 +44,13 @@ impl Animation {
     }
 }
 
-/// Whether the reader's system asks for as little motion as possible.
+/// The question whether the reader's system asks for as little motion as possible; it
+/// tells when the answer changes.
+pub(super) fn stillness(window: &Window) -> Option<MediaQueryList> {
+    window.match_media("(prefers-reduced-motion: reduce)").ok().flatten()
+}
+
+/// Its answer now.
 pub(super) fn is_unwanted(window: &Window) -> bool {
-    let query = window.match_media("(prefers-reduced-motion: reduce)");
-    query.ok().flatten().is_some_and(|query| query.matches())
+    stillness(window).is_some_and(|query| query.matches())
 }

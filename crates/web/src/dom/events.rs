@@ -12,7 +12,7 @@ use web_sys::{
 };
 
 use super::listener::Listener;
-use super::{Page, address, computer, report};
+use super::{Page, address, animation, computer, report};
 use crate::app::{BenchField, BenchMsg, Choice, Msg, Notice, place_field};
 
 /// A part being dragged along the ruler.
@@ -65,8 +65,17 @@ pub(super) fn listen(page: &Rc<Page>) -> Result<Vec<Listener>, JsValue> {
     let on_document =
         on_document.into_iter().map(|(kind, heard)| (document, kind, heard));
     let on_window = on_window.into_iter().map(|(kind, heard)| (window, kind, heard));
+    let stillness = animation::stillness(&page.window);
+    let on_query = stillness.iter().map(|query| {
+        let heard: Heard = |page, _| {
+            let still = animation::is_unwanted(&page.window);
+            page.send(Msg::Bench(BenchMsg::Still(still)));
+        };
+        (query.unchecked_ref::<EventTarget>(), "change", heard)
+    });
     on_document
         .chain(on_window)
+        .chain(on_query)
         .map(|(target, kind, heard)| {
             let page = Rc::clone(page);
             Listener::new(target, kind, move |event| heard(&page, &event))
@@ -255,6 +264,7 @@ fn light(page: &Rc<Page>, event: &Event) {
 
 fn press(page: &Rc<Page>, event: &Event) {
     over_graph(page, event);
+    on_swing_graph(page, event);
     let Some(pointer) = event.dyn_ref::<PointerEvent>() else { return };
     let in_drawing = target(event).and_then(|e| e.closest("#sheet").ok().flatten());
     // A finger scrolls; the fields and their arrow keys do the same without dragging.
@@ -274,6 +284,7 @@ fn press(page: &Rc<Page>, event: &Event) {
 
 fn drag(page: &Rc<Page>, event: &Event) {
     over_graph(page, event);
+    on_swing_graph(page, event);
     let Some(mut drag) = page.drag.get() else { return };
     let Some(pointer) = event.dyn_ref::<PointerEvent>() else { return };
     let by_px = pointer.client_y() - drag.from_y;
@@ -284,6 +295,21 @@ fn drag(page: &Rc<Page>, event: &Event) {
         let Drag { part, from_mm, .. } = drag;
         page.send(Msg::Dragged { part, from_mm, by_px: f64::from(by_px) });
     }
+}
+
+/// A press on the graph of the swing leads the pictures to that time.
+fn on_swing_graph(page: &Rc<Page>, event: &Event) {
+    let graph = target(event).and_then(|e| e.closest("#swing-graph svg").ok().flatten());
+    let (Some(graph), Some(pointer)) = (graph, event.dyn_ref::<PointerEvent>()) else {
+        return;
+    };
+    if pointer.buttons() != 1 {
+        return;
+    }
+    let bounds = graph.get_bounding_client_rect();
+    let x_px = f64::from(pointer.client_x()) - bounds.left();
+    let msg = page.state.borrow().bench.time_at(x_px, bounds.width());
+    page.send(Msg::Bench(BenchMsg::At(msg)));
 }
 
 /// The pointer over the graphs marks an angle, to the nearest five degrees.

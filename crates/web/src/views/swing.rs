@@ -1,5 +1,7 @@
 //! The swing bench: what the rocket should do on its string, and the test itself.
 
+use std::f64::consts::PI;
+
 use maud::{Markup, PreEscaped, html};
 use noseward_drawing::{
     Picture, Scene, SwingCurve, picture, start_strip, svg_document, swing_circle,
@@ -277,15 +279,10 @@ fn player(state: &State) -> Markup {
 pub(super) fn time(state: &State) -> String {
     let Some(known) = &state.bench.known else { return String::new() };
     let time_s = state.bench.motion.time_s;
-    let half_turn = std::f64::consts::PI;
-    let angle_rad = angle_at(known, time_s);
-    let turns = libm_free_rem(angle_rad, 2.0 * half_turn).abs();
-    let off = if turns > half_turn { 2.0 * half_turn - turns } else { turns };
+    // Whole turns and the side do not matter to the words.
+    let turned = angle_at(known, time_s).abs() % (2.0 * PI);
+    let off = if turned > PI { 2.0 * PI - turned } else { turned };
     format!("{time_s:.2} s: nose {} off its path", degrees(off))
-}
-
-fn libm_free_rem(value: f64, by: f64) -> f64 {
-    value % by
 }
 
 /// Stills for paper and for whoever asks for stillness, each with its words.

@@ -34,7 +34,7 @@ fn in_a_frame_a_tab_of_its_own_is_offered() {
         address: Some("https://example.org/n/".into()),
         ..Opening::default()
     });
-    let href = format!("https://example.org/n/#{}", link::hash(&state.design));
+    let href = format!("https://example.org/n/#{}", link::hash(&state.record()));
     assert!(region(&state, "check").contains(&href));
     assert!(!region(&open("", None), "check").contains("own-tab"));
 }

@@ -8,7 +8,7 @@ fn tab() -> State {
 }
 
 fn tern() -> String {
-    link::to_file(&Example::Tern.design())
+    link::to_file(&Example::Tern.design().into())
 }
 
 #[test]
@@ -17,7 +17,7 @@ fn another_tab_is_not_overwritten_until_somebody_says_so() {
     let effects = update(&mut state, Msg::KeptElsewhere(Some(tern())));
     assert!(!effects.contains(&Effect::Keep), "{effects:?}");
     let tern = Example::Tern.design().rounded();
-    assert_eq!(state.keeping, Keeping::Other(Box::new(tern.clone())));
+    assert_eq!(state.keeping, Keeping::Other(Box::new(tern.clone().into())));
     assert!(region(&state, "notice").contains("Tern"));
     // Typing does not change that.
     typed(&mut state, WIDTH, "70");
@@ -32,7 +32,7 @@ fn another_tab_is_not_overwritten_until_somebody_says_so() {
 #[test]
 fn another_tab_with_the_same_rocket_is_no_news() {
     let mut state = tab();
-    let same = link::to_file(&state.design);
+    let same = link::to_file(&state.record());
     update(&mut state, Msg::KeptElsewhere(Some(same)));
     assert!(state.keeping.is_here());
     assert_eq!(region(&state, "notice"), "");

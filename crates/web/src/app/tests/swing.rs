@@ -220,7 +220,7 @@ fn long_or_heavy_asks_an_adult() {
     bench(&mut state, BenchMsg::Typed(STRING, "1.6".into()));
     assert!(region(&state, "swing-space").contains("Long or heavy. Ask the adult"));
     bench(&mut state, BenchMsg::Typed(STRING, "1.5".into()));
-    typed(&mut state, CLAY_MASS, "200");
+    typed(&mut state, Field::Weight(0, WeightField::Mass), "200");
     update(&mut state, Msg::WorkOut);
     assert!(region(&state, "swing-space").contains("Long or heavy. Ask the adult"));
 }
