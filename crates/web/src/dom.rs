@@ -373,7 +373,11 @@ impl Page {
     /// Prints the rocket or the lesson. Either is marked on the document for the style
     /// sheet.
     fn print(self: &Rc<Self>, paper: Paper) -> Result<(), JsValue> {
-        self.screen.mark_paper((paper == Paper::Lesson).then_some("lesson"))?;
+        self.screen.mark_paper(match paper {
+            Paper::Rocket => None,
+            Paper::Lesson => Some("lesson"),
+            Paper::Swing => Some("swing"),
+        })?;
         self.window.print()
     }
 

@@ -179,6 +179,12 @@ async fn on_a_telephone_and_on_paper_it_is_all_there() -> Result<()> {
     page.screenshot("swing-360x740").await?;
     let wide = "document.documentElement.scrollWidth > innerWidth";
     assert_eq!(page.eval(wide).await?, false);
+    page.run("window.print = () => { window.printed = true; };").await?;
+    page.click("#print-swing").await?;
+    page.wait_until(
+        "window.printed && document.documentElement.dataset.paper === 'swing'",
+    )
+    .await?;
     page.print("swing").await?;
     let cards = "document.querySelectorAll('#swing-cards .paper-only > li').length";
     assert_eq!(page.eval(cards).await?, 7);

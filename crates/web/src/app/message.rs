@@ -130,6 +130,8 @@ pub(crate) enum Paper {
     Rocket,
     /// The lesson, for groups without a computer.
     Lesson,
+    /// The swing test.
+    Swing,
 }
 
 /// A rocket to start from.
@@ -187,6 +189,7 @@ impl Msg {
             "barred" => Self::Tried(Way::parse(target)?, Trial::Barred),
             "print" => Self::Print(Paper::Rocket),
             "print-lesson" => Self::Print(Paper::Lesson),
+            "print-swing" => Self::Print(Paper::Swing),
             _ => Self::Bench(BenchMsg::parse(action, target)?),
         })
     }

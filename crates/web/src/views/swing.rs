@@ -23,7 +23,7 @@ const GRAVITY_M_S2: f64 = 9.806_65;
 const ALONG_PX: f64 = 220.0;
 /// Stills that stand for the motion.
 const STILLS: usize = 6;
-const STILL_PX: f64 = 110.0;
+const STILL_PX: f64 = 134.0;
 
 /// Everything on the bench but the moving pictures.
 pub(super) fn regions(state: &State) -> Vec<Region> {
@@ -279,10 +279,15 @@ fn player(state: &State) -> Markup {
 pub(super) fn time(state: &State) -> String {
     let Some(known) = &state.bench.known else { return String::new() };
     let time_s = state.bench.motion.time_s;
-    // Whole turns and the side do not matter to the words.
-    let turned = angle_at(known, time_s).abs() % (2.0 * PI);
-    let off = if turned > PI { 2.0 * PI - turned } else { turned };
+    let off = off_path(angle_at(known, time_s));
     format!("{time_s:.2} s: nose {} off its path", degrees(off))
+}
+
+/// How far the nose is off its path, in radians: whole turns and the side do not matter to
+/// the words.
+fn off_path(angle_rad: f64) -> f64 {
+    let turned = angle_rad.abs() % (2.0 * PI);
+    if turned > PI { 2.0 * PI - turned } else { turned }
 }
 
 /// Stills for paper and for whoever asks for stillness, each with its words.
@@ -301,7 +306,7 @@ fn stills(state: &State) -> Markup {
                 @if let Some(scene) = swing_rocket(design, figures, angle_rad, STILL_PX) {
                     li {
                         (PreEscaped(svg_document(&scene, None)))
-                        (format!("{time_s:.1} s: {}", degrees(angle_rad)))
+                        (format!("{time_s:.1} s: {}", degrees(off_path(angle_rad))))
                     }
                 }
             }
@@ -328,6 +333,9 @@ fn before(state: &State) -> Markup {
         }
         button type="button" class="button button--small" id="swing-compare"
             data-action="swing-compare" { "Compare changes with the rocket as it is now" }
+        " "
+        button type="button" class="button button--small" id="print-swing"
+            data-action="print-swing" { "Print the swing test" }
     }
 }
 
@@ -340,7 +348,9 @@ fn card(state: &State, card: usize) -> (&'static str, Markup) {
         0 => (
             "Find the hanging point",
             html! {
-                (PreEscaped(svg_document(&picture(Picture::HangingPoint), None)))
+                span aria-hidden="true" {
+                    (PreEscaped(svg_document(&picture(Picture::HangingPoint), None)))
+                }
                 p { "Loop the string round the empty rocket. Slide it until the rocket hangs "
                     "level: nose and tail the same height above the table. Hang it low; keep "
                     "feet and faces clear." }
