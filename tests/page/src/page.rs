@@ -237,7 +237,16 @@ impl Page {
     ///
     /// When there is no such element.
     pub async fn text(&self, css: &str) -> Result<String> {
-        Ok(self.element(css).await?.text().await?)
+        let start = Instant::now();
+        loop {
+            match self.element(css).await?.text().await {
+                // Redrawn between the two commands: the new one says what is there.
+                Err(error) if is_gone(&error) && start.elapsed() < PATIENCE => {
+                    tokio::time::sleep(PAUSE).await;
+                }
+                text => return Ok(text?),
+            }
+        }
     }
 
     /// What a field holds; for a check box or radio button, what it would send.
@@ -256,8 +265,18 @@ impl Page {
     ///
     /// When there is no such element, or when another one covers it.
     pub async fn click(&self, css: &str) -> Result<()> {
-        let clicked = self.element(css).await?.click().await;
-        clicked.with_context(|| format!("{css} cannot be clicked"))
+        let start = Instant::now();
+        loop {
+            match self.element(css).await?.click().await {
+                // Redrawn between the two commands: nothing was clicked.
+                Err(error) if is_gone(&error) && start.elapsed() < PATIENCE => {
+                    tokio::time::sleep(PAUSE).await;
+                }
+                clicked => {
+                    return clicked.with_context(|| format!("{css} cannot be clicked"));
+                }
+            }
+        }
     }
 
     /// Types into a field in place of what it holds, key by key.
