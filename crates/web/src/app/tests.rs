@@ -664,6 +664,7 @@ mod markup {
         faulty.asks_to_delete = true;
         faulty.bench.in_view = true;
         faulty.bench.space_checked = true;
+        faulty.bench.card = SPACE_CARD;
         update(&mut faulty, Msg::WorkOut);
         update(
             &mut faulty,

@@ -8,7 +8,9 @@ use noseward_drawing::{
     swing_graph, swing_rocket,
 };
 use noseward_lesson::{COUNTED, SwingOutcome};
-use noseward_stability::{Outcome, Settles, Settling, Shares, Space};
+use noseward_stability::{
+    Field, MeasuredField, Outcome, Settles, Settling, Shares, Space,
+};
 
 use super::readings::drawn;
 use super::{Drawing, Region};
@@ -290,12 +292,15 @@ fn off_path(angle_rad: f64) -> f64 {
     if turned > PI { 2.0 * PI - turned } else { turned }
 }
 
-/// Stills for paper and for whoever asks for stillness, each with its words.
+/// Stills for whoever asks for stillness, each with its words.
 fn stills(state: &State) -> Markup {
     let (Some(known), Some((design, figures))) = (&state.bench.known, drawn(state))
     else {
         return html! {};
     };
+    if !state.bench.still {
+        return html! {};
+    }
     let end_s = known.trajectory.samples.last().map_or(0.0, |last| last.time_s);
     let shown_s = known.settling.time_s.map_or(end_s, |time_s| (1.3 * time_s).min(end_s));
     html! {
@@ -339,7 +344,7 @@ fn before(state: &State) -> Markup {
     }
 }
 
-/// A card: its title, its picture if it has one, and what is done.
+/// A card in words: its title, and what is done.
 fn card(state: &State, card: usize) -> (&'static str, Markup) {
     let point = drawn(state)
         .map(|(_, figures)| state.units.reading(figures.mass.centre_m * 1000.0));
@@ -348,9 +353,6 @@ fn card(state: &State, card: usize) -> (&'static str, Markup) {
         0 => (
             "Find the hanging point",
             html! {
-                span aria-hidden="true" {
-                    (PreEscaped(svg_document(&picture(Picture::HangingPoint), None)))
-                }
                 p { "Loop the string round the empty rocket. Slide it until the rocket hangs "
                     "level: nose and tail the same height above the table. Hang it low; keep "
                     "feet and faces clear." }
@@ -379,8 +381,6 @@ fn card(state: &State, card: usize) -> (&'static str, Markup) {
                         " Mark a line " strong { (metres(space.clear_m)) } " from the swinger, "
                         "all the way round: nobody stands inside it. String and rocket sweep "
                         (metres(space.swept_m)) "." } }
-                p { "Whoever leads looks at it and says so, once for this visit:" }
-                (space_button(state))
             },
         ),
         4 => (
@@ -405,15 +405,22 @@ fn card(state: &State, card: usize) -> (&'static str, Markup) {
     }
 }
 
-fn space_button(state: &State) -> Markup {
+/// What can be done on a card on the screen.
+fn controls(state: &State, card: usize) -> Markup {
     let (action, pressed) = if state.bench.space_checked {
         ("space-open", "true")
     } else {
         ("space-checked", "false")
     };
     html! {
-        button type="button" class="button" id="space-checked" data-action=(action)
-            aria-pressed=(pressed) { "Space checked" }
+        @if card == 0 {
+            button type="button" class="button button--small" id="type-hanging"
+                data-action="go" data-target=(Field::Measured(MeasuredField::HangingPoint)) { "Type what you measured" }
+        } @else if card == SPACE_CARD {
+            p { "Whoever leads looks at it and says so, once for this visit:" }
+            button type="button" class="button" id="space-checked" data-action=(action)
+                aria-pressed=(pressed) { "Space checked" }
+        }
     }
 }
 
@@ -424,7 +431,13 @@ fn cards(state: &State) -> Markup {
     html! {
         div class="card card--test" id="swing-card" tabindex="-1" {
             h3 { (title) span class="swing__small" { " " (now + 1) " of " (CARDS) } }
+            @if now == 0 {
+                span aria-hidden="true" {
+                    (PreEscaped(svg_document(&picture(Picture::HangingPoint), None)))
+                }
+            }
             (inside)
+            (controls(state, now))
             div class="card__steps" {
                 @if now > 0 {
                     button type="button" class="button" id="swing-card:back"
@@ -441,7 +454,22 @@ fn cards(state: &State) -> Markup {
                 li { strong { (other.0) ". " } (other.1) }
             }
         }
+        div class="paper-only" {
+            p { "Space checked by ______________________" }
+            table class="table paper__table" {
+                caption { "What did it do? " (outcomes()) }
+                thead { tr {
+                    @for swing in ["Swing 1", "Swing 2", "Swing 3"] { th scope="col" { (swing) } }
+                } }
+                tbody { tr { @for _ in 0..3 { td {} } } }
+            }
+        }
     }
+}
+
+/// The words to choose from, for paper.
+fn outcomes() -> String {
+    SwingOutcome::ALL.map(SwingOutcome::label).join(" / ")
 }
 
 /// What was seen.
