@@ -25,7 +25,8 @@ async fn tab_to(page: &Page, id: &str) -> Result<()> {
 
 async fn swings(page: &Page) -> Result<Vec<&'static str>> {
     let hash = page.eval("location.hash").await?;
-    let Opened::Record(record) = open_hash(hash.as_str().unwrap()) else {
+    let Opened::Record(record) = open_hash(hash.as_str().expect("the address is a text"))
+    else {
         panic!("{hash} holds no rocket")
     };
     Ok(record.swings.outcomes().iter().map(|outcome| outcome.label()).collect())

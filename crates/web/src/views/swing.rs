@@ -355,7 +355,7 @@ fn card(state: &State, card: usize) -> (&'static str, Markup) {
             html! {
                 p { "Loop the string round the empty rocket. Slide it until the rocket hangs "
                     "level: nose and tail the same height above the table. Hang it low; keep "
-                    "feet and faces clear." }
+                    "feet and faces clear. " }
                 p { "Measure from the nose tip to the loop. " @if let Some(point) = point {
                     "Worked out: " (point) "." } }
             },
