@@ -129,9 +129,18 @@ impl Page {
         self.session().goto("about:blank").await?;
         let hash = hash.trim_start_matches('#');
         let mark = if hash.is_empty() { "" } else { "#" };
-        let address = format!("{}{mark}{hash}", self.address);
+        self.visit_address(&format!("{}{mark}{hash}", self.address)).await
+    }
+
+    /// Loads any address afresh, such as that of a file on this disk.
+    ///
+    /// # Errors
+    ///
+    /// When the browser cannot load it.
+    pub async fn visit_address(&self, address: &str) -> Result<()> {
+        self.console.collect(&self.browser).await?;
         self.session()
-            .goto(&address)
+            .goto(address)
             .await
             .with_context(|| format!("{address} cannot be loaded"))?;
         self.console.listen(&self.browser).await

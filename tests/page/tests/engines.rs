@@ -3,11 +3,12 @@
 //! Beside it: every engine works out the same numbers to the last bit, and the page
 //! works where nothing may be kept.
 
-use noseward_link::{Opened, hash, open_hash, to_file};
+use noseward_link::{Opened, code, hash, open_hash, to_file};
 use noseward_page_tests::{Engine, Key, Page, Result, Storage};
 use noseward_stability::{Design, Example, evaluate};
 use serde_json::{Value, json};
 use std::fs;
+use std::path::Path;
 
 /// A laptop with the tools of its browser; a telephone.
 const LAPTOP: (u32, u32) = (1366, 600);
@@ -51,6 +52,7 @@ async fn the_whole_job(page: Page) -> Result<()> {
     the_link_opens_elsewhere(&page).await?;
     what_is_pasted_opens(&page).await?;
     the_keyboard_alone_will_do(&page).await?;
+    a_swing_is_recorded(&page).await?;
     assert_eq!(page.errors().await?, Vec::<String>::new());
     Ok(())
 }
@@ -154,8 +156,9 @@ async fn the_link_opens_elsewhere(page: &Page) -> Result<()> {
 async fn what_is_pasted_opens(page: &Page) -> Result<()> {
     let link =
         format!("see {}#{} !", page.address(), hash(&Example::Gannet.design().into()));
+    let typed = code(&Example::Tern.design().into()).to_lowercase();
     let file = to_file(&Example::Skua.design().into());
-    for (text, name) in [(link, "Gannet"), (file, "Skua")] {
+    for (text, name) in [(link, "Gannet"), (typed, "Tern"), (file, "Skua")] {
         page.click(".menu:nth-of-type(2) summary").await?;
         // A paste is one insertion, which `value` does as well.
         page.run(&format!(
@@ -170,6 +173,21 @@ async fn what_is_pasted_opens(page: &Page) -> Result<()> {
         .await?;
     }
     assert_strip_tells(page, &Example::Skua.design()).await
+}
+
+/// The bench works out its motion, and what was seen goes into the link.
+async fn a_swing_is_recorded(page: &Page) -> Result<()> {
+    page.run("document.getElementById('swing').scrollIntoView();").await?;
+    page.wait_until("document.querySelector('#swing-strip svg')").await?;
+    page.wait_until(
+        "document.getElementById('swing-words').innerText.includes('nose-first')",
+    )
+    .await?;
+    page.run("document.getElementById('swing-record').scrollIntoView();").await?;
+    page.click("#to-space").await?;
+    page.click("#space-checked").await?;
+    page.click("[id='swung:0']").await?;
+    page.wait_until("location.hash.startsWith('#r2.')").await
 }
 
 async fn the_keyboard_alone_will_do(page: &Page) -> Result<()> {
@@ -211,6 +229,29 @@ async fn assert_strip_tells(page: &Page, design: &Design) -> Result<()> {
         "document.getElementById('strip').innerText.includes('{apart}')"
     ))
     .await
+}
+
+/// The single file from a disk, in the engine that Chromium's own tests do not cover.
+#[tokio::test]
+async fn firefox_opens_the_single_file_from_a_disk() -> Result<()> {
+    let file = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../dist/noseward.html");
+    let file = format!("file://{}", file.canonicalize()?.display());
+    let page = Page::unopened_in(Engine::Firefox, Storage::Allowed, LAPTOP).await?;
+    let link = hash(&Example::Gannet.design().into());
+    page.visit_address(&format!("{file}#{link}")).await?;
+    page.ready().await?;
+    assert_strip_tells(&page, &Example::Gannet.design()).await?;
+    page.type_into(WIDTH, "72").await?;
+    page.wait_until(
+        "document.getElementById('in-words').innerText.includes('72 mm wide')",
+    )
+    .await?;
+    // Itself, under whatever name this engine gives it, and the icon that it carries.
+    let mut requests = page.requests().await?;
+    requests.retain(|request| !request.starts_with("data:"));
+    assert_eq!(requests.len(), 1, "{requests:?}");
+    assert_eq!(page.errors().await?, Vec::<String>::new());
+    Ok(())
 }
 
 #[tokio::test]
