@@ -101,8 +101,9 @@ fn check_spellings(record: &Record) {
         assert_same(&open_file(&to_file(record)), &Ok(record.clone()));
     } else if largest(record).is_finite() {
         let back = open_file(&to_file(record)).expect("a file that was just made");
-        let fields =
-            |record: &Record| check(&record.design).iter().map(|fault| fault.field).collect();
+        let fields = |record: &Record| {
+            check(&record.design).iter().map(|fault| fault.field).collect()
+        };
         let (before, after): (Vec<_>, Vec<_>) = (fields(record), fields(&back));
         assert_eq!(before, after);
     }
