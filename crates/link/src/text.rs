@@ -69,13 +69,34 @@ pub fn open_text(text: &str) -> Result<Text, FileError> {
             Opened::Nothing => Err(FileError::NotARocket),
         };
     }
-    if let Some(code) = marked().chain(lines(text)).find(|text| looks_like_code(text)) {
-        return match open_code(code) {
+    let unnumbered = without_row_numbers(text);
+    let candidates = marked().chain(lines(text)).chain(lines(&unnumbered));
+    if let Some(code) = candidates.into_iter().find(|text| looks_like_code(text)) {
+        // A number of a row may also stand within what looks like a code.
+        return match open_code(&without_row_numbers(code)) {
             Ok(record) => Ok(Text::Record { record, spelling: Spelling::Code }),
             Err(fault) => Err(FileError::Code(fault)),
         };
     }
     Err(FileError::NotARocket)
+}
+
+/// The text without words such as `2.` or `12)`: the numbers of the rows, which a hand may
+/// copy from the screen.
+fn without_row_numbers(text: &str) -> String {
+    let is_number = |word: &&str| {
+        let digits = word.strip_suffix(['.', ')']).unwrap_or("");
+        matches!(digits.len(), 1 | 2) && digits.bytes().all(|b| b.is_ascii_digit())
+    };
+    let mut kept = String::with_capacity(text.len());
+    for line in text.lines() {
+        for word in line.split_whitespace().filter(|word| !is_number(word)) {
+            kept.push_str(word);
+            kept.push(' ');
+        }
+        kept.push('\n');
+    }
+    kept
 }
 
 /// The text from the first letter of each line on.
@@ -126,6 +147,32 @@ mod tests {
         ] {
             assert_eq!(open_text(&text), whole(spelling), "{text}");
         }
+    }
+
+    #[test]
+    fn the_numbers_of_the_rows_may_be_typed_too() {
+        let record = Record::from(Example::Gannet.design());
+        let numbered = |mark: &str, between: &str| {
+            let code = code(&record);
+            let rows = code.lines().zip(1..).map(|(row, i)| format!("{i}{mark} {row}"));
+            rows.collect::<Vec<_>>().join(between)
+        };
+        for (mark, between) in [(".", "\n"), (")", "\r\n"), (".", " ")] {
+            let text = numbered(mark, between);
+            let opened = open_text(&text);
+            assert!(
+                matches!(&opened, Ok(Text::Record { record: r, .. }) if *r == record),
+                "{text}: {opened:?}"
+            );
+        }
+    }
+
+    #[test]
+    fn what_is_no_text_at_all_is_no_code_of_a_newer_version() {
+        // A picture read as text: some line begins with R and a digit.
+        let picture =
+            "\u{fffd}PNG\r\n\u{1a}\nIHDR\nR7\u{fffd}\u{fffd}aZ0k9\u{fffd}q\u{3}Q";
+        assert_eq!(open_text(picture), Err(FileError::NotARocket));
     }
 
     #[test]

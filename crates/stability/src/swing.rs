@@ -92,11 +92,37 @@ pub struct Space {
     /// length.
     pub swept_m: f64,
     /// How far the rocket flies if the string comes off, in metres: let go level at a
-    /// height of 1.5 m, without drag.
+    /// height of 2 m, over the head, without drag.
     pub throw_m: f64,
     /// Radius within which nobody stands, in metres: both together. A simple and cautious
     /// sum; a rocket really leaves along the tangent, then slides or bounces.
     pub clear_m: f64,
+}
+
+impl Space {
+    /// The swept radius as it is told: in metres, rounded up to a tenth.
+    #[must_use]
+    pub fn swept_told_m(&self) -> f64 {
+        tenths_up(self.swept_m)
+    }
+
+    /// The throw as it is told, rounded up.
+    #[must_use]
+    pub fn throw_told_m(&self) -> f64 {
+        tenths_up(self.throw_m)
+    }
+
+    /// The clear radius as it is told: the sum of the other two, so that the figures add
+    /// up, and never less than [`Space::clear_m`].
+    #[must_use]
+    pub fn clear_told_m(&self) -> f64 {
+        self.swept_told_m() + self.throw_told_m()
+    }
+}
+
+/// Rounded up to a tenth; what is one but for its last bits stays.
+fn tenths_up(value: f64) -> f64 {
+    libm::ceil(value * 10.0 - 1e-9) / 10.0
 }
 
 /// What turns the rocket back towards nose-first.
@@ -156,7 +182,7 @@ impl Trajectory {
 }
 
 /// Height of the hand when the string comes off, in metres.
-const LET_GO_HEIGHT_M: f64 = 1.5;
+const LET_GO_HEIGHT_M: f64 = 2.0;
 
 impl Swing {
     /// Hangs a rocket on a string. `None` when the setup has a fault that stops it, or
@@ -258,13 +284,19 @@ impl Swing {
 
     /// The room that the swing takes.
     ///
-    /// The throw is V √(2 h/g), by hand from the free fall of 1.5 m.
+    /// The throw is V √(2 h/g), by hand from the free fall of 2 m.
     #[must_use]
     pub fn space(&self) -> Space {
+        self.space_let_go_at(LET_GO_HEIGHT_M)
+    }
+
+    /// The room that the swing takes if the string comes off at another height, in metres.
+    #[must_use]
+    pub fn space_let_go_at(&self, height_m: f64) -> Space {
         let radius_m = self.setup.radius_m();
         let speed_m_per_s = self.setup.speed_m_per_s();
         let swept_m = radius_m + self.length_m / 2.0;
-        let throw_m = speed_m_per_s * (2.0 * LET_GO_HEIGHT_M / GRAVITY_M_S2).sqrt();
+        let throw_m = speed_m_per_s * (2.0 * height_m / GRAVITY_M_S2).sqrt();
         Space {
             speed_m_per_s,
             pull_n: self.mass_kg * speed_m_per_s * speed_m_per_s / radius_m,

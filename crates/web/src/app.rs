@@ -268,11 +268,11 @@ impl State {
         self.notice.take_if(|notice| notice.is_passing());
         self.prediction = None;
         self.certainty = Certainty::Unknown;
-        self.bench.outdate();
         self.report = evaluate(&self.design);
         if self.report.figures.is_some() {
             self.drawn = (self.design.clone(), self.report.clone());
         }
+        self.hang_anew();
     }
 
     /// Starts again with the worked example, as if the page had never been used here.
@@ -297,7 +297,7 @@ impl State {
     fn replace(&mut self, design: Design) {
         self.history.record(self.record(), None);
         let before = std::mem::replace(&mut self.design, design.rounded());
-        self.leave_behind(&before);
+        self.leave_behind(&before, self.swings.setup);
         self.drafts.clear();
         self.told = None;
         self.refresh();
@@ -497,7 +497,7 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
         Msg::Bench(msg) => swing::update(state, msg),
         Msg::WorkOut => {
             state.told = None;
-            while slice(state) == [Effect::Slice] {}
+            while slice(state).contains(&Effect::Slice) {}
             // Paper is all in view.
             let in_view = std::mem::replace(&mut state.bench.in_view, true);
             while !swing::slice(state).is_empty() {}
@@ -541,7 +541,8 @@ fn slice(state: &mut State) -> Vec<Effect> {
                 influences.truncate(3);
                 let sure = verdict.map(|verdict| Sure { verdict, influences });
                 state.certainty = Certainty::Known(sure);
-                return vec![Effect::Redraw];
+                // The bench comes after the draws.
+                return vec![Effect::Redraw, Effect::Slice];
             }
         }
     }
@@ -597,7 +598,7 @@ fn typed_into(state: &mut State, field: Field, text: &str) -> Vec<Effect> {
             if design != state.design {
                 state.history.record(state.record(), Some(field));
                 let before = std::mem::replace(&mut state.design, design);
-                state.leave_behind(&before);
+                state.leave_behind(&before, state.swings.setup);
                 state.refresh();
             }
         }

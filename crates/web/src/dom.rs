@@ -241,7 +241,7 @@ impl Page {
         self.later_timer.stop();
         let regions = crate::views::later_regions(&self.state.borrow());
         let bench = crate::views::bench_regions(&self.state.borrow());
-        let has_bench = !bench.is_empty();
+        let has_bench = self.state.borrow().bench.in_view;
         for region in regions.into_iter().chain(bench) {
             report(self.screen.show(region.id, &region.markup));
         }
@@ -382,7 +382,10 @@ impl Page {
     }
 
     fn copy_link(self: &Rc<Self>, hash: &str) {
-        let link = format!("{}#{hash}", address::base(&self.window));
+        // The address of a file means nothing on another computer; what stands after `#`
+        // opens in every copy of the page.
+        let served = self.state.borrow().address.clone();
+        let link = format!("{}#{hash}", served.unwrap_or_default());
         self.copy(link.clone(), move |done| Msg::Copied { link, done });
     }
 

@@ -104,6 +104,7 @@ pub(crate) fn outputs(state: &State) -> Outputs {
     let regions = regions([
         ("strip", readings::strip(state)),
         ("notice", notice::notice(state)),
+        ("open-fault", notice::open_fault(state)),
         ("faults", faults::list(state)),
         ("keeping", notice::keeping(state)),
     ]);
@@ -136,9 +137,13 @@ pub(crate) fn later_regions(state: &State) -> Vec<Region> {
     later
 }
 
-/// The swing bench, but for its moving pictures; nothing while it is out of view.
+/// The swing bench, but for its moving pictures; out of view the test alone.
 pub(crate) fn bench_regions(state: &State) -> Vec<Region> {
-    if state.bench.in_view { swing::regions(state) } else { Vec::new() }
+    let mut regions = swing::test(state);
+    if state.bench.in_view {
+        regions.extend(swing::regions(state));
+    }
+    regions
 }
 
 /// The moving pictures of the swing bench at their present time.

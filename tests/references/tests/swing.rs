@@ -108,13 +108,18 @@ fn the_room_that_a_swing_takes() {
         (250.0, 2.0, 12.6, 19.7, 7.0),
     ] {
         let setup = SwingSetup { string_m, arm_m: 0.0, ..SwingSetup::default() };
-        let space = swing(&metre(grams), &setup).space();
+        let space = swing(&metre(grams), &setup).space_let_go_at(1.5);
         assert_within("speed", space.speed_m_per_s, speed, 0.05);
         assert_within("pull", space.pull_n, pull, 0.05);
         assert_within("throw", space.throw_m, throw, 0.051);
         assert_within("swept", space.swept_m, string_m + 0.5, 1e-12);
         assert_within("clear", space.clear_m, string_m + 0.5 + throw, 0.051);
     }
+    // From over the head, 2 m up: by hand 12.57 m/s × √(2 × 2 m ÷ 9.81 m/s²) = 8.02 m.
+    let setup = SwingSetup { string_m: 2.0, arm_m: 0.0, ..SwingSetup::default() };
+    let space = swing(&metre(250.0), &setup).space();
+    assert_within("throw", space.throw_m, 8.02, 0.01);
+    assert_within("told", space.clear_told_m(), 2.5 + 8.1, 1e-9);
     // String, arm of 0.7 m and half a rocket of a metre.
     let space = swing(&metre(150.0), &SwingSetup::default()).space();
     assert_within("swept", space.swept_m, 2.7, 1e-12);

@@ -71,6 +71,7 @@ pub fn swing_circle(
     space: &Space,
     setup: &SwingSetup,
     place_rad: f64,
+    nose_rad: f64,
     width_px: f64,
 ) -> Scene {
     let layout = Layout::new(space, width_px);
@@ -81,11 +82,12 @@ pub fn swing_circle(
         name: format!(
             "The swing seen from above: rocket and string reach {:.1} metres from the \
              middle; nobody stands within {:.1} metres",
-            space.swept_m, space.clear_m
+            space.swept_told_m(),
+            space.clear_told_m()
         ),
         groups: vec![
             Group { key: "circles", items: circles(&layout) },
-            swing_turning(space, setup, place_rad, width_px),
+            swing_turning(space, setup, place_rad, nose_rad, width_px),
             Group { key: "person", items: person(&layout) },
             Group { key: "words", items: words },
         ],
@@ -98,6 +100,7 @@ pub fn swing_turning(
     space: &Space,
     setup: &SwingSetup,
     place_rad: f64,
+    nose_rad: f64,
     width_px: f64,
 ) -> Group {
     let layout = Layout::new(space, width_px);
@@ -114,18 +117,24 @@ pub fn swing_turning(
         line(layout.centre, hand, 5.0),
         line(hand, rocket, 1.5),
         Item::Path {
-            path: glyph(rocket, place_rad + FRAC_PI_2, length_px),
+            path: glyph(rocket, place_rad + FRAC_PI_2, length_px, nose_rad),
             style: Style::line(Colour::Sheet, 1.0).filled(Colour::Ink),
         },
     ];
     Group { key: "turning", items }
 }
 
-/// A small rocket about a place, its nose in a direction.
-fn glyph(middle: Point, heading_rad: f64, length_px: f64) -> Path {
+/// A rocket seen from its end is still drawn with this share of its length.
+const LEAST_SEEN: f64 = 0.2;
+
+/// A small rocket about a place, its path in a direction. It turns about the string, out of
+/// the picture's plane: the more its nose is off the path, the shorter it looks from above.
+fn glyph(middle: Point, heading_rad: f64, length_px: f64, nose_rad: f64) -> Path {
     let (sin, cos) = libm::sincos(heading_rad);
+    let seen = libm::cos(nose_rad);
+    let seen = seen.abs().max(LEAST_SEEN).copysign(seen);
     let place = |&(along, across): &(f64, f64)| {
-        let (along, across) = (along * length_px, across * length_px);
+        let (along, across) = (along * seen * length_px, across * length_px);
         Point {
             x: middle.x + along * cos - across * sin,
             y: middle.y - along * sin - across * cos,
@@ -201,8 +210,8 @@ fn words(space: &Space, layout: &Layout, width_px: f64) -> (Vec<Item>, f64) {
     let clear_at = Point { x: right.x + 3.0, y: right.y - 2.0 };
     let swept_at = Point { x: left.x - 3.0, y: left.y + 10.0 };
     let mut items = vec![
-        number(clear_at, Anchor::Start, space.clear_m, Colour::Wind),
-        number(swept_at, Anchor::End, space.swept_m, Colour::Ink),
+        number(clear_at, Anchor::Start, space.clear_told_m(), Colour::Wind),
+        number(swept_at, Anchor::End, space.swept_told_m(), Colour::Ink),
     ];
     let entries = [
         Entry::line(swept_style(), "rocket and string reach this far"),
@@ -258,7 +267,7 @@ mod tests {
         for (space, setup) in spaces() {
             for width in WIDTHS {
                 for place in [0.3, 2.4, 3.9, 5.5] {
-                    let scene = swing_circle(&space, &setup, place, width);
+                    let scene = swing_circle(&space, &setup, place, 0.0, width);
                     let which = format!("{setup:?} at {width}");
                     words_keep_apart(&scene, &which);
                     lines_miss_words(&scene, &[], &which);
@@ -271,7 +280,7 @@ mod tests {
     fn both_circles_are_to_one_scale() {
         for (space, setup) in spaces() {
             let layout = Layout::new(&space, 500.0);
-            let scene = swing_circle(&space, &setup, 0.0, 500.0);
+            let scene = swing_circle(&space, &setup, 0.0, 0.0, 500.0);
             let radii: Vec<f64> = scene.groups[0].items[..2]
                 .iter()
                 .map(|item| {
@@ -290,9 +299,9 @@ mod tests {
     fn the_turning_group_is_that_of_the_scene_and_goes_round() {
         let (_, swing) = &examples()[0];
         let (space, setup) = (swing.space(), swing.setup());
-        let scene = swing_circle(&space, setup, 1.0, 400.0);
-        assert_eq!(scene.groups[1], swing_turning(&space, setup, 1.0, 400.0));
-        let later = swing_circle(&space, setup, 2.0, 400.0);
+        let scene = swing_circle(&space, setup, 1.0, 0.4, 400.0);
+        assert_eq!(scene.groups[1], swing_turning(&space, setup, 1.0, 0.4, 400.0));
+        let later = swing_circle(&space, setup, 2.0, 0.4, 400.0);
         for (a, b) in scene.groups.iter().zip(&later.groups) {
             assert_eq!(a == b, a.key != "turning", "{}", a.key);
         }

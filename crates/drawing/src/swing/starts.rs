@@ -284,7 +284,7 @@ fn axis(strip: &Area) -> Vec<Item> {
 fn marker(strip: &Area, start_rad: f64) -> Vec<Item> {
     let start_rad = if start_rad.is_finite() { start_rad.clamp(0.0, PI) } else { 0.0 };
     let tip = Point { x: x(strip, start_rad), y: strip.top };
-    let words = format!("let go at {:.0}°", start_rad.to_degrees());
+    let words = format!("starts at {:.0}°", start_rad.to_degrees());
     let half = bold_px(&words) / 2.0;
     let right = strip.right + SIDE;
     let at = Point { x: tip.x.clamp(half, right - half), y: strip.top - 18.0 };

@@ -82,6 +82,13 @@ pub(super) fn back_to_kept(state: &mut State) -> Vec<Effect> {
 /// Everything of this page was deleted from this computer; `left` could not be.
 pub(super) fn deleted(state: &mut State, left: usize) -> Vec<Effect> {
     state.forget_everything();
+    // The copy for use without a network went too.
+    state.computer.offline = None;
     state.notice = Some(Notice::Deleted { left });
-    vec![Effect::RebuildSteps, Effect::Redraw, Effect::Focus("dismiss".into())]
+    vec![
+        Effect::RebuildSteps,
+        Effect::ShowBench,
+        Effect::Redraw,
+        Effect::Focus("dismiss".into()),
+    ]
 }

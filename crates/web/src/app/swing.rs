@@ -23,8 +23,9 @@ pub(crate) struct Bench {
     /// The rocket that the present one is compared with.
     pub(crate) previous: Option<Box<Previous>>,
     pub(crate) motion: Motion,
-    /// Whether somebody who leads has said, in this visit, that the space is checked.
-    pub(crate) space_checked: bool,
+    /// The clear radius in metres for which somebody who leads has said, in this visit,
+    /// that the space is checked.
+    checked_m: Option<f64>,
     /// The card of the test that is shown.
     pub(crate) card: usize,
     /// Whether the reader's system asks for as little motion as possible.
@@ -89,7 +90,7 @@ impl Bench {
             known: None,
             previous: None,
             motion: Motion { playing: false, time_s: 0.0, speed: 0.5 },
-            space_checked: false,
+            checked_m: None,
             card: 0,
             still,
         }
@@ -138,11 +139,14 @@ impl BenchField {
 }
 
 impl Bench {
-    /// What was worked out is of another rocket, setup or start.
-    pub(super) fn outdate(&mut self) {
-        self.known = None;
-        self.motion.playing = false;
-        self.motion.time_s = 0.0;
+    /// Whether the space that this swing needs has been checked. What needs more than what
+    /// was checked has to be looked at again.
+    pub(crate) fn is_space_checked(&self) -> bool {
+        let needed = self.known.as_ref().map(|known| known.swing.space().clear_told_m());
+        // A tenth is less than anyone's pace.
+        needed
+            .zip(self.checked_m)
+            .is_some_and(|(needed, checked)| needed <= checked + 0.1)
     }
 }
 
@@ -185,7 +189,15 @@ impl State {
                 _ if field == BenchField::Start => {
                     "This needs an angle from 0 to 180 degrees.".into()
                 }
-                _ => "This is not a number. Type, for example, 1.5.".into(),
+                _ => {
+                    let example = match field {
+                        BenchField::Setup(SwingField::String) => "1.5 or 150 cm",
+                        BenchField::Setup(SwingField::Arm) => "0.7 or 70 cm",
+                        BenchField::Setup(SwingField::AirDensity) => "1.2",
+                        _ => "1",
+                    };
+                    format!("This is not a number. Type, for example, {example}.")
+                }
             });
         }
         let BenchField::Setup(field) = field else { return None };
@@ -196,7 +208,7 @@ impl State {
 
     /// Whether an outcome may be recorded now.
     pub(crate) fn may_swing(&self) -> bool {
-        self.bench.space_checked && !self.swings.is_done() && !self.swings.is_full()
+        self.bench.is_space_checked() && !self.swings.is_done() && !self.swings.is_full()
     }
 
     /// How long the graph is, in seconds.
@@ -206,15 +218,29 @@ impl State {
         enough.clamp(least, most).min(swing.watched_s())
     }
 
-    /// Works out the motion from the chosen start.
+    /// What was worked out is of another rocket, setup or start: in view it is worked out
+    /// at once, out of view when it comes into view.
+    pub(super) fn hang_anew(&mut self) {
+        self.bench.motion.playing = false;
+        self.bench.motion.time_s = 0.0;
+        self.bench.known = if self.bench.in_view { self.hang() } else { None };
+    }
+
+    /// Works out the motion from the chosen start. Nothing while a field cannot be read: a
+    /// distance from an older number would look as if it were from this one.
     fn hang(&self) -> Option<Box<Known>> {
+        if !self.bench.drafts.is_empty() {
+            return None;
+        }
         let figures = self.report.figures.as_ref()?;
         let swing = Swing::new(figures, &self.swings.setup)?;
         let start_rad = self.bench.start_deg.to_radians();
         let settling = swing.settling(start_rad);
         let shown_s = Self::shown_s(&swing, &settling);
         let before = self.bench.previous.as_ref().and_then(|previous| {
-            let swing = Swing::new(&previous.figures, &self.swings.setup)?;
+            let swung = !previous.swings.outcomes().is_empty();
+            let setup = if swung { previous.swings.setup } else { self.swings.setup };
+            let swing = Swing::new(&previous.figures, &setup)?;
             Some(swing.trajectory(start_rad, shown_s))
         });
         Some(Box::new(Known {
@@ -226,24 +252,27 @@ impl State {
         }))
     }
 
-    /// The rocket that is about to change becomes the one to compare with, and its swings
-    /// stay with it: they were of that rocket.
-    pub(super) fn leave_behind(&mut self, before: &Design) {
-        if is_same_rocket(before, &self.design) {
+    /// After a change of the rocket, or of how it is swung: its swings stay with what it
+    /// was, which becomes the one to compare with.
+    pub(super) fn leave_behind(&mut self, before: &Design, setup_before: SwingSetup) {
+        let setup = self.swings.setup;
+        if is_same_rocket(before, &self.design) && setup == setup_before {
             return;
         }
         if self.swings.outcomes().is_empty() {
-            // A number that was typed anew: the rocket is again the one that was swung.
+            // A number that was typed anew: all is again as it was swung.
             let back = |previous: &mut Box<Previous>| {
-                is_same_rocket(&previous.design, &self.design)
+                previous.swings.setup == setup
+                    && !previous.swings.outcomes().is_empty()
+                    && is_same_rocket(&previous.design, &self.design)
             };
             if let Some(previous) = self.bench.previous.take_if(back) {
                 self.swings = previous.swings;
             }
             return;
         }
-        let setup = self.swings.setup;
-        let swings = std::mem::replace(&mut self.swings, empty(setup));
+        let mut swings = std::mem::replace(&mut self.swings, empty(setup));
+        swings.setup = setup_before;
         self.bench.previous = previous(before, swings);
     }
 }
@@ -347,7 +376,13 @@ pub(super) fn update(state: &mut State, msg: BenchMsg) -> Vec<Effect> {
         BenchMsg::InView(in_view) => {
             state.bench.in_view = in_view;
             state.bench.motion.playing &= in_view;
-            if in_view { vec![Effect::Slice, Effect::Redraw] } else { Vec::new() }
+            if !in_view {
+                return Vec::new();
+            }
+            if state.bench.known.is_none() {
+                state.bench.known = state.hang();
+            }
+            vec![Effect::Slice, Effect::Redraw]
         }
         BenchMsg::Typed(field, text) => typed_into(state, field, &text),
         BenchMsg::Left(field) => {
@@ -415,7 +450,8 @@ pub(super) fn update(state: &mut State, msg: BenchMsg) -> Vec<Effect> {
             vec![Effect::Redraw, Effect::Focus("swing-card".into())]
         }
         BenchMsg::SpaceChecked(checked) => {
-            state.bench.space_checked = checked;
+            let known = state.bench.known.as_ref().filter(|_| checked);
+            state.bench.checked_m = known.map(|k| k.swing.space().clear_told_m());
             redraw
         }
         BenchMsg::Swung(outcome) => {
@@ -435,7 +471,7 @@ pub(super) fn update(state: &mut State, msg: BenchMsg) -> Vec<Effect> {
         }
         BenchMsg::Compare => {
             state.bench.previous = previous(&state.design, state.swings.clone());
-            state.bench.outdate();
+            state.hang_anew();
             vec![Effect::Slice, Effect::Redraw]
         }
         BenchMsg::Still(still) => {
@@ -456,16 +492,19 @@ fn typed_into(state: &mut State, field: BenchField, text: &str) -> Vec<Effect> {
     state.bench.drafts.retain(|(drafted, ..)| *drafted != field);
     match read {
         Ok(value) => match field {
-            BenchField::Setup(field) => field.set(&mut state.swings.setup, value),
+            BenchField::Setup(field) => {
+                let before = state.swings.setup;
+                field.set(&mut state.swings.setup, value);
+                let design = state.design.clone();
+                state.leave_behind(&design, before);
+            }
             BenchField::Start => state.bench.start_deg = value,
         },
         Err(why) => state.bench.drafts.push((field, why, text.to_owned())),
     }
-    state.bench.outdate();
-    // The field is the bench's own, so its answer comes at once.
-    state.bench.known = state.hang();
+    state.hang_anew();
     let mut effects = vec![Effect::Slice, Effect::Redraw];
-    if field != BenchField::Start && !state.swings.outcomes().is_empty() {
+    if field != BenchField::Start {
         effects.push(Effect::Keep);
     }
     effects

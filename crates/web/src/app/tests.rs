@@ -662,8 +662,8 @@ mod markup {
         faulty.keeping = Keeping::Other(Box::new(Example::Tern.design().into()));
         faulty.notice = Some(Notice::KeepsNothing);
         faulty.asks_to_delete = true;
-        faulty.bench.in_view = true;
-        faulty.bench.space_checked = true;
+        update(&mut faulty, Msg::Bench(BenchMsg::InView(true)));
+        update(&mut faulty, Msg::Bench(BenchMsg::SpaceChecked(true)));
         faulty.bench.card = SPACE_CARD;
         update(&mut faulty, Msg::WorkOut);
         update(

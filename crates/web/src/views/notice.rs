@@ -7,12 +7,21 @@ use crate::app::{Keeping, Notice, State};
 /// The one message, with what can be done about it.
 pub(super) fn notice(state: &State) -> Markup {
     html! {
-        @if let Some(notice) = &state.notice { (message(notice)) }
+        @if let Some(notice) = &state.notice { (message(notice, state.address.is_some())) }
         (kept_instead(&state.keeping))
     }
 }
 
-fn message(notice: &Notice) -> Markup {
+/// Why a file or a text could not be opened, beside the place where it was typed.
+pub(super) fn open_fault(state: &State) -> Markup {
+    html! {
+        @if let Some(Notice::FileFault(fault)) = &state.notice {
+            span class="field__words" { (fault) }
+        }
+    }
+}
+
+fn message(notice: &Notice, is_served: bool) -> Markup {
     let (alarming, words) = match notice {
         Notice::LinkCut(missing) => (
             true,
@@ -79,6 +88,12 @@ fn message(notice: &Notice) -> Markup {
         Notice::Started(name) => {
             (false, html! { "This is " (name) ". Undo brings your rocket back." })
         }
+        Notice::Copied if !is_served => (
+            false,
+            html! {
+                "Copied: the whole rocket, as text. On another computer paste it under Open."
+            },
+        ),
         Notice::Copied => (
             false,
             html! { "Link copied. It holds the whole rocket; paste it anywhere." },

@@ -16,11 +16,17 @@ pub(super) fn regions(state: &State) -> Vec<Region> {
 fn panel(state: &State) -> Markup {
     let code = link::code(&state.record());
     html! {
+        div class="share__buttons" {
+            button type="button" class="button" id="print" data-action="print" { "Print" }
+            button type="button" class="button" id="save-too" data-action="save" {
+                "Save as a file"
+            }
+        }
         p class="menu__title" { "A code to write down, and to type under Open" }
         (rows(&code))
         p class="share__hint" {
-            "Capital letters or small, spaces or none: all the same. The last character of \
-             each row finds slips."
+            "Capital letters or small, spaces or none: all the same; leave out the numbers \
+             of the rows. The last character of each row finds slips."
         }
         @if let Some(symbol) = symbol(state, &code) {
             p class="menu__title" { (symbol_title(state)) }
@@ -30,12 +36,6 @@ fn panel(state: &State) -> Markup {
             p class="menu__title" { label for="share-link" { "The link" } }
             input class="notice__link" id="share-link" type="text" readonly
                 value=(format!("{address}#{}", link::hash(&state.record())));
-        }
-        div class="share__buttons" {
-            button type="button" class="button" id="print" data-action="print" { "Print" }
-            button type="button" class="button" id="save-too" data-action="save" {
-                "Save as a file"
-            }
         }
     }
 }

@@ -20,6 +20,8 @@ use crate::app::{BenchField, CARDS, Known, SPACE_CARD, State};
 /// an adult may judge otherwise.
 const LONG_STRING_M: f64 = 1.5;
 const HEAVY_KG: f64 = 0.2;
+const FAST_M_PER_S: f64 = 15.0;
+const HARD_N: f64 = 15.0;
 const GRAVITY_M_S2: f64 = 9.806_65;
 /// Width and height of the rocket seen along the string, in pixels.
 const ALONG_PX: f64 = 220.0;
@@ -27,17 +29,14 @@ const ALONG_PX: f64 = 220.0;
 const STILLS: usize = 6;
 const STILL_PX: f64 = 134.0;
 
-/// Everything on the bench but the moving pictures.
+/// What is worked out on the bench, but for the moving pictures.
 pub(super) fn regions(state: &State) -> Vec<Region> {
     let mut regions = super::regions([
         ("swing-words", words(state)),
         ("swing-space", space(state)),
-        ("swing-cards", cards(state)),
-        ("swing-record", record(state)),
         ("swing-player", player(state)),
         ("swing-stills", stills(state)),
         ("swing-strip", strip(state)),
-        ("swing-before", before(state)),
     ]);
     let faults = BenchField::ALL.map(|field| Region {
         id: fault_id(field),
@@ -50,6 +49,15 @@ pub(super) fn regions(state: &State) -> Vec<Region> {
     });
     regions.extend(faults);
     regions
+}
+
+/// The cards, what was seen, and the rocket it is compared with.
+pub(super) fn test(state: &State) -> Vec<Region> {
+    super::regions([
+        ("swing-cards", cards(state)),
+        ("swing-record", record(state)),
+        ("swing-before", before(state)),
+    ])
 }
 
 fn fault_id(field: BenchField) -> &'static str {
@@ -73,9 +81,10 @@ pub(super) fn pictures(state: &State) -> Vec<(&'static str, Drawing)> {
     let time_s = state.bench.motion.time_s;
     let place_rad = time_s * known.swing.setup().spin_rad_per_s();
     let circle_px = (state.graph_px * 0.55).clamp(260.0, 420.0);
-    let circle =
-        swing_circle(&known.swing.space(), known.swing.setup(), place_rad, circle_px);
     let angle_rad = angle_at(known, time_s);
+    let space = known.swing.space();
+    let circle =
+        swing_circle(&space, known.swing.setup(), place_rad, angle_rad, circle_px);
     let mut pictures = vec![("swing-circle", super::scene_drawing(&circle, None))];
     if let Some(along) = swing_rocket(design, figures, angle_rad, ALONG_PX) {
         pictures.push(("swing-along", super::scene_drawing(&along, None)));
@@ -128,8 +137,15 @@ fn strip(state: &State) -> Markup {
 fn words(state: &State) -> Markup {
     let Some(known) = &state.bench.known else {
         return html! {
-            p { "There is nothing to swing as long as a measurement of the rocket or of "
-                "the swing is missing or cannot be." }
+            p {
+                @if state.report.figures.is_none() {
+                    "There is nothing to swing yet: first mend what the drawing’s list names."
+                } @else if BenchField::ALL.iter().any(|f| state.bench_fault(*f).is_some()) {
+                    "There is nothing to swing yet: first mend the number above."
+                } @else {
+                    "Being worked out…"
+                }
+            }
         };
     };
     if !state.tells_outcome() {
@@ -140,7 +156,7 @@ fn words(state: &State) -> Markup {
         (share_words(known.swing.outcome(), &known.swing.shares()))
         @if known.starts.is_done() {
             @for range in known.starts.ranges().iter().filter(|r| r.is_tail_first_trap()) {
-                p { strong { "A tail-first trap. " } "Let go between "
+                p { strong { "A tail-first trap. " } "Started between "
                     (degrees(range.from_rad)) " and " (degrees(range.to_rad))
                     ", it flies with its tail ahead." }
             }
@@ -163,22 +179,27 @@ fn settles(settling: &Settling) -> String {
         format!(" It still swings by {} at the end.", degrees(rad))
     });
     match settling.comes_to {
+        Settles::NoseFirst if settling.time_s.is_some_and(|time_s| time_s < 0.05) => {
+            format!("Started at {start}, it is nose-first at once.{remains}")
+        }
         Settles::NoseFirst => {
-            format!("Let go at {start}, it comes round nose-first {when}.{remains}")
+            format!("Started at {start}, it comes round nose-first {when}.{remains}")
         }
         Settles::TailFirst => {
-            format!("Let go at {start}, it settles tail first {when}.{remains}")
+            format!("Started at {start}, it settles tail first {when}.{remains}")
         }
         Settles::Across { angle_rad } => format!(
-            "Let go at {start}, it settles across its path, turned by {}, {when}.{remains}",
+            "Started at {start}, it settles across its path, turned by {}, {when}.{remains}",
             degrees(angle_rad)
         ),
         Settles::StillSwinging { about_rad: Some(about_rad) } => format!(
-            "Let go at {start}, it is still swinging about {} when the watching ends.",
+            "Started at {start}, it is still swinging about {} when the watching ends.",
             degrees(about_rad)
         ),
         Settles::StillSwinging { about_rad: None } => {
-            format!("Let go at {start}, it is still turning over when the watching ends.")
+            format!(
+                "Started at {start}, it is still turning over when the watching ends."
+            )
         }
     }
 }
@@ -195,6 +216,9 @@ fn share_words(on_string: Outcome, shares: &Shares) -> Markup {
         } @else if shares.string_flatters {
             p { strong { "The string flatters this rocket. " }
                 "The spin of the swing holds it better than the air alone would." }
+        } @else if shares.air_stiffness_n_m < 0.0 && !holds(on_string) {
+            p { "Near nose-first the air turns this rocket away, and the spin of the swing "
+                "is too weak to hold it." }
         } @else if shares.spin_does_most {
             p { strong { "This swing proves little. " }
                 "Near nose-first the spin of the swing does " (part.unwrap_or_default())
@@ -217,28 +241,42 @@ fn metres(m: f64) -> String {
 /// The room it takes.
 fn space(state: &State) -> Markup {
     let Some(known) = &state.bench.known else { return html! {} };
-    let Space { speed_m_per_s, pull_n, swept_m, throw_m, clear_m } = known.swing.space();
+    let space = known.swing.space();
+    let Space { speed_m_per_s, pull_n, .. } = space;
     let long = state.swings.setup.string_m > LONG_STRING_M;
     let heavy = drawn(state).is_some_and(|(_, figures)| figures.mass.mass_kg > HEAVY_KG);
+    let fast = speed_m_per_s > FAST_M_PER_S || pull_n > HARD_N;
     html! {
         dl class="swing__figures" {
-            div { dt { "String and rocket sweep" } dd { (metres(swept_m)) " from the swinger" } }
-            div { dt { "Nobody stands within" } dd { strong { (metres(clear_m)) } } }
+            div { dt { "String and rocket sweep" } dd { (metres(space.swept_told_m())) " from the swinger" } }
+            div { dt { "Nobody stands within" } dd { strong { (metres(space.clear_told_m())) } } }
             div { dt { "Speed" } dd { (format!("{speed_m_per_s:.0} m/s")) } }
             div { dt { "Pull in the string" } dd { (format!("{pull_n:.1} N"))
                 ", like " (format!("{:.0} g", pull_n / GRAVITY_M_S2 * 1000.0)) " hung on it" } }
-            div { dt { "If the string comes off" } dd { "it may fly " (metres(throw_m)) } }
+            div { dt { "If the string comes off" } dd { "it may fly " (metres(space.throw_told_m())) } }
         }
         p class="swing__small" {
-            "Worked out from your string, your arm and the rocket: not an approved distance. "
-            "It may slide or bounce further."
+            "Worked out from your string, your arm and the rocket, let go level, 2 m up and "
+            "without drag: not an approved distance. Let go upwards, it flies further; it may "
+            "slide or bounce further too."
         }
-        @if long || heavy {
-            p class="swing__small" {
-                strong { "Long or heavy. Ask the adult before you swing." }
+        @if long || heavy || fast {
+            p {
+                strong { (warning(long, heavy, fast)) " Ask the adult before you swing." }
             }
         }
     }
+}
+
+/// "Long, heavy and fast."
+fn warning(long: bool, heavy: bool, fast: bool) -> String {
+    let words = [(long, "long"), (heavy, "heavy"), (fast, "fast")];
+    let words: Vec<&str> = words.iter().filter(|(is, _)| *is).map(|(_, w)| *w).collect();
+    let mut told = words.join(" and ");
+    if let Some(first) = told.get_mut(..1) {
+        first.make_ascii_uppercase();
+    }
+    told + "."
 }
 
 /// Play, pause, step and speed; none that moves where the reader asks for stillness.
@@ -378,9 +416,9 @@ fn card(state: &State, card: usize) -> (&'static str, Markup) {
             html! {
                 p { "A hall, or outside. Look up as well: lamps, wires, branches."
                     @if let Some(space) = space {
-                        " Mark a line " strong { (metres(space.clear_m)) } " from the swinger, "
+                        " Mark a line " strong { (metres(space.clear_told_m())) } " from the swinger, "
                         "all the way round: nobody stands inside it. String and rocket sweep "
-                        (metres(space.swept_m)) "." } }
+                        (metres(space.swept_told_m())) "." } }
             },
         ),
         4 => (
@@ -407,7 +445,7 @@ fn card(state: &State, card: usize) -> (&'static str, Markup) {
 
 /// What can be done on a card on the screen.
 fn controls(state: &State, card: usize) -> Markup {
-    let (action, pressed) = if state.bench.space_checked {
+    let (action, pressed) = if state.bench.is_space_checked() {
         ("space-open", "true")
     } else {
         ("space-checked", "false")
@@ -417,7 +455,8 @@ fn controls(state: &State, card: usize) -> Markup {
             button type="button" class="button button--small" id="type-hanging"
                 data-action="go" data-target=(Field::Measured(MeasuredField::HangingPoint)) { "Type what you measured" }
         } @else if card == SPACE_CARD {
-            p { "Whoever leads looks at it and says so, once for this visit:" }
+            p { "The adult, or whoever leads the group, looks at it and says so, once for this "
+                "visit and this string:" }
             button type="button" class="button" id="space-checked" data-action=(action)
                 aria-pressed=(pressed) { "Space checked" }
         }
@@ -449,6 +488,7 @@ fn cards(state: &State) -> Markup {
                 }
             }
         }
+        div class="paper-only" { (rocket_line(state)) }
         ol class="paper-only" {
             @for other in (0..CARDS).map(|i| card(state, i)) {
                 li { strong { (other.0) ". " } (other.1) }
@@ -461,7 +501,30 @@ fn cards(state: &State) -> Markup {
                 thead { tr {
                     @for swing in ["Swing 1", "Swing 2", "Swing 3"] { th scope="col" { (swing) } }
                 } }
-                tbody { tr { @for _ in 0..3 { td {} } } }
+                @let mut seen = state.swings.counted();
+                tbody { tr {
+                    @for _ in 0..3 { td { (seen.next().map_or("", SwingOutcome::label)) } }
+                } }
+            }
+        }
+    }
+}
+
+/// Which rocket a sheet is about.
+fn rocket_line(state: &State) -> Markup {
+    let setup = &state.swings.setup;
+    html! {
+        @if let Some((design, figures)) = drawn(state) {
+            p {
+                strong {
+                    @if design.name.is_empty() { "Rocket: ______________" }
+                    @else { (design.name) }
+                }
+                ", " (state.units.reading(figures.length_m * 1000.0)) " long, "
+                (format!("{:.0} g", figures.mass.mass_kg * 1000.0)) ", "
+                (state.units.reading(figures.separation_m * 1000.0)) " apart. String "
+                (metres(setup.string_m)) ", " (format!("{:.1}", setup.turns_per_s))
+                " turns a second. Group: ______________"
             }
         }
     }
@@ -478,7 +541,7 @@ fn record(state: &State) -> Markup {
     let counted = swings.counted().count();
     html! {
         h3 { "What did it do?" }
-        @if !state.bench.space_checked {
+        @if !state.bench.is_space_checked() {
             p id="swing-why-not" {
                 "First the space has to be checked: "
                 button type="button" class="button button--small" id="to-space"
@@ -490,7 +553,7 @@ fn record(state: &State) -> Markup {
                 button type="button" class="button" id=(format!("swung:{i}"))
                     data-action="swung" data-target=(i)
                     aria-disabled=(if state.may_swing() { "false" } else { "true" })
-                    aria-describedby=[(!state.bench.space_checked).then_some("swing-why-not")] {
+                    aria-describedby=[(!state.bench.is_space_checked()).then_some("swing-why-not")] {
                     (outcome.label())
                 }
             }

@@ -40,24 +40,30 @@ fn nothing_is_worked_out_until_the_bench_is_in_view() {
     let mut state = open("", None);
     update(&mut state, Msg::Slice);
     assert!(state.bench.known.is_none());
-    assert!(views::bench_regions(&state).is_empty());
+    assert!(region(&state, "swing-words").is_empty());
     bench(&mut state, BenchMsg::InView(true));
-    while !update(&mut state, Msg::Slice).is_empty() {}
+    assert!(state.bench.known.is_some(), "at once");
+    // The starts follow the draws by themselves.
+    while update(&mut state, Msg::Slice).contains(&Effect::Slice) {}
     assert!(known(&state).starts.is_done());
 }
 
 #[test]
 fn another_rocket_or_string_is_worked_out_anew() {
     let mut state = in_view(Example::Puffin);
-    let before = known(&state).swing.space().clear_m;
+    let before = known(&state).swing.space().clear_told_m();
     bench(&mut state, BenchMsg::Typed(STRING, "1,0".into()));
-    let shorter = known(&state).swing.space().clear_m;
+    let shorter = known(&state).swing.space().clear_told_m();
     assert!(shorter < before - 0.5);
     assert!(region(&state, "swing-space").contains(&format!("{shorter:.1} m")));
+    let length_m = known(&state).swing.space().swept_m;
+    typed(&mut state, Field::Section(1, SectionField::Length), "225");
+    assert!(known(&state).swing.space().swept_m > length_m + 0.01, "of the new rocket");
+    bench(&mut state, BenchMsg::InView(false));
     typed(&mut state, WIDTH, "70");
-    assert!(state.bench.known.is_none(), "of the rocket as it was");
-    work(&mut state);
-    assert!(known(&state).starts.is_done());
+    assert!(state.bench.known.is_none(), "nobody looks");
+    bench(&mut state, BenchMsg::InView(true));
+    assert!(state.bench.known.is_some());
 }
 
 #[test]
@@ -71,6 +77,7 @@ fn a_string_may_be_typed_in_any_unit_and_nonsense_loses_nothing() {
     assert_eq!(state.bench_text(STRING), "long");
     assert!(region(&state, "swing-fault-string").contains("not a number"));
     assert!((state.swings.setup.string_m - 1.2).abs() < 1e-9);
+    assert!(state.bench.known.is_none(), "no distance from an older number");
     bench(&mut state, BenchMsg::Typed(STRING, "15".into()));
     assert!(region(&state, "swing-fault-string").contains("from 0.3 m to 3 m"));
     assert!(state.bench.known.is_none(), "nothing is worked out from that");
@@ -163,6 +170,38 @@ fn swings_stay_with_the_rocket_that_was_swung() {
 }
 
 #[test]
+fn swings_stay_with_the_string_they_were_swung_on() {
+    let mut state = ready(Example::Puffin);
+    bench(&mut state, BenchMsg::Swung(SwingOutcome::Steady));
+    bench(&mut state, BenchMsg::Typed(STRING, "1".into()));
+    assert!(!state.record().has_swings());
+    assert!(region(&state, "swing-before").contains("nose first, steady"));
+    bench(&mut state, BenchMsg::Typed(STRING, "1.5".into()));
+    assert!(state.record().has_swings());
+}
+
+#[test]
+fn more_space_than_was_checked_has_to_be_checked_again() {
+    let mut state = ready(Example::Puffin);
+    assert!(state.may_swing());
+    bench(&mut state, BenchMsg::Typed(STRING, "2.5".into()));
+    assert!(!state.may_swing());
+    assert!(region(&state, "swing-record").contains("First the space"));
+    bench(&mut state, BenchMsg::Typed(STRING, "1.2".into()));
+    assert!(state.may_swing(), "less than what was checked");
+}
+
+#[test]
+fn the_figures_of_the_space_add_up() {
+    for example in Example::ALL {
+        let space = known(&in_view(example)).swing.space();
+        let sum = space.swept_told_m() + space.throw_told_m();
+        assert!((space.clear_told_m() - sum).abs() < 1e-9);
+        assert!(space.clear_told_m() >= space.clear_m && sum < space.clear_m + 0.2);
+    }
+}
+
+#[test]
 fn new_swings_can_be_undone() {
     let mut state = ready(Example::Puffin);
     bench(&mut state, BenchMsg::Swung(SwingOutcome::Steady));
@@ -215,19 +254,22 @@ fn the_start_is_chosen_by_slider_or_number() {
     assert!((known(&state).settling.start_rad.to_degrees() - 12.5).abs() < 1e-9);
     bench(&mut state, BenchMsg::Typed(BenchField::Start, "200".into()));
     assert!(region(&state, "swing-fault-start").contains("0 to 180"));
+    bench(&mut state, BenchMsg::Typed(BenchField::Start, "90".into()));
     assert!(matches!(known(&state).settling.comes_to, Settles::Across { .. }));
 }
 
 #[test]
 fn long_or_heavy_asks_an_adult() {
     let mut state = in_view(Example::Puffin);
-    assert!(!region(&state, "swing-space").contains("Long or heavy"));
+    assert!(!region(&state, "swing-space").contains("Ask the adult"));
     bench(&mut state, BenchMsg::Typed(STRING, "1.6".into()));
-    assert!(region(&state, "swing-space").contains("Long or heavy. Ask the adult"));
-    bench(&mut state, BenchMsg::Typed(STRING, "1.5".into()));
+    assert!(region(&state, "swing-space").contains("Long. Ask the adult"));
+    bench(&mut state, BenchMsg::Typed(STRING, "1.2".into()));
     typed(&mut state, Field::Weight(0, WeightField::Mass), "200");
-    work(&mut state);
-    assert!(region(&state, "swing-space").contains("Long or heavy. Ask the adult"));
+    assert!(region(&state, "swing-space").contains("Heavy and fast. Ask the adult"));
+    bench(&mut state, BenchMsg::Typed(STRING, "0.3".into()));
+    bench(&mut state, BenchMsg::Typed(BenchField::Setup(SwingField::Turns), "3".into()));
+    assert!(region(&state, "swing-space").contains("fast. Ask the adult"));
 }
 
 #[test]
