@@ -101,12 +101,45 @@ fn has_advisories(root: &Path, program: &Path) -> bool {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use std::collections::BTreeSet;
+    use std::fs;
 
     #[test]
     fn every_lock_file_is_checked() {
         let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
         for manifest in MANIFESTS {
             assert!(root.join(manifest).with_file_name("Cargo.lock").is_file());
+        }
+    }
+
+    /// Each package of a lock file, with its version.
+    fn packages(lock: &Path) -> BTreeSet<(String, String)> {
+        let text = fs::read_to_string(lock).unwrap();
+        let value = |line: Option<&str>, key: &str| {
+            let line = line?.strip_prefix(key)?.strip_prefix(" = ")?;
+            Some(line.trim_matches('"').to_owned())
+        };
+        text.split("[[package]]")
+            .filter_map(|part| {
+                let mut lines = part.trim_start().lines();
+                Some((value(lines.next(), "name")?, value(lines.next(), "version")?))
+            })
+            .collect()
+    }
+
+    #[test]
+    fn the_fuzzer_tests_the_versions_that_ship() {
+        let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
+        let shipped = packages(&root.join("Cargo.lock"));
+        let fuzzed = packages(&root.join("tests/fuzz/Cargo.lock"));
+        assert!(fuzzed.len() > 20 && shipped.len() > 100);
+        let is_shipped = |name: &str| shipped.iter().any(|(known, _)| known == name);
+        for package in fuzzed.iter().filter(|(name, _)| is_shipped(name)) {
+            assert!(
+                shipped.contains(package),
+                "{package:?} is another version than in Cargo.lock: bring \
+                 tests/fuzz/Cargo.lock to it with cargo update --precise"
+            );
         }
     }
 }
