@@ -94,8 +94,10 @@ impl Profile {
     #[must_use]
     pub fn ogive(base_m: f64, length_m: f64) -> Option<Self> {
         let fits = length_m >= base_m;
-        // A circle through the tip that is level at the base.
+        // A circle through the tip that is level at the base. It is never smaller than
+        // the length, but rounding may make it so where the ogive is half a ball.
         let arc = (base_m * base_m + length_m * length_m) / (2.0 * base_m);
+        let arc = arc.max(length_m);
         Self::nose(base_m, length_m, Curve::Ogive { base: base_m, arc }).filter(|_| fits)
     }
 
@@ -168,15 +170,20 @@ impl Profile {
             }
             Curve::Ogive { base, arc } => {
                 // √(arc² − v²) − centre, written so that a slim ogive loses no digits.
-                let v = self.length - u;
                 let centre = arc - base;
-                u * (2.0 * self.length - u) / ((arc * arc - v * v).sqrt() + centre)
+                u * (2.0 * self.length - u) / (self.half_chord(arc, u) + centre)
             }
             Curve::Ellipsoid { base } => base * (t * (2.0 - t)).sqrt(),
             Curve::Paraboloid { base } => base * t.sqrt(),
             Curve::Dome { ball, .. } => (u * (2.0 * ball - u)).max(0.0).sqrt(),
         }
         .max(0.0)
+    }
+
+    /// √(arc² − v²), with `v` measured from the base of an ogive. Positive behind the tip.
+    fn half_chord(&self, arc: f64, u: f64) -> f64 {
+        let v = self.length - u;
+        ((arc - self.length + u) * (arc + v)).sqrt()
     }
 
     /// r ds/du: how much shell a slice of the section has, divided by 2π. Finite even at
@@ -193,10 +200,7 @@ impl Profile {
                 let slope = (rear - front) * 6.0 * t * (1.0 - t) / l;
                 self.radius_m(u) * (1.0 + slope * slope).sqrt()
             }
-            Curve::Ogive { arc, .. } => {
-                let v = l - u;
-                self.radius_m(u) * arc / (arc * arc - v * v).sqrt()
-            }
+            Curve::Ogive { arc, .. } => self.radius_m(u) * arc / self.half_chord(arc, u),
             Curve::Ellipsoid { base } => {
                 let slope = base * (1.0 - t) / l;
                 let r = self.radius_m(u);
@@ -507,6 +511,25 @@ mod tests {
 
     fn close(a: f64, b: f64, tolerance: f64) -> bool {
         (a - b).abs() <= tolerance * b.abs()
+    }
+
+    /// Found by fuzzing: for some sizes the arc came out smaller than the length.
+    #[test]
+    fn every_ogive_that_is_half_a_ball_is_one() {
+        for tenths in 5..=2500 {
+            let r = f64::from(tenths) * 0.1 / 1000.0;
+            let profile = Profile::ogive(r, r).unwrap();
+            let (side, shell) = (profile.side(), profile.shell());
+            for (value, expected) in [
+                (side.area, PI * r * r / 2.0),
+                (side.first, PI * r * r / 2.0 * (r - 4.0 * r / (3.0 * PI))),
+                (shell.area, 2.0 * PI * r * r),
+                (shell.first, PI * r * r * r),
+                (profile.volume_m3(), 2.0 / 3.0 * PI * r * r * r),
+            ] {
+                assert!((value / expected - 1.0).abs() < 1e-6, "{r}: {value} {expected}");
+            }
+        }
     }
 
     #[test]
