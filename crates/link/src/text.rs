@@ -72,8 +72,7 @@ pub fn open_text(text: &str) -> Result<Text, FileError> {
     let unnumbered = without_row_numbers(text);
     let candidates = marked().chain(lines(text)).chain(lines(&unnumbered));
     if let Some(code) = candidates.into_iter().find(|text| looks_like_code(text)) {
-        // A number of a row may also stand within what looks like a code.
-        return match open_code(&without_row_numbers(code)) {
+        return match open_code(code) {
             Ok(record) => Ok(Text::Record { record, spelling: Spelling::Code }),
             Err(fault) => Err(FileError::Code(fault)),
         };
@@ -81,20 +80,24 @@ pub fn open_text(text: &str) -> Result<Text, FileError> {
     Err(FileError::NotARocket)
 }
 
-/// The text without words such as `2.` or `12)`: the numbers of the rows, which a hand may
-/// copy from the screen.
+/// The text without the numbers of its rows, `1.` or `1)` and so on, which a hand may copy
+/// from the screen. They count only where `1.` stands in front of an `R` and the others
+/// follow in order: a short last group before a full stop looks the same.
 fn without_row_numbers(text: &str) -> String {
-    let is_number = |word: &&str| {
-        let digits = word.strip_suffix(['.', ')']).unwrap_or("");
-        matches!(digits.len(), 1 | 2) && digits.bytes().all(|b| b.is_ascii_digit())
-    };
     let mut kept = String::with_capacity(text.len());
-    for line in text.lines() {
-        for word in line.split_whitespace().filter(|word| !is_number(word)) {
+    let mut next = 1;
+    let mut words = text.split_whitespace().peekable();
+    while let Some(word) = words.next() {
+        let digits = word.strip_suffix(['.', ')']);
+        let is_next = digits.is_some_and(|digits| digits == next.to_string());
+        let begins = |word: &&str| word.starts_with(['R', 'r']);
+        if is_next && (next > 1 || words.peek().is_some_and(begins)) {
+            next += 1;
+            kept.push('\n');
+        } else {
             kept.push_str(word);
             kept.push(' ');
         }
-        kept.push('\n');
     }
     kept
 }

@@ -81,7 +81,7 @@ pub struct Swing {
     outcome_in_air: Outcome,
 }
 
-/// The room that a swing takes. Worked out from the string, not an approved distance.
+/// The room that a swing takes. Worked out from the string: no permission.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct Space {
     /// How fast the rocket flies, in m/s.

@@ -257,7 +257,7 @@ fn space(state: &State) -> Markup {
         }
         p class="swing__small" {
             "Worked out from your string, your arm and the rocket, let go level, 2 m up and "
-            "without drag: not an approved distance. Let go upwards, it flies further; it may "
+            "without drag: not a permission. Let go upwards, it flies further; it may "
             "slide or bounce further too."
         }
         @if long || heavy || fast {
