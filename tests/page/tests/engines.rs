@@ -9,6 +9,7 @@ use noseward_stability::{Design, Example, evaluate};
 use serde_json::{Value, json};
 use std::fs;
 use std::path::Path;
+use std::time::Duration;
 
 /// A laptop with the tools of its browser; a telephone.
 const LAPTOP: (u32, u32) = (1366, 600);
@@ -137,6 +138,13 @@ async fn parts_come_and_go(page: &Page) -> Result<()> {
 }
 
 async fn the_link_opens_elsewhere(page: &Page) -> Result<()> {
+    // The address follows the last change after a moment.
+    for _ in 0..200 {
+        if design(page).await?.weights.len() == 2 {
+            break;
+        }
+        tokio::time::sleep(Duration::from_millis(50)).await;
+    }
     let words = page.text("#in-words").await?;
     let link = page.eval("location.hash").await?;
     let link = link.as_str().unwrap_or_default();
