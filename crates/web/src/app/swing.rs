@@ -128,7 +128,7 @@ impl BenchField {
         let is_length = matches!(self, Self::Setup(SwingField::String | SwingField::Arm));
         let value = if is_length {
             let has_unit =
-                text.contains(|c: char| c.is_alphabetic() || "\"”″".contains(c));
+                text.contains(|c: char| c.is_ascii_alphabetic() || "\"”″".contains(c));
             let text = if has_unit { text.to_owned() } else { format!("{text} m") };
             typed::read(&text, Quantity::Length, state.units)?.map(|mm| mm / 1000.0)
         } else {

@@ -61,7 +61,7 @@ pub(crate) fn read(
         return Ok(None);
     }
     let split = text
-        .find(|c: char| c.is_alphabetic() || matches!(c, '"' | '”' | '″' | '°'))
+        .find(|c: char| c.is_ascii_alphabetic() || matches!(c, '"' | '”' | '″' | '°'))
         .unwrap_or(text.len());
     let (number, unit) = text.split_at(split);
     let factor = factor(unit.trim(), quantity, units)?;

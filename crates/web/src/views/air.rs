@@ -72,7 +72,7 @@ pub(super) fn outcome_sentence(state: &State, figures: &Figures) -> String {
     } else {
         ""
     };
-    format!("What the air will do: {}. {meaning}{plane}", name.to_lowercase())
+    format!("What the air will do: {}. {meaning}{plane}", name.to_ascii_lowercase())
 }
 
 fn known(state: &State) -> Option<&Sure> {
@@ -88,7 +88,9 @@ fn shares(verdict: &Verdict) -> String {
         .iter()
         .zip(verdict.shares)
         .filter(|(_, share)| *share >= 0.005)
-        .map(|(name, share)| format!("{} {:.0} %", name.to_lowercase(), share * 100.0))
+        .map(|(name, share)| {
+            format!("{} {:.0} %", name.to_ascii_lowercase(), share * 100.0)
+        })
         .collect();
     told.join(", ")
 }
@@ -130,7 +132,7 @@ pub(super) fn sure(state: &State) -> Markup {
     let outcomes: Vec<String> = OUTCOMES
         .into_iter()
         .filter(|name| told.contains(name))
-        .map(str::to_lowercase)
+        .map(str::to_ascii_lowercase)
         .collect();
     html! {
         @match known(state) {
