@@ -183,10 +183,7 @@ impl Page {
             Effect::Show(id) => self.screen.show_place(id)?,
             Effect::Slice => self.slice_timer.restart(0),
             Effect::CloseMenus => self.screen.close_menus()?,
-            Effect::Keep => {
-                self.keep_timer.restart(KEEP_AFTER_MS);
-                self.note_for_crash()?;
-            }
+            Effect::Keep => self.keep_timer.restart(KEEP_AFTER_MS),
             Effect::KeepView => self.store.keep_view(&self.state.borrow()),
             Effect::DeleteAll => self.delete_everything(),
             Effect::Try(way) => computer::try_out(self, way)?,
@@ -239,6 +236,7 @@ impl Page {
     /// What stands further down the page, once the frame is on the screen.
     fn draw_later(self: &Rc<Self>) {
         self.later_timer.stop();
+        report(self.note_for_crash());
         let regions = crate::views::later_regions(&self.state.borrow());
         let bench = crate::views::bench_regions(&self.state.borrow());
         let has_bench = self.state.borrow().bench.in_view;
