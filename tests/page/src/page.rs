@@ -427,8 +427,8 @@ impl Page {
     /// When it does not appear.
     pub async fn downloaded(&self, path: &Path) -> Result<Vec<u8>> {
         let start = Instant::now();
-        // The browser gives a file its name when it is complete.
-        while !path.exists() {
+        // The browser may give a file its name a moment before its content.
+        while fs::metadata(path).map_or(0, |file| file.len()) == 0 {
             ensure!(start.elapsed() < PATIENCE, "{} is not saved", path.display());
             tokio::time::sleep(PAUSE).await;
         }
