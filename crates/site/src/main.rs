@@ -35,6 +35,7 @@ mod serve;
 mod single;
 mod sizes;
 mod supply;
+mod tool;
 mod toolchain;
 
 use std::env;

@@ -1,16 +1,25 @@
 //! Holds what the project is built from to `deny.toml`: licences, double versions,
 //! sources, and published security advisories.
 //!
-//! cargo-deny does it. It comes from crates.io into target/, in one exact version, and
-//! stays there: later runs need no network.
+//! cargo-deny does it.
 
-use crate::command::{cargo, find_program, output, run};
-use anyhow::{Context, Result};
-use std::env;
+use crate::command::{find_program, output, run};
+use crate::tool::Tool;
+use anyhow::Result;
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
-const VERSION: &str = "0.20.2";
+const CARGO_DENY: Tool = Tool {
+    name: "cargo-deny",
+    version: "0.20.2",
+    remedy: "it checks licences and sources: this once, a network is needed",
+    // Its own profile takes several times as long, and it only reads texts.
+    settings: &[
+        ("CARGO_PROFILE_RELEASE_LTO", "off"),
+        ("CARGO_PROFILE_RELEASE_CODEGEN_UNITS", "16"),
+        ("CARGO_PROFILE_RELEASE_OPT_LEVEL", "1"),
+    ],
+};
 
 /// The workspaces with a lock file, by their manifests.
 const MANIFESTS: [&str; 2] = ["Cargo.toml", "tests/fuzz/Cargo.toml"];
@@ -61,33 +70,12 @@ pub(crate) fn check(root: &Path) -> Result<()> {
     })
 }
 
-/// Gives the program, after building it if it is missing.
+/// Gives the program: one that lies on the search path in the right version will do.
 fn prepare(root: &Path) -> Result<PathBuf> {
-    let wanted = format!("cargo-deny {VERSION}");
-    let is_right = |program: &Path| {
-        output(Command::new(program).arg("--version")).as_deref() == Some(&wanted)
-    };
-    let name = format!("cargo-deny{}", env::consts::EXE_SUFFIX);
-    let folder = root.join("target").join("tools").join(format!("cargo-deny-{VERSION}"));
-    let program = folder.join("bin").join(name);
-    if is_right(&program) {
-        return Ok(program);
+    match find_program(&[CARGO_DENY.name]).filter(|found| CARGO_DENY.is_at(found)) {
+        Some(program) => Ok(program),
+        None => CARGO_DENY.prepare(root),
     }
-    if let Some(program) = find_program(&["cargo-deny"]).filter(|found| is_right(found)) {
-        return Ok(program);
-    }
-    run(
-        cargo(root)
-            .args(["install", "--locked", &format!("cargo-deny@{VERSION}")])
-            .arg("--root")
-            .arg(&folder)
-            // Its own profile takes several times as long, and it only reads texts.
-            .env("CARGO_PROFILE_RELEASE_LTO", "off")
-            .env("CARGO_PROFILE_RELEASE_CODEGEN_UNITS", "16")
-            .env("CARGO_PROFILE_RELEASE_OPT_LEVEL", "1"),
-        "it checks licences and sources: this once, a network is needed",
-    )?;
-    program.canonicalize().with_context(|| format!("{} is missing", program.display()))
 }
 
 /// Fetches the advisories; whether that worked.
