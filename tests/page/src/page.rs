@@ -20,6 +20,8 @@ use thirtyfour::{By, Key, TypingData, WebElement};
 const PATIENCE: Duration = Duration::from_secs(30);
 /// How often to look.
 const PAUSE: Duration = Duration::from_millis(25);
+/// More than the page has controls before the one that a test is after.
+const MOST_TABS: u32 = 80;
 
 /// The page in a browser of its own, with a fresh profile.
 ///
@@ -330,6 +332,47 @@ impl Page {
                 Err(error) => return Err(error.into()),
             }
         }
+    }
+
+    /// Presses Tab until the element with this id has the focus.
+    ///
+    /// # Errors
+    ///
+    /// When it is not reached.
+    pub async fn tab_to(&self, id: &str) -> Result<()> {
+        self.press_until(TypingData::from(Key::Tab), id).await
+    }
+
+    /// The same backwards, with Shift.
+    ///
+    /// # Errors
+    ///
+    /// When it is not reached.
+    pub async fn tab_back_to(&self, id: &str) -> Result<()> {
+        self.press_until(Key::Shift + Key::Tab, id).await
+    }
+
+    async fn press_until(&self, keys: TypingData, id: &str) -> Result<()> {
+        let keys = keys.to_string();
+        for _ in 0..MOST_TABS {
+            if self.focused_id().await? == id {
+                return Ok(());
+            }
+            self.press(keys.as_str()).await?;
+        }
+        bail!("after {MOST_TABS} keys the focus is still not on {id}")
+    }
+
+    /// Has every page run a script before its own, in Chromium: to bar something, or to
+    /// watch.
+    ///
+    /// # Errors
+    ///
+    /// When the browser refuses.
+    pub async fn run_before_each_load(&self, js: &str) -> Result<()> {
+        let source = json!({ "source": js });
+        self.cdp("Page.addScriptToEvaluateOnNewDocument", source).await?;
+        Ok(())
     }
 
     /// The `id` of the element with the focus, empty when it has none.

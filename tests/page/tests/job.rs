@@ -11,17 +11,6 @@ const STRAIGHT: &str = "[id='/sections/1/length_mm']";
 const CLAY_MASS: &str = "[id='/weights/0/mass_g']";
 const CLAY_PLACE: &str = "[id='/weights/0/position_mm']";
 
-/// Presses Tab until the element with this id has the focus.
-async fn tab_to(page: &Page, id: &str) -> Result<()> {
-    for _ in 0..80 {
-        if page.focused_id().await? == id {
-            return Ok(());
-        }
-        page.press(Key::Tab).await?;
-    }
-    failed(format!("{id} is not reached by Tab"))
-}
-
 fn failed<T>(words: String) -> Result<T> {
     Err(std::io::Error::other(words).into())
 }
@@ -32,7 +21,7 @@ async fn by_keyboard_alone_and_on_to_another_computer() -> Result<()> {
     let before = page.text("#strip").await?;
     assert!(before.contains("67 mm"), "the worked example is there at once: {before}");
 
-    tab_to(&page, "/sections/1/diameter_mm").await?;
+    page.tab_to("/sections/1/diameter_mm").await?;
     page.press(Key::Control + "a").await?;
     page.press("7 cm").await?;
     page.press(Key::Tab).await?;
@@ -44,13 +33,13 @@ async fn by_keyboard_alone_and_on_to_another_computer() -> Result<()> {
     page.press(Key::Shift + Key::Down).await?;
     assert_eq!(page.value(STRAIGHT).await?, "116");
 
-    tab_to(&page, "/fins/0/planform/four_sided/span_mm").await?;
+    page.tab_to("/fins/0/planform/four_sided/span_mm").await?;
     page.press(Key::Control + "a").await?;
     page.press("62,5").await?;
-    tab_to(&page, "add:weight").await?;
+    page.tab_to("add:weight").await?;
     page.press(Key::Enter).await?;
     page.wait_until("document.activeElement.id === 'part:/weights/1'").await?;
-    tab_to(&page, "/weights/1/mass_g").await?;
+    page.tab_to("/weights/1/mass_g").await?;
     page.press(Key::Control + "a").await?;
     page.press("4").await?;
     page.press(Key::Tab).await?;
@@ -300,8 +289,7 @@ async fn where_nothing_may_be_kept_the_page_works_and_says_so() -> Result<()> {
     let page = Page::unopened(1366, 600).await?;
     let block = "Object.defineProperty(window, 'localStorage', {
                      get() { throw new DOMException('barred', 'SecurityError'); } });";
-    let source = serde_json::json!({ "source": block });
-    page.cdp("Page.addScriptToEvaluateOnNewDocument", source).await?;
+    page.run_before_each_load(block).await?;
     page.goto("").await?;
     assert!(page.text("#keeping").await?.contains("This browser keeps nothing."));
     page.type_into(WIDTH, "70").await?;

@@ -210,8 +210,7 @@ async fn this_computer_is_checked_with_everything_barred() -> Result<()> {
         window.print = () => {};
         HTMLAnchorElement.prototype.click = () => {};
         HTMLInputElement.prototype.click = () => {};";
-    let source = serde_json::json!({ "source": barred });
-    page.cdp("Page.addScriptToEvaluateOnNewDocument", source).await?;
+    page.run_before_each_load(barred).await?;
     page.goto("").await?;
     page.click("#computer > summary").await?;
     page.click("[id='try:copying']").await?;

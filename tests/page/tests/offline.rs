@@ -233,8 +233,7 @@ async fn the_event_tells_when_the_page_is_kept() -> Result<()> {
     let listen = "document.addEventListener('noseward-offline', event => {
         (window.told ??= []).push(event.detail);
     });";
-    page.cdp("Page.addScriptToEvaluateOnNewDocument", json!({ "source": listen }))
-        .await?;
+    page.run_before_each_load(listen).await?;
     go(&page, &site.address).await?;
     page.wait_until("window.told?.length").await?;
     assert_eq!(page.eval("told").await?, json!(["ready"]));
@@ -477,10 +476,7 @@ async fn the_single_file_says_what_an_older_browser_lacks() -> Result<()> {
 
 /// The browser loses a part before the page comes.
 async fn without(page: &Page, part: &str) -> Result<()> {
-    let source = format!("delete window.{part}");
-    page.cdp("Page.addScriptToEvaluateOnNewDocument", json!({ "source": source }))
-        .await?;
-    Ok(())
+    page.run_before_each_load(&format!("delete window.{part}")).await
 }
 
 async fn message(page: &Page) -> Result<String> {

@@ -24,8 +24,7 @@ const BARRED: &str = "
 /// A page on which everything is barred.
 async fn barred(hash: &str) -> Result<Page> {
     let page = Page::unopened(1366, 600).await?;
-    let source = json!({ "source": BARRED });
-    page.cdp("Page.addScriptToEvaluateOnNewDocument", source).await?;
+    page.run_before_each_load(BARRED).await?;
     page.goto(hash).await?;
     Ok(page)
 }

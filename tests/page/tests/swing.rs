@@ -13,16 +13,6 @@ async fn at_the_bench(page: &Page) -> Result<()> {
     page.wait_until(READY).await
 }
 
-async fn tab_to(page: &Page, id: &str) -> Result<()> {
-    for _ in 0..60 {
-        if page.focused_id().await? == id {
-            return Ok(());
-        }
-        page.press(Key::Tab).await?;
-    }
-    Err(std::io::Error::other(format!("{id} is not reached by Tab")).into())
-}
-
 async fn swings(page: &Page) -> Result<Vec<&'static str>> {
     let hash = page.eval("location.hash").await?;
     let Opened::Record(record) = open_hash(hash.as_str().expect("the address is a text"))
@@ -49,19 +39,19 @@ async fn the_whole_test_by_keyboard() -> Result<()> {
     assert_eq!(page.value(STRING).await?, "1");
 
     // No outcome before the space is checked.
-    tab_to(&page, "to-space").await?;
+    page.tab_to("to-space").await?;
     page.press(Key::Tab).await?;
     page.press(Key::Enter).await?;
     assert_eq!(swings(&page).await?, Vec::<&str>::new());
 
-    tab_to_back(&page, "to-space").await?;
+    page.tab_back_to("to-space").await?;
     page.press(Key::Enter).await?;
     page.wait_until("document.activeElement.id === 'swing-card'").await?;
     assert!(page.text("#swing-card").await?.contains("Mark a line"));
-    tab_to(&page, "space-checked").await?;
+    page.tab_to("space-checked").await?;
     page.press(Key::Enter).await?;
     page.wait_until("!document.getElementById('swing-why-not')").await?;
-    tab_to(&page, "swing-card:next").await?;
+    page.tab_to("swing-card:next").await?;
     for _ in 4..7 {
         page.press(Key::Enter).await?;
         page.wait_until("document.activeElement.id === 'swing-card'").await?;
@@ -70,11 +60,11 @@ async fn the_whole_test_by_keyboard() -> Result<()> {
     }
     assert!(page.text("#swing-card").await?.contains("Don’t grab it"));
 
-    tab_to(&page, "swung:0").await?;
+    page.tab_to("swung:0").await?;
     page.press(Key::Enter).await?;
-    tab_to(&page, "swung:4").await?;
+    page.tab_to("swung:4").await?;
     page.press(Key::Enter).await?;
-    tab_to_back(&page, "swung:1").await?;
+    page.tab_back_to("swung:1").await?;
     page.press(Key::Enter).await?;
     page.press(Key::Enter).await?;
     page.wait_until(
@@ -112,16 +102,6 @@ async fn the_whole_test_by_keyboard() -> Result<()> {
     assert!(told.is_empty(), "{told:#?}");
     assert_eq!(page.errors().await?, Vec::<String>::new());
     Ok(())
-}
-
-async fn tab_to_back(page: &Page, id: &str) -> Result<()> {
-    for _ in 0..60 {
-        if page.focused_id().await? == id {
-            return Ok(());
-        }
-        page.press(Key::Shift + Key::Tab).await?;
-    }
-    Err(std::io::Error::other(format!("{id} is not reached by Shift and Tab")).into())
 }
 
 #[tokio::test]
