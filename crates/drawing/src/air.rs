@@ -242,8 +242,7 @@ fn angles(frame: &Frame) -> Vec<Item> {
         let at = Point { x: if k == 6 { x + 8.0 } else { x }, y: frame.bottom + 17.0 };
         items.push(Item::text(at, anchor, format!("{degrees}°"), Colour::Ink, false));
     }
-    items
-        .insert(0, Item::Path { path: lines, style: Style::line(Colour::BoldLine, 1.0) });
+    items.insert(0, Item::grid(lines));
     items
 }
 

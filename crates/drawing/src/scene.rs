@@ -77,6 +77,11 @@ pub enum Item {
 }
 
 impl Item {
+    /// The thin lines of a graph, which go under everything else.
+    pub(crate) fn grid(lines: Path) -> Self {
+        Self::Path { path: lines, style: Style::line(Colour::BoldLine, 1.0) }
+    }
+
     /// One line of words.
     pub(crate) fn text(
         at: Point,

@@ -47,6 +47,13 @@ impl TryFrom<Written> for Swings {
     }
 }
 
+impl From<SwingSetup> for Swings {
+    /// No swings yet, in this way.
+    fn from(setup: SwingSetup) -> Self {
+        Self { setup, outcomes: Vec::new() }
+    }
+}
+
 impl Swings {
     /// Swings with these outcomes, in the order in which they were seen.
     ///
@@ -57,7 +64,7 @@ impl Swings {
         setup: SwingSetup,
         outcomes: impl IntoIterator<Item = SwingOutcome>,
     ) -> Result<Self, SwingsError> {
-        let mut swings = Self { setup, outcomes: Vec::new() };
+        let mut swings = Self::from(setup);
         let all = outcomes.into_iter().all(|outcome| swings.add(outcome));
         all.then_some(swings).ok_or(SwingsError)
     }

@@ -69,15 +69,17 @@ pub fn open_text(text: &str) -> Result<Text, FileError> {
             Opened::Nothing => Err(FileError::NotARocket),
         };
     }
-    let unnumbered = without_row_numbers(text);
-    let candidates = marked().chain(lines(text)).chain(lines(&unnumbered));
-    if let Some(code) = candidates.into_iter().find(|text| looks_like_code(text)) {
-        return match open_code(code) {
-            Ok(record) => Ok(Text::Record { record, spelling: Spelling::Code }),
-            Err(fault) => Err(FileError::Code(fault)),
-        };
-    }
-    Err(FileError::NotARocket)
+    let opened = match marked().chain(lines(text)).find(|text| looks_like_code(text)) {
+        Some(code) => open_code(code),
+        None => {
+            let unnumbered = without_row_numbers(text);
+            let code = lines(&unnumbered).find(|text| looks_like_code(text));
+            open_code(code.ok_or(FileError::NotARocket)?)
+        }
+    };
+    opened
+        .map(|record| Text::Record { record, spelling: Spelling::Code })
+        .map_err(FileError::Code)
 }
 
 /// The text without the numbers of its rows, `1.` or `1)` and so on, which a hand may copy

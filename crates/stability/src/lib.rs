@@ -38,7 +38,7 @@ pub use design::field::{
 pub use design::limits;
 pub use design::materials::Material;
 pub use design::part::Part;
-pub use design::units::{UnitSystem, Units};
+pub use design::units::{UnitSystem, Units, trimmed};
 pub use design::{
     Design, FinSet, Mass, Measured, Planform, Section, SectionKind, Weight,
 };

@@ -63,6 +63,12 @@ impl Outcome {
             Self::SwapsEnds => 3,
         }
     }
+
+    /// Whether it stays nose-first once it is.
+    #[must_use]
+    pub fn holds_nose_first(self) -> bool {
+        self.rank() <= Self::StraightStartOnly.rank()
+    }
 }
 
 /// Steps in which the angles are searched, from 0 to 180 degrees. The moment is a sum of

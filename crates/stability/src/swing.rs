@@ -100,6 +100,12 @@ pub struct Space {
 }
 
 impl Space {
+    /// The mass in kilograms that pulls as hard when it hangs on the string.
+    #[must_use]
+    pub fn hung_kg(&self) -> f64 {
+        self.pull_n / GRAVITY_M_S2
+    }
+
     /// The swept radius as it is told: in metres, rounded up to a tenth.
     #[must_use]
     pub fn swept_told_m(&self) -> f64 {
@@ -314,8 +320,6 @@ impl Swing {
         let air_work_j = self.forces.air_work_j(square);
         let spin_work_j = self.forces.spin_work_j(square);
         let at_small_angles = spin_share(air_stiffness_n_m, spin_stiffness_n_m);
-        let holds =
-            |outcome: Outcome| outcome.rank() <= Outcome::StraightStartOnly.rank();
         Shares {
             air_stiffness_n_m,
             spin_stiffness_n_m,
@@ -324,7 +328,8 @@ impl Swing {
             spin_share_at_small_angles: at_small_angles,
             spin_share_of_work: spin_share(air_work_j, spin_work_j),
             spin_does_most: at_small_angles.is_some_and(|share| share > 0.5),
-            spin_alone_holds: holds(self.outcome()) && !holds(self.outcome_in_air),
+            spin_alone_holds: self.outcome().holds_nose_first()
+                && !self.outcome_in_air.holds_nose_first(),
             string_flatters: self.outcome().rank() < self.outcome_in_air.rank(),
         }
     }

@@ -140,7 +140,6 @@ impl Page {
         ];
         page.watches.replace(Some((sizes, views)));
         page.put_into_address_unless_damaged();
-        page.note_for_crash()?;
         page.screen.fold("paper")?;
         page.document
             .document_element()
@@ -173,7 +172,7 @@ impl Page {
                 self.screen.set_value(&format!("swing:{}", field.name()), &text)?;
             }
             Effect::ShowBench => self.show_bench()?,
-            Effect::DrawMotion => self.draw_motion()?,
+            Effect::DrawMotion => self.draw_moving()?,
             Effect::Animate => self.animation.request(),
             Effect::Focus(id) => {
                 // The outputs may hold the element, so they are brought up to date first.
@@ -204,21 +203,33 @@ impl Page {
         self.screen.set_value("swing-slider", &format!("{start_deg:.0}"))
     }
 
-    /// The moving pictures, and nothing else: this happens in every frame of the motion.
-    fn draw_motion(&self) -> Result<(), JsValue> {
-        let (pictures, time) = {
-            let state = self.state.borrow();
-            (crate::views::bench_pictures(&state), crate::views::bench_time(&state))
-        };
-        for (id, picture) in &pictures {
-            self.screen.show_drawing(id, picture)?;
+    /// The pictures of the swing bench.
+    fn draw_pictures(&self) -> Result<(), JsValue> {
+        let pictures = crate::views::bench_pictures(&self.state.borrow());
+        for (id, picture) in pictures {
+            self.screen.show_drawing(id, &picture)?;
         }
+        self.show_bench_time()
+    }
+
+    /// What moves in them, and nothing else: this happens in every frame of the motion.
+    fn draw_moving(&self) -> Result<(), JsValue> {
+        let moving = crate::views::bench_moving(&self.state.borrow());
+        for (id, key, markup) in moving {
+            self.screen.show_group(id, key, &markup)?;
+        }
+        self.show_bench_time()
+    }
+
+    fn show_bench_time(&self) -> Result<(), JsValue> {
+        let time = crate::views::bench_time(&self.state.borrow());
         self.screen.show("swing-time", &time)
     }
 
     fn tick(self: &Rc<Self>) {
         let passed_s = self.animation.passed_s();
         self.send(Msg::Bench(BenchMsg::Tick(passed_s)));
+        self.animation.rest_unless_asked();
     }
 
     fn rebuild_steps(&self) -> Result<(), JsValue> {
@@ -244,13 +255,14 @@ impl Page {
             report(self.screen.show(region.id, &region.markup));
         }
         if has_bench {
-            report(self.draw_motion());
+            report(self.draw_pictures());
         }
     }
 
     /// Code and symbol of the present rocket.
     fn draw_share(self: &Rc<Self>) {
-        for region in crate::views::share_regions(&self.state.borrow()) {
+        let regions = crate::views::share_regions(&self.state.borrow());
+        for region in regions {
             report(self.screen.show(region.id, &region.markup));
         }
     }
@@ -316,12 +328,13 @@ impl Page {
         self.keep_timer.stop();
         let kept = {
             let state = self.state.borrow();
-            let hash = link::hash(&state.record());
+            let record = state.record();
+            let hash = link::hash(&record);
             address::put(&self.window, &hash);
             if !state.keeping.is_here() {
                 return;
             }
-            let kept = self.store.keep(&state.record());
+            let kept = self.store.keep(&record);
             if matches!(kept, Kept::Done) {
                 self.store.keep_address(&hash);
             }
@@ -364,7 +377,6 @@ impl Page {
             page.store.forget();
             address::clear(&page.window);
             page.send(Msg::Deleted { left });
-            report(page.note_for_crash());
         });
     }
 

@@ -60,31 +60,35 @@ pub(crate) fn sheet(state: &State) -> Sheet {
     }
 }
 
-/// The drawing: the frame around it, which only changes with the size of the sheet, and
-/// its groups.
+/// A scene on the page: its frame, which seldom changes, and groups that may.
 pub(crate) struct Drawing {
+    scene: Scene,
+    described_by: Option<&'static str>,
+}
+
+impl Drawing {
     /// The whole element, for when the frame changed.
-    pub(crate) document: String,
+    pub(crate) fn document(&self) -> String {
+        svg_document(&self.scene, self.described_by)
+    }
+
     /// What identifies the frame: size and name.
-    pub(crate) frame: String,
+    pub(crate) fn frame(&self) -> String {
+        let Scene { width_px, height_px, name, .. } = &self.scene;
+        format!("{width_px} {height_px} {name}")
+    }
+
     /// Each group's name and content.
-    pub(crate) groups: Vec<(&'static str, String)>,
+    pub(crate) fn groups(&self) -> impl Iterator<Item = (&'static str, String)> {
+        self.scene.groups.iter().map(|group| (group.key, svg_group(group)))
+    }
 }
 
 /// The last rocket that could be drawn, as SVG.
 fn drawing(state: &State) -> Option<Drawing> {
     let (design, report) = &state.drawn;
     let scene = rocket(design, report.figures.as_ref()?, &sheet(state))?;
-    Some(scene_drawing(&scene, Some("in-words")))
-}
-
-/// A scene as a frame that seldom changes, and groups that may.
-fn scene_drawing(scene: &Scene, described_by: Option<&str>) -> Drawing {
-    Drawing {
-        frame: format!("{} {} {}", scene.width_px, scene.height_px, scene.name),
-        groups: scene.groups.iter().map(|g| (g.key, svg_group(g))).collect(),
-        document: svg_document(scene, described_by),
-    }
+    Some(Drawing { scene, described_by: Some("in-words") })
 }
 
 /// What is redrawn in the frame after a change; the steps are not.
@@ -146,14 +150,25 @@ pub(crate) fn bench_regions(state: &State) -> Vec<Region> {
     regions
 }
 
-/// The moving pictures of the swing bench at their present time.
+/// The pictures of the swing bench at their present time.
 pub(crate) fn bench_pictures(state: &State) -> Vec<(&'static str, Drawing)> {
     swing::pictures(state)
+}
+
+/// What moves in those pictures: each picture's place, the group and its content.
+pub(crate) fn bench_moving(state: &State) -> Vec<(&'static str, &'static str, String)> {
+    let moving = swing::moving(state).into_iter();
+    moving.map(|(id, group)| (id, group.key, svg_group(&group))).collect()
 }
 
 /// The time and the angle that the moving pictures show, in words.
 pub(crate) fn bench_time(state: &State) -> String {
     swing::time(state)
+}
+
+/// Whether a switch is on, as `aria-pressed` has it.
+fn pressed(on: bool) -> &'static str {
+    if on { "true" } else { "false" }
 }
 
 fn regions<const N: usize>(list: [(&'static str, maud::Markup); N]) -> Vec<Region> {

@@ -289,8 +289,7 @@ impl Plot {
             Colour::Ink,
             true,
         ));
-        let style = Style::line(Colour::BoldLine, 1.0);
-        items.insert(0, Item::Path { path: lines, style });
+        items.insert(0, Item::grid(lines));
         items
     }
 
@@ -325,8 +324,7 @@ impl Plot {
             Colour::Ink,
             false,
         ));
-        let style = Style::line(Colour::BoldLine, 1.0);
-        items.insert(0, Item::Path { path: lines, style });
+        items.insert(0, Item::grid(lines));
         items
     }
 

@@ -114,8 +114,9 @@ impl Units {
     }
 }
 
-/// A number with at most `places` decimals and no trailing zeros.
-pub(crate) fn trimmed(value: f64, places: usize) -> String {
+/// A number with at most `places` decimals, three at most, and no trailing zeros.
+#[must_use]
+pub fn trimmed(value: f64, places: usize) -> String {
     let text = format!("{:.places$}", unsigned_zero(value, places));
     if text.contains('.') {
         text.trim_end_matches('0').trim_end_matches('.').to_owned()

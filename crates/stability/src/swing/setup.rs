@@ -79,8 +79,9 @@ impl SwingField {
         } = value;
     }
 
-    /// A value with its unit.
-    fn written(self, value: f64, units: Units) -> String {
+    /// A value with its unit, to the digits that matter.
+    #[must_use]
+    pub fn written(self, value: f64, units: Units) -> String {
         match (self, units.system) {
             (Self::String | Self::Arm, UnitSystem::Metric) => {
                 format!("{} m", trimmed(value, 2))

@@ -5,8 +5,6 @@
 pub(crate) struct Computer {
     /// Whether the page stands inside another page, as in a learning platform.
     pub(crate) framed: bool,
-    /// Whether the page came from a server: then its address is a link for others.
-    pub(crate) served: bool,
     /// Whether the page starts without a network. `None` as long as that is open.
     pub(crate) offline: Option<bool>,
     /// Width and height of the window in pixels.

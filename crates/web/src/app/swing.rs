@@ -3,17 +3,17 @@
 use noseward_lesson::{SwingOutcome, Swings};
 use noseward_stability::{
     Design, Figures, Quantity, Settling, Starts, Swing, SwingField, SwingSetup,
-    Trajectory, evaluate,
+    Trajectory, evaluate, trimmed,
 };
 
 use super::typed::{self, Unreadable};
-use super::{Effect, State};
+use super::{Draft, Effect, State};
 
 /// Everything about the bench that is not recorded.
 #[derive(Debug)]
 pub(crate) struct Bench {
     /// Text in a field that could not be read.
-    drafts: Vec<(BenchField, Unreadable, String)>,
+    drafts: Vec<(BenchField, Draft)>,
     /// The angle between nose and path at which it is let go, in degrees.
     pub(crate) start_deg: f64,
     /// Whether the bench is in view: out of it nothing is worked out.
@@ -148,14 +148,17 @@ impl Bench {
             .zip(self.checked_m)
             .is_some_and(|(needed, checked)| needed <= checked + 0.1)
     }
-}
 
-impl Bench {
     /// When the pictures end, in seconds.
-    fn end_s(&self) -> f64 {
+    pub(crate) fn end_s(&self) -> f64 {
         let known = self.known.as_ref();
         let last = known.and_then(|known| known.trajectory.samples.last());
         last.map_or(0.0, |last| last.time_s)
+    }
+
+    /// The text of a field that could not be read, if it is so now.
+    fn draft(&self, field: BenchField) -> Option<&Draft> {
+        self.drafts.iter().find(|(drafted, _)| *drafted == field).map(|(_, draft)| draft)
     }
 
     /// The time at a place on the graph of this width, in seconds.
@@ -167,22 +170,20 @@ impl Bench {
 impl State {
     /// What stands in a field of the bench.
     pub(crate) fn bench_text(&self, field: BenchField) -> String {
-        let draft = self.bench.drafts.iter().find(|(drafted, ..)| *drafted == field);
-        if let Some((_, _, text)) = draft {
-            return text.clone();
+        if let Some(draft) = self.bench.draft(field) {
+            return draft.text.clone();
         }
         let value = match field {
             BenchField::Setup(field) => field.get(&self.swings.setup),
             BenchField::Start => self.bench.start_deg,
         };
-        short(value)
+        trimmed(value, 3)
     }
 
     /// What is wrong in a field of the bench, if anything is.
     pub(crate) fn bench_fault(&self, field: BenchField) -> Option<String> {
-        let draft = self.bench.drafts.iter().find(|(drafted, ..)| *drafted == field);
-        if let Some((_, why, _)) = draft {
-            return Some(match why {
+        if let Some(draft) = self.bench.draft(field) {
+            return Some(match &draft.why {
                 Unreadable::Ambiguous { small, large } => {
                     format!("Is that {small} or {large}?")
                 }
@@ -271,17 +272,10 @@ impl State {
             }
             return;
         }
-        let mut swings = std::mem::replace(&mut self.swings, empty(setup));
+        let mut swings = std::mem::replace(&mut self.swings, setup.into());
         swings.setup = setup_before;
         self.bench.previous = previous(before, swings);
     }
-}
-
-/// No swings yet, of this kind.
-fn empty(setup: SwingSetup) -> Swings {
-    let mut swings = Swings::default();
-    swings.setup = setup;
-    swings
 }
 
 /// Whether two designs differ in words only.
@@ -359,12 +353,6 @@ impl BenchMsg {
     }
 }
 
-/// A number without zeros at its end.
-fn short(value: f64) -> String {
-    let text = format!("{value:.3}");
-    text.trim_end_matches('0').trim_end_matches('.').to_owned()
-}
-
 fn percent(value: u8) -> f64 {
     f64::from(value) / 100.0
 }
@@ -389,7 +377,7 @@ pub(super) fn update(state: &mut State, msg: BenchMsg) -> Vec<Effect> {
             vec![Effect::SetBench(field, state.bench_text(field)), Effect::Redraw]
         }
         BenchMsg::Start(degrees) => {
-            let text = short(degrees);
+            let text = trimmed(degrees, 3);
             let mut effects = typed_into(state, BenchField::Start, &text);
             effects.push(Effect::SetBench(BenchField::Start, text));
             effects
@@ -466,7 +454,7 @@ pub(super) fn update(state: &mut State, msg: BenchMsg) -> Vec<Effect> {
         }
         BenchMsg::Anew => {
             state.history.record(state.record(), None);
-            state.swings = empty(state.swings.setup);
+            state.swings = state.swings.setup.into();
             vec![Effect::Redraw, Effect::Keep, Effect::Focus("swing-record".into())]
         }
         BenchMsg::Compare => {
@@ -489,7 +477,7 @@ fn typed_into(state: &mut State, field: BenchField, text: &str) -> Vec<Effect> {
         }
         _ => Ok(value),
     });
-    state.bench.drafts.retain(|(drafted, ..)| *drafted != field);
+    state.bench.drafts.retain(|(drafted, _)| *drafted != field);
     match read {
         Ok(value) => match field {
             BenchField::Setup(field) => {
@@ -500,7 +488,9 @@ fn typed_into(state: &mut State, field: BenchField, text: &str) -> Vec<Effect> {
             }
             BenchField::Start => state.bench.start_deg = value,
         },
-        Err(why) => state.bench.drafts.push((field, why, text.to_owned())),
+        Err(why) => {
+            state.bench.drafts.push((field, Draft { text: text.to_owned(), why }));
+        }
     }
     state.hang_anew();
     let mut effects = vec![Effect::Slice, Effect::Redraw];

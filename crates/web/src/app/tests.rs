@@ -767,7 +767,7 @@ mod markup {
         for all in [false, true] {
             state.all_measurements = all;
             let mut markup = everything(&state);
-            markup += &views::outputs(&state).drawing.unwrap().document;
+            markup += &views::outputs(&state).drawing.unwrap().document();
             assert!(markup.contains("&lt;img"));
             assert!(!markup.contains("<img"));
             assert!(!markup.contains("x>\"'"));

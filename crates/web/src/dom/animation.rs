@@ -31,12 +31,19 @@ impl Animation {
         self.frame.request();
     }
 
-    /// Seconds since the last frame; the next request starts a new count unless it comes
-    /// at once.
+    /// Seconds since the last frame, or since the first request.
     pub(super) fn passed_s(&self) -> f64 {
         let now_ms = self.now_ms();
         let passed_ms = now_ms.zip(self.last_ms.replace(now_ms));
         passed_ms.map_or(0.0, |(now, last)| ((now - last) / 1000.0).clamp(0.0, LONGEST_S))
+    }
+
+    /// Forgets the last frame, unless another has been asked for: a motion that begins
+    /// again must not make up for the pause.
+    pub(super) fn rest_unless_asked(&self) {
+        if !self.frame.is_waiting() {
+            self.last_ms.set(None);
+        }
     }
 
     fn now_ms(&self) -> Option<f64> {

@@ -14,7 +14,6 @@ pub(super) fn look(window: &Window) -> Computer {
     // A parent of another origin may not be looked at; that it is there can be seen.
     computer.framed = window.parent().ok().flatten().is_some_and(|p| p != *window);
     computer.window_px = window_px(window);
-    computer.served = super::address::is_served(window);
     computer.offline = window.document().and_then(|d| offline(&d));
     computer
 }

@@ -107,19 +107,33 @@ impl Screen {
         id: &str,
         drawing: &Drawing,
     ) -> Result<(), JsValue> {
-        let place = self.element(id)?;
-        let new_frame = self.is_new(&format!("frame:{id}"), &drawing.frame);
+        let new_frame = self.is_new(&format!("frame:{id}"), &drawing.frame());
         if new_frame {
-            place.set_inner_html(&drawing.document);
+            self.element(id)?.set_inner_html(&drawing.document());
         }
-        for (key, markup) in &drawing.groups {
-            if self.is_new(&format!("group:{id}:{key}"), markup)
-                && !new_frame
-                && let Some(group) =
-                    place.query_selector(&format!("[data-group={key}]"))?
-            {
-                group.set_inner_html(markup);
+        for (key, markup) in drawing.groups() {
+            if new_frame {
+                self.is_new(&format!("group:{id}:{key}"), &markup);
+            } else {
+                self.show_group(id, key, &markup)?;
             }
+        }
+        Ok(())
+    }
+
+    /// Brings one group of a drawing up to date.
+    pub(super) fn show_group(
+        &self,
+        id: &str,
+        key: &str,
+        markup: &str,
+    ) -> Result<(), JsValue> {
+        if self.is_new(&format!("group:{id}:{key}"), markup) {
+            let group = self
+                .element(id)?
+                .query_selector(&format!("[data-group={key}]"))?
+                .ok_or_else(|| format!("the drawing #{id} has no group {key}"))?;
+            group.set_inner_html(markup);
         }
         Ok(())
     }

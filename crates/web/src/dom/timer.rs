@@ -63,6 +63,10 @@ impl Frame {
         Self { window, waiting, closure }
     }
 
+    pub(super) fn is_waiting(&self) -> bool {
+        self.waiting.get()
+    }
+
     pub(super) fn request(&self) {
         if !self.waiting.replace(true) {
             let callback = self.closure.as_ref().unchecked_ref();

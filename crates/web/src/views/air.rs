@@ -221,7 +221,7 @@ fn prediction(state: &State) -> Markup {
             }
         }
         button type="button" class="button button--small" id="predict-first"
-            aria-pressed=(if state.predict_first { "true" } else { "false" })
+            aria-pressed=(super::pressed(state.predict_first))
             data-action=(if state.predict_first { "tell-at-once" } else { "predict-first" }) {
             "Predict first"
         }

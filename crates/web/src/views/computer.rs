@@ -20,7 +20,7 @@ pub(super) fn computer(state: &State) -> Markup {
             } }
             tbody {
                 (keeping(&state.keeping))
-                (offline(computer))
+                (offline(state))
                 (way(computer, Way::Copy, "Copying the link", "Works: use Copy link.",
                     "Under Share, select the link and press Ctrl and C, write down the \
                      code, or point a phone at the QR symbol."))
@@ -53,58 +53,39 @@ fn row(what: &str, here: &str, to_do: Markup) -> Markup {
 }
 
 fn keeping(keeping: &Keeping) -> Markup {
-    match keeping {
-        Keeping::Blocked => row(
-            "Keeping your rocket",
+    let (here, to_do) = match keeping {
+        Keeping::Blocked => (
             "Barred",
-            html! {
-                "Copy the link, save a file or write down the code before you close the page."
-            },
+            "Copy the link, save a file or write down the code before you close the page.",
         ),
-        _ => row(
-            "Keeping your rocket",
+        _ => (
             "Allowed",
-            html! {
-                "It lasts until you sign out or the browser’s data are cleared: some schools do \
-                 that every day. Copy the link to be sure."
-            },
+            "It lasts until you sign out or the browser’s data are cleared: some schools do \
+             that every day. Copy the link to be sure.",
         ),
-    }
+    };
+    row("Keeping your rocket", here, html! { (to_do) })
 }
 
-fn offline(computer: &Computer) -> Markup {
-    let what = "Without a network";
-    match computer.offline {
-        Some(true) => row(
-            what,
-            "Works",
-            html! {
-                "This page opens here without a network, in this browser."
-            },
-        ),
-        Some(false) if !computer.served => row(
-            what,
-            "Works",
-            html! {
-                "This page is a file: it needs no network."
-            },
-        ),
-        Some(false) => row(
-            what,
+fn offline(state: &State) -> Markup {
+    let (here, to_do) = match state.computer.offline {
+        Some(true) => {
+            ("Works", "This page opens here without a network, in this browser.")
+        }
+        Some(false) if state.address.is_none() => {
+            ("Works", "This page is a file: it needs no network.")
+        }
+        Some(false) => (
             "Barred",
-            html! {
-                "Keep the page open, or get it as one file (at the foot of the page)."
-            },
+            "Keep the page open, or get it as one file (at the foot of the page).",
         ),
-        None => row(
-            what,
+        None => (
             "Not yet",
-            html! {
-                "The browser is still storing the page. If this does not change, get it as one \
-                 file (at the foot of the page)."
-            },
+            "The browser is still storing the page. If this does not change, get it as one \
+             file (at the foot of the page).",
         ),
-    }
+    };
+    row("Without a network", here, html! { (to_do) })
 }
 
 fn frame(state: &State) -> Markup {

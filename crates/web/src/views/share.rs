@@ -9,12 +9,18 @@ use crate::app::State;
 /// What only has to be right when somebody looks at it or prints it: a symbol takes longer
 /// to work out than all the rest of the page.
 pub(super) fn regions(state: &State) -> Vec<Region> {
-    super::regions([("share", panel(state)), ("handout", handout(state))])
+    let record = state.record();
+    let code = link::code(&record);
+    let symbol = noseward_drawing::qr(state.address.as_deref(), &code).map(PreEscaped);
+    let link = state.address.as_ref().map(|at| format!("{at}#{}", link::hash(&record)));
+    super::regions([
+        ("share", panel(&code, symbol.as_ref(), link.as_deref())),
+        ("handout", handout(&code, symbol.as_ref(), link.is_some())),
+    ])
 }
 
 /// Under Share: link, code, symbol, file, paper.
-fn panel(state: &State) -> Markup {
-    let code = link::code(&state.record());
+fn panel(code: &str, symbol: Option<&Markup>, link: Option<&str>) -> Markup {
     html! {
         div class="share__buttons" {
             button type="button" class="button" id="print" data-action="print" { "Print" }
@@ -23,39 +29,41 @@ fn panel(state: &State) -> Markup {
             }
         }
         p class="menu__title" { "A code to write down, and to type under Open" }
-        (rows(&code))
+        (rows(code))
         p class="share__hint" {
             "Capital letters or small, spaces or none: all the same; leave out the numbers \
              of the rows. The last character of each row finds slips."
         }
-        @if let Some(symbol) = symbol(state, &code) {
-            p class="menu__title" { (symbol_title(state)) }
+        @if let Some(symbol) = symbol {
+            p class="menu__title" {
+                @if link.is_some() { "Or point a phone or tablet at this" }
+                @else { "Or read the code with a phone" }
+            }
             div class="share__symbol" { (symbol) }
         }
-        @if let Some(address) = &state.address {
+        @if let Some(link) = link {
             p class="menu__title" { label for="share-link" { "The link" } }
             input class="notice__link" id="share-link" type="text" readonly
-                value=(format!("{address}#{}", link::hash(&state.record())));
+                value=(link);
         }
     }
 }
 
 /// On paper: the symbol with the code beside it.
-fn handout(state: &State) -> Markup {
-    let code = link::code(&state.record());
+fn handout(code: &str, symbol: Option<&Markup>, is_served: bool) -> Markup {
     html! {
-        @if let Some(symbol) = symbol(state, &code) { (symbol) }
+        @if let Some(symbol) = symbol { (symbol) }
         div {
             p {
                 strong { "To open this rocket again: " }
-                @if state.address.is_some() {
+                @if is_served {
                     "point a phone at the symbol, or open Noseward and type this code \
                      under Open."
                 } @else {
                     "open Noseward and type this code under Open."
                 }
             }
-            (rows(&code))
+            (rows(code))
         }
     }
 }
@@ -65,17 +73,5 @@ fn rows(code: &str) -> Markup {
         div class="share__code" tabindex="0" aria-label="The code" role="group" {
             ol { @for row in code.lines() { li { (row) } } }
         }
-    }
-}
-
-fn symbol(state: &State, code: &str) -> Option<Markup> {
-    noseward_drawing::qr(state.address.as_deref(), code).map(PreEscaped)
-}
-
-fn symbol_title(state: &State) -> &'static str {
-    if state.address.is_some() {
-        "Or point a phone or tablet at this"
-    } else {
-        "Or read the code with a phone"
     }
 }

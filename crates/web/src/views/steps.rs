@@ -11,6 +11,7 @@ use noseward_stability::{
 };
 
 use super::field::{self, Look};
+use super::pressed;
 use crate::app::{Addition, Choice, MassChoice, PlanformChoice, State};
 
 /// All steps.
@@ -152,7 +153,6 @@ pub(super) fn is_bottle(design: &Design, section: usize) -> bool {
 fn top(state: &State) -> Markup {
     let all = state.all_measurements;
     let metric = state.units.system == UnitSystem::Metric;
-    let pressed = |on: bool| if on { "true" } else { "false" };
     html! {
         div class="steps__top" {
             (field::words(state, Field::Name, "Rocket’s name (not yours)"))

@@ -4,16 +4,16 @@ use std::f64::consts::PI;
 
 use maud::{Markup, PreEscaped, html};
 use noseward_drawing::{
-    Picture, Scene, SwingCurve, picture, start_strip, svg_document, swing_circle,
-    swing_graph, swing_rocket,
+    Group, Picture, Scene, SwingCurve, picture, start_strip, svg_document, swing_circle,
+    swing_cursor, swing_graph, swing_rocket, swing_turning,
 };
 use noseward_lesson::{COUNTED, SwingOutcome};
 use noseward_stability::{
-    Field, MeasuredField, Outcome, Settles, Settling, Shares, Space,
+    Field, MeasuredField, Outcome, Settles, Settling, Shares, Space, SwingField,
 };
 
 use super::readings::drawn;
-use super::{Drawing, Region};
+use super::{Drawing, Region, pressed};
 use crate::app::{BenchField, CARDS, Known, SPACE_CARD, State};
 
 /// From this length of string and this mass on, an adult is asked first. Our judgement;
@@ -22,7 +22,6 @@ const LONG_STRING_M: f64 = 1.5;
 const HEAVY_KG: f64 = 0.2;
 const FAST_M_PER_S: f64 = 15.0;
 const HARD_N: f64 = 15.0;
-const GRAVITY_M_S2: f64 = 9.806_65;
 /// Width and height of the rocket seen along the string, in pixels.
 const ALONG_PX: f64 = 220.0;
 /// Stills that stand for the motion.
@@ -71,27 +70,75 @@ fn fault_id(field: BenchField) -> &'static str {
     }
 }
 
-/// The moving pictures at the present time: the circle from above, the rocket along the
-/// string, the graph with its cursor.
+/// The pictures at the present time: the circle from above, the rocket along the string,
+/// the graph with its cursor.
 pub(super) fn pictures(state: &State) -> Vec<(&'static str, Drawing)> {
     let (Some(known), Some((design, figures))) = (&state.bench.known, drawn(state))
     else {
         return Vec::new();
     };
-    let time_s = state.bench.motion.time_s;
-    let place_rad = time_s * known.swing.setup().spin_rad_per_s();
-    let circle_px = (state.graph_px * 0.55).clamp(260.0, 420.0);
-    let angle_rad = angle_at(known, time_s);
-    let space = known.swing.space();
+    let now = Now::of(state, known);
+    let setup = known.swing.setup();
     let circle =
-        swing_circle(&space, known.swing.setup(), place_rad, angle_rad, circle_px);
-    let mut pictures = vec![("swing-circle", super::scene_drawing(&circle, None))];
-    if let Some(along) = swing_rocket(design, figures, angle_rad, ALONG_PX) {
-        pictures.push(("swing-along", super::scene_drawing(&along, None)));
-    }
+        swing_circle(&now.space, setup, now.place_rad, now.angle_rad, now.circle_px);
+    let along = swing_rocket(design, figures, now.angle_rad, ALONG_PX);
     let graph = graph(state, known);
-    pictures.push(("swing-graph", super::scene_drawing(&graph, Some("swing-words"))));
-    pictures
+    let scenes = [
+        ("swing-circle", Some(circle), None),
+        ("swing-along", along, None),
+        ("swing-graph", Some(graph), Some("swing-words")),
+    ];
+    scenes
+        .into_iter()
+        .filter_map(|(id, scene, described_by)| {
+            Some((id, Drawing { scene: scene?, described_by }))
+        })
+        .collect()
+}
+
+/// What moves in the pictures, each with its place.
+pub(super) fn moving(state: &State) -> Vec<(&'static str, Group)> {
+    let (Some(known), Some((design, figures))) = (&state.bench.known, drawn(state))
+    else {
+        return Vec::new();
+    };
+    let now = Now::of(state, known);
+    let setup = known.swing.setup();
+    let turning =
+        swing_turning(&now.space, setup, now.place_rad, now.angle_rad, now.circle_px);
+    let cursor = swing_cursor(
+        Some(state.bench.motion.time_s),
+        state.bench.end_s(),
+        graph_px(state),
+    );
+    let mut moving = vec![("swing-circle", turning), ("swing-graph", cursor)];
+    let along = swing_rocket(design, figures, now.angle_rad, ALONG_PX);
+    moving.extend(along.into_iter().flat_map(|s| s.groups).map(|g| ("swing-along", g)));
+    moving
+}
+
+/// Where rocket and string are at the present time.
+struct Now {
+    space: Space,
+    circle_px: f64,
+    place_rad: f64,
+    angle_rad: f64,
+}
+
+impl Now {
+    fn of(state: &State, known: &Known) -> Self {
+        let time_s = state.bench.motion.time_s;
+        Self {
+            space: known.swing.space(),
+            circle_px: (state.graph_px * 0.55).clamp(260.0, 420.0),
+            place_rad: time_s * known.swing.setup().spin_rad_per_s(),
+            angle_rad: angle_at(known, time_s),
+        }
+    }
+}
+
+fn graph_px(state: &State) -> f64 {
+    state.graph_px.max(280.0)
 }
 
 /// The angle between nose and path at a time, in radians.
@@ -115,7 +162,7 @@ fn graph(state: &State, known: &Known) -> Scene {
         });
     }
     let cursor_s = Some(state.bench.motion.time_s);
-    swing_graph(&curves, known.settling.rest_rad, cursor_s, state.graph_px.max(280.0))
+    swing_graph(&curves, known.settling.rest_rad, cursor_s, graph_px(state))
 }
 
 fn strip(state: &State) -> Markup {
@@ -125,7 +172,7 @@ fn strip(state: &State) -> Markup {
                 @let start_rad = state.bench.start_deg.to_radians();
                 @let ranges = known.starts.ranges();
                 (PreEscaped(svg_document(
-                    &start_strip(&ranges, start_rad, state.graph_px.max(280.0)), None)))
+                    &start_strip(&ranges, start_rad, graph_px(state)), None)))
             } @else {
                 p { "Every start is being tried…" }
             }
@@ -216,22 +263,18 @@ fn share_words(on_string: Outcome, shares: &Shares) -> Markup {
         } @else if shares.string_flatters {
             p { strong { "The string flatters this rocket. " }
                 "The spin of the swing holds it better than the air alone would." }
-        } @else if shares.air_stiffness_n_m < 0.0 && !holds(on_string) {
+        } @else if shares.air_stiffness_n_m < 0.0 && !on_string.holds_nose_first() {
             p { "Near nose-first the air turns this rocket away, and the spin of the swing "
                 "is too weak to hold it." }
         } @else if shares.spin_does_most {
             p { strong { "This swing proves little. " }
                 "Near nose-first the spin of the swing does " (part.unwrap_or_default())
                 " of the turning back, the air the rest. There is no spin in flight." }
-        } @else if let (Some(part), true) = (part, holds(on_string)) {
+        } @else if let (Some(part), true) = (part, on_string.holds_nose_first()) {
             p { "Near nose-first the spin of the swing does " (part)
                 " of the turning back, the air the rest." }
         }
     }
-}
-
-fn holds(outcome: Outcome) -> bool {
-    matches!(outcome, Outcome::SelfRighting | Outcome::StraightStartOnly)
 }
 
 fn metres(m: f64) -> String {
@@ -252,7 +295,7 @@ fn space(state: &State) -> Markup {
             div { dt { "Nobody stands within" } dd { strong { (metres(space.clear_told_m())) } } }
             div { dt { "Speed" } dd { (format!("{speed_m_per_s:.0} m/s")) } }
             div { dt { "Pull in the string" } dd { (format!("{pull_n:.1} N"))
-                ", like " (format!("{:.0} g", pull_n / GRAVITY_M_S2 * 1000.0)) " hung on it" } }
+                ", like " (format!("{:.0} g", space.hung_kg() * 1000.0)) " hung on it" } }
             div { dt { "If the string comes off" } dd { "it may fly " (metres(space.throw_told_m())) } }
         }
         p class="swing__small" {
@@ -304,10 +347,10 @@ fn player(state: &State) -> Markup {
             @if !state.bench.still {
                 span class="switch" role="group" aria-label="Speed" {
                     @for (percent, label) in [(25, "¼ speed"), (50, "½"), (100, "full")] {
-                        @let pressed = (motion.speed * 100.0 - f64::from(percent)).abs() < 1.0;
+                        @let chosen = (motion.speed * 100.0 - f64::from(percent)).abs() < 1.0;
                         button type="button" id=(format!("swing-speed:{percent}"))
                             data-action="swing-speed" data-target=(percent)
-                            aria-pressed=(if pressed { "true" } else { "false" }) { (label) }
+                            aria-pressed=(pressed(chosen)) { (label) }
                     }
                 }
             }
@@ -445,11 +488,8 @@ fn card(state: &State, card: usize) -> (&'static str, Markup) {
 
 /// What can be done on a card on the screen.
 fn controls(state: &State, card: usize) -> Markup {
-    let (action, pressed) = if state.bench.is_space_checked() {
-        ("space-open", "true")
-    } else {
-        ("space-checked", "false")
-    };
+    let checked = state.bench.is_space_checked();
+    let action = if checked { "space-open" } else { "space-checked" };
     html! {
         @if card == 0 {
             button type="button" class="button button--small" id="type-hanging"
@@ -458,7 +498,7 @@ fn controls(state: &State, card: usize) -> Markup {
             p { "The adult, or whoever leads the group, looks at it and says so, once for this "
                 "visit and this string:" }
             button type="button" class="button" id="space-checked" data-action=(action)
-                aria-pressed=(pressed) { "Space checked" }
+                aria-pressed=(pressed(checked)) { "Space checked" }
         }
     }
 }
@@ -523,8 +563,9 @@ fn rocket_line(state: &State) -> Markup {
                 ", " (state.units.reading(figures.length_m * 1000.0)) " long, "
                 (format!("{:.0} g", figures.mass.mass_kg * 1000.0)) ", "
                 (state.units.reading(figures.separation_m * 1000.0)) " apart. String "
-                (metres(setup.string_m)) ", " (format!("{:.1}", setup.turns_per_s))
-                " turns a second. Group: ______________"
+                (SwingField::String.written(setup.string_m, state.units)) ", "
+                (SwingField::Turns.written(setup.turns_per_s, state.units))
+                ". Group: ______________"
             }
         }
     }

@@ -234,6 +234,29 @@ fn the_pictures_play_pause_step_and_end() {
     assert_eq!(state.bench.motion.time_s, 0.0, "from the start again");
 }
 
+/// A frame of the motion redraws groups alone: they must be those of the pictures.
+#[test]
+fn what_moves_is_what_the_pictures_show() {
+    for example in Example::ALL {
+        let mut state = in_view(example);
+        for _ in 0..5 {
+            bench(&mut state, BenchMsg::Step);
+            let pictures = views::bench_pictures(&state);
+            let moving = views::bench_moving(&state);
+            assert!(
+                ["turning", "cursor", "rocket"]
+                    .iter()
+                    .all(|key| { moving.iter().any(|(_, moved, _)| moved == key) })
+            );
+            for (id, key, markup) in moving {
+                let (_, picture) = pictures.iter().find(|(at, _)| *at == id).unwrap();
+                let group = picture.groups().find(|(of, _)| *of == key).unwrap();
+                assert_eq!(group.1, markup, "{example:?} {id} {key}");
+            }
+        }
+    }
+}
+
 #[test]
 fn nothing_moves_where_stillness_is_asked_for() {
     let mut state = in_view(Example::Puffin);
