@@ -1,7 +1,8 @@
 //! What a class does with a rocket, beyond describing it.
 //!
-//! Pure: no clock, files, browser or randomness. So far it holds the swing test: how the
-//! rocket was swung, and what was seen.
+//! Pure: no clock, files, browser or randomness. It holds the swing test, how the rocket
+//! was swung and what was seen, and the notebook: trials with what was predicted,
+//! measured and seen, one change at a time, and what a group concludes.
 //!
 //! ```
 //! use noseward_lesson::{Record, SwingOutcome};
@@ -12,10 +13,28 @@
 //! assert_eq!(record.swings.summary(), "1 of 3: nose first, steady");
 //! ```
 
+mod conclusion;
+mod group;
+mod notebook;
 mod outcome;
+mod prediction;
+mod readings;
 mod record;
+mod seal;
+mod support;
 mod swings;
+mod trial;
 
+pub use conclusion::{BOX_CHARS, Conclusion, Statement};
+pub use group::{Colour, Group, MOST_GROUP_NUMBER};
+pub use notebook::{Deleted, MOST_PLANS, MOST_TRIALS, Notebook, NotebookError};
 pub use outcome::SwingOutcome;
+pub use prediction::{BECAUSE_CHARS, MOST_VERSIONS, Prediction, Predictions};
+pub use readings::{
+    End, LeftOut, Measurements, Middle, Point, REASON_CHARS, REPEATS, Readings,
+};
 pub use record::Record;
+pub use seal::Seal;
+pub use support::{Level, Support};
 pub use swings::{COUNTED, MOST_OUTCOMES, Swings, SwingsError};
+pub use trial::{Draft, NOTE_CHARS, Overall, PLAN_CHARS, Trial, TrialParts, same_build};

@@ -45,6 +45,12 @@ impl SwingOutcome {
     pub fn counts(self) -> bool {
         self != Self::Slipped
     }
+
+    /// Whether somebody can say beforehand that it will be so: not of a slip.
+    #[must_use]
+    pub fn can_be_predicted(self) -> bool {
+        self.counts()
+    }
 }
 
 #[cfg(test)]

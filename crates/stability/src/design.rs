@@ -7,7 +7,7 @@ pub(crate) mod field;
 pub mod limits;
 pub(crate) mod materials;
 pub(crate) mod part;
-mod texts;
+pub(crate) mod texts;
 pub(crate) mod units;
 
 use serde::{Deserialize, Serialize};

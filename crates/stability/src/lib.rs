@@ -38,6 +38,7 @@ pub use design::field::{
 pub use design::limits;
 pub use design::materials::Material;
 pub use design::part::Part;
+pub use design::texts::cleaned_lines;
 pub use design::units::{UnitSystem, Units, trimmed};
 pub use design::{
     Design, FinSet, Mass, Measured, Planform, Section, SectionKind, Weight,

@@ -1,5 +1,26 @@
 //! What names and labels must not hold.
 
+/// The text as it is kept where several lines are welcome: each line without control
+/// characters and marks that turn the direction of writing, tabs as spaces, at most
+/// `most_chars` characters in all.
+///
+/// ```
+/// use noseward_stability::cleaned_lines;
+///
+/// assert_eq!(cleaned_lines("It\twobbled.\r\nThen not.\u{7}", 20), "It wobbled.\nThen not.");
+/// assert_eq!(cleaned_lines("tail first", 4), "tail");
+/// ```
+#[must_use]
+pub fn cleaned_lines(text: &str, most_chars: usize) -> String {
+    let unified = text.replace("\r\n", "\n").replace('\r', "\n");
+    let lines = unified.split('\n').map(|line| {
+        let mut line = line.to_owned();
+        clean(&mut line);
+        line
+    });
+    lines.collect::<Vec<_>>().join("\n").chars().take(most_chars).collect()
+}
+
 /// Takes control characters out of a text; tabs and line breaks become spaces.
 pub(super) fn clean(text: &mut String) {
     if !text.contains(|c| is_break(c) || is_control(c)) {

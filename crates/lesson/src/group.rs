@@ -1,0 +1,158 @@
+//! Which group of a class it is.
+
+use std::fmt;
+
+use serde::{Deserialize, Serialize};
+
+/// A group's label: a colour and a number, such as "Blue 4". There is no room for a name,
+/// so that nobody types one.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(try_from = "Written", deny_unknown_fields)]
+pub struct Group {
+    /// The colour.
+    pub colour: Colour,
+    number: u8,
+}
+
+/// The largest number of a group.
+pub const MOST_GROUP_NUMBER: u8 = 40;
+
+/// The colour in a group's label.
+#[derive(
+    Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize,
+)]
+#[serde(rename_all = "snake_case")]
+#[expect(missing_docs, reason = "a colour is a colour")]
+pub enum Colour {
+    Red,
+    Orange,
+    Yellow,
+    Green,
+    #[default]
+    Blue,
+    Purple,
+    Brown,
+    Black,
+    Grey,
+    White,
+    Silver,
+    Gold,
+}
+
+impl Colour {
+    /// Every colour, in the order in which a list shows them.
+    pub const ALL: [Self; 12] = [
+        Self::Red,
+        Self::Orange,
+        Self::Yellow,
+        Self::Green,
+        Self::Blue,
+        Self::Purple,
+        Self::Brown,
+        Self::Black,
+        Self::Grey,
+        Self::White,
+        Self::Silver,
+        Self::Gold,
+    ];
+
+    /// The word for it.
+    #[must_use]
+    pub fn label(self) -> &'static str {
+        match self {
+            Self::Red => "Red",
+            Self::Orange => "Orange",
+            Self::Yellow => "Yellow",
+            Self::Green => "Green",
+            Self::Blue => "Blue",
+            Self::Purple => "Purple",
+            Self::Brown => "Brown",
+            Self::Black => "Black",
+            Self::Grey => "Grey",
+            Self::White => "White",
+            Self::Silver => "Silver",
+            Self::Gold => "Gold",
+        }
+    }
+}
+
+/// A label as somebody wrote it.
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Written {
+    colour: Colour,
+    number: u8,
+}
+
+impl TryFrom<Written> for Group {
+    type Error = &'static str;
+
+    fn try_from(written: Written) -> Result<Self, Self::Error> {
+        let group = Self::new(written.colour, written.number);
+        group.ok_or("a group's number is from 1 to 40")
+    }
+}
+
+impl Default for Group {
+    fn default() -> Self {
+        Self { colour: Colour::default(), number: 1 }
+    }
+}
+
+impl Group {
+    /// The group with this colour and number; `None` unless the number is from 1 to
+    /// [`MOST_GROUP_NUMBER`].
+    #[must_use]
+    pub fn new(colour: Colour, number: u8) -> Option<Self> {
+        (1..=MOST_GROUP_NUMBER).contains(&number).then_some(Self { colour, number })
+    }
+
+    /// Its number, from 1 to [`MOST_GROUP_NUMBER`].
+    #[must_use]
+    pub fn number(self) -> u8 {
+        self.number
+    }
+
+    /// The group with a label as [`Display`](fmt::Display) writes it, in any case.
+    #[must_use]
+    pub fn parse(label: &str) -> Option<Self> {
+        let (word, number) = label.trim().rsplit_once(' ')?;
+        let colour = Colour::ALL
+            .into_iter()
+            .find(|colour| colour.label().eq_ignore_ascii_case(word.trim()))?;
+        Self::new(colour, number.parse().ok()?)
+    }
+}
+
+impl fmt::Display for Group {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{} {}", self.colour.label(), self.number)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_label_is_a_colour_and_a_number() {
+        for colour in Colour::ALL {
+            for number in [1, 9, 40] {
+                let group = Group::new(colour, number).unwrap();
+                assert_eq!(Group::parse(&group.to_string()), Some(group));
+                let json = serde_json::to_string(&group).unwrap();
+                assert_eq!(serde_json::from_str::<Group>(&json).unwrap(), group);
+            }
+            assert_eq!(Group::new(colour, 0), None);
+            assert_eq!(Group::new(colour, 41), None);
+        }
+        assert_eq!(Group::default().to_string(), "Blue 1");
+        assert_eq!(Group::parse(" grey 12 "), Group::new(Colour::Grey, 12));
+        for bad in ["", "Blue", "4", "Pink 4", "Blue 0", "Blue 41", "Blue 4 5", "Blue x"]
+        {
+            assert_eq!(Group::parse(bad), None, "{bad}");
+        }
+        let bad = r#"{"colour": "blue", "number": 41}"#;
+        assert!(serde_json::from_str::<Group>(bad).is_err());
+    }
+}

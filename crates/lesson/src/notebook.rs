@@ -1,0 +1,541 @@
+//! A group's notebook: its trials in order, and what it concludes.
+
+use noseward_stability::cleaned_lines;
+use serde::{Deserialize, Serialize};
+
+use crate::trial::{PLAN_CHARS, same_trial};
+use crate::{Conclusion, Group, Level, Record, Support, Swings, Trial};
+
+/// The most trials of one notebook, deleted ones included.
+pub const MOST_TRIALS: usize = 40;
+/// The most plans for trials to come.
+pub const MOST_PLANS: usize = 12;
+
+/// The notebook of one group.
+///
+/// No two trials have one number, a number is never given again, and what was deleted can
+/// be brought back.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(try_from = "Written", into = "Written")]
+pub struct Notebook {
+    /// Whose it is.
+    pub group: Group,
+    /// How much it shows.
+    pub level: Level,
+    /// How much help the conclusion gets.
+    pub support: Support,
+    /// Whether whoever leads allows two changes at once.
+    pub allows_two_changes: bool,
+    trials: Vec<Trial>,
+    deleted: Vec<Deleted>,
+    plans: Vec<String>,
+    in_hand: Option<u16>,
+    /// What the group concludes.
+    pub conclusion: Conclusion,
+}
+
+/// A trial that was deleted.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Deleted {
+    /// Where it stood.
+    pub place: usize,
+    /// The trial.
+    pub trial: Trial,
+}
+
+/// A notebook as it is written down.
+#[derive(Clone, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Written {
+    #[serde(default)]
+    group: Group,
+    #[serde(default)]
+    level: Level,
+    #[serde(default)]
+    support: Support,
+    #[serde(default)]
+    allows_two_changes: bool,
+    #[serde(default)]
+    trials: Vec<Trial>,
+    #[serde(default)]
+    deleted: Vec<Deleted>,
+    #[serde(default)]
+    plans: Vec<String>,
+    #[serde(default)]
+    in_hand: Option<u16>,
+    #[serde(default)]
+    conclusion: Conclusion,
+}
+
+impl From<Notebook> for Written {
+    fn from(notebook: Notebook) -> Self {
+        let Notebook {
+            group,
+            level,
+            support,
+            allows_two_changes,
+            trials,
+            deleted,
+            plans,
+            in_hand,
+            conclusion,
+        } = notebook;
+        Self {
+            group,
+            level,
+            support,
+            allows_two_changes,
+            trials,
+            deleted,
+            plans,
+            in_hand,
+            conclusion,
+        }
+    }
+}
+
+impl TryFrom<Written> for Notebook {
+    type Error = NotebookError;
+
+    fn try_from(written: Written) -> Result<Self, NotebookError> {
+        let mut notebook = Self {
+            group: written.group,
+            level: written.level,
+            support: written.support,
+            allows_two_changes: written.allows_two_changes,
+            trials: written.trials,
+            deleted: written.deleted,
+            plans: Vec::new(),
+            in_hand: written.in_hand,
+            conclusion: written.conclusion.cleaned(),
+        };
+        if notebook.count() > MOST_TRIALS {
+            return Err(NotebookError::TooManyTrials);
+        }
+        if written.plans.len() > MOST_PLANS {
+            return Err(NotebookError::TooManyPlans);
+        }
+        let mut ids: Vec<u16> = notebook.all().map(Trial::id).collect();
+        ids.sort_unstable();
+        ids.dedup();
+        if ids.len() < notebook.count() || ids.first() == Some(&0) {
+            return Err(NotebookError::Numbers);
+        }
+        if ids.last() == Some(&u16::MAX) {
+            return Err(NotebookError::Numbers);
+        }
+        notebook.in_hand.take_if(|id| ids.binary_search(id).is_err());
+        for plan in written.plans {
+            notebook.add_plan(&plan);
+        }
+        Ok(notebook)
+    }
+}
+
+/// Why trials make no notebook, or one more has no room.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, thiserror::Error)]
+pub enum NotebookError {
+    /// See [`MOST_TRIALS`].
+    #[error("a notebook has room for {MOST_TRIALS} trials, deleted ones included")]
+    TooManyTrials,
+    /// See [`MOST_PLANS`].
+    #[error("a notebook has room for {MOST_PLANS} plans")]
+    TooManyPlans,
+    /// Numbers of trials are from 1 on, each once.
+    #[error("two trials have the same number, or one has none")]
+    Numbers,
+}
+
+impl Notebook {
+    /// An empty notebook of a group, set up as another one.
+    #[must_use]
+    pub fn set_up_as(&self, group: Group) -> Self {
+        Self {
+            group,
+            level: self.level,
+            support: self.support,
+            allows_two_changes: self.allows_two_changes,
+            ..Self::default()
+        }
+    }
+
+    /// A notebook of trials that were read one by one. The others' seals and numbers are
+    /// held to.
+    ///
+    /// # Errors
+    ///
+    /// [`NotebookError`] where these cannot be the trials of one notebook.
+    pub fn with_trials(
+        self,
+        trials: Vec<Trial>,
+        deleted: Vec<Deleted>,
+        in_hand: Option<u16>,
+    ) -> Result<Self, NotebookError> {
+        Written { trials, deleted, in_hand, ..self.into() }.try_into()
+    }
+
+    /// The trials, in the order in which they are shown.
+    #[must_use]
+    pub fn trials(&self) -> &[Trial] {
+        &self.trials
+    }
+
+    /// What was deleted, the latest last.
+    #[must_use]
+    pub fn deleted(&self) -> &[Deleted] {
+        &self.deleted
+    }
+
+    /// What the group plans to try, the next first.
+    #[must_use]
+    pub fn plans(&self) -> &[String] {
+        &self.plans
+    }
+
+    /// Whether nothing has been written.
+    #[must_use]
+    pub fn is_blank(&self) -> bool {
+        self.count() == 0
+            && self.plans.is_empty()
+            && self.conclusion == Conclusion::default()
+    }
+
+    /// The trial with a number, unless it was deleted.
+    #[must_use]
+    pub fn trial(&self, id: u16) -> Option<&Trial> {
+        self.trials.iter().find(|trial| trial.id() == id)
+    }
+
+    /// The trial with a number, to write into it.
+    pub fn trial_mut(&mut self, id: u16) -> Option<&mut Trial> {
+        self.trials.iter_mut().find(|trial| trial.id() == id)
+    }
+
+    /// The trial that a trial is compared with, deleted or not.
+    #[must_use]
+    pub fn baseline_of(&self, trial: &Trial) -> Option<&Trial> {
+        let id = trial.compared_with()?;
+        self.all().find(|other| other.id() == id)
+    }
+
+    /// The trial whose rocket is on the page, if it is one's.
+    #[must_use]
+    pub fn in_hand(&self) -> Option<&Trial> {
+        self.trial(self.in_hand?)
+    }
+
+    /// Whether the rocket on the page is the one of the trial in hand.
+    #[must_use]
+    pub fn is_in_hand(&self, record: &Record) -> bool {
+        self.in_hand().is_some_and(|trial| same_trial(&trial.record(), record))
+    }
+
+    /// Begins a trial with the rocket on the page, after the trial in hand, which it is
+    /// compared with. Gives its number.
+    ///
+    /// # Errors
+    ///
+    /// [`NotebookError::TooManyTrials`].
+    pub fn begin(&mut self, record: &Record) -> Result<u16, NotebookError> {
+        let compared_with = self.in_hand().or(self.trials.last()).map(Trial::id);
+        self.insert(self.trials.len(), |id| Trial::new(id, record, compared_with))
+    }
+
+    /// Begins a trial with a plan, which it takes along.
+    ///
+    /// # Errors
+    ///
+    /// [`NotebookError::TooManyTrials`].
+    pub fn begin_plan(
+        &mut self,
+        plan: usize,
+        record: &Record,
+    ) -> Result<u16, NotebookError> {
+        let id = self.begin(record)?;
+        if plan < self.plans.len() {
+            let plan = self.plans.remove(plan);
+            if let Some(trial) = self.trial_mut(id) {
+                trial.plan = plan;
+            }
+        }
+        Ok(id)
+    }
+
+    /// A trial of the same rocket, right behind it: nothing predicted, measured or seen.
+    ///
+    /// # Errors
+    ///
+    /// [`NotebookError::TooManyTrials`].
+    pub fn copy(&mut self, id: u16) -> Result<Option<u16>, NotebookError> {
+        let Some(place) = self.place(id) else { return Ok(None) };
+        let trial = &self.trials[place];
+        let record = Record {
+            design: trial.design().clone(),
+            swings: trial.swings().setup.into(),
+        };
+        let copied = self.insert(place + 1, |new| Trial::new(new, &record, Some(id)))?;
+        Ok(Some(copied))
+    }
+
+    /// Takes a trial in hand; its rocket is for the page to show.
+    pub fn take_in_hand(&mut self, id: u16) -> Option<&Trial> {
+        self.trial(id)?;
+        self.in_hand = Some(id);
+        self.in_hand()
+    }
+
+    /// Compares a trial with another one, or with none.
+    pub fn compare(&mut self, id: u16, with: Option<u16>) {
+        if with == Some(id) || with.is_some_and(|with| self.trial(with).is_none()) {
+            return;
+        }
+        if let Some(trial) = self.trial_mut(id) {
+            trial.compare_with(with);
+        }
+    }
+
+    /// Locks what is written as the prediction of a trial; whether that said anything new.
+    pub fn lock(&mut self, id: u16) -> bool {
+        self.trial_mut(id).is_some_and(Trial::lock)
+    }
+
+    /// The rocket on the page has changed: the trial in hand takes it, unless its own is
+    /// locked.
+    pub fn follow(&mut self, record: &Record) {
+        if let Some(trial) = self.in_hand.and_then(|id| self.trial_mut(id)) {
+            trial.follow(record);
+        }
+    }
+
+    /// The rocket of the trial in hand has been swung, or a swing was taken back.
+    pub fn swing(&mut self, swings: &Swings) {
+        if let Some(trial) = self.in_hand.and_then(|id| self.trial_mut(id)) {
+            trial.swing(swings);
+        }
+    }
+
+    /// Deletes a trial; [`restore`](Self::restore) brings it back. Whether it was there.
+    pub fn delete(&mut self, id: u16) -> bool {
+        let Some(place) = self.place(id) else { return false };
+        let trial = self.trials.remove(place);
+        self.deleted.push(Deleted { place, trial });
+        self.in_hand.take_if(|in_hand| *in_hand == id);
+        true
+    }
+
+    /// Brings a deleted trial back to where it stood. Whether it was there.
+    pub fn restore(&mut self, id: u16) -> bool {
+        let found = self.deleted.iter().position(|deleted| deleted.trial.id() == id);
+        let Some(found) = found else { return false };
+        let Deleted { place, trial } = self.deleted.remove(found);
+        self.trials.insert(place.min(self.trials.len()), trial);
+        true
+    }
+
+    /// Moves a trial one place towards the front, or towards the end. Whether it moved.
+    pub fn shift(&mut self, id: u16, to_front: bool) -> bool {
+        let Some(place) = self.place(id) else { return false };
+        let other = if to_front { place.checked_sub(1) } else { Some(place + 1) };
+        let Some(other) = other.filter(|other| *other < self.trials.len()) else {
+            return false;
+        };
+        self.trials.swap(place, other);
+        true
+    }
+
+    /// Adds a plan for a trial to come; whether there was room and something to add.
+    pub fn add_plan(&mut self, plan: &str) -> bool {
+        let plan = cleaned_lines(plan, PLAN_CHARS).replace('\n', " ");
+        let plan = plan.trim();
+        let adds = !plan.is_empty() && self.plans.len() < MOST_PLANS;
+        if adds {
+            self.plans.push(plan.to_owned());
+        }
+        adds
+    }
+
+    /// Takes a plan away.
+    pub fn remove_plan(&mut self, plan: usize) -> Option<String> {
+        (plan < self.plans.len()).then(|| self.plans.remove(plan))
+    }
+
+    fn insert(
+        &mut self,
+        place: usize,
+        trial: impl FnOnce(u16) -> Trial,
+    ) -> Result<u16, NotebookError> {
+        if self.count() >= MOST_TRIALS {
+            return Err(NotebookError::TooManyTrials);
+        }
+        let id = self.all().map(Trial::id).max().unwrap_or(0) + 1;
+        self.trials.insert(place, trial(id));
+        self.in_hand = Some(id);
+        Ok(id)
+    }
+
+    fn place(&self, id: u16) -> Option<usize> {
+        self.trials.iter().position(|trial| trial.id() == id)
+    }
+
+    fn all(&self) -> impl Iterator<Item = &Trial> {
+        self.trials.iter().chain(self.deleted.iter().map(|deleted| &deleted.trial))
+    }
+
+    fn count(&self) -> usize {
+        self.trials.len() + self.deleted.len()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::{Draft, SwingOutcome};
+    use noseward_stability::Example;
+
+    fn record(example: Example) -> Record {
+        example.design().into()
+    }
+
+    fn three() -> Notebook {
+        let mut notebook = Notebook::default();
+        for example in [Example::Tern, Example::Skua, Example::Puffin] {
+            notebook.begin(&record(example)).unwrap();
+        }
+        notebook
+    }
+
+    fn ids(notebook: &Notebook) -> Vec<u16> {
+        notebook.trials().iter().map(Trial::id).collect()
+    }
+
+    #[test]
+    fn each_trial_is_compared_with_the_one_in_hand() {
+        let mut notebook = three();
+        assert_eq!(ids(&notebook), [1, 2, 3]);
+        let compared: Vec<_> =
+            notebook.trials().iter().map(Trial::compared_with).collect();
+        assert_eq!(compared, [None, Some(1), Some(2)]);
+        notebook.take_in_hand(1).unwrap();
+        notebook.begin(&record(Example::Gannet)).unwrap();
+        assert_eq!(notebook.trial(4).unwrap().compared_with(), Some(1));
+        notebook.compare(4, Some(3));
+        let fourth = notebook.trial(4).unwrap();
+        assert_eq!(notebook.baseline_of(fourth).unwrap().id(), 3);
+        notebook.compare(4, Some(4));
+        notebook.compare(4, Some(9));
+        assert_eq!(notebook.trial(4).unwrap().compared_with(), Some(3));
+    }
+
+    #[test]
+    fn what_is_deleted_comes_back_to_its_place() {
+        let mut notebook = three();
+        let before = notebook.clone();
+        assert!(notebook.delete(2) && !notebook.delete(2));
+        assert_eq!(ids(&notebook), [1, 3]);
+        assert_eq!(notebook.deleted().len(), 1);
+        // What was compared with it still is, and its number is not given again.
+        let third = notebook.trial(3).unwrap();
+        assert_eq!(notebook.baseline_of(third).unwrap().id(), 2);
+        assert!(notebook.restore(2) && !notebook.restore(2));
+        assert_eq!(notebook, before);
+        notebook.delete(3);
+        assert_eq!(notebook.in_hand(), None);
+        assert_eq!(notebook.begin(&record(Example::Tern)).unwrap(), 4);
+    }
+
+    #[test]
+    fn trials_change_places() {
+        let mut notebook = three();
+        assert!(notebook.shift(3, true));
+        assert_eq!(ids(&notebook), [1, 3, 2]);
+        assert!(notebook.shift(1, false));
+        assert_eq!(ids(&notebook), [3, 1, 2]);
+        assert!(!notebook.shift(3, true) && !notebook.shift(2, false));
+    }
+
+    #[test]
+    fn a_copy_is_a_trial_of_its_own() {
+        let mut notebook = three();
+        notebook.trial_mut(1).unwrap().draft =
+            Draft { outcome: Some(SwingOutcome::Steady), because: "long".into() };
+        assert!(notebook.lock(1) && !notebook.lock(1));
+        assert_eq!(notebook.copy(1), Ok(Some(4)));
+        assert_eq!(ids(&notebook), [1, 4, 2, 3]);
+        let copy = notebook.in_hand().unwrap();
+        assert!(!copy.is_locked() && copy.compared_with() == Some(1));
+        assert_eq!(copy.design(), notebook.trial(1).unwrap().design());
+        assert_eq!(notebook.copy(9), Ok(None));
+    }
+
+    #[test]
+    fn a_notebook_has_room_for_so_many() {
+        let mut notebook = Notebook::default();
+        for _ in 0..MOST_TRIALS {
+            notebook.begin(&record(Example::Tern)).unwrap();
+        }
+        let full = Err(NotebookError::TooManyTrials);
+        assert_eq!(notebook.begin(&record(Example::Tern)), full);
+        notebook.delete(1);
+        assert_eq!(notebook.begin(&record(Example::Tern)), full);
+        for i in 0..MOST_PLANS {
+            assert!(notebook.add_plan(&format!("plan {i}")));
+        }
+        assert!(!notebook.add_plan("one more"));
+    }
+
+    #[test]
+    fn the_page_and_the_trial_in_hand() {
+        let mut notebook = three();
+        let mut page = record(Example::Gannet);
+        assert!(!notebook.is_in_hand(&page));
+        notebook.follow(&page);
+        assert!(notebook.is_in_hand(&page));
+        notebook.trial_mut(3).unwrap().draft.outcome = Some(SwingOutcome::Steady);
+        assert!(notebook.lock(3));
+        page.swings.add(SwingOutcome::Steady);
+        notebook.swing(&page.swings);
+        assert!(notebook.is_in_hand(&page));
+        assert_eq!(notebook.in_hand().unwrap().swings(), &page.swings);
+        page.design.sections[0].length_mm += 5.0;
+        notebook.follow(&page);
+        assert!(!notebook.is_in_hand(&page));
+        assert_eq!(notebook.trial(3).unwrap().design(), &Example::Gannet.design());
+    }
+
+    #[test]
+    fn plans_become_trials() {
+        let mut notebook = Notebook::default();
+        assert!(!notebook.add_plan("  "));
+        assert!(notebook.add_plan("bigger fins") && notebook.add_plan("more\nballast"));
+        let id = notebook.begin_plan(1, &record(Example::Tern)).unwrap();
+        assert_eq!(notebook.trial(id).unwrap().plan, "more ballast");
+        assert_eq!(notebook.plans(), ["bigger fins"]);
+        assert_eq!(notebook.remove_plan(0).as_deref(), Some("bigger fins"));
+        assert_eq!(notebook.remove_plan(0), None);
+    }
+
+    #[test]
+    fn json_brings_all_back_and_refuses_what_is_no_notebook() {
+        let mut notebook = three();
+        notebook.delete(2);
+        notebook.add_plan("bigger fins");
+        notebook.conclusion.claim = "Fins help.".into();
+        let json = serde_json::to_value(&notebook).unwrap();
+        assert_eq!(serde_json::from_value::<Notebook>(json.clone()).unwrap(), notebook);
+        for (pointer, id) in
+            [("/trials/1/id", 1), ("/trials/0/id", 2), ("/trials/0/id", 0)]
+        {
+            let mut bad = json.clone();
+            *bad.pointer_mut(pointer).unwrap() = id.into();
+            let error = serde_json::from_value::<Notebook>(bad).unwrap_err();
+            assert!(error.to_string().contains("same number"), "{error}");
+        }
+        let mut many = json.clone();
+        many["plans"] = vec!["x"; 13].into();
+        assert!(serde_json::from_value::<Notebook>(many).is_err());
+        // Set up alike, with nothing written.
+        let other = notebook.set_up_as(Group::default());
+        assert!(other.is_blank() && !notebook.is_blank());
+    }
+}

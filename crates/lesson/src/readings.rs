@@ -1,0 +1,319 @@
+//! What a group reads off a ruler: the two points, three times each.
+
+use serde::{Deserialize, Serialize};
+
+/// Readings of each point.
+pub const REPEATS: usize = 3;
+/// The most characters of a reason.
+pub const REASON_CHARS: usize = 120;
+
+/// A reading lies apart when it is at least so far from the other two, in millimetres, and
+/// three times as far as they are from each other. Our judgement.
+const APART_MM: f64 = 10.0;
+const APART_TIMES: f64 = 3.0;
+
+/// The end from which a distance was measured.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum End {
+    /// The nose tip.
+    #[default]
+    Nose,
+    /// The last point of the tail.
+    Tail,
+}
+
+/// A point that a group measures.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Point {
+    /// The centre of mass, where the rocket hangs level.
+    Mass,
+    /// The centre of pressure (side-on), where the card cut-out balances.
+    Pressure,
+}
+
+impl Point {
+    /// Both points.
+    pub const ALL: [Self; 2] = [Self::Mass, Self::Pressure];
+
+    /// What it is called.
+    #[must_use]
+    pub fn label(self) -> &'static str {
+        match self {
+            Self::Mass => "centre of mass",
+            Self::Pressure => "centre of pressure (side-on)",
+        }
+    }
+}
+
+/// The readings of one point, as they were read: millimetres from [`End`], on the rocket
+/// or on its cut-out.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields, default)]
+pub struct Readings {
+    /// Where the ruler's zero was.
+    pub from: End,
+    /// Where the group thought that the point would be, in millimetres from the nose tip.
+    pub guess_mm: Option<f64>,
+    /// The readings, in the order in which they were taken.
+    pub mm: [Option<f64>; REPEATS],
+    /// The one that the group leaves out. It stays in the record.
+    pub left_out: Option<LeftOut>,
+}
+
+/// A reading that is left out, and why.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct LeftOut {
+    /// Its place among the readings.
+    pub reading: usize,
+    /// The group's reason.
+    #[serde(default)]
+    pub reason: String,
+}
+
+/// What readings come to, in millimetres from the nose tip of the rocket.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Middle {
+    /// The middle value (the median); of two the mean.
+    pub middle_mm: f64,
+    /// The smallest.
+    pub least_mm: f64,
+    /// The largest.
+    pub most_mm: f64,
+    /// How many there are, at least one.
+    pub count: usize,
+}
+
+impl Middle {
+    /// What these values come to; `None` without a value.
+    #[must_use]
+    pub fn of(values_mm: impl IntoIterator<Item = f64>) -> Option<Self> {
+        let mut sorted: Vec<f64> = values_mm.into_iter().collect();
+        sorted.sort_by(f64::total_cmp);
+        let (&least_mm, &most_mm) = (sorted.first()?, sorted.last()?);
+        let half = sorted.len() / 2;
+        let middle_mm = if sorted.len() % 2 == 1 {
+            sorted[half]
+        } else {
+            (sorted[half - 1] + sorted[half]) / 2.0
+        };
+        Some(Self { middle_mm, least_mm, most_mm, count: sorted.len() })
+    }
+
+    /// The largest less the smallest, in millimetres.
+    #[must_use]
+    pub fn range_mm(&self) -> f64 {
+        self.most_mm - self.least_mm
+    }
+}
+
+impl Readings {
+    /// The place of a reading that lies apart from the other two, if one does. It is
+    /// marked, and kept.
+    #[must_use]
+    pub fn apart(&self) -> Option<usize> {
+        let [Some(a), Some(b), Some(c)] = self.mm else { return None };
+        let mut order = [(a, 0), (b, 1), (c, 2)];
+        order.sort_by(|x, y| x.0.total_cmp(&y.0));
+        let (low, high) = (order[1].0 - order[0].0, order[2].0 - order[1].0);
+        let (near, far, odd) =
+            if low > high { (high, low, order[0].1) } else { (low, high, order[2].1) };
+        (far >= APART_MM && far > APART_TIMES * near).then_some(odd)
+    }
+
+    /// Whether any reading is there.
+    #[must_use]
+    pub fn any(&self) -> bool {
+        self.mm.iter().any(Option::is_some)
+    }
+
+    /// The readings that count, as read.
+    fn counted(&self) -> impl Iterator<Item = f64> {
+        let out = self.left_out.as_ref().map(|left_out| left_out.reading);
+        let all = self.mm.into_iter().enumerate();
+        all.filter(move |(i, _)| Some(*i) != out).filter_map(|(_, mm)| mm)
+    }
+}
+
+/// Everything measured in one trial.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields, default)]
+pub struct Measurements {
+    /// The length of the rocket, in millimetres, if it was measured: that of the design
+    /// counts otherwise.
+    pub rocket_length_mm: Option<f64>,
+    /// The length of the cut-out from nose to tail, in millimetres, if it was measured: it
+    /// counts as true to size otherwise.
+    pub cutout_length_mm: Option<f64>,
+    /// Where the rocket hung level.
+    pub mass: Readings,
+    /// Where the cut-out balanced.
+    pub pressure: Readings,
+}
+
+impl Measurements {
+    /// The readings of a point.
+    #[must_use]
+    pub fn of(&self, point: Point) -> &Readings {
+        match point {
+            Point::Mass => &self.mass,
+            Point::Pressure => &self.pressure,
+        }
+    }
+
+    /// The readings of a point, to be changed.
+    pub fn of_mut(&mut self, point: Point) -> &mut Readings {
+        match point {
+            Point::Mass => &mut self.mass,
+            Point::Pressure => &mut self.pressure,
+        }
+    }
+
+    /// Whether anything was measured.
+    #[must_use]
+    pub fn any(&self) -> bool {
+        Point::ALL.into_iter().any(|point| self.of(point).any())
+    }
+
+    /// A reading of a point as distances from the nose tip and from the tail, in
+    /// millimetres on the rocket. A cut-out that was printed or drawn smaller is scaled by
+    /// its own length, so that every uniform scale cancels.
+    ///
+    /// `design_length_mm` is the length of the design, for want of a measured one.
+    #[must_use]
+    pub fn both_ways_mm(
+        &self,
+        point: Point,
+        reading_mm: f64,
+        design_length_mm: f64,
+    ) -> (f64, f64) {
+        let rocket = self.rocket_length_mm.unwrap_or(design_length_mm);
+        let ruled = match point {
+            Point::Mass => rocket,
+            Point::Pressure => self.cutout_length_mm.unwrap_or(rocket),
+        };
+        let from_nose = match self.of(point).from {
+            End::Nose => reading_mm,
+            End::Tail => ruled - reading_mm,
+        };
+        let scale = if ruled > 0.0 { rocket / ruled } else { 1.0 };
+        (from_nose * scale, rocket - from_nose * scale)
+    }
+
+    /// What the readings of a point come to; `None` without one that counts.
+    #[must_use]
+    pub fn middle(&self, point: Point, design_length_mm: f64) -> Option<Middle> {
+        let readings = self.of(point).counted();
+        Middle::of(readings.map(|mm| self.both_ways_mm(point, mm, design_length_mm).0))
+    }
+
+    /// The measured separation, in millimetres, positive where the centre of mass is nearer
+    /// the nose; `None` unless both points were measured.
+    #[must_use]
+    pub fn separation_mm(&self, design_length_mm: f64) -> Option<f64> {
+        let middle = |point| self.middle(point, design_length_mm);
+        let (mass, pressure) = (middle(Point::Mass)?, middle(Point::Pressure)?);
+        Some(pressure.middle_mm - mass.middle_mm)
+    }
+
+    /// Whether the ranges of the two points overlap, so that these readings cannot tell
+    /// which is nearer the nose; `None` unless both were measured.
+    #[must_use]
+    pub fn overlaps(&self, design_length_mm: f64) -> Option<bool> {
+        let middle = |point| self.middle(point, design_length_mm);
+        let (mass, pressure) = (middle(Point::Mass)?, middle(Point::Pressure)?);
+        Some(mass.least_mm <= pressure.most_mm && pressure.least_mm <= mass.most_mm)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn readings(mm: [f64; 3]) -> Readings {
+        Readings { mm: mm.map(Some), ..Readings::default() }
+    }
+
+    #[test]
+    fn a_reading_apart_is_marked_and_stays() {
+        let odd = readings([200.0, 203.0, 251.0]);
+        assert_eq!(odd.apart(), Some(2));
+        let measured = Measurements { mass: odd, ..Measurements::default() };
+        let middle = measured.middle(Point::Mass, 500.0).unwrap();
+        assert_eq!((middle.middle_mm, middle.range_mm(), middle.count), (203.0, 51.0, 3));
+        assert_eq!(readings([140.0, 201.0, 203.0]).apart(), Some(0));
+        assert_eq!(readings([201.0, 140.0, 203.0]).apart(), Some(1));
+        for close in [[200.0, 203.0, 212.0], [200.0, 200.0, 209.9], [200.0; 3]] {
+            assert_eq!(readings(close).apart(), None, "{close:?}");
+        }
+        // Twenty and thirty apart: they scatter, and none is odd.
+        assert_eq!(readings([200.0, 220.0, 250.0]).apart(), None);
+        let two = Readings { mm: [Some(1.0), None, Some(90.0)], ..Readings::default() };
+        assert_eq!(two.apart(), None);
+    }
+
+    #[test]
+    fn what_is_left_out_does_not_count() {
+        let mut measured = Measurements {
+            mass: readings([200.0, 203.0, 251.0]),
+            ..Measurements::default()
+        };
+        measured.mass.left_out =
+            Some(LeftOut { reading: 2, reason: "The string had slipped.".into() });
+        let middle = measured.middle(Point::Mass, 500.0).unwrap();
+        assert_eq!((middle.middle_mm, middle.range_mm()), (201.5, 3.0));
+        assert_eq!(measured.mass.mm[2], Some(251.0));
+    }
+
+    #[test]
+    fn from_the_tail_is_the_same_point() {
+        let mut measured = Measurements {
+            rocket_length_mm: Some(400.0),
+            mass: readings([180.0; 3]),
+            ..Measurements::default()
+        };
+        measured.mass.from = End::Tail;
+        assert_eq!(measured.both_ways_mm(Point::Mass, 180.0, 999.0), (220.0, 180.0));
+        assert_eq!(measured.middle(Point::Mass, 999.0).unwrap().middle_mm, 220.0);
+    }
+
+    /// A print at 94 % and one true to size, read from either end.
+    #[test]
+    fn the_scale_of_the_cut_out_cancels() {
+        let (rocket, point) = (412.0, 268.0);
+        for scale in [0.941, 0.973, 1.0, 0.5, 2.0] {
+            for from in [End::Nose, End::Tail] {
+                let read = match from {
+                    End::Nose => point * scale,
+                    End::Tail => (rocket - point) * scale,
+                };
+                let pressure = Readings { from, ..readings([read; 3]) };
+                let measured = Measurements {
+                    cutout_length_mm: Some(rocket * scale),
+                    pressure,
+                    ..Measurements::default()
+                };
+                let middle = measured.middle(Point::Pressure, rocket).unwrap();
+                assert!((middle.middle_mm - point).abs() < 1e-9, "{scale} {from:?}");
+            }
+        }
+    }
+
+    #[test]
+    fn ranges_that_touch_overlap() {
+        let measured = |mass, pressure| Measurements {
+            mass: readings(mass),
+            pressure: readings(pressure),
+            ..Measurements::default()
+        };
+        let apart = measured([200.0, 203.0, 201.0], [210.0, 212.0, 204.0]);
+        assert_eq!(apart.overlaps(400.0), Some(false));
+        assert_eq!(apart.separation_mm(400.0), Some(9.0));
+        let touch = measured([200.0, 204.0, 201.0], [210.0, 212.0, 204.0]);
+        assert_eq!(touch.overlaps(400.0), Some(true));
+        assert_eq!(Measurements::default().overlaps(400.0), None);
+        assert_eq!(Measurements::default().separation_mm(400.0), None);
+    }
+}

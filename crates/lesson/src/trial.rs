@@ -1,0 +1,501 @@
+//! One trial: a rocket as it was, what was predicted, measured and seen.
+
+use noseward_stability::{Design, SwingSetup, cleaned_lines};
+use serde::{Deserialize, Serialize};
+
+use crate::seal::{self, Seal};
+use crate::{
+    COUNTED, Measurements, Prediction, Predictions, Record, SwingOutcome, Swings,
+};
+
+/// The most characters of a trial's note.
+pub const NOTE_CHARS: usize = 500;
+/// The most characters of a plan.
+pub const PLAN_CHARS: usize = 120;
+
+/// One trial of a notebook.
+///
+/// Its rocket follows the one on the page until a prediction is locked; from then on it is
+/// the rocket as it was.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(from = "Written", into = "Written")]
+pub struct Trial {
+    id: u16,
+    design: Design,
+    compared_with: Option<u16>,
+    /// What the group had planned, if it had.
+    pub plan: String,
+    /// The two points as measured.
+    pub measured: Measurements,
+    /// A prediction that is being written and not yet locked.
+    pub draft: Draft,
+    predictions: Predictions,
+    swings: Swings,
+    /// Whatever else the group wrote.
+    pub note: String,
+    altered: bool,
+}
+
+/// A prediction that is being written.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields, default)]
+pub struct Draft {
+    /// The outcome, if one is chosen.
+    pub outcome: Option<SwingOutcome>,
+    /// The reason so far.
+    pub because: String,
+}
+
+impl Draft {
+    /// Whether nothing was written.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        *self == Self::default()
+    }
+}
+
+/// What the swings of a trial come to.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Overall {
+    /// Nothing that counts was seen.
+    Nothing,
+    /// This was seen more often than all else together.
+    Mostly(SwingOutcome),
+    /// No outcome was seen more often than all others together.
+    Mixed,
+}
+
+impl Overall {
+    /// In words.
+    #[must_use]
+    pub fn label(self) -> &'static str {
+        match self {
+            Self::Nothing => "not swung",
+            Self::Mostly(outcome) => outcome.label(),
+            Self::Mixed => "mixed",
+        }
+    }
+}
+
+/// A trial as it is written down.
+#[derive(Clone, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Written {
+    id: u16,
+    design: Design,
+    #[serde(default)]
+    compared_with: Option<u16>,
+    #[serde(default)]
+    plan: String,
+    #[serde(default)]
+    measured: Measurements,
+    #[serde(default)]
+    draft: Draft,
+    #[serde(default)]
+    predictions: Predictions,
+    #[serde(default)]
+    swings: Swings,
+    #[serde(default)]
+    note: String,
+    /// Absent while nothing is locked.
+    #[serde(default)]
+    seal: Option<Seal>,
+    #[serde(default)]
+    altered: bool,
+}
+
+impl From<Trial> for Written {
+    fn from(trial: Trial) -> Self {
+        let seal = trial.seal();
+        let Trial {
+            id,
+            design,
+            compared_with,
+            plan,
+            measured,
+            draft,
+            predictions,
+            swings,
+            note,
+            altered,
+        } = trial;
+        Self {
+            id,
+            design,
+            compared_with,
+            plan,
+            measured,
+            draft,
+            predictions,
+            swings,
+            note,
+            seal,
+            altered,
+        }
+    }
+}
+
+impl From<Written> for Trial {
+    fn from(written: Written) -> Self {
+        let seal = written.seal;
+        let Record { design, swings } =
+            Record { design: written.design, swings: written.swings }.rounded();
+        let mut trial = Self {
+            id: written.id,
+            design,
+            compared_with: written.compared_with,
+            plan: written.plan,
+            measured: written.measured,
+            draft: written.draft,
+            predictions: written.predictions,
+            swings,
+            note: written.note,
+            altered: written.altered,
+        }
+        .cleaned();
+        trial.altered |= trial.seal() != seal;
+        trial
+    }
+}
+
+impl Trial {
+    /// A new trial of a rocket, with the swings that it may have had already.
+    pub(crate) fn new(id: u16, record: &Record, compared_with: Option<u16>) -> Self {
+        let Record { design, swings } = record.clone().rounded();
+        Self {
+            id,
+            design,
+            compared_with,
+            plan: String::new(),
+            measured: Measurements::default(),
+            draft: Draft::default(),
+            predictions: Predictions::default(),
+            swings,
+            note: String::new(),
+            altered: false,
+        }
+    }
+
+    /// A trial read from a text that keeps each part apart, such as a table. Says
+    /// [`is_altered`](Self::is_altered) unless `seal` is the one of these contents.
+    #[must_use]
+    pub fn from_parts(parts: TrialParts) -> Self {
+        let TrialParts { id, record, compared_with, predictions, seal, altered } = parts;
+        let mut trial = Self::new(id, &record, compared_with);
+        trial.predictions = predictions;
+        trial.altered = altered || trial.seal() != seal;
+        trial
+    }
+
+    /// Its number, which no other trial of the notebook has or had.
+    #[must_use]
+    pub fn id(&self) -> u16 {
+        self.id
+    }
+
+    /// The rocket as it was.
+    #[must_use]
+    pub fn design(&self) -> &Design {
+        &self.design
+    }
+
+    /// The number of the trial that it is compared with; `None` for a baseline.
+    #[must_use]
+    pub fn compared_with(&self) -> Option<u16> {
+        self.compared_with
+    }
+
+    pub(crate) fn compare_with(&mut self, id: Option<u16>) {
+        self.compared_with = id;
+    }
+
+    /// What was predicted.
+    #[must_use]
+    pub fn predictions(&self) -> &Predictions {
+        &self.predictions
+    }
+
+    /// How it was swung, and what was seen.
+    #[must_use]
+    pub fn swings(&self) -> &Swings {
+        &self.swings
+    }
+
+    /// The rocket with its swings, as the page takes it.
+    #[must_use]
+    pub fn record(&self) -> Record {
+        Record { design: self.design.clone(), swings: self.swings.clone() }
+    }
+
+    /// Whether a prediction is locked.
+    #[must_use]
+    pub fn is_locked(&self) -> bool {
+        self.predictions.is_locked()
+    }
+
+    /// Whether it was swung before anything was predicted.
+    #[must_use]
+    pub fn swung_first(&self) -> bool {
+        match self.predictions.first() {
+            Some(first) => first.swings_seen > 0,
+            None => !self.swings.outcomes().is_empty(),
+        }
+    }
+
+    /// Whether what is locked was changed outside of the notebook: in a file or a table.
+    /// That cannot be taken back.
+    #[must_use]
+    pub fn is_altered(&self) -> bool {
+        self.altered
+    }
+
+    /// The check over what is locked; `None` while nothing is.
+    ///
+    /// It makes a change by hand visible. It is no secret: whoever writes a program can
+    /// work it out.
+    #[must_use]
+    pub fn seal(&self) -> Option<Seal> {
+        self.is_locked()
+            .then(|| seal::over(self.id, &self.design, &self.predictions, self.altered))
+    }
+
+    /// What the swings come to.
+    #[must_use]
+    pub fn overall(&self) -> Overall {
+        let seen: Vec<_> = self.swings.counted().collect();
+        let most = SwingOutcome::ALL
+            .into_iter()
+            .map(|outcome| (seen.iter().filter(|&&o| o == outcome).count(), outcome))
+            .find(|&(count, _)| 2 * count > seen.len());
+        match most {
+            _ if seen.is_empty() => Overall::Nothing,
+            Some((_, outcome)) => Overall::Mostly(outcome),
+            None => Overall::Mixed,
+        }
+    }
+
+    /// Whether it has all that a trial should have: a prediction, three swings that count.
+    #[must_use]
+    pub fn is_complete(&self) -> bool {
+        self.is_locked() && self.swings.counted().count() >= COUNTED
+    }
+
+    /// Locks what is written as a prediction, or adds it as a later version; `false`
+    /// without an outcome, or where it says nothing new.
+    pub(crate) fn lock(&mut self) -> bool {
+        let Some(outcome) = self.draft.outcome else { return false };
+        let swings_seen = u8::try_from(self.swings.outcomes().len()).unwrap_or(u8::MAX);
+        let because = self.draft.because.clone();
+        let locked = self.predictions.add(Prediction { outcome, because, swings_seen });
+        if locked {
+            self.draft = Draft::default();
+        }
+        locked
+    }
+
+    /// Takes the rocket on the page, unless this trial's rocket is locked.
+    pub(crate) fn follow(&mut self, record: &Record) {
+        if !self.is_locked() {
+            let Record { design, swings } = record.clone().rounded();
+            (self.design, self.swings) = (design, swings);
+        }
+    }
+
+    /// Takes other swings of the same rocket.
+    pub(crate) fn swing(&mut self, swings: &Swings) {
+        self.swings = swings.clone().rounded();
+    }
+
+    /// The same trial with texts as they are kept.
+    fn cleaned(mut self) -> Self {
+        use crate::readings::REASON_CHARS;
+        for (text, most) in [
+            (&mut self.plan, PLAN_CHARS),
+            (&mut self.note, NOTE_CHARS),
+            (&mut self.draft.because, crate::prediction::BECAUSE_CHARS),
+        ] {
+            *text = cleaned_lines(text, most);
+        }
+        for point in crate::Point::ALL {
+            let readings = self.measured.of_mut(point);
+            readings.left_out =
+                readings.left_out.take().filter(|out| out.reading < crate::REPEATS);
+            if let Some(out) = &mut readings.left_out {
+                out.reason = cleaned_lines(&out.reason, REASON_CHARS);
+            }
+        }
+        self
+    }
+}
+
+/// The parts of a trial that are bound together by its seal.
+#[derive(Clone, Debug)]
+pub struct TrialParts {
+    /// Its number.
+    pub id: u16,
+    /// Its rocket and the swings.
+    pub record: Record,
+    /// The number of the trial that it is compared with.
+    pub compared_with: Option<u16>,
+    /// What was predicted.
+    pub predictions: Predictions,
+    /// The seal that stands there.
+    pub seal: Option<Seal>,
+    /// Whether the trial says of itself that it was altered.
+    pub altered: bool,
+}
+
+/// Whether two designs are the same rocket: words and measured values are not part of how
+/// it is built.
+#[must_use]
+pub fn same_build(a: &Design, b: &Design) -> bool {
+    built(a) == built(b)
+}
+
+/// The design without words and measured values.
+fn built(design: &Design) -> Design {
+    let mut design = design.clone();
+    design.name.clear();
+    design.weights.iter_mut().for_each(|weight| weight.label.clear());
+    design.measured = noseward_stability::Measured::default();
+    design
+}
+
+/// Whether two records are of one rocket, swung in one way. A way in which nobody has
+/// swung is any way.
+#[must_use]
+pub fn same_trial(a: &Record, b: &Record) -> bool {
+    let setup = |record: &Record| -> Option<SwingSetup> {
+        record.has_swings().then_some(record.swings.setup)
+    };
+    let same_way = match (setup(a), setup(b)) {
+        (Some(a), Some(b)) => a == b,
+        _ => true,
+    };
+    same_way && same_build(&a.design, &b.design)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use SwingOutcome::{NotSure, Slipped, Steady, TailFirst, Wobbling};
+    use noseward_stability::Example;
+
+    fn trial(outcomes: &[SwingOutcome]) -> Trial {
+        let swings =
+            Swings::new(SwingSetup::default(), outcomes.iter().copied()).unwrap();
+        Trial::new(1, &Record { design: Example::Tern.design(), swings }, None)
+    }
+
+    fn predict(trial: &mut Trial, outcome: SwingOutcome, because: &str) -> bool {
+        trial.draft = Draft { outcome: Some(outcome), because: because.into() };
+        trial.lock()
+    }
+
+    #[test]
+    fn what_most_swings_showed() {
+        for (outcomes, overall) in [
+            (&[][..], Overall::Nothing),
+            (&[Slipped, Slipped], Overall::Nothing),
+            (&[Steady], Overall::Mostly(Steady)),
+            (&[Steady, Slipped, Wobbling], Overall::Mixed),
+            (&[Wobbling, Steady, Wobbling], Overall::Mostly(Wobbling)),
+            (&[Wobbling, Steady, NotSure], Overall::Mixed),
+            (&[TailFirst; 3], Overall::Mostly(TailFirst)),
+        ] {
+            assert_eq!(trial(outcomes).overall(), overall, "{outcomes:?}");
+        }
+    }
+
+    #[test]
+    fn the_rocket_follows_until_it_is_locked() {
+        let mut trial = trial(&[]);
+        let skua = Record::from(Example::Skua.design());
+        trial.follow(&skua);
+        assert_eq!(trial.design(), &skua.design);
+        assert!(predict(&mut trial, Steady, "long nose"));
+        trial.follow(&Example::Puffin.design().into());
+        assert_eq!(trial.design(), &skua.design);
+    }
+
+    #[test]
+    fn a_prediction_after_the_swing_says_so() {
+        let mut early = trial(&[]);
+        predict(&mut early, Steady, "");
+        assert!(!early.swung_first());
+        let mut late = trial(&[Steady]);
+        assert!(late.swung_first());
+        predict(&mut late, Steady, "");
+        assert!(late.swung_first());
+    }
+
+    #[test]
+    fn json_brings_back_every_part() {
+        let mut trial = trial(&[Steady, Slipped]);
+        trial.note = "Windy.\nIndoors.".into();
+        trial.measured.mass.mm[1] = Some(201.5);
+        predict(&mut trial, Wobbling, "small fins");
+        predict(&mut trial, Steady, "it did");
+        trial.draft.because = "hmm".into();
+        let json = serde_json::to_string(&trial).unwrap();
+        assert_eq!(serde_json::from_str::<Trial>(&json).unwrap(), trial);
+    }
+
+    #[test]
+    fn a_change_by_hand_leaves_a_trace_for_good() {
+        let mut trial = trial(&[]);
+        predict(&mut trial, Wobbling, "small fins");
+        let json = serde_json::to_value(&trial).unwrap();
+        let open = |json: &serde_json::Value| {
+            serde_json::from_value::<Trial>(json.clone()).unwrap()
+        };
+        assert!(!open(&json).is_altered());
+        let mut changed = Vec::new();
+        for (pointer, value) in [
+            ("/predictions/0/outcome", serde_json::json!("steady")),
+            ("/predictions/0/because", "big fins".into()),
+            ("/predictions/0/swings_seen", 1.into()),
+            ("/predictions", serde_json::json!([])),
+            ("/design/sections/0/length_mm", 77.into()),
+            ("/seal", serde_json::Value::Null),
+            ("/seal", "00000000".into()),
+            ("/id", 2.into()),
+        ] {
+            let mut json = json.clone();
+            *json.pointer_mut(pointer).unwrap() = value;
+            changed.push(open(&json));
+        }
+        let mut again = json.clone();
+        again["altered"] = true.into();
+        changed.push(open(&again));
+        for trial in changed {
+            assert!(trial.is_altered(), "{trial:?}");
+            // Writing it anew does not make it good.
+            let json = serde_json::to_value(&trial).unwrap();
+            assert!(open(&json).is_altered());
+        }
+        // A note is not locked.
+        let mut noted = json;
+        noted["note"] = "Windy.".into();
+        assert!(!open(&noted).is_altered());
+    }
+
+    #[test]
+    fn words_and_measured_values_are_no_build() {
+        let tern = Example::Tern.design();
+        let mut same = tern.clone();
+        same.name = "Other".into();
+        same.measured.hanging_point_mm = Some(200.0);
+        assert!(same_build(&tern, &same));
+        same.sections[0].length_mm += 1.0;
+        assert!(!same_build(&tern, &same));
+        let mut a = Record::from(tern);
+        let mut b = a.clone();
+        b.swings.setup.string_m = 2.0;
+        assert!(same_trial(&a, &b));
+        a.swings.add(Steady);
+        assert!(same_trial(&a, &b));
+        b.swings.add(Steady);
+        assert!(!same_trial(&a, &b));
+    }
+}
