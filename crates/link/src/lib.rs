@@ -25,6 +25,7 @@ mod cells;
 mod code;
 mod file;
 mod link;
+mod table;
 mod text;
 
 pub use cells::defused;
@@ -33,4 +34,7 @@ pub use file::name::file_name;
 pub use file::{FILE_BYTES, FileError, open_file, to_file};
 pub use link::missing::Missing;
 pub use link::{Damage, HASH_CHARS, Opened, hash, open_hash};
+pub use table::error::{CellFault, TableError};
+pub use table::plain::to_plain_text;
+pub use table::{Format, TABLE_BYTES, looks_like_table, open_table, to_table};
 pub use text::{Spelling, Text, open_text};

@@ -1,0 +1,125 @@
+//! A notebook as a table for a spreadsheet, and back.
+
+mod cell;
+mod column;
+pub(crate) mod error;
+mod kind;
+mod number;
+pub(crate) mod plain;
+mod read;
+#[cfg(test)]
+mod tests;
+mod write;
+
+use csv::Terminator;
+use noseward_lesson::{End, Level, Notebook};
+
+use error::TableError;
+use plain::END;
+
+/// Bytes of a text that is opened as a table, at most: 1 MiB. A full notebook whose every
+/// text is as long as it may be takes some 500 KB.
+pub const TABLE_BYTES: usize = 1024 * 1024;
+
+/// The version of the table that is written, and the newest that is known here.
+const VERSION: u16 = 1;
+
+/// What may part cells, the rarest in texts first.
+const DELIMITERS: [u8; 3] = [b'\t', b';', b','];
+
+/// How a table is spelled.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Format {
+    /// A file with commas between the cells and points in the numbers.
+    PointComma,
+    /// A file with semicolons between the cells and commas in the numbers.
+    CommaSemicolon,
+    /// For pasting: tabs between the cells, points in the numbers.
+    Tabs,
+    /// For pasting: tabs between the cells, commas in the numbers.
+    TabsComma,
+}
+
+impl Format {
+    /// All four, files first.
+    pub const ALL: [Self; 4] =
+        [Self::PointComma, Self::CommaSemicolon, Self::Tabs, Self::TabsComma];
+
+    fn delimiter(self) -> u8 {
+        match self {
+            Self::PointComma => b',',
+            Self::CommaSemicolon => b';',
+            Self::Tabs | Self::TabsComma => b'\t',
+        }
+    }
+
+    fn mark(self) -> char {
+        match self {
+            Self::PointComma | Self::Tabs => '.',
+            Self::CommaSemicolon | Self::TabsComma => ',',
+        }
+    }
+
+    fn is_file(self) -> bool {
+        matches!(self, Self::PointComma | Self::CommaSemicolon)
+    }
+}
+
+/// The notebook as a table: a row of headings, then one row for each trial, deleted ones
+/// included, and rows for the plans, the conclusion and the settings. Lines end in CR LF;
+/// the two files begin with a byte order mark, by which spreadsheets know UTF-8.
+///
+/// Numbers are kept to 0.1 mm, and texts as the notebook keeps them. What a spreadsheet
+/// would take for a formula, a number or a date stands behind an apostrophe, which
+/// [`open_table`] takes away.
+#[must_use]
+pub fn to_table(notebook: &Notebook, format: Format) -> String {
+    let rows = write::write(notebook, format, Terminator::CRLF);
+    if format.is_file() { format!("\u{feff}{rows}") } else { rows }
+}
+
+/// Opens a table in any of the four formats, also after a spreadsheet has saved it, and a
+/// text with a table in it, as [`to_plain_text`](crate::to_plain_text) makes it.
+///
+/// Columns are found by their headings, in any order; unknown ones are ignored, and what
+/// is missing has its default. A number may have a point or a comma. A trial whose
+/// prediction, number or rocket was changed [is altered](noseward_lesson::Trial::is_altered).
+///
+/// # Errors
+///
+/// [`TableError`] names the row and the column that cannot be read, and how to mend it. No
+/// row is left out.
+pub fn open_table(text: &str) -> Result<Notebook, TableError> {
+    if text.len() > TABLE_BYTES {
+        return Err(TableError::TooLarge { bytes: text.len() });
+    }
+    read::read(plain::table_in(text)?)
+}
+
+/// Whether a text is meant as a table: it begins with headings, or has the line that
+/// stands before a table in a text. Looks at the first row only.
+#[must_use]
+pub fn looks_like_table(text: &str) -> bool {
+    text.len() <= TABLE_BYTES
+        && match plain::table_in(text) {
+            Ok(table) => read::delimiter(table).is_some(),
+            Err(_) => true,
+        }
+}
+
+/// The name of a level without ages: no digits for a spreadsheet.
+fn level_word(level: Level) -> &'static str {
+    let label = level.label();
+    label.split_once(' ').map_or(label, |(word, _)| word)
+}
+
+fn end_word(end: End) -> &'static str {
+    match end {
+        End::Nose => "nose",
+        End::Tail => "tail",
+    }
+}
+
+fn yes_or_no(yes: bool) -> &'static str {
+    if yes { "yes" } else { "no" }
+}

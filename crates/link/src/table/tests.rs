@@ -1,0 +1,635 @@
+//! Tables there and back.
+
+use noseward_lesson::{
+    BECAUSE_CHARS, BOX_CHARS, Colour, Conclusion, Deleted, Draft, End, Group, LeftOut,
+    Level, MOST_OUTCOMES, NOTE_CHARS, Notebook, PLAN_CHARS, Point, REASON_CHARS, Record,
+    Seal, Statement, Support, SwingOutcome, Swings, Trial, TrialParts,
+};
+use noseward_stability::{Example, SwingSetup, cleaned_lines};
+use proptest::collection::vec;
+use proptest::option;
+use proptest::prelude::*;
+use proptest::sample::select;
+
+use super::plain::{BEGIN, END};
+use super::*;
+use crate::{CellFault, to_plain_text};
+
+/// A notebook with something in every column.
+fn full() -> Notebook {
+    let mut notebook = Notebook::default();
+    notebook.group = Group::new(Colour::Green, 7).expect("a group");
+    notebook.level = Level::Explain;
+    notebook.support = Support::Questions;
+    notebook.allows_two_changes = true;
+    notebook.add_plan("3/4 of the ballast");
+    for example in [Example::Tern, Example::Skua, Example::Puffin] {
+        notebook.begin(&example.design().into()).expect("room");
+    }
+    let swings = [SwingOutcome::Steady, SwingOutcome::Slipped, SwingOutcome::NotSure];
+    for (id, because) in [(2, "small fins"), (2, "1e5"), (3, "=1+1")] {
+        let draft =
+            Draft { outcome: Some(SwingOutcome::Wobbling), because: because.into() };
+        notebook.trial_mut(id).expect("a trial").draft = draft;
+        assert!(notebook.lock(id));
+    }
+    let setup = SwingSetup { string_m: 1.25, turns_per_s: 0.95, ..Default::default() };
+    notebook.swing(&Swings::new(setup, swings).expect("three swings"));
+    let trial = notebook.trial_mut(3).expect("a trial");
+    trial.plan = "bigger fins".into();
+    trial.note = "Windy; then not.\n\"Steady\", said all.".into();
+    trial.draft.because = "hm".into();
+    trial.measured.rocket_length_mm = Some(412.5);
+    trial.measured.cutout_length_mm = Some(388.0);
+    trial.measured.mass.guess_mm = Some(200.0);
+    trial.measured.mass.mm = [Some(201.5), Some(203.0), Some(251.0)];
+    trial.measured.mass.left_out =
+        Some(LeftOut { reading: 2, reason: "the string slipped".into() });
+    trial.measured.pressure.from = End::Tail;
+    trial.measured.pressure.mm = [Some(150.1), None, Some(151.0)];
+    notebook.delete(1);
+    notebook.conclusion.claim = "Fins help.".into();
+    notebook
+}
+
+/// What would be lost on the page or in a spreadsheet.
+fn text(most: usize) -> impl Strategy<Value = String> {
+    let awkward = select(vec![
+        "=1+1",
+        "+49",
+        "-3",
+        "@x",
+        "'",
+        "''=1",
+        "'=",
+        "1-2",
+        "3/4",
+        "00123",
+        "1e5",
+        "TRUE",
+        "#N/A",
+        "a;b",
+        "a,b",
+        "\"q\" w",
+        "\"",
+        "x\ny",
+        "1\n",
+        "\n",
+        " ",
+        "  lead",
+        "صاروخ ١٢",
+        "🚀 👩\u{200d}🚀",
+        "12:30",
+        "5. März",
+        "a\tb",
+        BEGIN,
+        END,
+        "x\n--- end of table ---\ny",
+        "x\n--- table: keep this to open the notebook again ---",
+    ]);
+    prop_oneof![
+        2 => Just(String::new()),
+        3 => awkward.prop_map(str::to_owned),
+        3 => "['=+@\"#;, \n\t0-9a-z.-]{0,12}",
+        2 => "\\PC{0,40}",
+    ]
+    .prop_map(move |text| cleaned_lines(&text, most))
+}
+
+fn mm() -> impl Strategy<Value = Option<f64>> {
+    option::of((-20_000..20_000).prop_map(|tenths| f64::from(tenths) / 10.0))
+}
+
+fn outcome() -> impl Strategy<Value = SwingOutcome> {
+    select(SwingOutcome::ALL.to_vec())
+}
+
+fn record() -> impl Strategy<Value = Record> {
+    let name = prop_oneof![text(30), "\\PC{90,120}"];
+    let setup = (30..300, 0..100, 6..60, 160..280);
+    (select(Example::ALL.to_vec()), name, vec(outcome(), 0..MOST_OUTCOMES), setup)
+        .prop_map(|(example, name, outcomes, (string, arm, turns, air))| {
+            let mut record = Record::from(example.design());
+            record.design.name = name;
+            record.swings.setup = SwingSetup {
+                string_m: f64::from(string) / 100.0,
+                arm_m: f64::from(arm) / 100.0,
+                turns_per_s: f64::from(turns) / 20.0,
+                air_density_kg_m3: f64::from(air) / 200.0,
+            };
+            for outcome in outcomes {
+                record.swings.add(outcome);
+            }
+            record
+        })
+}
+
+fn draft() -> impl Strategy<Value = Draft> {
+    (option::of(outcome()), text(BECAUSE_CHARS))
+        .prop_map(|(outcome, because)| Draft { outcome, because })
+}
+
+fn measured() -> impl Strategy<Value = noseward_lesson::Measurements> {
+    let left_out = option::of((0..3_usize, text(REASON_CHARS)));
+    let readings = (any::<bool>(), mm(), [mm(), mm(), mm()], left_out).prop_map(|all| {
+        let (from_tail, guess_mm, mm, left_out) = all;
+        noseward_lesson::Readings {
+            from: if from_tail { End::Tail } else { End::Nose },
+            guess_mm,
+            mm,
+            left_out: left_out.map(|(reading, reason)| LeftOut { reading, reason }),
+        }
+    });
+    (mm(), mm(), vec(readings, 2)).prop_map(|(rocket, cutout, mut readings)| {
+        noseward_lesson::Measurements {
+            rocket_length_mm: rocket,
+            cutout_length_mm: cutout,
+            pressure: readings.remove(1),
+            mass: readings.remove(0),
+        }
+    })
+}
+
+/// What happens to one trial.
+type Story =
+    (Record, Vec<Draft>, Draft, noseward_lesson::Measurements, String, String, u8);
+
+fn story() -> impl Strategy<Value = Story> {
+    let locked = vec(draft(), 0..8);
+    (record(), locked, draft(), measured(), text(PLAN_CHARS), text(NOTE_CHARS), 0..8_u8)
+}
+
+fn notebook() -> impl Strategy<Value = Notebook> {
+    let settings = (
+        select(Colour::ALL.to_vec()),
+        1..=40_u8,
+        select(Level::ALL.to_vec()),
+        select(Support::ALL.to_vec()),
+        any::<bool>(),
+    );
+    let boxes = [(); 4].map(|()| text(BOX_CHARS));
+    (settings, vec(story(), 0..5), vec(text(PLAN_CHARS), 0..4), boxes).prop_map(
+        |((colour, number, level, support, two), stories, plans, boxes)| {
+            let mut notebook = Notebook::default();
+            notebook.group = Group::new(colour, number).expect("a group");
+            notebook.level = level;
+            notebook.support = support;
+            notebook.allows_two_changes = two;
+            for plan in plans {
+                notebook.add_plan(&plan);
+            }
+            for story in stories {
+                live(&mut notebook, story);
+            }
+            for (of, text) in Statement::ALL.into_iter().zip(boxes) {
+                *notebook.conclusion.text_mut(of) = text;
+            }
+            notebook
+        },
+    )
+}
+
+fn live(notebook: &mut Notebook, story: Story) {
+    let (record, locked, draft, measured, plan, note, fate) = story;
+    let id = notebook.begin(&record).expect("room");
+    for draft in locked {
+        notebook.trial_mut(id).expect("a trial").draft = draft;
+        notebook.lock(id);
+    }
+    let trial = notebook.trial_mut(id).expect("a trial");
+    (trial.draft, trial.measured, trial.plan, trial.note) = (draft, measured, plan, note);
+    match fate {
+        0 | 1 => {
+            notebook.delete(id);
+        }
+        2 => notebook.compare(id, None),
+        3 => {
+            notebook.shift(id, true);
+        }
+        _ => {}
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig {
+        failure_persistence: None,
+        cases: 64,
+        ..ProptestConfig::default()
+    })]
+
+    #[test]
+    fn every_notebook_comes_back(notebook in notebook()) {
+        for format in Format::ALL {
+            let table = to_table(&notebook, format);
+            prop_assert!(looks_like_table(&table));
+            prop_assert_eq!(open_table(&table), Ok(notebook.clone()));
+        }
+        let words = to_plain_text(&notebook);
+        prop_assert!(looks_like_table(&words));
+        prop_assert_eq!(open_table(&words), Ok(notebook.clone()));
+        let mailed = format!("Hello,\r\n\r\n{}\r\nBye.\r\n", words.replace('\n', "\r\n"));
+        prop_assert_eq!(open_table(&mailed), Ok(notebook.clone()));
+    }
+
+    #[test]
+    fn no_text_is_too_much(text in "[,;\t\"\r\n'a-c0-3.-]{0,60}") {
+        let heading = "kind of row,trial,group,note,rocket\n";
+        let _ = open_table(&text);
+        if let Ok(notebook) = open_table(&format!("{heading}{text}")) {
+            prop_assert!(notebook.trials().is_empty(), "no rocket, no trial");
+        }
+    }
+}
+
+/// The rows of a table, cell by cell.
+fn cells(table: &str) -> Vec<Vec<String>> {
+    let table = table.trim_start_matches('\u{feff}');
+    let mut reader =
+        csv::ReaderBuilder::new().has_headers(false).from_reader(table.as_bytes());
+    let rows = reader.records().map(|row| row.expect("a row of as many cells"));
+    rows.map(|row| row.iter().map(str::to_owned).collect()).collect()
+}
+
+fn table(cells: &[Vec<String>]) -> String {
+    let mut writer = csv::WriterBuilder::new().flexible(true).from_writer(Vec::new());
+    for row in cells {
+        writer.write_record(row).expect("memory has room");
+    }
+    let bytes = writer.into_inner().expect("memory has room");
+    String::from_utf8(bytes).expect("text")
+}
+
+fn place(cells: &[Vec<String>], heading: &str) -> usize {
+    let found = cells[0].iter().position(|found| found == heading);
+    found.unwrap_or_else(|| panic!("no column {heading}"))
+}
+
+/// The full notebook with one cell of the row of trial 3 changed.
+fn changed(heading: &str, value: &str) -> Result<Notebook, TableError> {
+    let mut cells = cells(&to_table(&full(), Format::PointComma));
+    let (column, number) = (place(&cells, heading), place(&cells, "trial"));
+    let row = cells.iter_mut().find(|row| row[number] == "3").expect("trial 3");
+    row[column] = value.into();
+    open_table(&table(&cells))
+}
+
+#[test]
+fn the_full_notebook_comes_back_and_has_every_column() {
+    let notebook = full();
+    let cells = cells(&to_table(&notebook, Format::PointComma));
+    for (i, heading) in cells[0].iter().enumerate() {
+        let is_filled = cells[1..].iter().any(|row| !row[i].is_empty());
+        // Nobody predicted more often, swung more often, or changed what was locked.
+        let may_be_empty = heading.starts_with("prediction ")
+            || ["swing 4", "swing 5", "swing 6", "altered"].contains(&heading.as_str())
+            || ["evidence", "reason", "trust", "not locked: outcome"]
+                .contains(&heading.as_str())
+            || heading.starts_with("centre of pressure: ");
+        assert!(is_filled || may_be_empty, "{heading}");
+    }
+    let kinds: Vec<_> = cells.iter().map(|row| row[0].as_str()).collect();
+    assert_eq!(
+        kinds,
+        ["kind of row", "trial", "trial", "deleted", "plan", "conclusion", "notebook"]
+    );
+    for format in Format::ALL {
+        assert_eq!(open_table(&to_table(&notebook, format)), Ok(notebook.clone()));
+    }
+}
+
+#[test]
+fn each_form_has_its_marks() {
+    let notebook = full();
+    for (format, front, length) in [
+        (Format::PointComma, "\u{feff}kind of row,group", ",412.5,388,"),
+        (Format::CommaSemicolon, "\u{feff}kind of row;group", ";412,5;388;"),
+        (Format::Tabs, "kind of row\tgroup", "\t412.5\t388\t"),
+        (Format::TabsComma, "kind of row\tgroup", "\t412,5\t388\t"),
+    ] {
+        let table = to_table(&notebook, format);
+        assert!(table.starts_with(front), "{table}");
+        assert!(table.contains(length), "{table}");
+        assert!(table.ends_with("\r\n"));
+    }
+}
+
+#[test]
+fn what_a_spreadsheet_would_convert_stands_behind_a_mark() {
+    let cells = cells(&to_table(&full(), Format::PointComma));
+    let column = |heading| {
+        let at = place(&cells, heading);
+        cells[1..].iter().map(|row| row[at].as_str()).collect::<Vec<_>>()
+    };
+    assert!(column("plan").contains(&"'3/4 of the ballast"));
+    assert!(column("prediction: because").contains(&"'=1+1"));
+    assert!(column("prediction 2: because").contains(&"'1e5"));
+    for seal in column("seal") {
+        assert!(seal.is_empty() || seal.len() == 9 && seal.starts_with('s'), "{seal}");
+    }
+    assert!(column("rocket")[0].starts_with("#r1."));
+}
+
+#[test]
+fn people_find_what_the_readings_come_to() {
+    let notebook = full();
+    let cells = cells(&to_table(&notebook, Format::PointComma));
+    let cell = |heading| cells[2][place(&cells, heading)].clone();
+    assert_eq!(cell("trial"), "3");
+    assert_eq!(cell("centre of mass: middle from nose (mm)"), "202.3");
+    assert_eq!(cell("centre of mass: range (mm)"), "1.5");
+    // Twice 388 mm less the reading, on a rocket of 412.5 mm: 252.9 and 252 mm.
+    assert_eq!(cell("centre of pressure: middle from nose (mm)"), "252.4");
+    assert_eq!(cell("measured separation (mm)"), "50.2");
+    assert_eq!(cell("all swings together"), "mixed");
+    let figures = noseward_stability::evaluate(&Example::Puffin.design()).figures;
+    let mm = figures.expect("no fault").separation_m * 1000.0;
+    assert_eq!(cell("computed separation (mm)"), number::written(mm, 1, '.'));
+    // None of them is read.
+    let mut other = cells.clone();
+    for heading in ["measured separation (mm)", "all swings together", "rocket's name"] {
+        other[2][place(&cells, heading)] = "anything".into();
+    }
+    assert_eq!(open_table(&table(&other)), Ok(notebook));
+}
+
+#[test]
+fn a_changed_prediction_is_seen() {
+    for (heading, value) in [
+        ("prediction: because", "big fins"),
+        ("prediction: outcome", "tail first"),
+        ("prediction: swings seen before", "2"),
+        ("prediction 2: outcome", "not sure"),
+        ("seal", ""),
+        ("seal", "s00000000"),
+        ("trial", "9"),
+        ("altered", "yes"),
+    ] {
+        let notebook = changed(heading, value).unwrap();
+        let altered: Vec<bool> =
+            notebook.trials().iter().map(Trial::is_altered).collect();
+        assert_eq!(altered, [false, true], "{heading}");
+        // It stays so, whatever is written next.
+        for format in Format::ALL {
+            assert_eq!(open_table(&to_table(&notebook, format)), Ok(notebook.clone()));
+        }
+    }
+    for (heading, value) in [
+        ("note", "Windy."),
+        ("plan", "other"),
+        ("centre of mass: reading 1 (mm)", "300,5"),
+        ("swing 3", "nose first, steady"),
+        ("compared with trial", ""),
+        ("centre of mass: measured from", "TAIL"),
+    ] {
+        let notebook = changed(heading, value).unwrap();
+        assert_ne!(notebook, full(), "{heading}");
+        assert!(!notebook.trials().iter().any(Trial::is_altered), "{heading}");
+    }
+}
+
+#[test]
+fn columns_may_come_in_any_order_and_some_may_be_missing() {
+    let notebook = full();
+    let mut cells = cells(&to_table(&notebook, Format::PointComma));
+    for row in &mut cells {
+        row.reverse();
+        row.insert(3, "a remark".into());
+        row.extend([String::new(), " ".into()]);
+    }
+    cells[0][0] = cells[0][0].to_ascii_uppercase();
+    cells.push(vec![String::new(); 4]);
+    let text = table(&cells);
+    assert_eq!(open_table(&text), Ok(notebook.clone()));
+    let unix = text.replace("\r\n", "\n");
+    assert_eq!(open_table(&unix), Ok(notebook));
+
+    let link = crate::hash(&Example::Tern.design().into());
+    let small = format!("trial;kind of row;rocket\n4;trial;#{link}\n;;\n");
+    let opened = open_table(&small).unwrap();
+    assert_eq!(opened.trials().len(), 1);
+    assert_eq!(opened.trials()[0].id(), 4);
+    assert_eq!(opened.trials()[0].design(), &Example::Tern.design());
+    assert_eq!(opened.group, Group::default());
+}
+
+#[test]
+fn a_link_with_swings_brings_them() {
+    let mut record = Record::from(Example::Tern.design());
+    record.swings.add(SwingOutcome::Steady);
+    let link = crate::hash(&record);
+    let row = format!("kind of row,trial,rocket,swing 1\ntrial,1,{link},");
+    assert_eq!(open_table(&row).unwrap().trials()[0].record(), record);
+    let opened = open_table(&format!("{row}tail first")).unwrap();
+    assert_eq!(opened.trials()[0].swings().outcomes(), [SwingOutcome::TailFirst]);
+}
+
+#[test]
+fn a_rocket_that_a_link_has_no_room_for_stays_whole() {
+    let mut notebook = Notebook::default();
+    let mut design = Example::Tern.design();
+    design.name = "Seabird ".repeat(20);
+    design.sections[0].length_mm = 40_000.0;
+    notebook.begin(&design.into()).unwrap();
+    let mut unread = Example::Tern.design();
+    unread.sections[0].length_mm = f64::NAN;
+    notebook.begin(&unread.into()).unwrap();
+    let opened = open_table(&to_table(&notebook, Format::Tabs)).unwrap();
+    assert_eq!(opened.trials()[0], notebook.trials()[0]);
+    assert!(opened.trials()[1].design().sections[0].length_mm.is_nan());
+}
+
+#[test]
+fn a_fault_names_its_row_its_column_and_the_remedy() {
+    for (heading, value, words) in [
+        (
+            "kind of row",
+            "trail",
+            "“trail” is not known here. Write one of these: trial; del",
+        ),
+        ("kind of row", "", "is empty"),
+        ("trial", "", "is empty"),
+        ("trial", "2", "trial 2 stands there twice"),
+        ("trial", "0", "“0” must be a whole number from 1 to 65534"),
+        ("trial", "2.5", "must be a whole number"),
+        ("group", "Pink 4", "a colour and a number"),
+        ("group", "Blue 3", "another group"),
+        ("rocket", "", "is empty"),
+        ("rocket", "Puffin", "there is no rocket in this"),
+        ("rocket", "#r1.AAAA", "Copy the link"),
+        ("rocket length (mm)", "12. Mai", "made a date of it"),
+        ("rocket length (mm)", "1,234", "in two ways"),
+        ("centre of mass: reading left out", "4", "from 1 to 3"),
+        ("centre of mass: reading left out", "", "is empty"),
+        ("centre of mass: measured from", "middle", "nose; tail"),
+        ("prediction: outcome", "string slipped, do again", "not known here"),
+        ("prediction: outcome", "", "is empty"),
+        ("swing 6", "fell", "nose first, steady; nose first after"),
+        ("seal", "s123", "no seal"),
+        ("altered", "maybe", "yes; no"),
+        ("level", "Balance", "does not belong into a row “trial”"),
+    ] {
+        let error = changed(heading, value).unwrap_err();
+        let text = error.to_string();
+        assert!(text.starts_with(&format!("Row 3, column “{heading}”: ")), "{text}");
+        assert!(text.contains(words), "{text}");
+    }
+    let long = "x".repeat(NOTE_CHARS + 1);
+    let fault = CellFault::TooLong { chars: 501, most: 500 };
+    let heading = "note".into();
+    assert_eq!(changed("note", &long), Err(TableError::Cell { row: 3, heading, fault }));
+}
+
+#[test]
+fn nothing_is_left_out() {
+    let whole = cells(&to_table(&full(), Format::PointComma));
+    let with = |row: Vec<String>| {
+        let mut cells = whole.clone();
+        cells.push(row);
+        open_table(&table(&cells))
+    };
+    // What somebody worked out below the table.
+    let mut mean = vec![String::new(); whole[0].len()];
+    mean[12] = "203.5".into();
+    let error = with(mean).unwrap_err().to_string();
+    assert!(error.starts_with("Row 8, column “kind of row”: this is empty"), "{error}");
+    let again = TableError::TwoRows { row: 8, kind: "notebook" };
+    assert_eq!(with(whole[6].clone()), Err(again));
+    let mut wide = whole[5].clone();
+    wide.push("x".into());
+    assert_eq!(with(wide), Err(TableError::TooManyCells { row: 8 }));
+
+    let mut twice = whole.clone();
+    twice[0][1] = twice[0][2].clone();
+    let heading = "trial".into();
+    assert_eq!(open_table(&table(&twice)), Err(TableError::TwoColumns { heading }));
+    let mut newer = whole.clone();
+    let version = place(&whole, "table version");
+    newer[6][version] = "2".into();
+    assert_eq!(open_table(&table(&newer)), Err(TableError::Newer { version: 2 }));
+    let plans = format!("kind of row,plan,group\n{}", "plan,a,\n".repeat(13));
+    assert!(matches!(open_table(&plans), Err(TableError::Notebook(_))));
+}
+
+#[test]
+fn other_texts_are_no_table() {
+    let json = serde_json::to_string(&full()).unwrap();
+    let link = crate::hash(&Example::Tern.design().into());
+    for text in ["", "\n", "trial", "kind of row", "a,b,c\n1,2,3", &json, &link] {
+        assert!(!looks_like_table(text), "{text}");
+        assert_eq!(open_table(text), Err(TableError::NotATable), "{text}");
+    }
+    let large = " ".repeat(TABLE_BYTES + 1);
+    assert!(!looks_like_table(&large));
+    let error = open_table(&large).unwrap_err();
+    assert_eq!(error, TableError::TooLarge { bytes: TABLE_BYTES + 1 });
+    let words = to_plain_text(&full());
+    let cut = &words[..words.len() - 10];
+    assert!(looks_like_table(cut));
+    assert_eq!(open_table(cut), Err(TableError::CutShort));
+}
+
+#[test]
+fn the_largest_notebook_fits() {
+    let mut notebook = Notebook::default();
+    let long = |chars: usize| "ش".repeat(chars);
+    for _ in 0..noseward_lesson::MOST_TRIALS {
+        let id = notebook.begin(&Example::Skua.design().into()).unwrap();
+        for i in 0..noseward_lesson::MOST_VERSIONS {
+            let because = format!("{i}{}", long(BECAUSE_CHARS - 1));
+            let outcome = Some(SwingOutcome::Wobbling);
+            notebook.trial_mut(id).unwrap().draft = Draft { outcome, because };
+            assert!(notebook.lock(id));
+        }
+        let trial = notebook.trial_mut(id).unwrap();
+        trial.note = long(NOTE_CHARS);
+        trial.plan = long(PLAN_CHARS);
+        trial.draft.because = long(BECAUSE_CHARS);
+        for point in Point::ALL {
+            trial.measured.of_mut(point).left_out =
+                Some(LeftOut { reading: 0, reason: long(REASON_CHARS) });
+        }
+    }
+    let table = to_table(&notebook, Format::PointComma);
+    assert!(table.len() < TABLE_BYTES / 2, "{}", table.len());
+    assert_eq!(open_table(&table), Ok(notebook));
+}
+
+#[test]
+fn words_say_all_of_it() {
+    let text = to_plain_text(&full());
+    let (words, _) = text.split_once(BEGIN).unwrap();
+    for part in [
+        "Notebook of group Green 7\n",
+        "Level: Explain (about 12 to 14).\n",
+        "Two changes at once: allowed.\n",
+        "In hand: trial 3.\n",
+        "Trial 1 (deleted): ",
+        "Compared with trial 2.\n",
+        "Predicted, before any swing: nose first after wobbling. Because: small fins\n",
+        "Later, before any swing: nose first after wobbling. Because: 1e5\n",
+        "Written and not locked: no outcome. Because: hm\n",
+        "Length of the cut-out: 388 mm.\n",
+        "Readings of the centre of mass, from the nose: 201.5 mm, 203 mm, 251 mm.\n",
+        "Reading 3 is left out. Because: the string slipped\n",
+        "Readings of the centre of pressure (side-on), from the tail: 150.1 mm, none, 151 mm.",
+        "Middle value: 202.3 mm from the nose, range 1.5 mm.\n",
+        "Measured separation: 50.2 mm.\n",
+        "Swings, 2 of 3: nose first, steady; string slipped, do again; not sure.\n",
+        "Swung on 1.25 m of string with an arm of 0.7 m, 0.95 turns a second",
+        "Note: Windy; then not.\n  \"Steady\", said all.\n",
+        "- 3/4 of the ballast\n",
+        "Claim: Fins help.\nEvidence: nothing yet.\n",
+    ] {
+        assert!(words.contains(part), "{part}\n{words}");
+    }
+    assert!(text.ends_with(&format!("\n{END}\n")));
+}
+
+/// A line of the block, written by somebody in a note, is not the block's.
+#[test]
+fn a_note_may_hold_the_lines_themselves() {
+    let mut notebook = full();
+    notebook.conclusion = Conclusion {
+        claim: format!("x\n{BEGIN}\n{END}\ny"),
+        trust: format!("{END}\n"),
+        ..Conclusion::default()
+    };
+    notebook.trial_mut(2).unwrap().note = format!("{BEGIN}\n{BEGIN}");
+    assert_eq!(open_table(&to_plain_text(&notebook)), Ok(notebook));
+}
+
+/// Once written, a table opens for ever.
+#[test]
+fn tables_once_written_stay_readable() {
+    let text = "kind of row;group;trial;rocket;prediction: outcome;prediction: because;seal\n\
+        trial;Blue 4;3;#ROCKET;nose first after wobbling;small fins;s5bcafcfe\n";
+    let link = crate::hash(&Example::Tern.design().into());
+    let opened = open_table(&text.replace("ROCKET", &link)).unwrap();
+    let trial = &opened.trials()[0];
+    assert!(!trial.is_altered());
+    assert_eq!(trial.seal(), Some(Seal(0x5bca_fcfe)));
+    assert_eq!(opened.group, Group::new(Colour::Blue, 4).unwrap());
+}
+
+/// An altered trial, deleted too, stays one.
+#[test]
+fn altered_trials_come_back_as_such() {
+    let record = Record::from(Example::Tern.design());
+    let trial = |id| {
+        Trial::from_parts(TrialParts {
+            id,
+            record: record.clone(),
+            compared_with: None,
+            predictions: full().trials()[0].predictions().clone(),
+            seal: None,
+            altered: false,
+        })
+    };
+    let deleted = vec![Deleted { place: 1, trial: trial(2) }];
+    let notebook =
+        Notebook::default().with_trials(vec![trial(1)], deleted, None).unwrap();
+    assert!(notebook.trials()[0].is_altered());
+    for format in Format::ALL {
+        assert_eq!(open_table(&to_table(&notebook, format)), Ok(notebook.clone()));
+    }
+}
