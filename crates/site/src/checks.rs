@@ -3,7 +3,7 @@
 use crate::browsers::Browsers;
 use crate::command::{cargo, run};
 use crate::toolchain::{self, TARGET, Toolchain};
-use crate::{axe, bundle, fuzz, reproducible, serve, sizes, supply};
+use crate::{axe, bundle, fuzz, reproducible, serve, sizes, spreadsheet, supply};
 use anyhow::Result;
 use std::path::{Path, PathBuf};
 use std::process::Command;
@@ -16,15 +16,17 @@ pub(crate) fn everything(root: &Path) -> Result<()> {
     let toolchain = toolchain::find()?;
     toolchain::add_components(root)?;
     let tools = PageTools::prepare(root)?;
+    let office = spreadsheet::prepare()?;
     code(root, toolchain)?;
     beyond_code(root)?;
+    tables(root, &office)?;
     built_page(root, &tools, &[])?;
     reproducible(root, toolchain)?;
     println!("\nAll checks passed.");
     Ok(())
 }
 
-/// Runs the checks that need neither the built page nor a browser.
+/// Runs the checks that need neither the built page, a browser nor a spreadsheet.
 pub(crate) fn unit(root: &Path) -> Result<()> {
     heading("prepare");
     let toolchain = toolchain::find()?;
@@ -43,6 +45,20 @@ pub(crate) fn page(root: &Path, filter: &[&str]) -> Result<()> {
     built_page(root, &tools, filter)?;
     println!("\nAll checks of the page passed.");
     Ok(())
+}
+
+/// Has a spreadsheet program open and save tables.
+pub(crate) fn spreadsheet(root: &Path) -> Result<()> {
+    heading("prepare");
+    let office = spreadsheet::prepare()?;
+    tables(root, &office)?;
+    println!("\nAll tables come back from a spreadsheet.");
+    Ok(())
+}
+
+fn tables(root: &Path, office: &Path) -> Result<()> {
+    heading("spreadsheet");
+    spreadsheet::check(root, office)
 }
 
 /// Builds the page, and once more elsewhere.
@@ -113,7 +129,12 @@ fn code(root: &Path, toolchain: Toolchain) -> Result<()> {
 
     heading("unit, reference and documentation tests");
     run(
-        cargo(root).args(["test", "--locked", "--workspace", "--exclude", PAGE_TESTS]),
+        cargo(root).args(["test", "--locked", "--workspace"]).args([
+            "--exclude",
+            PAGE_TESTS,
+            "--exclude",
+            spreadsheet::TESTS,
+        ]),
         "a failed test is named above",
     )?;
 

@@ -7,6 +7,7 @@
 //! cargo run -- test                every check, as the continuous integration runs it
 //! cargo run -- test unit           the checks that need no page
 //! cargo run -- test page [filter]  the page, its size, its tests in a browser
+//! cargo run -- test spreadsheet    tables, in a spreadsheet program
 //! cargo run -- test twice          whether two builds give the same page
 //! cargo run -- test supply         what the project is built from
 //! cargo run -- test fuzz           the fuzz targets, for about a minute
@@ -30,10 +31,12 @@ mod edition;
 mod fuzz;
 mod names;
 mod policy;
+mod programs;
 mod reproducible;
 mod serve;
 mod single;
 mod sizes;
+mod spreadsheet;
 mod supply;
 mod tool;
 mod toolchain;
@@ -48,6 +51,7 @@ usage: cargo run                        build the page and serve it on 127.0.0.1
        cargo run -- test                run every check
        cargo run -- test unit           run the checks that need no page
        cargo run -- test page [filter]  build the page, weigh it, test it in a browser
+       cargo run -- test spreadsheet    have a spreadsheet program open and save tables
        cargo run -- test twice          see whether two builds give the same page
        cargo run -- test supply         check what the project is built from
        cargo run -- test fuzz           run the fuzz targets for about a minute
@@ -66,6 +70,7 @@ fn main() -> ExitCode {
         ["test"] => checks::everything(root),
         ["test", "unit"] => checks::unit(root),
         ["test", "page", filter @ ..] => checks::page(root, filter),
+        ["test", "spreadsheet"] => checks::spreadsheet(root),
         ["test", "twice"] => checks::twice(root),
         ["test", "supply"] => supply::check(root),
         ["test", "fuzz"] => fuzz::run_all(root),

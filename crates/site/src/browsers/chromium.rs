@@ -1,6 +1,7 @@
 //! Chromium.
 
-use super::{Programs, Told};
+use super::Told;
+use crate::programs::Programs;
 use anyhow::Result;
 
 const PROGRAMS: Programs<'static> = Programs {

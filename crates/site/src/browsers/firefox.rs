@@ -1,6 +1,7 @@
 //! Firefox, and its driver from crates.io.
 
-use super::{Programs, Told};
+use super::Told;
+use crate::programs::Programs;
 use crate::tool::Tool;
 use anyhow::Result;
 use std::path::Path;

@@ -1,7 +1,8 @@
 //! WebKitGTK: the engine of Safari, on Linux. Its small browser has no mode without a
 //! screen, so it gets a screen in memory.
 
-use super::{Programs, Told};
+use super::Told;
+use crate::programs::Programs;
 use anyhow::Result;
 
 const PROGRAMS: Programs<'static> = Programs {
