@@ -182,8 +182,11 @@ impl Pages {
 
     fn bound(mut self) -> Result<Notebook, TableError> {
         self.notebook.group = self.group.unwrap_or_default();
+        // What was deleted is in nobody's hand.
+        let is_there = |id: &u16| self.trials.iter().any(|trial| trial.id() == *id);
+        let in_hand = self.in_hand.filter(is_there);
         self.notebook
-            .with_trials(self.trials, self.deleted, self.in_hand)
+            .with_trials(self.trials, self.deleted, in_hand)
             .map_err(TableError::Notebook)
     }
 }

@@ -231,6 +231,37 @@ proptest! {
         prop_assert_eq!(open_table(&mailed), Ok(notebook.clone()));
     }
 
+    /// Whatever somebody writes into a cell is refused, or kept from then on.
+    #[test]
+    fn a_changed_cell_is_kept_or_refused(
+        row in 1..7_usize,
+        column in 0..73_usize,
+        value in prop_oneof![
+            text(40),
+            "[0-9]{1,5}[.,]?[0-9]{0,3}",
+            select(vec!["yes", "no", "TAIL", "not sure", "Blue 3", "3", "?", "-0", "é"])
+                .prop_map(str::to_owned),
+        ],
+    ) {
+        let mut cells = cells(&to_table(&full(), Format::PointComma));
+        cells[row][column] = value;
+        kept_or_refused(&table(&cells))?;
+    }
+
+    /// The same of a slip of the hand anywhere in the file.
+    #[test]
+    fn a_changed_file_is_kept_or_refused(
+        place in any::<proptest::sample::Index>(),
+        taken in 0..4_usize,
+        put in "[,;\"\n\r\t'x0]{0,2}",
+    ) {
+        let table = to_table(&full(), Format::CommaSemicolon);
+        let place = place.index(table.len() - 4);
+        prop_assume!(table.is_char_boundary(place) && table.is_char_boundary(place + taken));
+        let slipped = [&table[..place], &put, &table[place + taken..]].concat();
+        kept_or_refused(&slipped)?;
+    }
+
     #[test]
     fn no_text_is_too_much(text in "[,;\t\"\r\n'a-c0-3.-]{0,60}") {
         let heading = "kind of row,trial,group,note,rocket\n";
@@ -239,6 +270,21 @@ proptest! {
             prop_assert!(notebook.trials().is_empty(), "no rocket, no trial");
         }
     }
+}
+
+fn kept_or_refused(table: &str) -> Result<(), TestCaseError> {
+    match open_table(table) {
+        Ok(notebook) => {
+            for format in Format::ALL {
+                // A number that is none is not equal to itself.
+                let again = open_table(&to_table(&notebook, format));
+                let (again, first) = (format!("{again:?}"), format!("{notebook:?}"));
+                prop_assert_eq!(again, format!("Ok({first})"));
+            }
+        }
+        Err(error) => prop_assert!(error.to_string().ends_with('.'), "{}", error),
+    }
+    Ok(())
 }
 
 /// The rows of a table, cell by cell.
