@@ -5,8 +5,10 @@
 //! the page's text whatever the scale of the rocket.
 
 mod air;
+mod area;
 #[cfg(test)]
 mod boxes;
+mod legend;
 mod palette;
 mod pictures;
 mod qr;

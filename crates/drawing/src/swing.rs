@@ -6,7 +6,6 @@
 mod circle;
 mod facing;
 mod graph;
-mod legend;
 mod starts;
 
 pub use circle::{swing_circle, swing_turning};

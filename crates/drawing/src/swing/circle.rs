@@ -5,7 +5,7 @@ use std::f64::consts::{FRAC_PI_2, FRAC_PI_4, PI};
 use noseward_stability::{Space, SwingSetup};
 
 use super::arrow_head;
-use super::legend::{Entry, legend};
+use crate::legend::{Entry, legend};
 use crate::palette::Colour;
 use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style};
 

@@ -4,7 +4,8 @@ use std::f64::consts::PI;
 
 use noseward_stability::Turning;
 
-use super::legend::{Area, Entry, legend};
+use crate::area::Area;
+use crate::legend::{Entry, legend};
 use crate::palette::Colour;
 use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style};
 

@@ -5,7 +5,8 @@ use std::f64::consts::PI;
 use noseward_stability::{Settles, StartRange};
 
 use super::arrow_head;
-use super::legend::{Area, Entry, bold_px, legend, words_px};
+use crate::area::Area;
+use crate::legend::{Entry, bold_px, legend, words_px};
 use crate::palette::Colour;
 use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style};
 
@@ -62,7 +63,7 @@ impl Look {
             Self::TailFirst => vec![
                 ground(Colour::BoldLine),
                 Item::Path {
-                    path: hatching(area, 7.0),
+                    path: area.hatching(7.0),
                     style: Style::line(Colour::Ink, 2.5),
                 },
             ],
@@ -128,23 +129,6 @@ fn rows(area: &Area, apart: f64) -> Path {
     while y < area.bottom {
         path.line(Point { x: area.left + 2.0, y }, Point { x: area.right, y });
         y += apart;
-    }
-    path
-}
-
-/// Slanting lines, cut off at the edges of the area.
-fn hatching(area: &Area, apart: f64) -> Path {
-    let mut path = Path::default();
-    let height = area.bottom - area.top;
-    // Each line is that of the x at which it meets the bottom.
-    let mut foot = ((area.left - height) / apart).ceil() * apart;
-    while foot < area.right {
-        let (low, high) = (foot.max(area.left), (foot + height).min(area.right));
-        if high > low {
-            let y = |x: f64| area.bottom - (x - foot);
-            path.line(Point { x: low, y: y(low) }, Point { x: high, y: y(high) });
-        }
-        foot += apart;
     }
     path
 }

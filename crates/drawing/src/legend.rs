@@ -1,5 +1,6 @@
 //! What a line or a pattern stands for, in words.
 
+use crate::area::Area;
 use crate::palette::Colour;
 use crate::scene::{Anchor, Item, Path, Point, Style};
 
@@ -11,47 +12,20 @@ const SAMPLE_HEIGHT_PX: f64 = 14.0;
 /// Between sample and words, and between two entries.
 const GAP_PX: f64 = 8.0;
 const BETWEEN_PX: f64 = 20.0;
-pub(super) const ROW_PX: f64 = 21.0;
-
-/// A rectangle in CSS pixels.
-#[derive(Clone, Copy, Debug)]
-pub(super) struct Area {
-    pub(super) left: f64,
-    pub(super) right: f64,
-    pub(super) top: f64,
-    pub(super) bottom: f64,
-}
-
-impl Area {
-    pub(super) fn outline(&self) -> Path {
-        Path::closed(vec![
-            Point { x: self.left, y: self.top },
-            Point { x: self.right, y: self.top },
-            Point { x: self.right, y: self.bottom },
-            Point { x: self.left, y: self.bottom },
-        ])
-    }
-
-    pub(super) fn middle(&self) -> Point {
-        Point {
-            x: f64::midpoint(self.left, self.right),
-            y: f64::midpoint(self.top, self.bottom),
-        }
-    }
-}
+const ROW_PX: f64 = 21.0;
 
 /// Draws a sample within its area.
 type Sample<'a> = Box<dyn Fn(&Area) -> Vec<Item> + 'a>;
 
 /// One thing that is explained: its sample and the words.
-pub(super) struct Entry<'a> {
-    pub(super) sample: Sample<'a>,
-    pub(super) words: String,
+pub(crate) struct Entry<'a> {
+    pub(crate) sample: Sample<'a>,
+    pub(crate) words: String,
 }
 
 impl Entry<'_> {
     /// A line.
-    pub(super) fn line(style: Style, words: impl Into<String>) -> Self {
+    pub(crate) fn line(style: Style, words: impl Into<String>) -> Self {
         let sample = move |area: &Area| {
             let y = area.middle().y;
             let ends = [area.left, area.right].map(|x| Point { x, y });
@@ -62,18 +36,18 @@ impl Entry<'_> {
 }
 
 /// Pixels that words take at most.
-pub(super) fn words_px(words: &str) -> f64 {
+pub(crate) fn words_px(words: &str) -> f64 {
     words.chars().map(|_| LETTER_PX).sum()
 }
 
 /// The same of bold words.
-pub(super) fn bold_px(words: &str) -> f64 {
+pub(crate) fn bold_px(words: &str) -> f64 {
     words.chars().map(|_| BOLD_LETTER_PX).sum()
 }
 
 /// The entries one after the other in as many rows as they need, with the y below the
 /// last row. Words too long for a row are cut.
-pub(super) fn legend(
+pub(crate) fn legend(
     entries: &[Entry<'_>],
     left: f64,
     right: f64,
