@@ -6,6 +6,7 @@
 
 mod air;
 mod area;
+mod axis;
 #[cfg(test)]
 mod boxes;
 mod legend;
@@ -16,6 +17,8 @@ mod rocket;
 mod scene;
 mod svg;
 mod swing;
+mod trial_chart;
+mod trial_series;
 mod turned;
 
 pub use air::{AirSheet, air_graph, air_graph_angle_deg, turned_rocket};
@@ -29,3 +32,5 @@ pub use swing::{
     SwingCurve, start_strip, swing_circle, swing_cursor, swing_graph, swing_graph_time_s,
     swing_rocket, swing_turning,
 };
+pub use trial_chart::{ChartTrial, trial_chart, trial_chart_blank, trial_chart_words};
+pub use trial_series::{SeriesTrial, trial_series, trial_series_words};
