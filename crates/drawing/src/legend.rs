@@ -78,7 +78,7 @@ pub(crate) fn legend(
 }
 
 /// The words, or as many of their letters as fit.
-fn cut(words: &str, room_px: f64) -> String {
+pub(crate) fn cut(words: &str, room_px: f64) -> String {
     if words_px(words) <= room_px {
         return words.to_owned();
     }

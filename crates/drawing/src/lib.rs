@@ -25,7 +25,7 @@ pub use air::{AirSheet, air_graph, air_graph_angle_deg, turned_rocket};
 pub use palette::Colour;
 pub use pictures::{PICTURE_SIZE_PX, Picture, picture};
 pub use qr::qr;
-pub use rocket::{LabelStyle, Sheet, mm_per_px, rocket};
+pub use rocket::{LabelStyle, Sheet, mm_per_px, pair, rocket};
 pub use scene::{Anchor, Group, Item, Path, Point, Scene, Style};
 pub use svg::{svg_document, svg_group};
 pub use swing::{

@@ -4,12 +4,15 @@ mod labels;
 mod layout;
 mod marks;
 mod outline;
+mod pair;
 mod paper;
 
 use noseward_stability::{Body, Design, Figures, SideView, Units};
 
 use crate::scene::{Group, Scene};
 use layout::Layout;
+
+pub use pair::pair;
 
 /// The sheet that the rocket is drawn on.
 #[derive(Clone, Copy, Debug, PartialEq)]

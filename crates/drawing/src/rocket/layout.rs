@@ -7,10 +7,49 @@ use crate::scene::Point;
 
 /// Height of one line of words.
 pub(super) const LINE_PX: f64 = 16.0;
-const TOP_PX: f64 = 30.0;
-const BOTTOM_PX: f64 = 16.0;
+pub(super) const TOP_PX: f64 = 30.0;
+pub(super) const BOTTOM_PX: f64 = 16.0;
 /// The largest scale: a short rocket does not fill a large sheet.
 const MOST_PX_PER_MM: f64 = 4.0;
+
+/// How far a rocket reaches, in metres: along the axis from the nose tip, and to the side.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Extent {
+    pub(super) front_m: f64,
+    pub(super) rear_m: f64,
+    pub(super) half_m: f64,
+}
+
+impl Extent {
+    pub(super) fn new(body: &Body, view: &SideView) -> Self {
+        let corners = || view.fins().iter().flat_map(|fin| &fin.corners);
+        Self {
+            front_m: corners().map(|c| c.x).fold(0.0, f64::min),
+            rear_m: corners().map(|c| c.x).fold(body.length_m(), f64::max),
+            half_m: corners().map(|c| c.y.abs()).fold(body.width_m() / 2.0, f64::max),
+        }
+    }
+
+    /// What holds both.
+    pub(super) fn with(self, other: Self) -> Self {
+        Self {
+            front_m: self.front_m.min(other.front_m),
+            rear_m: self.rear_m.max(other.rear_m),
+            half_m: self.half_m.max(other.half_m),
+        }
+    }
+
+    /// The largest scale at which it has room, in pixels for a millimetre.
+    pub(super) fn px_per_mm(self, room_x: f64, room_y: f64) -> f64 {
+        (room_y / self.length_mm())
+            .min(room_x / (2.0 * self.half_m * 1000.0))
+            .min(MOST_PX_PER_MM)
+    }
+
+    pub(super) fn length_mm(self) -> f64 {
+        (self.rear_m - self.front_m) * 1000.0
+    }
+}
 
 /// Columns from left to right: ruler, words of the centre of pressure, rocket, bracket,
 /// words of the rest. All in pixels.
@@ -27,6 +66,8 @@ pub(super) struct Layout {
     pub(super) nose_y: f64,
     /// Left and right edge of the ruler.
     pub(super) ruler: (f64, f64),
+    /// Whether the ruler is read from both sides; from its right else.
+    pub(super) two_edged: bool,
     /// Where the words of the centre of pressure start.
     pub(super) left_words_x: f64,
     /// Where the rocket's column ends.
@@ -41,11 +82,7 @@ pub(super) struct Layout {
 
 impl Layout {
     pub(super) fn new(body: &Body, view: &SideView, sheet: &Sheet) -> Self {
-        let corners = || view.fins().iter().flat_map(|fin| &fin.corners);
-        let front_m = corners().map(|c| c.x).fold(0.0, f64::min);
-        let rear_m = corners().map(|c| c.x).fold(body.length_m(), f64::max);
-        let half_m = corners().map(|c| c.y.abs()).fold(body.width_m() / 2.0, f64::max);
-
+        let extent = Extent::new(body, view);
         let (ruler, left, right) = match sheet.labels {
             LabelStyle::Full => ((8.0, 60.0), 142.0, 192.0),
             LabelStyle::Short => ((2.0, 45.0), 60.0, 96.0),
@@ -55,10 +92,8 @@ impl Layout {
         let rocket_right = (sheet.width_px - right).max(rocket_left + 40.0);
         let room_x = rocket_right - rocket_left;
         let room_y = sheet.height_px - TOP_PX - BOTTOM_PX;
-        let px_per_mm = (room_y / ((rear_m - front_m) * 1000.0))
-            .min(room_x / (2.0 * half_m * 1000.0))
-            .min(MOST_PX_PER_MM);
-        let spare_y = room_y - (rear_m - front_m) * 1000.0 * px_per_mm;
+        let px_per_mm = extent.px_per_mm(room_x, room_y);
+        let spare_y = room_y - extent.length_mm() * px_per_mm;
         Self {
             width: sheet.width_px,
             height: sheet.height_px,
@@ -66,13 +101,14 @@ impl Layout {
             labels: sheet.labels,
             px_per_mm,
             axis_x: f64::midpoint(rocket_left, rocket_right),
-            nose_y: TOP_PX + spare_y / 2.0 - front_m * 1000.0 * px_per_mm,
+            nose_y: TOP_PX + spare_y / 2.0 - extent.front_m * 1000.0 * px_per_mm,
             ruler,
+            two_edged: false,
             left_words_x,
             rocket_right,
             bracket_x: rocket_right + 14.0,
             right_words_x: rocket_right + 34.0,
-            ruler_mm: rear_m * 1000.0,
+            ruler_mm: extent.rear_m * 1000.0,
         }
     }
 

@@ -12,7 +12,7 @@ use super::layout::{LINE_PX, Layout};
 use crate::palette::Colour;
 use crate::scene::{Anchor, Item, Path, Point, Style};
 
-const FULCRUM_LENGTH: f64 = 40.0;
+pub(super) const FULCRUM_LENGTH: f64 = 40.0;
 const FULCRUM_HALF_BASE: f64 = 13.0;
 const ARROW_HEAD: f64 = 17.0;
 const ARROW_HALF_HEAD: f64 = 8.0;
@@ -33,7 +33,7 @@ pub(super) fn marks(design: &Design, figures: &Figures, layout: &Layout) -> Vec<
     items
 }
 
-fn fulcrum(y: f64, layout: &Layout) -> Vec<Item> {
+pub(super) fn fulcrum(y: f64, layout: &Layout) -> Vec<Item> {
     let tip = Point { x: layout.axis_x, y };
     let base = layout.axis_x + FULCRUM_LENGTH;
     let triangle = Path::closed(vec![
@@ -53,7 +53,7 @@ fn fulcrum(y: f64, layout: &Layout) -> Vec<Item> {
     ]
 }
 
-fn wind(y: f64, layout: &Layout) -> Vec<Item> {
+pub(super) fn wind(y: f64, layout: &Layout) -> Vec<Item> {
     let tip = Point { x: layout.axis_x, y };
     let neck = layout.axis_x - ARROW_HEAD;
     let tail = layout.left_words_x;
@@ -84,9 +84,9 @@ fn rim(path: Path, width: f64) -> Item {
 
 /// From the level of one point to the level of the other, with a thin line that brings
 /// the wind's level over.
-fn bracket(mass_y: f64, wind_y: f64, layout: &Layout) -> Vec<Item> {
+pub(super) fn bracket(mass_y: f64, wind_y: f64, layout: &Layout) -> Vec<Item> {
     let x = layout.bracket_x;
-    let hook = x - 7.0;
+    let hook = hook_x(layout);
     let level = Path::open(vec![
         Point { x: layout.axis_x, y: wind_y },
         Point { x: hook, y: wind_y },
@@ -98,12 +98,20 @@ fn bracket(mass_y: f64, wind_y: f64, layout: &Layout) -> Vec<Item> {
         Point { x: hook, y: wind_y },
     ]);
     vec![
-        Item::Path {
-            path: level,
-            style: Style::line(Colour::Wind, 1.5).dashed(&[5.0, 4.0]),
-        },
+        Item::Path { path: level, style: wind_level() },
         Item::Path { path: bracket, style: Style::line(Colour::Ink, 2.0) },
     ]
+}
+
+/// Where the ends of the bracket are: towards the axis.
+pub(super) fn hook_x(layout: &Layout) -> f64 {
+    let away = (layout.bracket_x - layout.axis_x).signum();
+    layout.bracket_x - 7.0 * away
+}
+
+/// The line that shows how far down the centre of pressure is.
+pub(super) fn wind_level() -> Style {
+    Style::line(Colour::Wind, 1.5).dashed(&[5.0, 4.0])
 }
 
 /// The words of the centre of pressure stand above the tail of its arrow, or below it
@@ -239,7 +247,7 @@ fn leader(label: &Label, middle: f64, layout: &Layout) -> Item {
     Item::Path { path: Path::open(points), style: Style::line(label.colour, 1.0) }
 }
 
-fn apart(figures: &Figures, units: Units, full: bool) -> String {
+pub(super) fn apart(figures: &Figures, units: Units, full: bool) -> String {
     let distance = units.reading(figures.separation_m.abs() * 1000.0);
     if full { format!("{distance} apart") } else { distance }
 }

@@ -126,6 +126,9 @@ fn ruler(layout: &Layout) -> Vec<Item> {
     let mut tick = |mm: f64, length: f64| {
         let y = layout.nose_y + mm * layout.px_per_mm;
         ticks.line(Point { x: right, y }, Point { x: right - length, y });
+        if layout.two_edged {
+            ticks.line(Point { x: left, y }, Point { x: left + length, y });
+        }
     };
     let lengths = [8.0, 6.0, 4.0, 3.0];
     for (&part, length) in parts.iter().zip(lengths) {
@@ -142,6 +145,12 @@ fn ruler(layout: &Layout) -> Vec<Item> {
     }
     items.push(Item::Path { path: ticks, style: Style::line(Colour::Ink, 1.0) });
 
+    let middle = f64::midpoint(left, right);
+    let (numbers_x, anchor) = if layout.two_edged {
+        (middle, Anchor::Middle)
+    } else {
+        (right - 13.0, Anchor::End)
+    };
     for (index, mm) in multiples(step_mm, end_mm).enumerate() {
         let y = layout.nose_y + mm * layout.px_per_mm;
         // The first and the last number are kept within the ruler, if it has the room.
@@ -149,8 +158,8 @@ fn ruler(layout: &Layout) -> Vec<Item> {
         let base = (y + 4.5).min(last).max(layout.nose_y + 12.0);
         let index = u32::try_from(index).expect("a ruler has few numbers");
         items.push(words(
-            Point { x: right - 13.0, y: base },
-            Anchor::End,
+            Point { x: numbers_x, y: base },
+            anchor,
             format!("{}", f64::from(index) * step_value),
         ));
     }
@@ -158,8 +167,9 @@ fn ruler(layout: &Layout) -> Vec<Item> {
         LabelStyle::Full => format!("{} from nose", layout.units.length_unit()),
         LabelStyle::Short => layout.units.length_unit().to_owned(),
     };
-    let at = Point { x: left, y: layout.nose_y - 7.0 };
-    items.push(words(at, Anchor::Start, heading));
+    let (x, anchor) =
+        if layout.two_edged { (middle, Anchor::Middle) } else { (left, Anchor::Start) };
+    items.push(words(Point { x, y: layout.nose_y - 7.0 }, anchor, heading));
     items
 }
 

@@ -199,6 +199,12 @@ fn dots_stand_in_the_row_of_what_was_seen() {
 }
 
 #[test]
+fn every_outcome_that_counts_has_a_row() {
+    let counted = SwingOutcome::ALL.into_iter().filter(|outcome| outcome.counts());
+    assert!(counted.eq(ROWS));
+}
+
+#[test]
 fn nothing_joins_two_dots() {
     let trials: Vec<_> =
         (1..=4).map(|n| trial(n, 15.0 * f64::from(n), false, &[Steady; 3])).collect();
