@@ -33,6 +33,8 @@ const TRIALS: f64 = 42.0;
 const STEPS_APART_PX: f64 = 30.0;
 /// Half the width of a mark, where there is room.
 const HALF_PX: f64 = 5.5;
+/// The radius of a dot, as a share of half a diamond: of the two it looks larger.
+const DOT: f64 = 0.92;
 /// Between two labels of trials.
 const LABELS_APART_PX: f64 = 6.0;
 /// The legend stays so far from the right edge: some fonts are wider than expected.
@@ -183,22 +185,24 @@ impl Plot {
         items
     }
 
-    /// The labels of the trials: as many as have room, and the first.
+    /// The labels of the trials: of the first, and of every second, third or so on where
+    /// not all have room.
     fn names(&self, trials: &[SeriesTrial]) -> Vec<Item> {
         let bottom = self.area.bottom;
+        let width = |trial: &SeriesTrial| words_px(&trial.label);
+        let widest = trials.iter().map(width).fold(0.0, f64::max);
+        let each = ((widest + LABELS_APART_PX) / self.room_px).ceil().max(1.0);
         let mut ends = Path::default();
         let mut items = Vec::new();
-        let mut free = 0.0;
         for (i, trial) in (0_u32..).zip(trials) {
             let x = self.x(i);
             ends.line(Point { x, y: bottom }, Point { x, y: bottom + 4.0 });
-            let half = words_px(&trial.label) / 2.0;
-            let fits = x - half >= free && x + half <= self.area.right + RIGHT;
-            if fits {
+            let half = width(trial) / 2.0;
+            let inside = x >= half && x + half <= self.area.right + RIGHT;
+            if inside && f64::from(i) % each == 0.0 {
                 let at = Point { x, y: bottom + 17.0 };
                 let label = trial.label.clone();
                 items.push(Item::text(at, Anchor::Middle, label, Colour::Ink, false));
-                free = x + half + LABELS_APART_PX;
             }
         }
         items.push(Item::text(
@@ -220,7 +224,7 @@ impl Plot {
             let x = x - half;
             let bar = bar(x, self.y(most), self.y(least), half);
             items.push(Item::Path { path: bar, style: bar_style() });
-            items.push(dot(Point { x, y: self.y(middle) }, half - 0.5));
+            items.push(dot(Point { x, y: self.y(middle) }, half * DOT));
         }
         if let Some(mm) = computed_mm(trial) {
             items.push(diamond(Point { x: x + half * 1.2, y: self.y(mm) }, half));
@@ -288,7 +292,7 @@ fn entries(has_range: bool) -> Vec<Entry<'static>> {
         words: words.to_owned(),
     };
     let mut entries = vec![
-        mark(|at| dot(at, HALF_PX - 0.5), "dot: measured"),
+        mark(|at| dot(at, HALF_PX * DOT), "dot: measured"),
         mark(|at| diamond(at, HALF_PX), "diamond: computed"),
     ];
     if has_range {
