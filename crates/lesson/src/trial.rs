@@ -363,8 +363,7 @@ fn built(design: &Design) -> Design {
 
 /// Whether two records are of one rocket, swung in one way. A way in which nobody has
 /// swung is any way.
-#[must_use]
-pub fn same_trial(a: &Record, b: &Record) -> bool {
+pub(crate) fn same_trial(a: &Record, b: &Record) -> bool {
     let setup = |record: &Record| -> Option<SwingSetup> {
         record.has_swings().then_some(record.swings.setup)
     };

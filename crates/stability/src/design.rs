@@ -6,6 +6,7 @@ pub(crate) mod examples;
 pub(crate) mod field;
 pub mod limits;
 pub(crate) mod materials;
+pub(crate) mod names;
 pub(crate) mod part;
 pub(crate) mod texts;
 pub(crate) mod units;
@@ -210,6 +211,19 @@ pub struct Measured {
 }
 
 impl Design {
+    /// The width of a section, its own or the neighbour's that it follows, in millimetres.
+    /// `None` where nobody gives one.
+    #[must_use]
+    pub fn width_mm(&self, section: usize) -> Option<f64> {
+        crate::outline::width_mm(self, section)
+    }
+
+    /// The length of the body, in millimetres.
+    #[must_use]
+    pub fn length_mm(&self) -> f64 {
+        self.sections.iter().map(|section| section.length_mm).sum()
+    }
+
     /// The same design with every number on the grid that links store: lengths to
     /// 0.1 mm, masses to 0.01 g, angles to 1 degree, areal densities to 1 g/m². Its texts
     /// are [cleaned](Self::cleaned).

@@ -13,7 +13,7 @@ mod steps;
 mod swing;
 
 use noseward_drawing::{LabelStyle, Scene, Sheet, rocket, svg_document, svg_group};
-use noseward_stability::{Field, Part};
+use noseward_stability::Field;
 
 use crate::app::State;
 
@@ -194,9 +194,4 @@ pub(crate) fn target_of(field: Field) -> String {
         Field::Weights => "part:/weights/0".into(),
         _ => field.to_string(),
     }
-}
-
-/// What a part is called, with its number where there are several.
-pub(crate) fn part_name(state: &State, part: Part) -> String {
-    steps::part_name(&state.design, part)
 }

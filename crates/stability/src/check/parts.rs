@@ -23,7 +23,7 @@ const SAME_PLACE_MM: f64 = 1e-6;
 
 pub(super) fn check(design: &Design, found: &mut Findings) {
     let mut push = |field, problem| found.push(field, problem);
-    let length_mm: f64 = design.sections.iter().map(|s| s.length_mm).sum();
+    let length_mm = design.length_mm();
     for (i, section) in design.sections.iter().enumerate() {
         let field = |f| Field::Section(i, f);
         if section.kind.is_nose() && i > 0 {

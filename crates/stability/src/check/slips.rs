@@ -21,7 +21,7 @@ pub(super) fn check(design: &Design, found: &mut Findings) {
     let widths = (0..design.sections.len()).filter_map(|i| width_mm(design, i));
     let widest_mm = widths.fold(0.0, f64::max);
     let mut ask = |field: Field, problem| found.push(field, problem);
-    let length_mm: f64 = design.sections.iter().map(|s| s.length_mm).sum();
+    let length_mm = design.length_mm();
     let tiny = widest_mm < NARROW_MM;
     let short = |mm: f64| mm > 0.0 && mm < 25.0 && (tiny || mm < SHORT_SHARE * widest_mm);
     let centimetres = |typed_mm| Problem::CentimetresForMillimetres { typed_mm };

@@ -252,7 +252,7 @@ fn four_sided_like(points: &[[f64; 2]]) -> Planform {
 
 /// Adds a part with sizes that fit the rocket. Returns it.
 pub(crate) fn add(design: &mut Design, addition: Addition) -> Part {
-    let length_mm = body_length_mm(design);
+    let length_mm = design.length_mm();
     let width_mm = Body::new(design).map_or(65.0, |body| body.width_m() * 1000.0);
     let section = |kind, length_mm, diameter_mm, mass| Section {
         kind,
@@ -476,10 +476,6 @@ pub(crate) fn place_field(part: Part) -> Option<Field> {
         Part::Fins(i) => Some(Field::Fins(i, FinField::Start)),
         Part::Weight(i) => Some(Field::Weight(i, WeightField::Position)),
     }
-}
-
-fn body_length_mm(design: &Design) -> f64 {
-    design.sections.iter().map(|s| s.length_mm).sum()
 }
 
 /// Everything that sits on the body at or behind a place moves with it.

@@ -5,7 +5,7 @@ use noseward_stability::{Field, FinField, Part, SectionField, Severity, WeightFi
 
 use super::field::slot_id;
 use super::steps::is_bottle;
-use super::{FaultSlot, is_shown, part_name};
+use super::{FaultSlot, is_shown};
 use crate::app::{State, Unreadable};
 
 /// Faults that stop the drawing, each leading to its field.
@@ -86,7 +86,7 @@ fn card_name(state: &State, part: Part) -> String {
         Part::Section(i) if !state.all_measurements && is_bottle(&state.design, i) => {
             "Bottle".into()
         }
-        _ => part_name(state, part),
+        _ => part.name(&state.design),
     }
 }
 

@@ -4,7 +4,6 @@ use maud::{Markup, html};
 use noseward_link::defused;
 use noseward_stability::{Design, Figures, Nearer, Units};
 
-use super::steps::part_name;
 use crate::app::State;
 
 const MM: f64 = 1000.0;
@@ -186,7 +185,7 @@ pub(super) fn as_table(state: &State) -> Markup {
                 @for part in &figures.parts {
                     tr {
                         // The table may be copied into a spreadsheet.
-                        th scope="row" { (defused(&part_name(design, part.part))) }
+                        th scope="row" { (defused(&part.part.name(design))) }
                         td { (units.mass(rounded_mass(part.mass.mass_kg * GRAMS))) }
                         td { (length(part.mass.centre_m)) }
                         td { (format!("{:.2}", part.normal_force_slope_per_rad + 0.0)) }

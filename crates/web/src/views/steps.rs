@@ -67,63 +67,6 @@ pub(crate) fn is_shown(state: &State, field: Field) -> bool {
     }
 }
 
-/// What a part is called, with its number where there are several.
-pub(super) fn part_name(design: &Design, part: Part) -> String {
-    let numbered = |name: &str, i: usize, of: usize| {
-        if of > 1 { format!("{name} {}", i + 1) } else { name.to_owned() }
-    };
-    match part {
-        Part::Section(i) => {
-            let Some(section) = design.sections.get(i) else { return String::new() };
-            let name = kind_group(section.kind);
-            let same = |s: &noseward_stability::Section| kind_group(s.kind) == name;
-            let of = design.sections.iter().filter(|s| same(s)).count();
-            let before = design.sections[..i].iter().filter(|s| same(s)).count();
-            numbered(name, before, of)
-        }
-        Part::Fins(i) => numbered("Fins", i, design.fins.len()),
-        Part::Weight(i) => {
-            let weight = design.weights.get(i);
-            match weight.map(|w| w.label.trim()) {
-                Some(label) if !label.is_empty() => {
-                    let same = |w: &&noseward_stability::Weight| w.label.trim() == label;
-                    let of = design.weights.iter().filter(same).count();
-                    let before = design.weights[..i].iter().filter(same).count();
-                    numbered(label, before, of)
-                }
-                _ => numbered("Weight", i, design.weights.len()),
-            }
-        }
-    }
-}
-
-fn kind_group(kind: SectionKind) -> &'static str {
-    match kind {
-        SectionKind::Tube => "Tube",
-        SectionKind::StraightTaper | SectionKind::RoundedTaper => "Taper",
-        SectionKind::Neck => "Neck",
-        SectionKind::Cone
-        | SectionKind::Ogive
-        | SectionKind::Ellipsoid
-        | SectionKind::Paraboloid
-        | SectionKind::Dome => "Nose",
-    }
-}
-
-fn kind_name(kind: SectionKind) -> &'static str {
-    match kind {
-        SectionKind::Cone => "nose: cone",
-        SectionKind::Ogive => "nose: ogive (curved)",
-        SectionKind::Ellipsoid => "nose: ellipsoid (egg)",
-        SectionKind::Paraboloid => "nose: paraboloid",
-        SectionKind::Dome => "nose: dome (bottle base)",
-        SectionKind::Tube => "tube",
-        SectionKind::StraightTaper => "taper, straight",
-        SectionKind::RoundedTaper => "taper, rounded (shoulder)",
-        SectionKind::Neck => "neck",
-    }
-}
-
 /// Sections that were weighed as one piece.
 struct Piece {
     from: usize,
@@ -199,7 +142,7 @@ fn part_button(action: &str, part: Part, name: &str, words: &str) -> Markup {
 /// Move, copy and remove, as far as they make sense.
 fn part_buttons(state: &State, part: Part) -> Markup {
     let design = &state.design;
-    let name = part_name(design, part);
+    let name = part.name(design);
     let (index, count, room) = match part {
         Part::Section(i) => {
             let nose = design.sections[i].kind.is_nose();
@@ -231,7 +174,7 @@ fn piece_card(state: &State, piece: &Piece, number: u32) -> Markup {
     let design = &state.design;
     let is_bottle = is_bottle(design, piece.from);
     let head = Part::Section(piece.from);
-    let name = if is_bottle { "Bottle".to_owned() } else { part_name(design, head) };
+    let name = if is_bottle { "Bottle".to_owned() } else { head.name(design) };
     let inside = html! {
         @for i in piece.from..piece.to {
             @let section = &design.sections[i];
@@ -269,14 +212,14 @@ fn section_card(state: &State, i: usize, number: u32) -> Markup {
             ))
         }
     };
-    let name = part_name(&state.design, part);
+    let name = part.name(&state.design);
     card(part, number, &name, &part_buttons(state, part), &inside)
 }
 
 fn shape_choice(state: &State, i: usize) -> Markup {
     let kind = state.design.sections[i].kind;
     let entries: Vec<(String, bool)> =
-        SectionKind::ALL.iter().map(|&k| (kind_name(k).to_owned(), k == kind)).collect();
+        SectionKind::ALL.iter().map(|&k| (k.name().to_owned(), k == kind)).collect();
     field::choice(Choice::Kind(i).field(), "Shape", &entries)
 }
 
@@ -398,7 +341,7 @@ fn fin_card(state: &State, i: usize, number: u32) -> Markup {
             (field::number(state, Field::Fins(i, FinField::Roll), Look::plain("Turned by")))
         }
     };
-    let name = part_name(&state.design, part);
+    let name = part.name(&state.design);
     card(part, number, &name, &part_buttons(state, part), &inside)
 }
 
@@ -467,7 +410,7 @@ fn weight_rows(state: &State, i: usize, label: &str) -> Markup {
     html! {
         div class="card__row" data-part=(part) {
             h4 class="card__subtitle" id=(format!("part:{part}")) tabindex="-1" {
-                (part_name(&state.design, part))
+                (part.name(&state.design))
             }
             (part_buttons(state, part))
             div class="card__fields" {
