@@ -125,7 +125,12 @@ impl TryFrom<Written> for Notebook {
         if ids.last() == Some(&u16::MAX) {
             return Err(NotebookError::Numbers);
         }
-        notebook.in_hand.take_if(|id| ids.binary_search(id).is_err());
+        // None that was deleted is in hand.
+        let in_hand = notebook.in_hand().map(Trial::id);
+        notebook.in_hand = in_hand;
+        for deleted in &mut notebook.deleted {
+            deleted.place = deleted.place.min(MOST_TRIALS);
+        }
         for plan in written.plans {
             notebook.add_plan(&plan);
         }
@@ -173,6 +178,21 @@ impl Notebook {
         in_hand: Option<u16>,
     ) -> Result<Self, NotebookError> {
         Written { trials, deleted, in_hand, ..self.into() }.try_into()
+    }
+
+    /// The same notebook as it is kept: see [`Trial::rounded`], and texts without control
+    /// characters and no longer than they may be.
+    #[must_use]
+    pub fn rounded(self) -> Self {
+        let deleted = self.deleted.into_iter();
+        Self {
+            trials: self.trials.into_iter().map(Trial::rounded).collect(),
+            deleted: deleted
+                .map(|one| Deleted { trial: one.trial.rounded(), ..one })
+                .collect(),
+            conclusion: self.conclusion.cleaned(),
+            ..self
+        }
     }
 
     /// The trials, in the order in which they are shown.
@@ -516,6 +536,25 @@ mod tests {
     }
 
     #[test]
+    fn what_is_kept_comes_back_the_same() {
+        let mut notebook = three();
+        let trial = notebook.trial_mut(2).unwrap();
+        trial.note = "a\tb\r\nc\u{202e}".into();
+        trial.measured.mass.mm[0] = Some(201.26);
+        notebook.conclusion.claim = "x".repeat(900);
+        notebook.delete(2);
+        let kept = notebook.clone().rounded();
+        assert_ne!(kept, notebook);
+        let deleted = &kept.deleted()[0].trial;
+        assert_eq!(deleted.note, "a b\nc");
+        assert_eq!(deleted.measured.mass.mm[0], Some(201.3));
+        assert_eq!(kept.conclusion.claim.len(), crate::BOX_CHARS);
+        let json = serde_json::to_value(&notebook).unwrap();
+        assert_eq!(serde_json::from_value::<Notebook>(json).unwrap(), kept);
+        assert_eq!(kept.clone().rounded(), kept);
+    }
+
+    #[test]
     fn json_brings_all_back_and_refuses_what_is_no_notebook() {
         let mut notebook = three();
         notebook.delete(2);
@@ -534,6 +573,13 @@ mod tests {
         let mut many = json.clone();
         many["plans"] = vec!["x"; 13].into();
         assert!(serde_json::from_value::<Notebook>(many).is_err());
+        // One that was deleted is not in hand, and stood at some place.
+        let mut odd = json;
+        odd["in_hand"] = 2.into();
+        odd["deleted"][0]["place"] = 4_000_000_000_u32.into();
+        let mut odd: Notebook = serde_json::from_value(odd).unwrap();
+        assert!(odd.restore(2) && odd.in_hand().is_none());
+        assert_eq!(ids(&odd), [1, 3, 2]);
         // Set up alike, with nothing written.
         let other = notebook.set_up_as(Group::default());
         assert!(other.is_blank() && !notebook.is_blank());

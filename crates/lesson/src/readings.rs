@@ -1,5 +1,6 @@
 //! What a group reads off a ruler: the two points, three times each.
 
+use noseward_stability::Quantity;
 use serde::{Deserialize, Serialize};
 
 /// Readings of each point.
@@ -129,12 +130,23 @@ impl Readings {
         self.mm.iter().any(Option::is_some)
     }
 
+    /// The same with every length on the grid of 0.1 mm; what is not finite is no reading.
+    #[must_use]
+    pub fn rounded(self) -> Self {
+        Self { guess_mm: rounded(self.guess_mm), mm: self.mm.map(rounded), ..self }
+    }
+
     /// The readings that count, as read.
     fn counted(&self) -> impl Iterator<Item = f64> {
         let out = self.left_out.as_ref().map(|left_out| left_out.reading);
         let all = self.mm.into_iter().enumerate();
         all.filter(move |(i, _)| Some(*i) != out).filter_map(|(_, mm)| mm)
     }
+}
+
+/// A length on the grid; `None` for one that is not finite.
+fn rounded(mm: Option<f64>) -> Option<f64> {
+    mm.filter(|mm| mm.is_finite()).map(|mm| Quantity::Length.rounded(mm))
 }
 
 /// Everything measured in one trial.
@@ -168,6 +180,17 @@ impl Measurements {
         match point {
             Point::Mass => &mut self.mass,
             Point::Pressure => &mut self.pressure,
+        }
+    }
+
+    /// The same with every length on the grid of 0.1 mm, as it is kept.
+    #[must_use]
+    pub fn rounded(self) -> Self {
+        Self {
+            rocket_length_mm: rounded(self.rocket_length_mm),
+            cutout_length_mm: rounded(self.cutout_length_mm),
+            mass: self.mass.rounded(),
+            pressure: self.pressure.rounded(),
         }
     }
 
@@ -299,6 +322,22 @@ mod tests {
                 assert!((middle.middle_mm - point).abs() < 1e-9, "{scale} {from:?}");
             }
         }
+    }
+
+    #[test]
+    fn lengths_come_on_the_grid() {
+        let mut measured = Measurements {
+            rocket_length_mm: Some(400.04),
+            cutout_length_mm: Some(f64::INFINITY),
+            mass: readings([200.0, f64::NAN, -0.01]),
+            ..Measurements::default()
+        };
+        measured.pressure.guess_mm = Some(251.26);
+        let kept = measured.rounded();
+        assert_eq!((kept.rocket_length_mm, kept.cutout_length_mm), (Some(400.0), None));
+        assert_eq!(kept.mass.mm, [Some(200.0), None, Some(0.0)]);
+        assert_eq!(kept.pressure.guess_mm, Some(251.3));
+        assert_eq!(kept.clone().rounded(), kept);
     }
 
     #[test]

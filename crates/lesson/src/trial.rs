@@ -152,7 +152,7 @@ impl From<Written> for Trial {
             note: written.note,
             altered: written.altered,
         }
-        .cleaned();
+        .rounded();
         trial.altered |= trial.seal() != seal;
         trial
     }
@@ -306,9 +306,12 @@ impl Trial {
         self.swings = swings.clone().rounded();
     }
 
-    /// The same trial with texts as they are kept.
-    fn cleaned(mut self) -> Self {
+    /// The same trial as it is kept: lengths on the grid of 0.1 mm, texts without control
+    /// characters and no longer than they may be. What is locked is so already.
+    #[must_use]
+    pub fn rounded(mut self) -> Self {
         use crate::readings::REASON_CHARS;
+        self.measured = self.measured.rounded();
         for (text, most) in [
             (&mut self.plan, PLAN_CHARS),
             (&mut self.note, NOTE_CHARS),
