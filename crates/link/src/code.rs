@@ -2,14 +2,15 @@
 
 mod fault;
 mod row;
-mod symbols;
+pub(crate) mod symbols;
 
 use noseward_lesson::Record;
 
 use crate::link::frame::{self, Version};
-use crate::link::{self, HASH_CHARS, Opened, is_link};
+use crate::link::{self, HASH_CHARS, Opened, is_link_of};
 pub use fault::CodeFault;
-use row::{ROW, check_symbol, is_right};
+pub(crate) use row::ROW;
+use row::{check_symbol, is_right};
 use symbols::{Slot, symbol};
 
 /// Bytes that a code stands for, at most: as many as a link holds.
@@ -30,6 +31,12 @@ pub fn code(record: &Record) -> String {
     let (version, bytes) = frame::seal(record);
     let mut data = vec![KIND, version.byte()];
     data.extend(symbols::pack(&bytes));
+    rows(&data)
+}
+
+/// Symbols of any kind of code, kind and version in front, in rows with their check
+/// symbols.
+pub(crate) fn rows(data: &[u8]) -> String {
     let rows = data.chunks(ROW - 1).enumerate().map(|(i, data)| {
         let check = check_symbol(i + 1, data);
         let row: Vec<char> =
@@ -41,6 +48,13 @@ pub fn code(record: &Record) -> String {
     rows.collect::<Vec<_>>().join("\n")
 }
 
+/// A code without what stands between its characters, as a QR symbol holds it: capital
+/// letters and digits only, which takes the least room there.
+#[must_use]
+pub fn dense(code: &str) -> String {
+    code.chars().filter(char::is_ascii_alphanumeric).collect()
+}
+
 /// Whether a text begins as a code does, rather than as a link, a file or a sentence.
 ///
 /// White space and `#` in front do not count. A code with wrong characters still looks
@@ -48,7 +62,12 @@ pub fn code(record: &Record) -> String {
 /// 1, must go on as a right row does.
 #[must_use]
 pub fn looks_like_code(text: &str) -> bool {
-    let Some(body) = body(text) else { return false };
+    looks_like(KIND, text)
+}
+
+/// [`looks_like_code`] for any kind of code.
+pub(crate) fn looks_like(kind: u8, text: &str) -> bool {
+    let Some(body) = body(kind, text) else { return false };
     let start: Vec<char> = body.chars().take(LOOK).collect();
     let word = start.iter().take_while(|c| !c.is_whitespace());
     let row: Vec<Slot> = start.iter().filter_map(|&c| symbol(c)).take(ROW).collect();
@@ -70,29 +89,56 @@ pub fn looks_like_code(text: &str) -> bool {
 /// Each way in which it can fail is a variant of [`CodeFault`]; most name the row. No
 /// wrong character is guessed.
 pub fn open_code(text: &str) -> Result<Record, CodeFault> {
-    let mut slots = body(text).ok_or(CodeFault::NotACode)?.chars().filter_map(symbol);
+    let (version, data) = read(KIND, text, |number, front| {
+        let Some(_) = Version::known(number.into()) else {
+            return Err(CodeFault::Newer { version: number.into() });
+        };
+        let Some(front) = front else { return Ok(0) };
+        let bytes =
+            frame::announced(&symbols::unpack(front)).ok_or(CodeFault::Changed)?;
+        if bytes > MOST_BYTES {
+            return Err(CodeFault::TooLong);
+        }
+        Ok(symbols::count(bytes))
+    })?;
+    let version = Version::known(version.into()).ok_or(CodeFault::Changed)?;
+    match frame::open(version, &symbols::unpack(&data)) {
+        Ok(Opened::Record(record)) => Ok(record),
+        _ => Err(CodeFault::Changed),
+    }
+}
+
+/// Reads a code of some kind: its version, and the symbols behind kind and version, of
+/// right rows.
+///
+/// `announced` is asked twice: with the version alone, whether that is known, and with the
+/// symbols of the first row, which is right, for how many there are in all.
+///
+/// # Errors
+///
+/// [`CodeFault`]: those of `announced`, and what the rows tell.
+pub(crate) fn read(
+    kind: u8,
+    text: &str,
+    announced: impl Fn(u8, Option<&[u8]>) -> Result<usize, CodeFault>,
+) -> Result<(u8, Vec<u8>), CodeFault> {
+    let body = body(kind, text).ok_or(CodeFault::NotACode)?;
+    let mut slots = body.chars().filter_map(symbol);
     let mut taken: Vec<Slot> = slots.by_ref().take(ROW).collect();
-    let Some(&Ok(number @ 1..=9)) = taken.get(1) else {
+    let Some(&Ok(version @ 1..=9)) = taken.get(1) else {
         return Err(CodeFault::NotACode);
     };
-    let Some(version) = Version::known(number.into()) else {
-        return Err(CodeFault::Newer { version: number.into() });
-    };
+    announced(version, None)?;
     if taken.len() < ROW {
         return Err(CodeFault::EndsEarly { row: 1 });
     }
     if !is_right(1, &taken) {
         return Err(fault::in_row(1, &taken));
     }
-    let bytes = frame::announced(&symbols::unpack(&data(&taken)[MARK..]))
-        .ok_or(CodeFault::Changed)?;
-    if bytes > MOST_BYTES {
-        return Err(CodeFault::TooLong);
-    }
-    let count = MARK + symbols::count(bytes);
-    let whole = count + count.div_ceil(ROW - 1);
+    let count = MARK + announced(version, Some(&data(&taken)[MARK..]))?;
+    let whole = slots_of(count);
     if whole < ROW {
-        // Too short for any design: another first row that happens to be right.
+        // Too short for anything: another first row that happens to be right.
         return Err(CodeFault::Changed);
     }
     // One row more shows whether a row stands there twice.
@@ -100,20 +146,29 @@ pub fn open_code(text: &str) -> Result<Record, CodeFault> {
     if let Some(fault) = fault::find(&taken, whole) {
         return Err(fault);
     }
-    let bytes = symbols::unpack(&data(&taken[..whole])[MARK..]);
-    match frame::open(version, &bytes) {
-        Ok(Opened::Record(record)) => Ok(record),
-        _ => Err(CodeFault::Changed),
-    }
+    Ok((version, data(&taken[..whole]).split_off(MARK)))
 }
 
-/// The text from `R` on, if it begins with `R` and a digit, and not as a link does.
-fn body(text: &str) -> Option<&str> {
+/// Slots of so many symbols, check symbols included.
+fn slots_of(count: usize) -> usize {
+    count + count.div_ceil(ROW - 1)
+}
+
+/// What follows a code whose kind, version and other symbols are so many.
+pub(crate) fn behind(count: usize, text: &str) -> &str {
+    let mut slots = text.char_indices().filter(|&(_, c)| symbol(c).is_some());
+    let last = slots.nth(slots_of(count) - 1);
+    last.map_or("", |(i, c)| &text[i + c.len_utf8()..])
+}
+
+/// The text from the kind on, if it begins with that and a digit, and not as a link does.
+fn body(kind: u8, text: &str) -> Option<&str> {
     let text = link::body(text);
     let mut front = text.chars();
-    let is_mark = front.next().and_then(symbol) == Some(Ok(KIND))
+    let is_mark = front.next().and_then(symbol) == Some(Ok(kind))
         && matches!(front.next().and_then(symbol), Some(Ok(1..=9)));
-    (is_mark && !is_link(text)).then_some(text)
+    let letter = symbols::letter(kind).to_ascii_lowercase();
+    (is_mark && !is_link_of(letter, text)).then_some(text)
 }
 
 /// The symbols of right rows, without their check symbols.

@@ -1,7 +1,7 @@
 //! A record as a file: JSON that a person can read.
 
 pub(crate) mod name;
-mod pretty;
+pub(crate) mod pretty;
 
 use noseward_lesson::{Record, Swings};
 use noseward_stability::Design;
@@ -175,7 +175,12 @@ pub(crate) fn open_json(text: &str) -> Result<Record, FileError> {
     Ok(record.rounded())
 }
 
-fn parse<'a, T: Deserialize<'a>>(text: &'a str) -> Result<T, FileError> {
+/// Reads JSON.
+///
+/// # Errors
+///
+/// [`FileError::EndsEarly`], [`FileError::Syntax`] and [`FileError::Content`].
+pub(crate) fn parse<'a, T: Deserialize<'a>>(text: &'a str) -> Result<T, FileError> {
     serde_json::from_str(text).map_err(|error| {
         let (line, column) = (error.line(), error.column());
         let place = format!(" at line {line} column {column}");

@@ -1,7 +1,7 @@
 //! A record, a rocket with what a class did with it, as a link, as a code to be typed,
-//! and as a file.
+//! and as a file; and a group's notebook, or one of its results, in the same ways.
 //!
-//! Pure: text in, a record out, and back. This crate owns every version of each format;
+//! Pure: text in, a record or a notebook out, and back. This crate owns every version of each format;
 //! the formats themselves are written down below.
 //!
 //! ```
@@ -21,15 +21,19 @@
 //! ```
 #![doc = include_str!("../FORMATS.md")]
 
+mod any;
 mod cells;
 mod code;
 mod file;
 mod link;
 mod table;
+mod notebook;
+mod result;
 mod text;
 
+pub use any::{Any, AnyError, looks_like_notebook, open_any};
 pub use cells::defused;
-pub use code::{CodeFault, code, looks_like_code, open_code};
+pub use code::{CodeFault, code, dense, looks_like_code, open_code};
 pub use file::name::file_name;
 pub use file::{FILE_BYTES, FileError, open_file, to_file};
 pub use link::missing::Missing;
@@ -37,4 +41,18 @@ pub use link::{Damage, HASH_CHARS, Opened, hash, open_hash};
 pub use table::error::{CellFault, TableError};
 pub use table::plain::to_plain_text;
 pub use table::{Format, TABLE_BYTES, looks_like_table, open_table, to_table};
+pub use notebook::file::{
+    NOTEBOOK_BYTES, NotebookFileError, notebook_file_name, open_notebook_file,
+    to_notebook_file,
+};
+pub use notebook::link::{
+    NOTEBOOK_HASH_CHARS, TRIAL_HASH_CHARS, notebook_hash, open_notebook_hash,
+    open_trial_hash, trial_hash,
+};
+pub use notebook::parts::{PartFault, Parts, Progress, notebook_parts};
+pub use notebook::{NotebookFile, SharedTrial};
+pub use result::{
+    ResultCode, ResultFault, ResultMiddle, ResultModel, ResultPrediction,
+    open_result_code, result_code, result_of,
+};
 pub use text::{Spelling, Text, open_text};

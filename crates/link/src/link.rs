@@ -2,8 +2,8 @@
 
 pub(crate) mod frame;
 pub(crate) mod missing;
-mod v1;
-mod v2;
+pub(crate) mod v1;
+pub(crate) mod v2;
 
 use base64::Engine;
 use base64::alphabet::URL_SAFE;
@@ -94,7 +94,12 @@ pub enum Damage {
 #[must_use]
 pub fn hash(record: &Record) -> String {
     let (version, bytes) = frame::seal(record);
-    let mut text = format!("r{}.", version.number());
+    spell(&format!("r{}.", version.number()), &bytes)
+}
+
+/// A link of some kind and version, which stand in `front`.
+pub(crate) fn spell(front: &str, bytes: &[u8]) -> String {
+    let mut text = front.to_owned();
     BASE64URL.encode_string(bytes, &mut text);
     text
 }
@@ -108,7 +113,7 @@ pub fn hash(record: &Record) -> String {
 #[must_use]
 pub fn open_hash(text: &str) -> Opened {
     let mut bytes = unescaped(body(text));
-    let Some(number) = version(&mut bytes) else {
+    let Some(number) = version(b'r', &mut bytes) else {
         if !looks_like_code(text) {
             return Opened::Nothing;
         }
@@ -120,25 +125,48 @@ pub fn open_hash(text: &str) -> Opened {
     let Some(version) = Version::known(number) else {
         return Opened::Damaged(Damage::Newer { version: number });
     };
+    decoded(bytes)
+        .and_then(|bytes| frame::open(version, &bytes))
+        .unwrap_or_else(Opened::Damaged)
+}
+
+/// The bytes that stand behind the version of a link.
+fn decoded(bytes: impl Iterator<Item = u8>) -> Result<Vec<u8>, Damage> {
     let is_base64url = |b: &u8| b.is_ascii_alphanumeric() || matches!(b, b'-' | b'_');
     let mut symbols: Vec<u8> =
         bytes.take_while(is_base64url).take(HASH_CHARS + 1).collect();
     if symbols.len() > HASH_CHARS {
-        return Opened::Damaged(Damage::TooLong);
+        return Err(Damage::TooLong);
     }
     if symbols.len() % 4 == 1 {
         // Six bits alone make no byte.
         symbols.pop();
     }
-    match BASE64URL.decode(symbols) {
-        Ok(bytes) => frame::open(version, &bytes).unwrap_or_else(Opened::Damaged),
-        Err(_) => Opened::Damaged(Damage::Changed),
+    BASE64URL.decode(symbols).map_err(|_| Damage::Changed)
+}
+
+/// The payload of a link of another kind, which has one version and must be whole; `None`
+/// for any other text.
+pub(crate) fn open_whole(mark: [u8; 2], text: &str) -> Option<Result<Vec<u8>, Damage>> {
+    let [kind, known] = mark;
+    let mut bytes = unescaped(body(text));
+    let version = version(kind, &mut bytes)?;
+    if version != u32::from(known) {
+        return Some(Err(Damage::Newer { version }));
     }
+    let open = |bytes: Vec<u8>| frame::unframed(&mark, &bytes).map(<[u8]>::to_vec);
+    Some(decoded(bytes).and_then(open))
 }
 
 /// Whether a text begins as a link of any version does.
 pub(crate) fn is_link(text: &str) -> bool {
-    version(&mut unescaped(body(text))).is_some()
+    is_link_of('r', text)
+}
+
+/// Whether a text begins as a link of a kind does.
+pub(crate) fn is_link_of(kind: char, text: &str) -> bool {
+    u8::try_from(kind)
+        .is_ok_and(|kind| version(kind, &mut unescaped(body(text))).is_some())
 }
 
 /// The text without white space and `#` in front.
@@ -147,9 +175,9 @@ pub(crate) fn body(text: &str) -> &str {
     text.strip_prefix('#').unwrap_or(text)
 }
 
-/// Takes `r`, a version of up to four digits and `.` off the front.
-fn version(bytes: &mut impl Iterator<Item = u8>) -> Option<u32> {
-    if bytes.next() != Some(b'r') {
+/// Takes the kind, a version of up to four digits and `.` off the front.
+fn version(kind: u8, bytes: &mut impl Iterator<Item = u8>) -> Option<u32> {
+    if bytes.next() != Some(kind) {
         return None;
     }
     let mut version = 0;

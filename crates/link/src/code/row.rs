@@ -13,17 +13,17 @@
 use super::symbols::Slot;
 
 /// Symbols of a row, its check symbol included.
-pub(super) const ROW: usize = 20;
+pub(crate) const ROW: usize = 20;
 
 const POLYNOMIAL: u8 = 0b10_0101;
 
 /// The symbol that makes a row right. Rows count from 1.
-pub(super) fn check_symbol(row: usize, data: &[u8]) -> u8 {
+pub(crate) fn check_symbol(row: usize, data: &[u8]) -> u8 {
     times_alpha(data.iter().fold(start(row), |sum, &symbol| times_alpha(sum) ^ symbol))
 }
 
 /// Whether a row holds symbols only, and its check symbol agrees.
-pub(super) fn is_right(row: usize, slots: &[Slot]) -> bool {
+pub(crate) fn is_right(row: usize, slots: &[Slot]) -> bool {
     let sum = slots
         .iter()
         .try_fold(start(row), |sum, slot| slot.map(|symbol| times_alpha(sum) ^ symbol));

@@ -6,7 +6,7 @@ use serde::Serialize;
 use serde_json::ser::{Formatter, PrettyFormatter, Serializer};
 
 /// The value as indented JSON, with a new line at the end.
-pub(super) fn json(value: &impl Serialize) -> String {
+pub(crate) fn json(value: &impl Serialize) -> String {
     let mut bytes = Vec::new();
     let mut serializer = Serializer::with_formatter(&mut bytes, Lines::default());
     value.serialize(&mut serializer).expect("a design has only text as keys");

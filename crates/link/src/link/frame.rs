@@ -1,4 +1,5 @@
-//! What links and typed codes of every version hold: checksum, length and payload.
+//! What links and typed codes of every kind and version hold: checksum, length and
+//! payload.
 
 use crc::{CRC_32_ISO_HDLC, Crc, NoTable};
 use noseward_lesson::{Record, Swings};
@@ -8,7 +9,7 @@ use serde::{Deserialize, Serialize};
 use super::{Damage, Opened, v1, v2};
 
 /// The checksum that PNG and zip use. Without a table: a link is short.
-const CRC: Crc<u32, NoTable> = Crc::<u32, NoTable>::new(&CRC_32_ISO_HDLC);
+pub(crate) const CRC: Crc<u32, NoTable> = Crc::<u32, NoTable>::new(&CRC_32_ISO_HDLC);
 
 /// What stands in front of the payload.
 #[derive(Serialize, Deserialize)]
@@ -51,14 +52,34 @@ pub(crate) fn seal(record: &Record) -> (Version, Vec<u8>) {
         (Version::One, v1::write(&record.design))
     };
     let length = u16::try_from(payload.len()).expect("counts and texts are bounded");
-    (version, framed(version, length, &payload))
+    (version, framed(&[version.byte()], length, &payload))
 }
 
-fn framed(version: Version, length: u16, payload: &[u8]) -> Vec<u8> {
-    let frame = Frame { checksum: checksum(version.byte(), payload), length };
+/// A payload in its frame. What tells its kind and version is covered by the checksum.
+pub(crate) fn framed(mark: &[u8], length: u16, payload: &[u8]) -> Vec<u8> {
+    let frame = Frame { checksum: checksum(mark, payload), length };
     let mut bytes = postcard::to_allocvec(&frame).expect("numbers can always be written");
     bytes.extend_from_slice(payload);
     bytes
+}
+
+/// The payload of a frame that must be whole, with whatever follows it.
+///
+/// # Errors
+///
+/// [`Damage::CutShort`] and [`Damage::Changed`].
+pub(crate) fn unframed<'a>(mark: &[u8], bytes: &'a [u8]) -> Result<&'a [u8], Damage> {
+    let (frame, bytes) = front(bytes)?;
+    let payload = bytes.get(..usize::from(frame.length)).ok_or(Damage::CutShort)?;
+    let agrees = checksum(mark, payload) == frame.checksum;
+    agrees.then_some(payload).ok_or(Damage::Changed)
+}
+
+fn front(bytes: &[u8]) -> Result<(Frame, &[u8]), Damage> {
+    take_from_bytes(bytes).map_err(|error| match error {
+        Error::DeserializeUnexpectedEnd => Damage::CutShort,
+        _ => Damage::Changed,
+    })
 }
 
 /// Opens frame and payload, with whatever follows them: a record, or the part of one.
@@ -67,13 +88,9 @@ fn framed(version: Version, length: u16, payload: &[u8]) -> Vec<u8> {
 ///
 /// [`Damage::CutShort`] and [`Damage::Changed`].
 pub(crate) fn open(version: Version, bytes: &[u8]) -> Result<Opened, Damage> {
-    let (frame, bytes) =
-        take_from_bytes::<Frame>(bytes).map_err(|error| match error {
-            Error::DeserializeUnexpectedEnd => Damage::CutShort,
-            _ => Damage::Changed,
-        })?;
+    let (frame, bytes) = front(bytes)?;
     match bytes.get(..usize::from(frame.length)) {
-        Some(payload) if checksum(version.byte(), payload) != frame.checksum => {
+        Some(payload) if checksum(&[version.byte()], payload) != frame.checksum => {
             Err(Damage::Changed)
         }
         Some(payload) => {
@@ -113,9 +130,9 @@ pub(crate) fn announced(front: &[u8]) -> Option<usize> {
 }
 
 /// The checksum covers the version: no payload passes for one of another version.
-fn checksum(version: u8, payload: &[u8]) -> u32 {
+fn checksum(mark: &[u8], payload: &[u8]) -> u32 {
     let mut digest = CRC.digest();
-    digest.update(&[version]);
+    digest.update(mark);
     digest.update(payload);
     digest.finalize()
 }
@@ -131,7 +148,7 @@ mod tests {
     #[test]
     fn the_checksum_is_the_named_one() {
         assert_eq!(CRC.checksum(b"123456789"), 0xcbf4_3926);
-        assert_eq!(checksum(b'1', b"23456789"), 0xcbf4_3926);
+        assert_eq!(checksum(b"1", b"23456789"), 0xcbf4_3926);
     }
 
     #[test]
@@ -151,7 +168,8 @@ mod tests {
         for _ in 0..2 {
             let (version, bytes) = seal(&record);
             let (frame, payload) = take_from_bytes::<Frame>(&bytes).unwrap();
-            let open_as = |length| open(version, &framed(version, length, payload));
+            let open_as =
+                |length| open(version, &framed(&[version.byte()], length, payload));
             assert_eq!(open_as(frame.length), Ok(Opened::Record(record.clone())));
             assert_eq!(open_as(frame.length + 1), Err(Damage::Changed));
             assert_eq!(open_as(frame.length - 1), Err(Damage::Changed));
@@ -176,7 +194,7 @@ mod tests {
         for payload in [&[][..], &[255; 40], &[0; 3], &[0, 0, 0, 0, 0, 0, 0, 7]] {
             let length = u16::try_from(payload.len()).unwrap();
             for version in [Version::One, Version::Two] {
-                let bytes = framed(version, length, payload);
+                let bytes = framed(&[version.byte()], length, payload);
                 assert_eq!(open(version, &bytes), Err(Damage::Changed), "{payload:?}");
             }
         }
@@ -186,7 +204,7 @@ mod tests {
         let mut payload = v2::write(&record);
         payload.pop();
         let length = u16::try_from(payload.len()).unwrap();
-        let bytes = framed(Version::Two, length, &payload);
+        let bytes = framed(&[2], length, &payload);
         assert_eq!(open(Version::Two, &bytes), Err(Damage::Changed));
     }
 }

@@ -16,7 +16,8 @@ use serde::{Deserialize, Serialize};
 
 use super::Damage;
 use super::missing::Missing;
-use numbers::{Angle, MassSteps, Steps};
+pub(crate) use numbers::Steps;
+use numbers::{Angle, MassSteps};
 
 // One more than `check` allows of each, so that "too many" is not healed by a link.
 const SECTIONS: usize = 13;
@@ -35,7 +36,8 @@ const _: () = assert!(
     "version 1 has no room for the limits: lower them, or write a version 2"
 );
 
-const PER_MM: f64 = 10.0;
+/// Steps of a length.
+pub(crate) const PER_MM: f64 = 10.0;
 const PER_G_PER_M2: f64 = 1.0;
 /// Added to a section's kind when its front is closed.
 const CLOSED_FRONT: u8 = 16;
@@ -91,16 +93,16 @@ struct WeightV1<'a> {
 
 /// What a payload, whole or cut short, holds.
 #[derive(Debug)]
-pub(super) struct Read<'a> {
-    pub(super) design: Design,
+pub(crate) struct Read<'a> {
+    pub(crate) design: Design,
     /// What the head announces and the bytes do not hold.
-    pub(super) missing: Vec<Missing>,
+    pub(crate) missing: Vec<Missing>,
     /// What follows the last part.
-    pub(super) rest: &'a [u8],
+    pub(crate) rest: &'a [u8],
 }
 
 /// The payload for a design. Numbers come out on the grid of [`Design::rounded`].
-pub(super) fn write(design: &Design) -> Vec<u8> {
+pub(crate) fn write(design: &Design) -> Vec<u8> {
     let sections = first(&design.sections, SECTIONS);
     let fin_sets = first(&design.fins, FIN_SETS);
     let weights = first(&design.weights, WEIGHTS);
@@ -141,7 +143,7 @@ pub(super) fn write(design: &Design) -> Vec<u8> {
 ///
 /// [`Damage::CutShort`] when not even the head is whole, [`Damage::Changed`] when a value
 /// is none that [`write()`] writes.
-pub(super) fn read(payload: &[u8]) -> Result<Read<'_>, Damage> {
+pub(crate) fn read(payload: &[u8]) -> Result<Read<'_>, Damage> {
     let mut source = Source { rest: payload, ended: false };
     let head = source.take::<HeadV1<'_>>()?.ok_or(Damage::CutShort)?;
     let mut missing = Vec::new();

@@ -81,9 +81,14 @@ impl Grid {
 /// The payload for a record. Numbers come out on the grid of [`Record::rounded`].
 pub(super) fn write(record: &Record) -> Vec<u8> {
     let mut bytes = v1::write(&record.design);
-    let SwingSetup { string_m, arm_m, turns_per_s, air_density_kg_m3 } =
-        record.swings.setup;
-    let outcomes = record.swings.outcomes();
+    bytes.extend(write_swings(&record.swings));
+    bytes
+}
+
+/// The swings alone: at least one outcome.
+pub(crate) fn write_swings(swings: &Swings) -> Vec<u8> {
+    let SwingSetup { string_m, arm_m, turns_per_s, air_density_kg_m3 } = swings.setup;
+    let outcomes = swings.outcomes();
     let head = SwingsV2 {
         string: STRING.write(string_m),
         arm: ARM.write_byte(arm_m),
@@ -91,7 +96,7 @@ pub(super) fn write(record: &Record) -> Vec<u8> {
         air_density: AIR_DENSITY.write_byte(air_density_kg_m3),
         outcomes: u8::try_from(outcomes.len()).expect("the outcomes are bounded"),
     };
-    bytes.extend(postcard::to_allocvec(&head).expect("numbers can always be written"));
+    let mut bytes = postcard::to_allocvec(&head).expect("numbers can always be written");
     bytes.extend(outcomes.chunks(2).map(|pair| {
         let code = |i: usize| pair.get(i).map_or(0, |&outcome| outcome_code(outcome));
         code(0) | code(1) << 4
@@ -116,7 +121,11 @@ pub(super) fn read(payload: &[u8]) -> Result<(v1::Read<'_>, Swings), Damage> {
 }
 
 /// The swings, and what follows them; `None` where the bytes end too early.
-fn read_swings(bytes: &[u8]) -> Result<Option<(Swings, &[u8])>, Damage> {
+///
+/// # Errors
+///
+/// [`Damage::Changed`] when a value is none that [`write_swings`] writes.
+pub(crate) fn read_swings(bytes: &[u8]) -> Result<Option<(Swings, &[u8])>, Damage> {
     let (head, bytes) = match take_from_bytes::<SwingsV2>(bytes) {
         Ok(taken) => taken,
         Err(Error::DeserializeUnexpectedEnd) => return Ok(None),
@@ -145,7 +154,7 @@ fn read_swings(bytes: &[u8]) -> Result<Option<(Swings, &[u8])>, Damage> {
 }
 
 /// The number that stands for an outcome: never changed, or given to something else.
-fn outcome_code(outcome: SwingOutcome) -> u8 {
+pub(crate) fn outcome_code(outcome: SwingOutcome) -> u8 {
     match outcome {
         SwingOutcome::Steady => 0,
         SwingOutcome::Wobbling => 1,
@@ -156,7 +165,8 @@ fn outcome_code(outcome: SwingOutcome) -> u8 {
     }
 }
 
-fn outcome(code: u8) -> Option<SwingOutcome> {
+/// The outcome that a number stands for.
+pub(crate) fn outcome(code: u8) -> Option<SwingOutcome> {
     SwingOutcome::ALL.into_iter().find(|&outcome| outcome_code(outcome) == code)
 }
 

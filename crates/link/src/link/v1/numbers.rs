@@ -7,7 +7,7 @@ use serde::{Deserialize, Serialize};
 
 /// Steps of a length or an areal density: always two bytes.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
-pub(super) struct Steps(#[serde(with = "postcard::fixint::le")] i16);
+pub(crate) struct Steps(#[serde(with = "postcard::fixint::le")] i16);
 
 /// Steps of 0.01 g.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
@@ -30,22 +30,22 @@ impl Steps {
     const NOT_A_NUMBER: i16 = -32_768;
     const EMPTY: i16 = -32_767;
 
-    pub(super) fn new(value: f64, per_unit: f64) -> Self {
+    pub(crate) fn new(value: f64, per_unit: f64) -> Self {
         let steps = steps(value, per_unit, Self::MOST.into());
         Self(steps.map_or(Self::NOT_A_NUMBER, |steps| {
             i16::try_from(steps).expect("within ±MOST")
         }))
     }
 
-    pub(super) fn optional(value: Option<f64>, per_unit: f64) -> Self {
+    pub(crate) fn optional(value: Option<f64>, per_unit: f64) -> Self {
         value.map_or(Self(Self::EMPTY), |value| Self::new(value, per_unit))
     }
 
-    pub(super) fn value(self, per_unit: f64) -> f64 {
+    pub(crate) fn value(self, per_unit: f64) -> f64 {
         self.optional_value(per_unit).unwrap_or(f64::NAN)
     }
 
-    pub(super) fn optional_value(self, per_unit: f64) -> Option<f64> {
+    pub(crate) fn optional_value(self, per_unit: f64) -> Option<f64> {
         match self.0 {
             Self::EMPTY => None,
             Self::NOT_A_NUMBER => Some(f64::NAN),

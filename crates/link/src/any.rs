@@ -1,0 +1,159 @@
+//! A text of any origin, told apart: a rocket, a notebook in any spelling, a result.
+
+use crate::code::{looks_like, looks_like_code};
+use crate::file::FileError;
+use crate::link::{Damage, is_link, is_link_of};
+use crate::notebook::file::{MARK, NotebookFileError, open_notebook_file};
+use crate::notebook::link::{open_notebook_hash, open_trial_hash};
+use crate::notebook::parts::{self, PartFault, Parts};
+use crate::notebook::{NotebookFile, SharedTrial};
+use crate::result::{self, ResultCode, ResultFault, open_result_code};
+use crate::text::{Text, open_text};
+
+/// Bytes at the front of a file that are looked at.
+const FRONT: usize = 1000;
+/// Characters of base64url that make `n1.` a link rather than the number of a paragraph.
+const LINK_CHARS: usize = 12;
+
+/// What a text turned out to hold.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Any {
+    /// What [`open_text`] makes of it: a rocket.
+    Rocket(Text),
+    /// A notebook, from a file or a link.
+    Notebook(NotebookFile),
+    /// One or several parts of a notebook, perhaps all of them.
+    Parts(Parts),
+    /// What one trial came to.
+    Result(ResultCode),
+    /// One trial whole.
+    Trial(SharedTrial),
+}
+
+/// Why a text cannot be opened. Its own text is that of the reader it was for.
+#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+#[non_exhaustive]
+pub enum AnyError {
+    /// No notebook and no result: what [`open_text`] says.
+    #[error(transparent)]
+    Rocket(#[from] FileError),
+    /// A notebook file.
+    #[error(transparent)]
+    Notebook(#[from] NotebookFileError),
+    /// A link to a notebook or to one trial.
+    #[error(transparent)]
+    Link(#[from] Damage),
+    /// A part of a notebook.
+    #[error(transparent)]
+    Part(#[from] PartFault),
+    /// The code of a result.
+    #[error(transparent)]
+    Result(#[from] ResultFault),
+}
+
+/// A spelling of something other than a rocket.
+enum Spelled<'a> {
+    File,
+    NotebookLink(&'a str),
+    TrialLink(&'a str),
+    Parts,
+    Result(&'a str),
+}
+
+/// Whether [`open_any`] rather than [`open_text`] is for this text. A glance: nothing is
+/// opened, and it may still turn out to be damaged.
+///
+/// Of a text that holds several links or codes, the first counts.
+#[must_use]
+pub fn looks_like_notebook(text: &str) -> bool {
+    spelled(text).is_some()
+}
+
+/// Opens a text that may be anything this crate writes: a notebook file, a link to a
+/// notebook or a trial, parts of a notebook, the code of a result, or else what
+/// [`open_text`] opens.
+///
+/// # Errors
+///
+/// [`AnyError`]: the error of the reader that the text was for.
+pub fn open_any(text: &str) -> Result<Any, AnyError> {
+    match spelled(text) {
+        None => Ok(Any::Rocket(open_text(text)?)),
+        Some(Spelled::File) => Ok(Any::Notebook(open_notebook_file(text)?)),
+        Some(Spelled::NotebookLink(link)) => {
+            let opened = open_notebook_hash(link).unwrap_or(Err(Damage::Changed));
+            Ok(Any::Notebook(opened?))
+        }
+        Some(Spelled::TrialLink(link)) => {
+            let opened = open_trial_hash(link).unwrap_or(Err(Damage::Changed));
+            Ok(Any::Trial(opened?))
+        }
+        Some(Spelled::Parts) => {
+            let mut parts = Parts::default();
+            parts.add(text)?;
+            Ok(Any::Parts(parts))
+        }
+        Some(Spelled::Result(code)) => Ok(Any::Result(open_result_code(code)?)),
+    }
+}
+
+/// Whether a character in front of another makes that one no beginning: links are made of
+/// these, and so are addresses.
+pub(crate) fn is_within(c: char) -> bool {
+    c.is_ascii_alphanumeric()
+        || matches!(c, '-' | '_' | '.' | '%' | '/' | '=' | '&' | '+')
+}
+
+/// What the first beginning of anything in a text is; `None` for a rocket's, or where
+/// there is none.
+fn spelled(text: &str) -> Option<Spelled<'_>> {
+    let start = text.strip_prefix('\u{feff}').unwrap_or(text).trim_start();
+    if start.starts_with('{') {
+        return is_notebook_json(start).then_some(Spelled::File);
+    }
+    let mut within = false;
+    for (i, c) in text.char_indices() {
+        let begins = !within && matches!(c, 'N' | 'n' | 'R' | 'r' | 'T' | 't');
+        within = is_within(c);
+        if !begins {
+            continue;
+        }
+        let rest = &text[i..];
+        if is_link(rest) || looks_like_code(rest) {
+            return None;
+        }
+        let found = if looks_like_link('n', rest) {
+            Some(Spelled::NotebookLink(rest))
+        } else if looks_like_link('t', rest) {
+            Some(Spelled::TrialLink(rest))
+        } else if looks_like(parts::KIND, rest) {
+            Some(Spelled::Parts)
+        } else if looks_like(result::KIND, rest) {
+            Some(Spelled::Result(rest))
+        } else {
+            None
+        };
+        if found.is_some() {
+            return found;
+        }
+    }
+    None
+}
+
+/// Whether enough follows `n1.` or `t1.` to be a link.
+fn looks_like_link(kind: char, text: &str) -> bool {
+    let symbols = text.split(['.', '%']).nth(1).unwrap_or_default();
+    let is_base64url = |c: &char| c.is_ascii_alphanumeric() || matches!(c, '-' | '_');
+    // A full stop may have come as %2E.
+    is_link_of(kind, text)
+        && symbols.chars().take_while(is_base64url).count() >= LINK_CHARS
+}
+
+/// Whether `"noseward"` near the front is followed by `"notebook"`.
+fn is_notebook_json(text: &str) -> bool {
+    let front = &text[..text.floor_char_boundary(FRONT)];
+    let value = front.split_once("\"noseward\"").map_or("", |(_, behind)| behind);
+    let value = value.trim_start().strip_prefix(':').unwrap_or_default().trim_start();
+    let value = value.strip_prefix('"').and_then(|value| value.strip_prefix(MARK));
+    value.is_some_and(|behind| behind.starts_with('"'))
+}
