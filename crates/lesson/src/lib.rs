@@ -13,8 +13,10 @@
 //! assert_eq!(record.swings.summary(), "1 of 3: nose first, steady");
 //! ```
 
+mod changes;
 mod conclusion;
 mod group;
+mod moved;
 mod notebook;
 mod outcome;
 mod prediction;
@@ -25,8 +27,10 @@ mod support;
 mod swings;
 mod trial;
 
+pub use changes::{Change, ChangeKind, changes};
 pub use conclusion::{BOX_CHARS, Conclusion, Statement};
 pub use group::{Colour, Group, MOST_GROUP_NUMBER};
+pub use moved::{BeforeAfter, Moved, moved};
 pub use notebook::{Deleted, MOST_PLANS, MOST_TRIALS, Notebook, NotebookError};
 pub use outcome::SwingOutcome;
 pub use prediction::{BECAUSE_CHARS, MOST_VERSIONS, Prediction, Predictions};

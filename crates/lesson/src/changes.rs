@@ -1,0 +1,382 @@
+//! What differs between two rockets, found by the program.
+//!
+//! A change is one aspect of one part, or how the rocket is swung. What merely follows a
+//! change, such as fins that keep their distance from the tail when a nose is added,
+//! belongs to that change and is none of its own.
+
+mod align;
+mod body;
+mod parts;
+#[cfg(test)]
+mod tests;
+mod undo;
+mod words;
+
+use noseward_stability::{
+    Design, FinSet, Mass, Part, Quantity, Section, SwingField, SwingSetup, Weight,
+};
+
+use crate::Record;
+use align::{align, place_in_after};
+use body::{Bodies, Carried, near};
+use parts::{DIFFERENCE, OTHER_PART, OTHER_WEIGHT, cost};
+
+/// One change between two rockets. See [`changes`].
+#[derive(Clone, Debug, PartialEq)]
+pub struct Change {
+    /// Which aspect changed.
+    pub kind: ChangeKind,
+    /// The part: its place in the rocket after the change, or, where it was removed, in the
+    /// one before. `None` for how the rocket is swung.
+    pub part: Option<Part>,
+    /// Its place after the change, or where it belongs there.
+    at: usize,
+    /// What the part is called.
+    name: String,
+    /// The part as it was and as it is.
+    piece: Piece,
+    /// What it took along.
+    along: Vec<Along>,
+    /// A section that took over the mass of a removed one, or gave it to an added one, and
+    /// how it was weighed before.
+    passed: Option<(usize, Mass)>,
+}
+
+/// Which aspect of a rocket changed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[expect(missing_docs, reason = "the names say it, and `Change::sentence` in words")]
+pub enum ChangeKind {
+    SectionAdded,
+    SectionRemoved,
+    SectionShape,
+    SectionLength,
+    SectionWidth,
+    SectionMass,
+    /// Whether the front end is open or closed.
+    ClosedFront,
+    FinsAdded,
+    FinsRemoved,
+    FinNumber,
+    /// Any of root, tip, span, sweep and corners.
+    FinShape,
+    /// Where they start, and how they are turned.
+    FinPlace,
+    FinMass,
+    WeightAdded,
+    WeightRemoved,
+    WeightMass,
+    WeightPlace,
+    Swing(SwingField),
+}
+
+/// What changed, before and after; a part that was added has no before.
+#[derive(Clone, Debug, PartialEq)]
+enum Piece {
+    Section(Pair<SectionPiece>),
+    Fins(Pair<FinSet>),
+    Weight(Pair<Weight>),
+    Swing(Pair<SwingSetup>),
+}
+
+/// Before and after. At least one is there.
+#[derive(Clone, Debug, PartialEq)]
+struct Pair<T> {
+    before: Option<T>,
+    after: Option<T>,
+}
+
+/// A section, with the width that it has there.
+#[derive(Clone, Debug, PartialEq)]
+struct SectionPiece {
+    section: Section,
+    width_mm: Option<f64>,
+    /// Whether others were weighed with it, so that its mass is that of a bottle.
+    is_bottle: bool,
+}
+
+/// A part that a change of the body took along.
+#[derive(Clone, Debug, PartialEq)]
+struct Along {
+    /// Its place after the change.
+    part: Part,
+    /// What it is called.
+    name: String,
+    /// Towards the tail, in millimetres.
+    by_mm: f64,
+    /// Whether it was there before.
+    was_there: bool,
+}
+
+/// Every change between two records, in the order of the design: sections, fins, weights,
+/// then how the rocket is swung, where both were.
+///
+/// Words, the measured mass and the hanging point are no changes. Numbers are compared on
+/// the grid of [`Design::rounded`]; a width or a fin outline that is written in another way
+/// and comes to the same is the same.
+///
+/// ```
+/// use noseward_lesson::{Record, changes};
+/// use noseward_stability::{Example, Units};
+///
+/// let tern = Record::from(Example::Tern.design());
+/// let mut other = tern.clone();
+/// other.design.fins[0].count = 4;
+/// let found = changes(&tern, &other);
+/// assert_eq!(found.len(), 1);
+/// assert_eq!(found[0].label(), "fin number");
+/// assert_eq!(found[0].sentence(Units::METRIC), "Fins: number 3 → 4.");
+/// assert_eq!(found[0].undo(&other), tern);
+/// ```
+#[must_use]
+pub fn changes(before: &Record, after: &Record) -> Vec<Change> {
+    let swung = before.has_swings() && after.has_swings();
+    let setups = swung.then_some((before.swings.setup, after.swings.setup));
+    let [before, after] = [before, after].map(|record| record.design.clone().rounded());
+    let mut found = Found::new(&before, &after);
+    found.fins();
+    found.weights();
+    found.sections();
+    if let Some(setups) = setups {
+        found.swings(setups);
+    }
+    found.changes
+}
+
+/// Changes as they are found. Fins and weights come first, so that sections know what they
+/// took along.
+struct Found<'a> {
+    before: &'a Design,
+    after: &'a Design,
+    bodies: Bodies<'a>,
+    changes: Vec<Change>,
+    /// What each step of the body took along.
+    along: Vec<Vec<Along>>,
+}
+
+impl<'a> Found<'a> {
+    fn new(before: &'a Design, after: &'a Design) -> Self {
+        let bodies = Bodies::new(before, after);
+        let along = vec![Vec::new(); bodies.steps.len()];
+        Self { before, after, bodies, changes: Vec::new(), along }
+    }
+
+    fn push(&mut self, kind: ChangeKind, part: Option<Part>, at: usize, piece: Piece) {
+        let design = if kind.removes() { self.before } else { self.after };
+        let name = part.map(|part| part.name(design)).unwrap_or_default();
+        self.changes.push(Change {
+            kind,
+            part,
+            at,
+            name,
+            piece,
+            along: Vec::new(),
+            passed: None,
+        });
+    }
+
+    /// Notes which steps of the body took a part along.
+    fn note(&mut self, part: Part, by: &[bool], was_there: bool) {
+        for (step, _) in by.iter().enumerate().filter(|(_, takes)| **takes) {
+            let by_mm = self.bodies.longer_mm(step);
+            let name = part.name(self.after);
+            self.along[step].push(Along { part, name, by_mm, was_there });
+        }
+    }
+
+    fn fins(&mut self) {
+        let (before, after) = (&self.before.fins, &self.after.fins);
+        let gap = cost(OTHER_PART, 1);
+        let steps = align((before.len(), after.len()), gap, |i, j| {
+            let (a, b) = (&before[i], &after[j]);
+            let differences = parts::of_fins(a, b).len();
+            let carried = self.bodies.carried(a.start_mm, b.start_mm);
+            let moved = !same_fin_place(&carried, a, b);
+            each(differences + usize::from(moved))
+        });
+        for (k, step) in steps.iter().enumerate() {
+            let at = place_in_after(&steps, k);
+            match *step {
+                (Some(i), Some(j)) => {
+                    let (a, b) = (&before[i], &after[j]);
+                    let part = Part::Fins(j);
+                    let carried = self.bodies.carried(a.start_mm, b.start_mm);
+                    self.note(part, &carried.by, true);
+                    let mut kinds = parts::of_fins(a, b);
+                    if !same_fin_place(&carried, a, b) {
+                        kinds.push(ChangeKind::FinPlace);
+                    }
+                    for kind in kinds {
+                        let was = FinSet { start_mm: carried.expected_mm, ..a.clone() };
+                        let piece = Piece::Fins(Pair::both(was, b.clone()));
+                        self.push(kind, Some(part), j, piece);
+                    }
+                }
+                (Some(i), None) => {
+                    let start_mm = self.bodies.pushed(before[i].start_mm).expected_mm;
+                    let was = FinSet { start_mm, ..before[i].clone() };
+                    let piece = Piece::Fins(Pair { before: Some(was), after: None });
+                    self.push(ChangeKind::FinsRemoved, Some(Part::Fins(i)), at, piece);
+                }
+                (_, j) => {
+                    let j = j.unwrap_or_default();
+                    self.note(
+                        Part::Fins(j),
+                        &self.bodies.pushed_to(after[j].start_mm),
+                        false,
+                    );
+                    let is = Some(after[j].clone());
+                    let piece = Piece::Fins(Pair { before: None, after: is });
+                    self.push(ChangeKind::FinsAdded, Some(Part::Fins(j)), j, piece);
+                }
+            }
+        }
+    }
+
+    fn weights(&mut self) {
+        let (before, after) = (&self.before.weights, &self.after.weights);
+        let gap = cost(OTHER_WEIGHT, 1);
+        let carried = |bodies: &Bodies<'_>, a: &Weight, b: &Weight| {
+            bodies.carried(a.position_mm, b.position_mm)
+        };
+        let steps = align((before.len(), after.len()), gap, |i, j| {
+            let (a, b) = (&before[i], &after[j]);
+            let place = carried(&self.bodies, a, b);
+            let differences = usize::from(a.mass_g != b.mass_g)
+                + usize::from(!near(place.expected_mm, b.position_mm));
+            each(differences) + parts::label_cost(a, b)
+        });
+        for (k, step) in steps.iter().enumerate() {
+            let at = place_in_after(&steps, k);
+            match *step {
+                (Some(i), Some(j)) => {
+                    let (a, b) = (&before[i], &after[j]);
+                    let part = Part::Weight(j);
+                    let place = carried(&self.bodies, a, b);
+                    self.note(part, &place.by, true);
+                    let position_mm = place.expected_mm;
+                    for (differs, kind) in [
+                        (a.mass_g != b.mass_g, ChangeKind::WeightMass),
+                        (!near(position_mm, b.position_mm), ChangeKind::WeightPlace),
+                    ] {
+                        if differs {
+                            let was = Weight { position_mm, ..a.clone() };
+                            let piece = Piece::Weight(Pair::both(was, b.clone()));
+                            self.push(kind, Some(part), j, piece);
+                        }
+                    }
+                }
+                (Some(i), None) => {
+                    let position_mm =
+                        self.bodies.pushed(before[i].position_mm).expected_mm;
+                    let was = Weight { position_mm, ..before[i].clone() };
+                    let piece = Piece::Weight(Pair { before: Some(was), after: None });
+                    self.push(
+                        ChangeKind::WeightRemoved,
+                        Some(Part::Weight(i)),
+                        at,
+                        piece,
+                    );
+                }
+                (_, j) => {
+                    let j = j.unwrap_or_default();
+                    self.note(
+                        Part::Weight(j),
+                        &self.bodies.pushed_to(after[j].position_mm),
+                        false,
+                    );
+                    let is = Some(after[j].clone());
+                    let piece = Piece::Weight(Pair { before: None, after: is });
+                    self.push(ChangeKind::WeightAdded, Some(Part::Weight(j)), j, piece);
+                }
+            }
+        }
+    }
+
+    /// Sections, in front of all that was found before.
+    fn sections(&mut self) {
+        let others = std::mem::take(&mut self.changes);
+        let mut passed_to = None;
+        for step in 0..self.bodies.steps.len() {
+            let (i, j) = self.bodies.steps[step];
+            let at = place_in_after(&self.bodies.steps, step);
+            let piece = Piece::Section(Pair {
+                before: i.map(|i| SectionPiece::of(self.before, i)),
+                after: j.map(|j| SectionPiece::of(self.after, j)),
+            });
+            let (kinds, part) = match (i, j) {
+                (Some(i), Some(j)) => {
+                    let differences =
+                        parts::of_sections((self.before, i), (self.after, j));
+                    (differences, Part::Section(j))
+                }
+                (Some(i), None) => (vec![ChangeKind::SectionRemoved], Part::Section(i)),
+                (_, j) => {
+                    let added = Part::Section(j.unwrap_or_default());
+                    (vec![ChangeKind::SectionAdded], added)
+                }
+            };
+            for kind in kinds {
+                let follows = kind == ChangeKind::SectionMass && j == passed_to;
+                if follows {
+                    continue;
+                }
+                self.push(kind, Some(part), at, piece.clone());
+                let Some(change) = self.changes.last_mut() else { continue };
+                if kind.moves_others() {
+                    change.along = std::mem::take(&mut self.along[step]);
+                }
+                if i.is_none() || j.is_none() {
+                    change.passed = self.bodies.mass_passed(step);
+                    passed_to = change.passed.map(|(j, _)| j);
+                }
+            }
+        }
+        self.changes.extend(others);
+    }
+
+    fn swings(&mut self, (before, after): (SwingSetup, SwingSetup)) {
+        for field in SwingField::ALL {
+            if field.get(&before) != field.get(&after) {
+                let piece = Piece::Swing(Pair::both(before, after));
+                self.push(ChangeKind::Swing(field), None, 0, piece);
+            }
+        }
+    }
+}
+
+impl ChangeKind {
+    fn removes(self) -> bool {
+        matches!(self, Self::SectionRemoved | Self::FinsRemoved | Self::WeightRemoved)
+    }
+
+    fn moves_others(self) -> bool {
+        matches!(self, Self::SectionAdded | Self::SectionRemoved | Self::SectionLength)
+    }
+}
+
+impl<T> Pair<T> {
+    fn both(before: T, after: T) -> Self {
+        Self { before: Some(before), after: Some(after) }
+    }
+}
+
+impl SectionPiece {
+    fn of(design: &Design, i: usize) -> Self {
+        let behind = design.sections.get(i + 1);
+        Self {
+            section: design.sections[i].clone(),
+            width_mm: design.width_mm(i),
+            is_bottle: behind.is_some_and(|section| section.mass == Mass::Joined),
+        }
+    }
+}
+
+/// The cost of so many changes to one part.
+fn each(changes: usize) -> u32 {
+    cost(DIFFERENCE, 1) * u32::try_from(changes).unwrap_or(u32::MAX)
+}
+
+fn same_fin_place(carried: &Carried, a: &FinSet, b: &FinSet) -> bool {
+    near(carried.expected_mm, b.start_mm)
+        && Quantity::Angle.rounded(a.roll_deg) == Quantity::Angle.rounded(b.roll_deg)
+}
