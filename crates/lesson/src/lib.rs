@@ -14,6 +14,7 @@
 //! ```
 
 mod changes;
+mod compare;
 mod conclusion;
 mod group;
 mod moved;
@@ -23,11 +24,14 @@ mod prediction;
 mod readings;
 mod record;
 mod seal;
+mod slips;
+mod summary;
 mod support;
 mod swings;
 mod trial;
 
 pub use changes::{Change, ChangeKind, changes};
+pub use compare::{Beside, Comparison, compare, explanations};
 pub use conclusion::{BOX_CHARS, Conclusion, Statement};
 pub use group::{Colour, Group, MOST_GROUP_NUMBER};
 pub use moved::{BeforeAfter, Moved, moved};
@@ -39,6 +43,8 @@ pub use readings::{
 };
 pub use record::Record;
 pub use seal::Seal;
+pub use slips::{Place, Slip, slips};
+pub use summary::Summary;
 pub use support::{Level, Support};
 pub use swings::{COUNTED, MOST_OUTCOMES, Swings, SwingsError};
 pub use trial::{Draft, NOTE_CHARS, Overall, PLAN_CHARS, Trial, TrialParts, same_build};

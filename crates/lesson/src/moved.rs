@@ -49,7 +49,7 @@ impl BeforeAfter {
 /// let mut other = puffin.clone();
 /// other.weights[0].mass_g += 10.0;
 /// let sentences = moved(&puffin, &other).expect("both are whole").sentences(Units::METRIC);
-/// assert_eq!(sentences[0], "The centre of mass moved 13 mm forward.");
+/// assert_eq!(sentences[0], "The centre of mass moved 15 mm forward.");
 /// assert_eq!(sentences[1], "The centre of pressure (side-on) did not move.");
 /// assert_eq!(sentences[3], "The rocket is 10 g heavier.");
 /// ```
@@ -114,11 +114,13 @@ pub(crate) fn separation(before_mm: f64, after_mm: f64, units: Units) -> String 
     if from == to {
         return format!("separation stayed at {to}");
     }
-    let verb = match before_mm.min(after_mm) < -SAME_MM {
-        // Below zero "larger" would need a word more.
-        true => "went",
-        false if after_mm > before_mm => "grew",
-        false => "shrank",
+    // Below zero "larger" would need a word more.
+    let verb = if before_mm.min(after_mm) < -SAME_MM {
+        "went"
+    } else if after_mm > before_mm {
+        "grew"
+    } else {
+        "shrank"
     };
     format!("separation {verb} from {from} to {to}")
 }

@@ -1,0 +1,275 @@
+//! What was measured beside what was worked out.
+
+use noseward_stability::{Design, Units, evaluate};
+
+use crate::{Measurements, Middle, Point};
+
+/// A value as measured and as worked out, in millimetres from the nose tip; for the
+/// separation in millimetres.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Beside {
+    /// What the readings come to, if there are any.
+    pub measured: Option<Middle>,
+    /// What the description comes to.
+    pub computed_mm: f64,
+}
+
+/// The two points and the separation, measured and worked out.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Comparison {
+    /// The centre of mass.
+    pub mass: Beside,
+    /// The centre of pressure (side-on).
+    pub pressure: Beside,
+    /// The separation, positive where the centre of mass is nearer the nose. Its least and
+    /// most are those that the readings of the two points leave open.
+    pub separation: Beside,
+}
+
+/// Less than this apart, in millimetres, measured and computed agree however small the
+/// range is. Our judgement: a string, or the edge that a card lies on, is as wide.
+const AGREE_MM: f64 = 5.0;
+/// The scales may differ by this share from the parts together before it is said. Our
+/// judgement.
+const MASS_SHARE: f64 = 0.05;
+
+impl Beside {
+    /// Measured less computed, in millimetres: positive where the measured one is nearer
+    /// the tail. `None` where nothing was measured.
+    #[must_use]
+    pub fn difference_mm(&self) -> Option<f64> {
+        self.measured.map(|measured| measured.middle_mm - self.computed_mm)
+    }
+
+    /// Whether they differ by no more than 5 mm or the range of the readings, whichever is
+    /// more; `None` where nothing was measured.
+    #[must_use]
+    pub fn agrees(&self) -> Option<bool> {
+        let allowed_mm = self.measured?.range_mm().max(AGREE_MM);
+        Some(self.difference_mm()?.abs() <= allowed_mm)
+    }
+}
+
+impl Comparison {
+    /// Of one point.
+    #[must_use]
+    pub fn of(&self, point: Point) -> &Beside {
+        match point {
+            Point::Mass => &self.mass,
+            Point::Pressure => &self.pressure,
+        }
+    }
+}
+
+/// Measured beside computed; `None` when the figures of the design cannot be worked out.
+///
+/// The computed values are those of the parts: a hanging point that was typed with the
+/// rocket is no computation.
+#[must_use]
+pub fn compare(design: &Design, measured: &Measurements) -> Option<Comparison> {
+    let figures = evaluate(design).figures?;
+    let length_mm = design.length_mm();
+    let beside = |point, computed_m: f64| Beside {
+        measured: measured.middle(point, length_mm),
+        computed_mm: computed_m * 1000.0,
+    };
+    let mass = beside(Point::Mass, figures.computed_mass.centre_m);
+    let pressure = beside(Point::Pressure, figures.centre_of_pressure_side_on_m);
+    let between = |(mass, pressure): (Middle, Middle)| Middle {
+        middle_mm: pressure.middle_mm - mass.middle_mm,
+        least_mm: pressure.least_mm - mass.most_mm,
+        most_mm: pressure.most_mm - mass.least_mm,
+        count: mass.count.min(pressure.count),
+    };
+    let separation = Beside {
+        measured: mass.measured.zip(pressure.measured).map(between),
+        computed_mm: pressure.computed_mm - mass.computed_mm,
+    };
+    Some(Comparison { mass, pressure, separation })
+}
+
+/// What there is to say about measured and computed: that they agree, or how far they are
+/// apart and what to look at, as questions. Empty where nothing was measured, or the
+/// figures cannot be worked out.
+#[must_use]
+pub fn explanations(
+    design: &Design,
+    measured: &Measurements,
+    units: Units,
+) -> Vec<String> {
+    let mut said = Vec::new();
+    let Some(comparison) = compare(design, measured) else { return said };
+    let length_mm = measured.rocket_length_mm.unwrap_or(design.length_mm());
+    for point in Point::ALL {
+        let beside = comparison.of(point);
+        let (Some(agrees), Some(off_mm)) = (beside.agrees(), beside.difference_mm())
+        else {
+            continue;
+        };
+        let label = point.label();
+        let apart = units.reading(off_mm.abs());
+        if agrees {
+            said.push(format!(
+                "The {label}: measured and computed agree to within {apart}."
+            ));
+            continue;
+        }
+        let end = if off_mm > 0.0 { "tail" } else { "nose" };
+        said.push(format!(
+            "The {label}: measured {apart} nearer the {end} than computed."
+        ));
+        let from_other_end_mm = length_mm - beside.computed_mm;
+        let mirrored = beside.measured.is_some_and(|measured| {
+            (measured.middle_mm - from_other_end_mm).abs() <= AGREE_MM
+        });
+        if mirrored {
+            said.push("Was it read from the other end of the rocket?".into());
+        }
+        match point {
+            Point::Mass => mass_causes(design, off_mm, units, &mut said),
+            Point::Pressure => pressure_causes(design, measured, &mut said),
+        }
+    }
+    said
+}
+
+fn mass_causes(design: &Design, off_mm: f64, units: Units, said: &mut Vec<String>) {
+    said.push(
+        if off_mm > 0.0 {
+            "Is the tail heavier than described: tape, glue, thick fins?"
+        } else {
+            "Is the tail lighter than described, or is there more ballast in the nose?"
+        }
+        .into(),
+    );
+    let computed = evaluate(design).figures.map(|f| f.computed_mass.mass_kg * 1000.0);
+    match (design.measured.total_mass_g, computed) {
+        (Some(scales_g), Some(parts_g)) => {
+            if (scales_g - parts_g).abs() > MASS_SHARE * parts_g {
+                said.push(format!(
+                    "The scales say {}, the parts add up to {}. Is a part missing?",
+                    units.scale_reading(scales_g),
+                    units.scale_reading(parts_g)
+                ));
+            }
+        }
+        _ => said.push("What does the whole rocket weigh on the scales?".into()),
+    }
+}
+
+fn pressure_causes(design: &Design, measured: &Measurements, said: &mut Vec<String>) {
+    said.push("Is the card the same all over: no tape, glue or double card?".into());
+    said.push("Is the cut-out flat, and are its fins cut to the right size?".into());
+    if measured.cutout_length_mm.is_none() {
+        said.push("How long is the cut-out? Its length gives its scale.".into());
+    }
+    if design.fins.iter().any(|set| set.count % 2 == 1) {
+        said.push(
+            "An odd number of fins looks different from each side: which view was cut \
+             out?"
+                .into(),
+        );
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use noseward_stability::Example;
+
+    fn measured(mass: [f64; 3], pressure: [f64; 3]) -> Measurements {
+        let mut measured = Measurements::default();
+        measured.mass.mm = mass.map(Some);
+        measured.pressure.mm = pressure.map(Some);
+        measured
+    }
+
+    /// The rocket, and what its points are by computation.
+    fn tern() -> (Design, f64, f64) {
+        let design = Example::Tern.design();
+        let comparison = compare(&design, &Measurements::default()).unwrap();
+        let (mass, pressure) = (comparison.mass, comparison.pressure);
+        assert_eq!((mass.agrees(), mass.measured), (None, None));
+        (design, mass.computed_mm, pressure.computed_mm)
+    }
+
+    fn said(design: &Design, mass_mm: f64, pressure_mm: f64) -> String {
+        let three = |mm: f64| [mm - 1.0, mm, mm + 2.0];
+        let measured = measured(three(mass_mm), three(pressure_mm));
+        explanations(design, &measured, Units::METRIC).join(" ")
+    }
+
+    #[test]
+    fn the_separation_is_between_the_points_with_its_range() {
+        let (design, mass_mm, pressure_mm) = tern();
+        let measured = measured([150.0, 152.0, 151.0], [170.0, 168.0, 175.0]);
+        let separation = compare(&design, &measured).unwrap().separation;
+        assert!((separation.computed_mm - (pressure_mm - mass_mm)).abs() < 1e-9);
+        let middle = separation.measured.unwrap();
+        assert_eq!(
+            (middle.middle_mm, middle.least_mm, middle.most_mm),
+            (19.0, 16.0, 25.0)
+        );
+        let (worst, measured_mm) = (middle.range_mm(), measured.separation_mm(236.0));
+        assert_eq!((worst, measured_mm), (9.0, Some(19.0)));
+    }
+
+    #[test]
+    fn close_ones_agree() {
+        let (design, mass, pressure) = tern();
+        let text = said(&design, mass + 4.0, pressure - 4.0);
+        assert_eq!(
+            text,
+            "The centre of mass: measured and computed agree to within 4 mm. \
+             The centre of pressure (side-on): measured and computed agree to within 4 mm."
+        );
+        // A wide range leaves more open.
+        let wide = measured([mass - 20.0, mass + 12.0, mass + 14.0], [pressure; 3]);
+        assert_eq!(compare(&design, &wide).unwrap().mass.agrees(), Some(true));
+        assert_eq!(explanations(&Design::default(), &wide, Units::METRIC).len(), 0);
+        let nothing = Measurements::default();
+        assert_eq!(explanations(&design, &nothing, Units::METRIC).len(), 0);
+    }
+
+    #[test]
+    fn a_heavier_tail_or_a_lighter_one() {
+        let (mut design, mass, pressure) = tern();
+        let back = said(&design, mass + 20.0, pressure);
+        assert!(back.contains("20 mm nearer the tail than computed"), "{back}");
+        assert!(back.contains("tail heavier than described"), "{back}");
+        assert!(back.contains("What does the whole rocket weigh"), "{back}");
+        let forward = said(&design, mass - 20.0, pressure);
+        assert!(forward.contains("20 mm nearer the nose"), "{forward}");
+        assert!(forward.contains("more ballast"), "{forward}");
+        design.measured.total_mass_g = Some(60.0);
+        let weighed = said(&design, mass - 20.0, pressure);
+        assert!(weighed.contains("The scales say 60 g, the parts"), "{weighed}");
+        let parts_g = evaluate(&design).figures.unwrap().computed_mass.mass_kg * 1000.0;
+        design.measured.total_mass_g = Some(1.03 * parts_g);
+        let weighed = said(&design, mass - 20.0, pressure);
+        assert!(!weighed.contains("scales"), "{weighed}");
+    }
+
+    #[test]
+    fn a_card_that_is_not_the_rocket() {
+        let (mut design, mass, pressure) = tern();
+        let text = said(&design, mass, pressure + 15.0);
+        for cause in ["no tape, glue", "cut to the right size", "How long", "which view"]
+        {
+            assert!(text.contains(cause), "{cause}: {text}");
+        }
+        design.fins[0].count = 4;
+        let three = compare(&design, &Measurements::default()).unwrap();
+        let text =
+            said(&design, three.mass.computed_mm, three.pressure.computed_mm + 15.0);
+        assert!(!text.contains("which view"), "{text}");
+    }
+
+    #[test]
+    fn all_read_from_the_other_end() {
+        let (design, mass, pressure) = tern();
+        let length = design.length_mm();
+        let text = said(&design, length - mass, pressure);
+        assert!(text.contains("the other end"), "{text}");
+    }
+}

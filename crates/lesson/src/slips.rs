@@ -1,0 +1,456 @@
+//! Readings that look like a slip of the ruler. These only ask: nothing is refused.
+
+use noseward_stability::{UnitSystem, Units};
+
+use crate::{End, Measurements, Middle, Point, REPEATS};
+
+/// Something that looks like a slip, or that is worth a word.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Slip {
+    /// The field that it belongs to.
+    pub place: Place,
+    /// What looks odd, and what may have happened.
+    pub sentence: String,
+    /// Whether it asks; otherwise it only says what is done.
+    pub asks: bool,
+}
+
+/// A field among the readings.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Place {
+    /// The measured length of the rocket.
+    RocketLength,
+    /// The measured length of the cut-out.
+    CutOutLength,
+    /// Where the group thought that a point would be.
+    Guess(Point),
+    /// One reading of a point, by its place among them.
+    Reading(Point, usize),
+    /// All readings of a point together.
+    Readings(Point),
+}
+
+/// A rocket measured further off its design's length than this share is asked about. Our
+/// judgement, like all that follow.
+const LENGTH_OFF: f64 = 0.1;
+/// A cut-out is said to be scaled from this share on: less is a ruler's slant.
+const SCALED: f64 = 0.02;
+/// A reading so near another one, in millimetres, or as a share of the length, is not odd.
+const NEAR_MM: f64 = 10.0;
+const NEAR_SHARE: f64 = 0.05;
+/// A ruler may show so much more than the length, in millimetres.
+const RULER_MM: f64 = 1.0;
+/// The smallest cut-out that somebody might make, as a share of the rocket.
+const SMALLEST_CUT_OUT: f64 = 0.15;
+
+/// The likely slips among ruler readings, in the order of the fields: lengths, then for
+/// each point its guess and its readings.
+///
+/// `design_length_mm` is the length of the rocket as described.
+///
+/// ```
+/// use noseward_lesson::{Measurements, slips};
+/// use noseward_stability::Units;
+///
+/// let mut measured = Measurements::default();
+/// measured.mass.mm = [Some(245.0), Some(24.3), Some(247.0)];
+/// let found = slips(&measured, 412.0, Units::METRIC);
+/// assert_eq!(found[0].sentence, "Only 24.3 mm? In centimetres it would be 243 mm. Did you mean 243 mm?");
+/// ```
+#[must_use]
+pub fn slips(measured: &Measurements, design_length_mm: f64, units: Units) -> Vec<Slip> {
+    let mut looked = Looked { measured, units, found: Vec::new() };
+    let rocket_mm = looked.rocket(design_length_mm);
+    let cutout_mm = looked.cutout(rocket_mm);
+    for point in Point::ALL {
+        looked.guess(point, rocket_mm);
+        let (ruled_mm, whole) = match point {
+            Point::Mass => (rocket_mm, "rocket"),
+            Point::Pressure => (cutout_mm, "cut-out"),
+        };
+        for reading in 0..REPEATS {
+            looked.reading(point, reading, ruled_mm, whole);
+        }
+        looked.together(point);
+    }
+    looked.found
+}
+
+struct Looked<'a> {
+    measured: &'a Measurements,
+    units: Units,
+    found: Vec<Slip>,
+}
+
+impl Looked<'_> {
+    fn ask(&mut self, place: Place, sentence: String) {
+        self.found.push(Slip { place, sentence, asks: true });
+    }
+
+    fn length(&self, mm: f64) -> String {
+        self.units.length(mm)
+    }
+
+    /// Looks at the rocket's length; gives the one that can be trusted.
+    fn rocket(&mut self, design_mm: f64) -> f64 {
+        let Some(typed_mm) = self.measured.rocket_length_mm else { return design_mm };
+        let place = Place::RocketLength;
+        if self.is_impossible(place, typed_mm) {
+            return design_mm;
+        }
+        let allowed_mm = LENGTH_OFF * design_mm;
+        if (typed_mm - design_mm).abs() <= allowed_mm {
+            return typed_mm;
+        }
+        if let Some(sentence) = self.other_unit(typed_mm, design_mm, allowed_mm) {
+            self.ask(place, sentence);
+            return design_mm;
+        }
+        let sentence = format!(
+            "The ruler says {}, the description {}. Measure again, or change the \
+             description.",
+            self.length(typed_mm),
+            self.length(design_mm)
+        );
+        self.ask(place, sentence);
+        typed_mm
+    }
+
+    /// Looks at the cut-out's length; gives the one that can be trusted.
+    fn cutout(&mut self, rocket_mm: f64) -> f64 {
+        let Some(typed_mm) = self.measured.cutout_length_mm else { return rocket_mm };
+        let place = Place::CutOutLength;
+        if self.is_impossible(place, typed_mm) {
+            return rocket_mm;
+        }
+        if typed_mm < SMALLEST_CUT_OUT * rocket_mm {
+            // A print is rarely more than a third smaller or larger.
+            let sentence = self
+                .other_unit(typed_mm, rocket_mm, rocket_mm / 3.0)
+                .unwrap_or_else(|| {
+                    format!(
+                        "The cut-out is only {} long. Measure it again.",
+                        self.length(typed_mm)
+                    )
+                });
+            self.ask(place, sentence);
+            return rocket_mm;
+        }
+        let share = typed_mm / rocket_mm;
+        if (share - 1.0).abs() > SCALED {
+            let sentence = format!(
+                "The cut-out is {:.0} % as long as the rocket. Its readings are scaled to \
+                 the rocket.",
+                share * 100.0
+            );
+            self.found.push(Slip { place, sentence, asks: false });
+        }
+        typed_mm
+    }
+
+    fn guess(&mut self, point: Point, rocket_mm: f64) {
+        let place = Place::Guess(point);
+        let Some(guess_mm) = self.measured.of(point).guess_mm else { return };
+        let inside = guess_mm >= 0.0 && guess_mm <= rocket_mm + RULER_MM;
+        if !inside {
+            let length = self.length(rocket_mm);
+            let sentence =
+                format!("This guess lies outside the rocket, which is {length} long.");
+            self.ask(place, sentence);
+        }
+    }
+
+    fn reading(&mut self, point: Point, at: usize, ruled_mm: f64, whole: &str) {
+        let readings = self.measured.of(point);
+        let Some(mm) = readings.mm[at] else { return };
+        let place = Place::Reading(point, at);
+        let out = readings.left_out.as_ref().filter(|out| out.reading == at);
+        if out.is_some_and(|out| !out.reason.trim().is_empty()) {
+            return;
+        }
+        if self.is_impossible(place, mm) {
+            return;
+        }
+        // What the others say, as far as they could be true.
+        let others = readings.mm.iter().enumerate().filter(|(i, _)| *i != at);
+        let likely = |mm: &f64| *mm > ruled_mm / 10.0 && *mm <= ruled_mm + RULER_MM;
+        let others = Middle::of(others.filter_map(|(_, mm)| *mm).filter(likely));
+        let near_mm = NEAR_MM.max(NEAR_SHARE * ruled_mm);
+        let agrees = |mm: f64, with: f64| (mm - with).abs() <= near_mm;
+        if others.is_some_and(|others| agrees(mm, others.middle_mm)) {
+            self.apart(point, at);
+            return;
+        }
+        let beyond = mm > ruled_mm + RULER_MM;
+        // No point is so near an end that a tenth of the length would be a likely reading.
+        if beyond || 10.0 * mm <= ruled_mm + RULER_MM {
+            let (middle_mm, allowed_mm) = match others {
+                Some(others) => (others.middle_mm, near_mm),
+                None => (ruled_mm / 2.0, ruled_mm / 2.0),
+            };
+            if let Some(sentence) = self.other_unit(mm, middle_mm, allowed_mm) {
+                self.ask(place, sentence);
+                return;
+            }
+        }
+        if beyond {
+            let sentence = format!(
+                "This lies beyond the {whole}, which is {} long.",
+                self.length(ruled_mm)
+            );
+            self.ask(place, sentence);
+            return;
+        }
+        let mirrored_mm = ruled_mm - mm;
+        if others.is_some_and(|others| agrees(mirrored_mm, others.middle_mm)) {
+            let (read, meant) = match readings.from {
+                End::Nose => ("the tail", "the nose"),
+                End::Tail => ("the nose", "the tail"),
+            };
+            let sentence = format!(
+                "Was this read from {read}? Then it is {} from {meant}.",
+                self.length(mirrored_mm)
+            );
+            self.ask(place, sentence);
+            return;
+        }
+        self.apart(point, at);
+    }
+
+    /// A reading that lies apart, or is left out: what is to be done about it.
+    fn apart(&mut self, point: Point, at: usize) {
+        let readings = self.measured.of(point);
+        let is_out = readings.left_out.as_ref().is_some_and(|out| out.reading == at);
+        let sentence = if is_out {
+            "You leave this reading out. Say why."
+        } else if readings.apart() == Some(at) {
+            "This reading lies apart from the other two. It stays in the record. Choose \
+             whether to leave it out, and say why."
+        } else {
+            return;
+        };
+        self.ask(Place::Reading(point, at), sentence.into());
+    }
+
+    fn together(&mut self, point: Point) {
+        if self.measured.of(point).mm.iter().flatten().count() == 1 {
+            let sentence =
+                "One reading cannot show how far readings differ. Take two more.";
+            self.ask(Place::Readings(point), sentence.into());
+        }
+    }
+
+    /// Whether no ruler can show such a value, and says so.
+    fn is_impossible(&mut self, place: Place, mm: f64) -> bool {
+        let sentence = if !mm.is_finite() {
+            "This needs a number."
+        } else if mm < 0.0 {
+            "A ruler shows nothing below zero. Is there a sign too many?"
+        } else if mm == 0.0 {
+            "This is zero. Leave it empty if nothing was measured."
+        } else {
+            return false;
+        };
+        self.ask(place, sentence.into());
+        true
+    }
+
+    /// What was typed may be in another unit, when it comes close to what is expected then.
+    fn other_unit(
+        &self,
+        typed_mm: f64,
+        expected_mm: f64,
+        allowed_mm: f64,
+    ) -> Option<String> {
+        const MM_PER_INCH: f64 = 25.4;
+        let factors = match self.units.system {
+            UnitSystem::Metric => [
+                (10.0, "In centimetres"),
+                (MM_PER_INCH, "In inches"),
+                (0.1, "With one zero less"),
+            ],
+            UnitSystem::Inch => [
+                (1.0 / MM_PER_INCH, "In millimetres"),
+                (10.0 / MM_PER_INCH, "In centimetres"),
+                (0.1, "With one zero less"),
+            ],
+        };
+        let off = |factor: f64| (typed_mm * factor - expected_mm).abs();
+        let fits = factors.into_iter().filter(|(factor, _)| off(*factor) <= allowed_mm);
+        let (factor, unit) = fits.min_by(|a, b| off(a.0).total_cmp(&off(b.0)))?;
+        let typed = self.length(typed_mm);
+        let meant = self.length(typed_mm * factor);
+        let only = if factor > 1.0 { "Only " } else { "" };
+        Some(format!("{only}{typed}? {unit} it would be {meant}. Did you mean {meant}?"))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::{LeftOut, Readings};
+    use Place::{CutOutLength, Guess, Reading, RocketLength};
+    use Point::{Mass, Pressure};
+
+    /// A rocket of 412 mm, its cut-out true to size, well measured.
+    fn good() -> Measurements {
+        let readings = |mm: [f64; 3]| Readings {
+            guess_mm: Some(200.0),
+            mm: mm.map(Some),
+            ..Readings::default()
+        };
+        Measurements {
+            rocket_length_mm: Some(411.0),
+            cutout_length_mm: Some(410.0),
+            mass: readings([245.0, 243.0, 247.0]),
+            pressure: readings([281.0, 284.0, 282.0]),
+        }
+    }
+
+    fn found(measured: &Measurements) -> Vec<Slip> {
+        slips(measured, 412.0, Units::METRIC)
+    }
+
+    #[test]
+    fn good_readings_are_not_asked_about() {
+        assert_eq!(found(&Measurements::default()), []);
+        assert_eq!(found(&good()), []);
+        let mut same = good();
+        same.mass.mm = [Some(245.0); 3];
+        same.pressure.mm = [Some(281.0); 3];
+        assert_eq!(found(&same), []);
+        let mut from_tail = good();
+        from_tail.mass.from = End::Tail;
+        from_tail.mass.mm = [167.0, 169.0, 165.0].map(Some);
+        assert_eq!(found(&from_tail), []);
+        let mut inch = good();
+        inch.mass.mm = [9.6, 9.7, 9.65].map(|inches| Some(inches * 25.4));
+        assert_eq!(slips(&inch, 412.0, Units::INCH), []);
+    }
+
+    /// Slips as a class makes them, one in each set of readings.
+    #[test]
+    fn twelve_slips_are_flagged_with_their_cause_and_block_nothing() {
+        type Slipped = fn(&mut Measurements);
+        let all: [(Place, &str, Slipped); 12] = [
+            (Reading(Mass, 1), "Did you mean 243 mm?", |m| m.mass.mm[1] = Some(24.3)),
+            (Reading(Mass, 0), "beyond the rocket, which is 411 mm long", |m| {
+                m.mass.mm[0] = Some(545.0);
+            }),
+            (Reading(Pressure, 2), "beyond the cut-out, which is 388 mm long", |m| {
+                m.cutout_length_mm = Some(388.0);
+                m.pressure.mm[2] = Some(401.0);
+            }),
+            (RocketLength, "In centimetres it would be 411 mm", |m| {
+                m.rocket_length_mm = Some(41.1);
+            }),
+            (RocketLength, "The ruler says 321 mm, the description 412 mm", |m| {
+                m.rocket_length_mm = Some(321.0);
+            }),
+            (CutOutLength, "In centimetres it would be 388 mm", |m| {
+                m.cutout_length_mm = Some(38.8);
+            }),
+            (Reading(Mass, 2), "Was this read from the tail? Then it is 248 mm", |m| {
+                m.mass.mm[2] = Some(163.0);
+            }),
+            (Reading(Pressure, 0), "lies apart from the other two. It stays", |m| {
+                m.pressure.mm[0] = Some(229.0);
+            }),
+            (Reading(Mass, 0), "This is zero", |m| m.mass.mm[0] = Some(0.0)),
+            (Reading(Pressure, 1), "nothing below zero", |m| {
+                m.pressure.mm[1] = Some(-284.0);
+            }),
+            (Guess(Mass), "outside the rocket, which is 411 mm long", |m| {
+                m.mass.guess_mm = Some(500.0);
+            }),
+            (Place::Readings(Pressure), "Take two more", |m| {
+                m.pressure.mm = [None, Some(281.0), None];
+            }),
+        ];
+        for (place, cause, slip) in all {
+            let mut measured = good();
+            slip(&mut measured);
+            let asked: Vec<_> =
+                found(&measured).into_iter().filter(|slip| slip.asks).collect();
+            assert_eq!(asked.len(), 1, "{cause}: {asked:?}");
+            assert_eq!(asked[0].place, place);
+            assert!(asked[0].sentence.contains(cause), "{cause}: {asked:?}");
+            // Nothing is refused: what was read still counts as it was read.
+            for point in Point::ALL {
+                let counted = measured.middle(point, 412.0).unwrap().count;
+                assert_eq!(counted, measured.of(point).mm.iter().flatten().count());
+            }
+        }
+    }
+
+    #[test]
+    fn all_three_in_centimetres_are_asked_about() {
+        let mut measured = good();
+        measured.mass.mm = [24.5, 24.3, 24.7].map(Some);
+        let found = found(&measured);
+        assert_eq!(found.len(), 3);
+        for (slip, meant) in found.iter().zip(["245 mm?", "243 mm?", "247 mm?"]) {
+            assert!(slip.sentence.ends_with(meant), "{slip:?}");
+        }
+    }
+
+    #[test]
+    fn other_units_and_a_zero_too_many() {
+        let sentence = |mm: f64, units| {
+            let mut measured = good();
+            measured.mass.mm[0] = Some(mm);
+            let found = slips(&measured, 412.0, units);
+            assert_eq!(found.len(), 1, "{found:?}");
+            found[0].sentence.clone()
+        };
+        let inches = sentence(9.7, Units::METRIC);
+        assert!(inches.contains("In inches it would be 246.4 mm."), "{inches}");
+        let zero = sentence(2450.0, Units::METRIC);
+        assert_eq!(
+            zero,
+            "2450 mm? With one zero less it would be 245 mm. Did you mean 245 mm?"
+        );
+        // 245 and 24.5 typed where inches are meant.
+        let mm = sentence(245.0 * 25.4, Units::INCH);
+        assert!(mm.contains("In millimetres it would be 9.646 in."), "{mm}");
+        let cm = sentence(24.5 * 25.4, Units::INCH);
+        assert!(cm.contains("In centimetres it would be 9.646 in."), "{cm}");
+    }
+
+    #[test]
+    fn a_scaled_cut_out_is_only_said() {
+        let mut measured = good();
+        measured.cutout_length_mm = Some(386.0);
+        measured.pressure.mm = [264.0, 266.0, 265.0].map(Some);
+        let found = found(&measured);
+        assert_eq!(found.len(), 1);
+        assert!(!found[0].asks);
+        assert_eq!(
+            found[0].sentence,
+            "The cut-out is 94 % as long as the rocket. Its readings are scaled to the rocket."
+        );
+    }
+
+    #[test]
+    fn what_is_left_out_needs_a_reason() {
+        let mut measured = good();
+        measured.pressure.mm[0] = Some(229.0);
+        measured.pressure.left_out = Some(LeftOut { reading: 0, reason: " ".into() });
+        assert_eq!(found(&measured)[0].sentence, "You leave this reading out. Say why.");
+        let reason = "The card was bent.".to_owned();
+        measured.pressure.left_out = Some(LeftOut { reading: 0, reason });
+        assert_eq!(found(&measured), []);
+    }
+
+    #[test]
+    fn what_is_no_number_is_said_and_hurts_nothing() {
+        for value in [f64::NAN, f64::INFINITY, -f64::INFINITY] {
+            let mut measured = good();
+            measured.rocket_length_mm = Some(value);
+            measured.cutout_length_mm = Some(value);
+            measured.mass.mm = [Some(value); 3];
+            let sentences = found(&measured);
+            assert_eq!(sentences.len(), 5, "{sentences:?}");
+        }
+    }
+}
