@@ -2,7 +2,7 @@
 
 use noseward_lesson::Group;
 use noseward_lesson::{MOST_OUTCOMES, Middle, Notebook, Point, SwingOutcome, Swings};
-use noseward_stability::{Quantity, SwingSetup, evaluate};
+use noseward_stability::{Figures, Quantity, SwingSetup, evaluate};
 use postcard::{from_bytes, to_allocvec};
 use serde::{Deserialize, Serialize};
 
@@ -38,7 +38,8 @@ pub struct ResultCode {
     pub compared_with: Option<u16>,
     /// How many things differ from that one, up to 254; `None` where it is not said.
     pub changes: Option<u8>,
-    /// What the model says of the rocket; `None` where a fault of the design stops it.
+    /// What the model says of the rocket; `None` where a fault of the design stops it, or a
+    /// figure has no room.
     pub model: Option<ResultModel>,
     /// The measured centre of mass.
     pub mass: Option<ResultMiddle>,
@@ -134,7 +135,9 @@ const FREE_BIT: u8 = 1 << 7;
 
 /// What a trial came to; `None` without a trial of that number that stands.
 ///
-/// `changes` is how many things differ from the trial that it is compared with.
+/// `changes` is how many things differ from the trial that it is compared with. A point
+/// that was read beyond 3.2 m is left out, and so are the figures of a rocket that is
+/// longer, or heavier than 6.5 kg.
 #[must_use]
 pub fn result_of(
     notebook: &Notebook,
@@ -143,21 +146,13 @@ pub fn result_of(
 ) -> Option<ResultCode> {
     let trial = notebook.trial(id)?;
     let design = trial.design();
-    let mm = |m: f64| Quantity::Length.rounded(m * 1000.0);
     let figures = evaluate(design).figures;
     let length_mm = figures.as_ref().map_or(0.0, |figures| figures.length_m * 1000.0);
-    let model = figures.map(|figures| ResultModel {
-        length_mm: mm(figures.length_m),
-        body_width_mm: mm(figures.body_width_m),
-        mass_g: (figures.mass.mass_kg * 1000.0 * PER_G).round() / PER_G,
-        mass_point_mm: mm(figures.computed_mass.centre_m),
-        pressure_point_mm: mm(figures.centre_of_pressure_side_on_m),
-    });
     let [mass, pressure] = Point::ALL.map(|point| {
         let middle: Middle = trial.measured.middle(point, length_mm)?;
         Some(ResultMiddle {
-            middle_mm: Quantity::Length.rounded(middle.middle_mm),
-            range_mm: Quantity::Length.rounded(middle.range_mm()),
+            middle_mm: kept(middle.middle_mm)?,
+            range_mm: kept(middle.range_mm())?,
             count: u8::try_from(middle.count).unwrap_or(u8::MAX),
         })
     });
@@ -171,7 +166,7 @@ pub fn result_of(
         trial: id,
         compared_with: trial.compared_with().filter(|&with| with > 0),
         changes: changes.map(|changes| changes.min(NO_CHANGES - 1)),
-        model,
+        model: figures.as_ref().and_then(model_of),
         mass,
         pressure,
         predicted,
@@ -180,6 +175,25 @@ pub fn result_of(
         allows_two_changes: notebook.allows_two_changes,
         swung_first: trial.swung_first(),
     })
+}
+
+/// What the model says; `None` where some of it has no room in a result.
+fn model_of(figures: &Figures) -> Option<ResultModel> {
+    let mass_g = (figures.mass.mass_kg * 1000.0 * PER_G).round() / PER_G;
+    let model = ResultModel {
+        length_mm: kept(figures.length_m * 1000.0)?,
+        body_width_mm: kept(figures.body_width_m * 1000.0)?,
+        mass_g,
+        mass_point_mm: kept(figures.computed_mass.centre_m * 1000.0)?,
+        pressure_point_mm: kept(figures.centre_of_pressure_side_on_m * 1000.0)?,
+    };
+    (f64::from(mass_steps(mass_g)) / PER_G == mass_g).then_some(model)
+}
+
+/// A length on the grid; `None` for one that has no room in a result.
+fn kept(mm: f64) -> Option<f64> {
+    let mm = Quantity::Length.rounded(mm);
+    (Steps::new(mm, PER_MM).value(PER_MM) == mm).then_some(mm)
 }
 
 /// The code for a result: 57 capital letters and digits in groups of four and rows of five

@@ -1,7 +1,11 @@
 //! The largest record without a fault that stops it, and what a link takes.
 
+use crate::notebooks;
 use noseward_lesson::{MOST_OUTCOMES, Record, SwingOutcome, Swings};
-use noseward_link::{Opened, code, hash, open_code, open_hash};
+use noseward_link::{
+    NOTEBOOK_BYTES, Opened, code, dense, hash, notebook_hash, notebook_parts, open_code,
+    open_hash, open_notebook_file, to_notebook_file, trial_hash,
+};
 use noseward_stability::{
     BottleSize, Design, Example, FinSet, Mass, Measured, Planform, Quantity, Section,
     SectionKind, Severity, SwingField, SwingSetup, Weight, check, limits,
@@ -112,4 +116,40 @@ fn an_ordinary_design_is_short() {
     let bottles = BottleSize::ALL.map(|size| Record::from(size.design()));
     assert_eq!(bottles.each_ref().map(length), [47; 6]);
     assert_eq!(length(&Record::default()), 20);
+}
+
+fn swung(design: Design) -> Record {
+    let mut setup = SwingSetup::default();
+    for field in SwingField::ALL {
+        field.set(&mut setup, field.bounds().1);
+    }
+    let swings = Swings::new(setup, [SwingOutcome::Slipped; MOST_OUTCOMES]);
+    Record { design, swings: swings.unwrap() }
+}
+
+/// The sums in `FORMATS.md`.
+#[test]
+fn the_largest_notebook_fits_into_a_file() {
+    let file = notebooks::largest(&swung(largest()));
+    let text = to_notebook_file(&file);
+    assert_eq!(text.len(), 931_394);
+    assert!(text.len() < NOTEBOOK_BYTES);
+    assert_eq!(open_notebook_file(&text), Ok(file.clone()));
+    assert_eq!(notebook_hash(&file), None);
+    assert_eq!(notebook_parts(&file), None);
+    assert_eq!(trial_hash(&file.notebook, 1), None);
+}
+
+#[test]
+fn an_ordinary_notebook_is_short() {
+    for (file, count, part, link, trial) in [
+        (notebooks::ordinary(), 7, 289, 1503, 311),
+        (notebooks::everything(), 4, 267, 791, 319),
+    ] {
+        let parts = notebook_parts(&file).unwrap();
+        assert_eq!((parts.len(), dense(&parts[0]).len()), (count, part));
+        let length = |link: Option<String>| link.unwrap().len() + "#".len();
+        assert_eq!(length(notebook_hash(&file)), link);
+        assert_eq!(length(trial_hash(&file.notebook, 1)), trial);
+    }
 }

@@ -4,4 +4,8 @@ mod codes;
 mod designs;
 mod detection;
 mod largest;
+mod notebooks;
+mod parts;
+mod results;
+mod routes;
 mod shipped;
