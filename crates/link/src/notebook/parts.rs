@@ -353,6 +353,36 @@ mod tests {
         assert_eq!(parts.notebook(), Some(Err(PartFault::Changed)));
     }
 
+    /// Parts of a notebook whose prediction was changed, under checks that agree.
+    #[test]
+    fn a_changed_prediction_shows() {
+        let mut notebook = noseward_lesson::Notebook::default();
+        notebook.begin(&noseward_lesson::Record::default()).unwrap();
+        let trial = notebook.trial_mut(1).unwrap();
+        trial.draft.outcome = Some(noseward_lesson::SwingOutcome::Steady);
+        trial.draft.because = "heavy nose".into();
+        assert!(notebook.lock(1));
+        let file = NotebookFile { notebook, rocket: None };
+        let frame = payload::seal_notebook(&file).unwrap();
+        let collected = |payload: &[u8]| {
+            let length = u16::try_from(payload.len()).unwrap();
+            let mut parts = Parts::default();
+            for part in spell(&framed(&payload::NOTEBOOK, length, payload)).unwrap() {
+                parts.add(&part).unwrap();
+            }
+            parts.notebook().unwrap().unwrap()
+        };
+        // Checksum and length, which is less than 128, stand in front.
+        let payload = &frame[5..];
+        assert_eq!(collected(payload), file);
+        let at = payload.windows(5).position(|bytes| bytes == b"heavy").unwrap();
+        let mut changed = payload.to_vec();
+        changed[at..at + 5].copy_from_slice(b"light");
+        let trial = collected(&changed).notebook.trial(1).unwrap().clone();
+        assert!(trial.is_altered());
+        assert_eq!(trial.predictions().first().unwrap().because, "light nose");
+    }
+
     /// A head that says what is never said, under checks that agree.
     #[test]
     fn nonsense_under_good_checks_is_refused() {

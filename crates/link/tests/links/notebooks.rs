@@ -171,42 +171,58 @@ pub(crate) fn notebook() -> impl Strategy<Value = NotebookFile> {
     );
     let rocket = prop::option::of(designs::record());
     let plans = vec("[a-z ]{1,30}", 0..4);
-    (vec(trial, 0..5), rocket, plans, vec(text(), 4), 0..12_usize, any::<bool>())
-        .prop_map(|(trials, rocket, plans, boxes, colour, allows_two_changes)| {
-            let group = Group::new(Colour::ALL[colour], 1 + colour as u8 * 3);
-            let mut notebook = Notebook::default();
-            notebook.group = group.expect("from 1 to 34");
-            notebook.allows_two_changes = allows_two_changes;
-            for (record, versions, (plan, note, because), mm, left_out, (delete, with)) in
-                trials
-            {
-                let id = notebook.begin(&record).expect("room");
-                for (outcome, because) in versions {
+    (
+        vec(trial, 0..5),
+        rocket,
+        plans,
+        vec(text(), 4),
+        prop::sample::select(&Colour::ALL[..]),
+        (1..=40_u8, any::<bool>()),
+    )
+        .prop_map(
+            |(trials, rocket, plans, boxes, colour, (number, allows_two_changes))| {
+                let group = Group::new(colour, number);
+                let mut notebook = Notebook::default();
+                notebook.group = group.expect("from 1 to 40");
+                notebook.allows_two_changes = allows_two_changes;
+                for (
+                    record,
+                    versions,
+                    (plan, note, because),
+                    mm,
+                    left_out,
+                    (delete, with),
+                ) in trials
+                {
+                    let id = notebook.begin(&record).expect("room");
+                    for (outcome, because) in versions {
+                        let trial = notebook.trial_mut(id).expect("it was begun");
+                        trial.draft = Draft { outcome: Some(outcome), because };
+                        notebook.lock(id);
+                    }
+                    notebook.compare(id, Some(with));
                     let trial = notebook.trial_mut(id).expect("it was begun");
-                    trial.draft = Draft { outcome: Some(outcome), because };
-                    notebook.lock(id);
+                    (trial.plan, trial.note, trial.draft.because) = (plan, note, because);
+                    let measured = &mut trial.measured;
+                    (measured.rocket_length_mm, measured.cutout_length_mm) =
+                        (mm[0], mm[1]);
+                    measured.mass.guess_mm = mm[2];
+                    measured.mass.mm = [mm[3], mm[4], mm[5]];
+                    measured.pressure.from = if delete { End::Tail } else { End::Nose };
+                    measured.pressure.mm = [mm[7], mm[8], mm[9]];
+                    measured.pressure.left_out =
+                        left_out.map(|(reading, reason)| LeftOut { reading, reason });
+                    if delete && id % 2 == 0 {
+                        notebook.delete(id);
+                    }
                 }
-                notebook.compare(id, Some(with));
-                let trial = notebook.trial_mut(id).expect("it was begun");
-                (trial.plan, trial.note, trial.draft.because) = (plan, note, because);
-                let measured = &mut trial.measured;
-                (measured.rocket_length_mm, measured.cutout_length_mm) = (mm[0], mm[1]);
-                measured.mass.guess_mm = mm[2];
-                measured.mass.mm = [mm[3], mm[4], mm[5]];
-                measured.pressure.from = if delete { End::Tail } else { End::Nose };
-                measured.pressure.mm = [mm[7], mm[8], mm[9]];
-                measured.pressure.left_out =
-                    left_out.map(|(reading, reason)| LeftOut { reading, reason });
-                if delete && id % 2 == 0 {
-                    notebook.delete(id);
+                for plan in plans {
+                    notebook.add_plan(&plan);
                 }
-            }
-            for plan in plans {
-                notebook.add_plan(&plan);
-            }
-            for (of, text) in Statement::ALL.into_iter().zip(boxes) {
-                *notebook.conclusion.text_mut(of) = text;
-            }
-            NotebookFile { notebook, rocket }.rounded()
-        })
+                for (of, text) in Statement::ALL.into_iter().zip(boxes) {
+                    *notebook.conclusion.text_mut(of) = text;
+                }
+                NotebookFile { notebook, rocket }.rounded()
+            },
+        )
 }

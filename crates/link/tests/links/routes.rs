@@ -147,11 +147,13 @@ const CRC: Crc<u32> = Crc::<u32>::new(&CRC_32_ISO_HDLC);
 /// The same link with some bytes of its payload replaced by as many others, and a checksum
 /// that agrees.
 fn forged(link: &str, from: &[u8], to: &[u8]) -> String {
-    let (mark, text) = link.split_once('.').unwrap();
-    let mut bytes = URL_SAFE_NO_PAD.decode(text).unwrap();
-    let at = bytes.windows(from.len()).position(|bytes| bytes == from).unwrap();
+    let (mark, text) = link.split_once('.').expect("a link");
+    let mut bytes = URL_SAFE_NO_PAD.decode(text).expect("base64url");
+    let at = bytes.windows(from.len()).position(|bytes| bytes == from);
+    let at = at.expect("bytes that are there");
     bytes.splice(at..at + from.len(), to.iter().copied());
-    let payload = bytes.iter().skip(4).position(|&byte| byte < 128).unwrap() + 5;
+    let last = bytes.iter().skip(4).position(|&byte| byte < 128);
+    let payload = last.expect("a length") + 5;
     let mut digest = CRC.digest();
     digest.update(&[mark.as_bytes()[0], 1]);
     digest.update(&bytes[payload..]);
