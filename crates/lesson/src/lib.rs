@@ -24,6 +24,7 @@ mod prediction;
 mod readings;
 mod record;
 mod seal;
+mod sentences;
 mod slips;
 mod summary;
 mod support;
@@ -43,6 +44,7 @@ pub use readings::{
 };
 pub use record::Record;
 pub use seal::Seal;
+pub use sentences::{offered, question};
 pub use slips::{Place, Slip, slips};
 pub use summary::Summary;
 pub use support::{Level, Support};
