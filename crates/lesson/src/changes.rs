@@ -111,7 +111,7 @@ struct Along {
 /// then how the rocket is swung, where both were.
 ///
 /// Words, the measured mass and the hanging point are no changes. Numbers are compared on
-/// the grid of [`Design::rounded`]; a width or a fin outline that is written in another way
+/// the grid of [`Record::rounded`]; a width or a fin outline that is written in another way
 /// and comes to the same is the same.
 ///
 /// ```
@@ -130,14 +130,13 @@ struct Along {
 #[must_use]
 pub fn changes(before: &Record, after: &Record) -> Vec<Change> {
     let swung = before.has_swings() && after.has_swings();
-    let setups = swung.then_some((before.swings.setup, after.swings.setup));
-    let [before, after] = [before, after].map(|record| record.design.clone().rounded());
-    let mut found = Found::new(&before, &after);
+    let [before, after] = [before, after].map(|record| record.clone().rounded());
+    let mut found = Found::new(&before.design, &after.design);
     found.fins();
     found.weights();
     found.sections();
-    if let Some(setups) = setups {
-        found.swings(setups);
+    if swung {
+        found.swings((before.swings.setup, after.swings.setup));
     }
     found.changes
 }

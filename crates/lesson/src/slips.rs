@@ -55,7 +55,7 @@ const SMALLEST_CUT_OUT: f64 = 0.15;
 /// let mut measured = Measurements::default();
 /// measured.mass.mm = [Some(245.0), Some(24.3), Some(247.0)];
 /// let found = slips(&measured, 412.0, Units::METRIC);
-/// assert_eq!(found[0].sentence, "Only 24.3 mm? In centimetres it would be 243 mm. Did you mean 243 mm?");
+/// assert_eq!(found[0].sentence, "Only 24.3 mm: read in centimetres? Did you mean 243 mm?");
 /// ```
 #[must_use]
 pub fn slips(measured: &Measurements, design_length_mm: f64, units: Units) -> Vec<Slip> {
@@ -265,23 +265,23 @@ impl Looked<'_> {
         const MM_PER_INCH: f64 = 25.4;
         let factors = match self.units.system {
             UnitSystem::Metric => [
-                (10.0, "In centimetres"),
-                (MM_PER_INCH, "In inches"),
-                (0.1, "With one zero less"),
+                (10.0, "read in centimetres"),
+                (MM_PER_INCH, "read in inches"),
+                (0.1, "one zero too many"),
             ],
             UnitSystem::Inch => [
-                (1.0 / MM_PER_INCH, "In millimetres"),
-                (10.0 / MM_PER_INCH, "In centimetres"),
-                (0.1, "With one zero less"),
+                (1.0 / MM_PER_INCH, "read in millimetres"),
+                (10.0 / MM_PER_INCH, "read in centimetres"),
+                (0.1, "one zero too many"),
             ],
         };
         let off = |factor: f64| (typed_mm * factor - expected_mm).abs();
         let fits = factors.into_iter().filter(|(factor, _)| off(*factor) <= allowed_mm);
-        let (factor, unit) = fits.min_by(|a, b| off(a.0).total_cmp(&off(b.0)))?;
+        let (factor, cause) = fits.min_by(|a, b| off(a.0).total_cmp(&off(b.0)))?;
         let typed = self.length(typed_mm);
-        let meant = self.length(typed_mm * factor);
+        let meant = self.units.reading(typed_mm * factor);
         let only = if factor > 1.0 { "Only " } else { "" };
-        Some(format!("{only}{typed}? {unit} it would be {meant}. Did you mean {meant}?"))
+        Some(format!("{only}{typed}: {cause}? Did you mean {meant}?"))
     }
 }
 
@@ -341,13 +341,13 @@ mod tests {
                 m.cutout_length_mm = Some(388.0);
                 m.pressure.mm[2] = Some(401.0);
             }),
-            (RocketLength, "In centimetres it would be 411 mm", |m| {
+            (RocketLength, "read in centimetres? Did you mean 411 mm?", |m| {
                 m.rocket_length_mm = Some(41.1);
             }),
             (RocketLength, "The ruler says 321 mm, the description 412 mm", |m| {
                 m.rocket_length_mm = Some(321.0);
             }),
-            (CutOutLength, "In centimetres it would be 388 mm", |m| {
+            (CutOutLength, "read in centimetres? Did you mean 388 mm?", |m| {
                 m.cutout_length_mm = Some(38.8);
             }),
             (Reading(Mass, 2), "Was this read from the tail? Then it is 248 mm", |m| {
@@ -404,17 +404,14 @@ mod tests {
             found[0].sentence.clone()
         };
         let inches = sentence(9.7, Units::METRIC);
-        assert!(inches.contains("In inches it would be 246.4 mm."), "{inches}");
+        assert!(inches.contains("read in inches? Did you mean 246 mm?"), "{inches}");
         let zero = sentence(2450.0, Units::METRIC);
-        assert_eq!(
-            zero,
-            "2450 mm? With one zero less it would be 245 mm. Did you mean 245 mm?"
-        );
+        assert_eq!(zero, "2450 mm: one zero too many? Did you mean 245 mm?");
         // 245 and 24.5 typed where inches are meant.
         let mm = sentence(245.0 * 25.4, Units::INCH);
-        assert!(mm.contains("In millimetres it would be 9.646 in."), "{mm}");
+        assert!(mm.contains("read in millimetres? Did you mean 9.65 in?"), "{mm}");
         let cm = sentence(24.5 * 25.4, Units::INCH);
-        assert!(cm.contains("In centimetres it would be 9.646 in."), "{cm}");
+        assert!(cm.contains("read in centimetres? Did you mean 9.65 in?"), "{cm}");
     }
 
     #[test]

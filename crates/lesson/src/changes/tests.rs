@@ -71,7 +71,7 @@ fn one_aspect_is_one_change() {
         ),
         (
             "fin mass",
-            "Fins: mass or material thick card (300 g/m²) → 12.5 g.",
+            "Fins: mass thick card (300 g/m²) → 12.5 g.",
             "changed the mass of the fins",
             |d| d.fins[0].mass = Mass::WeighedG(12.5),
         ),
@@ -250,8 +250,8 @@ fn swings_are_compared_where_both_were_swung() {
     assert_eq!(
         sentences(&before, &after),
         [
-            "Swing: string length 1.5 m → 2 m.",
-            "Swing: speed of the swing 1 turns a second → 0.8 turns a second.",
+            "Swing: string 1.5 m → 2 m.",
+            "Swing: speed 1 turns a second → 0.8 turns a second.",
         ]
     );
     assert_eq!(found[0].deed(), "made the string longer");

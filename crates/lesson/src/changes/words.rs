@@ -22,7 +22,13 @@ impl Change {
             Piece::Swing(Pair { before: Some(a), after: Some(b) }) => match self.kind {
                 ChangeKind::Swing(field) => {
                     let [a, b] = [a, b].map(|s| field.written(field.get(s), units));
-                    format!("Swing: {} {a} → {b}", swing_word(field))
+                    let what = match field {
+                        SwingField::String => "string",
+                        SwingField::Arm => "arm",
+                        SwingField::Turns => "speed",
+                        SwingField::AirDensity => "density of the air",
+                    };
+                    format!("Swing: {what} {a} → {b}")
                 }
                 _ => String::new(),
             },
@@ -323,8 +329,8 @@ fn mass(mass: Mass, units: Units) -> String {
 }
 
 fn masses(a: Mass, b: Mass, units: Units) -> String {
-    let both_weighed = matches!((a, b), (Mass::WeighedG(_), Mass::WeighedG(_)));
-    let word = if both_weighed { "mass" } else { "mass or material" };
+    let weighed = [a, b].map(|mass| matches!(mass, Mass::WeighedG(_)));
+    let word = if weighed == [false; 2] { "material" } else { "mass" };
     format!("{word} {}", arrow(mass(a, units), mass(b, units)))
 }
 
