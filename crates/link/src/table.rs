@@ -24,6 +24,9 @@ pub const TABLE_BYTES: usize = 1024 * 1024;
 /// The version of the table that is written, and the newest that is known here.
 const VERSION: u16 = 1;
 
+/// The heading by which a table is known.
+const KIND_HEADING: &str = "kind of row";
+
 /// What may part cells, the rarest in texts first.
 const DELIMITERS: [u8; 3] = [b'\t', b';', b','];
 
@@ -97,14 +100,21 @@ pub fn open_table(text: &str) -> Result<Notebook, TableError> {
 }
 
 /// Whether a text is meant as a table: it begins with headings, or has the line that
-/// stands before a table in a text. Looks at the first row only.
+/// stands before a table in a text. A glance: nothing is taken apart, so that whoever only
+/// asks does without what reads tables.
 #[must_use]
 pub fn looks_like_table(text: &str) -> bool {
-    text.len() <= TABLE_BYTES
-        && match plain::table_in(text) {
-            Ok(table) => read::delimiter(table).is_some(),
-            Err(_) => true,
-        }
+    if text.len() > TABLE_BYTES {
+        return false;
+    }
+    let mut lines = text.split(['\n', '\r']).map(|line| line.trim_matches('\u{feff}'));
+    let headings = lines.clone().map(str::trim).find(|line| !line.is_empty());
+    let cells = headings.unwrap_or_default().split([',', ';', '\t']);
+    let cells: Vec<&str> =
+        cells.map(|cell| cell.trim().trim_matches('"').trim()).collect();
+    let has = |heading: &str| cells.iter().any(|cell| cell.eq_ignore_ascii_case(heading));
+    has(KIND_HEADING) && (has("trial") || has("group"))
+        || lines.any(|line| line.starts_with(plain::BEGIN))
 }
 
 /// The name of a level without ages: no digits for a spreadsheet.

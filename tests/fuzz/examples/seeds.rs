@@ -1,5 +1,5 @@
 //! Writes the first inputs of each corpus: the examples, one of them swung, and bottles
-//! in every spelling, the shipped files, and inputs that are nearly right.
+//! in every spelling, the shipped files, notebooks, and inputs that are nearly right.
 //!
 //! ```sh
 //! cargo run --manifest-path tests/fuzz/Cargo.toml --example seeds
@@ -9,8 +9,11 @@ use std::error::Error;
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use noseward_lesson::{Record, SwingOutcome};
-use noseward_link::{code, hash, open_file, to_file};
+use noseward_lesson::{Conclusion, Record, SwingOutcome};
+use noseward_link::{
+    NotebookFile, code, hash, notebook_hash, notebook_parts, open_file,
+    open_notebook_file, result_code, result_of, to_file, to_notebook_file, trial_hash,
+};
 use noseward_stability::{BottleSize, Example};
 
 fn main() -> Result<(), Box<dyn Error>> {
@@ -34,10 +37,58 @@ fn main() -> Result<(), Box<dyn Error>> {
         write("link", &format!("{name}-payload"), &payload)?;
         write("code", &format!("{name}-payload"), &payload)?;
     }
+    for (name, bytes) in notebooks(here)? {
+        write("notebook", &name, &bytes)?;
+    }
     write("text", "formula", b"=1+1")?;
     write("text", "number", b" -3,5")?;
     write("text", "newer", b"r3.AAAA R3AA AAAA AAAA")?;
     Ok(())
+}
+
+/// Inputs with their names.
+type Inputs = Vec<(String, Vec<u8>)>;
+
+/// The shipped notebook, whole and without words, and an empty one, in every spelling.
+fn notebooks(here: &Path) -> Result<Inputs, Box<dyn Error>> {
+    let shipped = here.join("../../crates/link/tests/links/shipped/notebook.json");
+    let shipped = open_notebook_file(&fs::read_to_string(shipped)?)?;
+    let mut bare = shipped.clone();
+    bare.notebook.conclusion = Conclusion::default();
+    bare.notebook.delete(1);
+    bare.rocket = None;
+    let mut inputs = Vec::new();
+    for (name, file) in
+        [("shipped", shipped), ("bare", bare), ("empty", NotebookFile::default())]
+    {
+        let mut add = |what: &str, bytes: &[u8]| {
+            inputs.push((format!("{name}-{what}"), bytes.to_vec()));
+        };
+        let payload = |first: u8, link: &str| -> Result<Vec<u8>, Box<dyn Error>> {
+            let (_, payload) = noseward_fuzz::payload(link).ok_or("no link")?;
+            Ok([first].into_iter().chain(payload).collect())
+        };
+        let link = notebook_hash(&file).ok_or("too long for a link")?;
+        let parts = notebook_parts(&file).ok_or("too long for parts")?;
+        add("link", link.as_bytes());
+        add("payload", &payload(0, &link)?);
+        add("parts-payload", &payload(2, &link)?);
+        add("parts", parts.join("\nand\n").as_bytes());
+        if name != "shipped" {
+            // The whole one is longer than what a corpus takes.
+            add("file", to_notebook_file(&file).as_bytes());
+        }
+        for trial in file.notebook.trials() {
+            let id = trial.id();
+            let link = trial_hash(&file.notebook, id).ok_or("too long for a link")?;
+            let result = result_of(&file.notebook, id, Some(1)).ok_or("no trial")?;
+            add(&format!("trial-{id}"), &payload(1, &link)?);
+            add(&format!("result-{id}"), result_code(&result).as_bytes());
+        }
+    }
+    inputs.push(("result-payload".into(), [&[3, 4, 4, 1], &[0; 27][..]].concat()));
+    inputs.push(("newer".into(), b"N2AB CDEF GHJK MNPQ n2.AAAAAAAAAAAA".to_vec()));
+    Ok(inputs)
 }
 
 fn records(here: &Path) -> Result<Vec<(String, Record)>, Box<dyn Error>> {
@@ -56,6 +107,9 @@ fn records(here: &Path) -> Result<Vec<(String, Record)>, Box<dyn Error>> {
     let shipped: PathBuf = here.join("../../crates/link/tests/links/shipped");
     for entry in fs::read_dir(shipped)? {
         let path = entry?.path();
+        if path.ends_with("notebook.json") {
+            continue;
+        }
         let name = path.file_stem().unwrap_or_default().to_string_lossy().into_owned();
         records.push((format!("shipped-{name}"), open_file(&fs::read_to_string(path)?)?));
     }

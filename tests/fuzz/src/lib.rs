@@ -1,5 +1,6 @@
-//! What must hold for every record that was opened from anywhere.
+//! What must hold for every record, and for every notebook, that was opened from anywhere.
 
+mod notebook;
 mod spelling;
 
 use std::borrow::Cow;
@@ -9,7 +10,12 @@ use noseward_lesson::{Record, SwingOutcome, Swings};
 use noseward_link::{Opened, code, hash, open_code, open_file, open_hash, to_file};
 use noseward_stability::{Design, Field, Swing, SwingField, Units, check, evaluate};
 
-pub use spelling::{code_of, link_of, payload};
+pub use notebook::{
+    NotebookInput, check_notebook, check_parts, check_result, check_trial, notebook_input,
+};
+pub use spelling::{
+    code_of, link_of, notebook_link_of, notebook_parts_of, payload, result_code_of,
+};
 
 /// Numbers up to this come out of a file as they went in, in millimetres and grams. Far
 /// larger ones, which no check lets pass, may lose their last digit: the page reads JSON

@@ -18,8 +18,15 @@ pub fn link_of(version: u8, payload: &[u8]) -> String {
 #[must_use]
 pub fn code_of(version: u8, payload: &[u8]) -> String {
     let mut symbols = vec![24, version.into()];
+    symbols.extend(symbols_of(&frame(version, payload)));
+    rows(&symbols)
+}
+
+/// The symbols of bytes, five bits each.
+fn symbols_of(bytes: &[u8]) -> Vec<u32> {
+    let mut symbols = Vec::new();
     let (mut bits, mut held) = (0_u32, 0);
-    for byte in frame(version, payload) {
+    for &byte in bytes {
         bits = bits << 8 | u32::from(byte);
         held += 8;
         while held >= 5 {
@@ -30,6 +37,11 @@ pub fn code_of(version: u8, payload: &[u8]) -> String {
     if held > 0 {
         symbols.push(bits << (5 - held) & 31);
     }
+    symbols
+}
+
+/// Symbols in rows with their check symbols.
+fn rows(symbols: &[u32]) -> String {
     let mut text = String::new();
     for (row, symbols) in (1..).zip(symbols.chunks(19)) {
         let sum = symbols.iter().fold(row % 32, |sum, symbol| times_x(sum) ^ symbol);
@@ -41,18 +53,76 @@ pub fn code_of(version: u8, payload: &[u8]) -> String {
     text
 }
 
-/// Version and payload of a link that [`link_of`] gave; `None` for any other text.
+/// A link to a notebook (`n`) or a trial (`t`) with a good checksum.
+#[must_use]
+pub fn notebook_link_of(kind: u8, payload: &[u8]) -> String {
+    let bytes = framed(&[kind, 1], payload);
+    format!("{}1.{}", char::from(kind), URL_SAFE_NO_PAD.encode(bytes))
+}
+
+/// The parts of a notebook with good checks, all in one text.
+#[must_use]
+pub fn notebook_parts_of(payload: &[u8]) -> String {
+    let bytes = framed(&[b'n', 1], payload);
+    let parts = bytes.len().div_ceil(168).min(255);
+    let size = bytes.len().div_ceil(parts);
+    let tie = u32::from_le_bytes([bytes[0], bytes[1], bytes[2], bytes[3]]) % (1 << 20);
+    let parts = low_byte(bytes.len().div_ceil(size)).into();
+    let mut text = String::new();
+    for (number, bytes) in (1..).zip(bytes.chunks(size)) {
+        let mut symbols = vec![21, 1];
+        let length = low_byte(bytes.len()).into();
+        push(&mut symbols, &[(number, 2), (parts, 2), (tie, 4), (length, 2)]);
+        let data = symbols_of(bytes);
+        let mut digest = CRC.digest();
+        for &symbol in symbols.iter().chain(&data) {
+            digest.update(&symbol.to_le_bytes()[..1]);
+        }
+        push(&mut symbols, &[(digest.finalize() % (1 << 20), 4)]);
+        symbols.extend(data);
+        text.push_str(&rows(&symbols));
+    }
+    text
+}
+
+/// The code of a result with good checks; more or fewer than 30 bytes are made 30.
+#[must_use]
+pub fn result_code_of(payload: &[u8]) -> String {
+    let mut bytes = payload.to_vec();
+    bytes.resize(30, 0);
+    let mut digest = CRC.digest();
+    digest.update(&[26, 1]);
+    digest.update(&bytes);
+    bytes.extend(&digest.finalize().to_le_bytes()[..2]);
+    let mut symbols = vec![26, 1];
+    symbols.extend(symbols_of(&bytes));
+    rows(&symbols)
+}
+
+/// Numbers, each in so many symbols, the most significant first.
+fn push(symbols: &mut Vec<u32>, numbers: &[(u32, u32)]) {
+    for &(number, count) in numbers {
+        symbols.extend((0..count).rev().map(|i| number >> (5 * i) & 31));
+    }
+}
+
+/// Version and payload of a link of any kind; `None` for any other text.
 #[must_use]
 pub fn payload(link: &str) -> Option<(u8, Vec<u8>)> {
-    let (version, text) = link.strip_prefix('r')?.split_once('.')?;
+    let (version, text) = link.strip_prefix(['r', 'n', 't'])?.split_once('.')?;
     let mut bytes = URL_SAFE_NO_PAD.decode(text).ok()?.into_iter().skip(4);
     while bytes.next().is_some_and(|byte| byte >= 128) {}
     Some((version.parse().ok()?, bytes.collect()))
 }
 
 fn frame(version: u8, payload: &[u8]) -> Vec<u8> {
+    framed(&[version], payload)
+}
+
+/// A payload in a frame whose checksum covers its mark.
+fn framed(mark: &[u8], payload: &[u8]) -> Vec<u8> {
     let mut digest = CRC.digest();
-    digest.update(&[version]);
+    digest.update(mark);
     digest.update(payload);
     let mut bytes = digest.finalize().to_le_bytes().to_vec();
     let mut length = payload.len();
@@ -77,8 +147,11 @@ fn times_x(symbol: u32) -> u32 {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use noseward_lesson::{Record, SwingOutcome};
-    use noseward_link::{code, hash};
+    use noseward_lesson::{Notebook, Record, SwingOutcome};
+    use noseward_link::{
+        NotebookFile, code, hash, notebook_hash, notebook_parts, result_code, result_of,
+        trial_hash,
+    };
     use noseward_stability::Example;
 
     #[test]
@@ -97,5 +170,41 @@ mod tests {
                 record.swings.add(SwingOutcome::Sideways);
             }
         }
+    }
+
+    #[test]
+    fn the_product_spells_notebooks_alike() {
+        let mut notebook = Notebook::default();
+        for design in Example::ALL.map(Example::design) {
+            notebook.begin(&design.into()).unwrap();
+        }
+        notebook.conclusion.claim = "Fins help.".repeat(30);
+        let file = NotebookFile { notebook, rocket: None };
+        let link = notebook_hash(&file).unwrap();
+        let (_, bytes) = payload(&link).unwrap();
+        assert_eq!(notebook_link_of(b'n', &bytes), link);
+        let dense = |text: &str| text.replace([' ', '\n'], "");
+        let parts = notebook_parts(&file).unwrap();
+        assert!(parts.len() > 2);
+        assert_eq!(dense(&notebook_parts_of(&bytes)), dense(&parts.concat()));
+        let link = trial_hash(&file.notebook, 2).unwrap();
+        let (_, bytes) = payload(&link).unwrap();
+        assert_eq!(notebook_link_of(b't', &bytes), link);
+        let code = result_code(&result_of(&file.notebook, 2, Some(1)).unwrap());
+        let mut bytes = Vec::new();
+        let (mut bits, mut held) = (0_u32, 0);
+        let typed = dense(&code);
+        // Behind the mark, and without the last of each row.
+        let rows = typed.as_bytes().chunks(20).map(|row| &row[..row.len() - 1]);
+        for letter in rows.flatten().skip(2) {
+            let symbol = ALPHABET.iter().position(|known| known == letter).unwrap();
+            bits = bits << 5 | u32::try_from(symbol).unwrap();
+            held += 5;
+            if held >= 8 {
+                held -= 8;
+                bytes.push((bits >> held).to_le_bytes()[0]);
+            }
+        }
+        assert_eq!(dense(&result_code_of(&bytes[..30])), typed);
     }
 }

@@ -104,7 +104,7 @@ impl Column {
             _ => format!("prediction {}: {what}", i + 1),
         };
         let plain = match self {
-            Self::Kind => "kind of row",
+            Self::Kind => super::KIND_HEADING,
             Self::Group => "group",
             Self::Trial => "trial",
             Self::ComparedWith => "compared with trial",

@@ -1,0 +1,144 @@
+//! What must hold for every notebook, trial and result that was opened from anywhere.
+
+use noseward_lesson::{MOST_TRIALS, Notebook, Trial};
+use noseward_link::{
+    NotebookFile, Parts, ResultCode, SharedTrial, notebook_hash, notebook_parts,
+    open_notebook_file, open_notebook_hash, open_result_code, open_trial_hash,
+    result_code, result_of, to_notebook_file, trial_hash,
+};
+
+use crate::{EXACT, assert_same, is_unwanted, largest};
+
+/// What the bytes of a fuzzer stand for.
+#[derive(Debug)]
+pub enum NotebookInput<'a> {
+    /// A text, as a person or a program might send it.
+    Text(String),
+    /// The payload of a notebook, for a link.
+    Notebook(&'a [u8]),
+    /// The payload of a trial.
+    Trial(&'a [u8]),
+    /// The payload of a notebook, for parts.
+    Parts(&'a [u8]),
+    /// The payload of a result.
+    Result(&'a [u8]),
+}
+
+/// Bytes that begin with 0 to 3 are a payload, for a link to a notebook, a link to a trial,
+/// parts, and a result; all others are a text.
+#[must_use]
+pub fn notebook_input(bytes: &[u8]) -> NotebookInput<'_> {
+    match bytes {
+        [0, bytes @ ..] => NotebookInput::Notebook(bytes),
+        [1, bytes @ ..] => NotebookInput::Trial(bytes),
+        [2, bytes @ ..] => NotebookInput::Parts(bytes),
+        [3, bytes @ ..] => NotebookInput::Result(bytes),
+        _ => NotebookInput::Text(String::from_utf8_lossy(bytes).into_owned()),
+    }
+}
+
+/// Holds a notebook against what is promised of it.
+///
+/// # Panics
+///
+/// If a promise is broken.
+pub fn check_notebook(file: &NotebookFile) {
+    let notebook = &file.notebook;
+    assert_same(&file.clone().rounded(), file);
+    assert!(notebook.trials().len() + notebook.deleted().len() <= MOST_TRIALS);
+    for trial in notebook.trials() {
+        check_words(trial);
+        if let Some(result) = result_of(notebook, trial.id(), None) {
+            check_result(&result);
+        }
+    }
+    // Bytes are only given where they hold everything.
+    if let Some(link) = notebook_hash(file) {
+        assert_eq!(open_notebook_hash(&link), Some(Ok(file.clone())));
+    }
+    if let Some(parts) = notebook_parts(file) {
+        let mut collection = Parts::default();
+        for part in parts.iter().rev() {
+            collection.add(part).expect("a part that was just made");
+        }
+        assert_eq!(collection.notebook(), Some(Ok(file.clone())));
+    }
+    let trials = notebook.trials().iter();
+    let deleted = notebook.deleted().iter().map(|deleted| &deleted.trial);
+    let records = trials.chain(deleted).map(Trial::record).chain(file.rocket.clone());
+    let all_exact = records.map(|record| largest(&record)).all(|most| most <= EXACT)
+        && lengths(notebook).all(|mm| mm.abs() <= EXACT);
+    if all_exact {
+        let text = to_notebook_file(file);
+        assert_eq!(open_notebook_file(&text).as_ref(), Ok(file));
+    }
+}
+
+/// Every length that was read off a ruler.
+fn lengths(notebook: &Notebook) -> impl Iterator<Item = f64> {
+    let trials = notebook.trials().iter();
+    let deleted = notebook.deleted().iter().map(|deleted| &deleted.trial);
+    let measured = trials.chain(deleted).map(|trial| &trial.measured);
+    measured.flat_map(|measured| {
+        let points = [&measured.mass, &measured.pressure];
+        let read = points
+            .into_iter()
+            .flat_map(|read| read.mm.into_iter().chain([read.guess_mm]));
+        read.chain([measured.rocket_length_mm, measured.cutout_length_mm]).flatten()
+    })
+}
+
+/// Holds a trial that came alone against what is promised of it.
+///
+/// # Panics
+///
+/// If a promise is broken.
+pub fn check_trial(shared: &SharedTrial) {
+    check_words(&shared.trial);
+    let mut notebook = Notebook::default();
+    notebook.group = shared.group;
+    // A number may be none of a notebook's.
+    if let Ok(notebook) = notebook.with_trials(vec![shared.trial.clone()], vec![], None)
+        && let Some(link) = trial_hash(&notebook, shared.trial.id())
+    {
+        assert_same(&open_trial_hash(&link), &Some(Ok(shared.clone())));
+    }
+}
+
+/// Holds parts against what is promised of them.
+///
+/// # Panics
+///
+/// If a promise is broken.
+pub fn check_parts(parts: &Parts) {
+    let progress = parts.progress();
+    assert!(progress.have > 0);
+    assert_eq!(parts.missing().len(), usize::from(progress.of - progress.have));
+    match parts.notebook() {
+        None => assert!(!parts.missing().is_empty()),
+        Some(Ok(file)) => check_notebook(&file),
+        Some(Err(fault)) => assert!(!fault.to_string().is_empty()),
+    }
+}
+
+/// Holds a result against what is promised of it.
+///
+/// # Panics
+///
+/// If a promise is broken.
+pub fn check_result(result: &ResultCode) {
+    let text = result_code(result);
+    assert_eq!(text.len(), 71);
+    assert_eq!(open_result_code(&text).as_ref(), Ok(result));
+}
+
+/// A seal stands where something is locked, and no text has what none may have.
+fn check_words(trial: &Trial) {
+    assert_eq!(trial.seal().is_some(), trial.is_locked());
+    let versions = trial.predictions().versions().iter();
+    let texts = versions.map(|version| version.because.as_str());
+    for text in texts.chain([&*trial.plan, &*trial.note, &*trial.draft.because]) {
+        assert!(!text.contains(|c| c != '\n' && is_unwanted(c)), "{text:?}");
+        assert!(text.chars().count() <= 500);
+    }
+}
