@@ -4,6 +4,8 @@
 //! spell it as SVG. A scene is measured in CSS pixels, so that its text keeps the size of
 //! the page's text whatever the scale of the rocket.
 
+#![forbid(unsafe_code)]
+
 mod air;
 mod area;
 mod axis;

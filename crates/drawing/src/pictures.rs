@@ -39,11 +39,13 @@ pub enum Picture {
     HangingPoint,
     /// On the kitchen scales.
     Scales,
+    /// From the nose tip of the cut-out to the edge on which it balances.
+    Balance,
 }
 
 impl Picture {
     /// Every picture.
-    pub const ALL: [Self; 15] = [
+    pub const ALL: [Self; 16] = [
         Self::Width,
         Self::Straight,
         Self::Shoulder,
@@ -59,6 +61,7 @@ impl Picture {
         Self::WeightPlace,
         Self::HangingPoint,
         Self::Scales,
+        Self::Balance,
     ];
 }
 
@@ -75,6 +78,23 @@ const LEFT_FIN: Run = &[(15.0, 20.0), (6.0, 28.0), (6.0, 38.0), (15.0, 35.0)];
 const BIG_FIN: Run =
     &[(12.0, 6.0), (31.0, 18.0), (31.0, 36.0), (12.0, 38.0), (12.0, 6.0)];
 const BIG_BODY: Run = &[(12.0, 2.0), (12.0, 42.0)];
+/// A rocket's side view in one piece of card.
+const CUT_OUT: Run = &[
+    (22.0, 3.0),
+    (29.0, 14.0),
+    (29.0, 20.0),
+    (38.0, 28.0),
+    (38.0, 38.0),
+    (29.0, 35.0),
+    (25.0, 41.0),
+    (19.0, 41.0),
+    (15.0, 35.0),
+    (6.0, 38.0),
+    (6.0, 28.0),
+    (15.0, 20.0),
+    (15.0, 14.0),
+    (22.0, 3.0),
+];
 const PAN: Run = &[(8.0, 16.0), (36.0, 16.0), (32.0, 21.0), (12.0, 21.0), (8.0, 16.0)];
 const BOX: Run = &[(13.0, 21.0), (10.0, 38.0), (34.0, 38.0), (31.0, 21.0)];
 
@@ -132,6 +152,15 @@ pub fn picture(what: Picture) -> Scene {
                     style: Style::line(Colour::Wind, 2.5),
                 });
             }
+        }
+        Picture::Balance => {
+            draw(&[CUT_OUT], (42.0, 3.0), (42.0, 24.0));
+            items.push(Item::Path {
+                path: Path::open(
+                    [(2.0, 24.0), (40.0, 24.0)].map(|(x, y)| Point { x, y }).to_vec(),
+                ),
+                style: Style::line(Colour::Ink, 3.0),
+            });
         }
         Picture::Scales => {
             items.extend([PAN, BOX].map(ink));

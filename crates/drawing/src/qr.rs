@@ -24,7 +24,7 @@ pub fn qr(address: Option<&str>, code: &str) -> Option<String> {
     let name = if address.is_some() {
         "QR symbol: a link to this rocket"
     } else {
-        "QR symbol: the code of this rocket"
+        "QR symbol: the code beside it"
     };
     let markup = html! {
         svg xmlns="http://www.w3.org/2000/svg" role="img" aria-label=(name)

@@ -13,6 +13,8 @@
 //! assert_eq!(record.swings.summary(), "1 of 3: nose first, steady");
 //! ```
 
+#![forbid(unsafe_code)]
+
 mod changes;
 mod compare;
 mod conclusion;

@@ -305,6 +305,15 @@ impl Notebook {
         self.in_hand()
     }
 
+    /// Another rocket is on the page. A trial whose rocket still follows the page keeps its
+    /// own and is no longer in hand.
+    pub fn release(&mut self, record: &Record) {
+        let follows = |trial: &Trial| !trial.is_locked() && trial.record() != *record;
+        if self.in_hand().is_some_and(follows) {
+            self.in_hand = None;
+        }
+    }
+
     /// Compares a trial with another one, or with none.
     pub fn compare(&mut self, id: u16, with: Option<u16>) {
         if with == Some(id) || with.is_some_and(|with| self.trial(with).is_none()) {
@@ -521,6 +530,20 @@ mod tests {
         notebook.follow(&page);
         assert!(!notebook.is_in_hand(&page));
         assert_eq!(notebook.trial(3).unwrap().design(), &Example::Gannet.design());
+    }
+
+    #[test]
+    fn another_rocket_does_not_take_a_trial_over() {
+        let mut notebook = three();
+        notebook.release(&record(Example::Puffin));
+        assert_eq!(notebook.in_hand().unwrap().id(), 3);
+        notebook.release(&record(Example::Tern));
+        assert_eq!(notebook.in_hand(), None);
+        notebook.take_in_hand(3);
+        notebook.trial_mut(3).unwrap().draft.outcome = Some(SwingOutcome::Steady);
+        notebook.lock(3);
+        notebook.release(&record(Example::Tern));
+        assert_eq!(notebook.in_hand().unwrap().id(), 3);
     }
 
     #[test]

@@ -107,6 +107,17 @@ impl Swings {
         self.outcomes.pop()
     }
 
+    /// Whether another swing in this way would be one more of the same: always, as long as
+    /// there is none.
+    #[must_use]
+    pub fn agrees_with(&self, setup: &SwingSetup) -> bool {
+        let on_grid = |setup, field: SwingField| rounded(field, field.get(setup));
+        self.outcomes.is_empty()
+            || SwingField::ALL
+                .into_iter()
+                .all(|field| on_grid(&self.setup, field) == on_grid(setup, field))
+    }
+
     /// What was seen, in words: "2 of 3: nose first, steady; tail first (1 slipped, not
     /// counted)".
     #[must_use]
@@ -245,6 +256,15 @@ mod tests {
         assert_eq!(off.clone().rounded().setup, on);
         let not_swung = Swings { setup: off.setup, ..Swings::default() };
         assert_eq!(not_swung.rounded(), Swings::default());
+    }
+
+    #[test]
+    fn more_of_the_same_is_swung_in_the_same_way() {
+        let mut setup = SwingSetup { string_m: 1.502, ..SwingSetup::default() };
+        assert!(swings(&[Steady]).agrees_with(&setup));
+        setup.string_m = 1.6;
+        assert!(!swings(&[Steady]).agrees_with(&setup));
+        assert!(swings(&[]).agrees_with(&setup));
     }
 
     #[test]

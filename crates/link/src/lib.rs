@@ -20,15 +20,16 @@
 //! assert_eq!(open_hash(&text), Opened::Record(tern));
 //! ```
 #![doc = include_str!("../FORMATS.md")]
+#![forbid(unsafe_code)]
 
 mod any;
 mod cells;
 mod code;
 mod file;
 mod link;
-mod table;
 mod notebook;
 mod result;
+mod table;
 mod text;
 
 pub use any::{Any, AnyError, looks_like_notebook, open_any};
@@ -38,9 +39,6 @@ pub use file::name::file_name;
 pub use file::{FILE_BYTES, FileError, open_file, to_file};
 pub use link::missing::Missing;
 pub use link::{Damage, HASH_CHARS, Opened, hash, open_hash};
-pub use table::error::{CellFault, TableError};
-pub use table::plain::to_plain_text;
-pub use table::{Format, TABLE_BYTES, looks_like_table, open_table, to_table};
 pub use notebook::file::{
     NOTEBOOK_BYTES, NotebookFileError, notebook_file_name, open_notebook_file,
     to_notebook_file,
@@ -55,4 +53,7 @@ pub use result::{
     ResultCode, ResultFault, ResultMiddle, ResultModel, ResultPrediction,
     open_result_code, result_code, result_of,
 };
+pub use table::error::{CellFault, TableError};
+pub use table::plain::to_plain_text;
+pub use table::{Format, TABLE_BYTES, looks_like_table, open_table, to_table};
 pub use text::{Spelling, Text, open_text};

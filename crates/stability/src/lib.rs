@@ -17,6 +17,8 @@
 //! assert!(figures.separation_m > 0.0, "its centre of mass is nearer the nose");
 //! ```
 
+#![forbid(unsafe_code)]
+
 mod check;
 mod design;
 mod masses;

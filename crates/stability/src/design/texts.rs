@@ -7,7 +7,7 @@
 /// ```
 /// use noseward_stability::cleaned_lines;
 ///
-/// assert_eq!(cleaned_lines("It\twobbled.\r\nThen not.\u{7}", 20), "It wobbled.\nThen not.");
+/// assert_eq!(cleaned_lines("It\twobbled.\r\nThen not.\u{7}", 30), "It wobbled.\nThen not.");
 /// assert_eq!(cleaned_lines("tail first", 4), "tail");
 /// ```
 #[must_use]
