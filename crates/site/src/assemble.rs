@@ -82,15 +82,31 @@ impl File {
 
 /// The files of dist/: those of a visit; the service worker, the manifest and its icons;
 /// the single file; and two with lasting names for programs that call the page's
-/// functions.
+/// functions. The page is made of the module in parts, the single file of the `whole` one.
 pub(crate) fn assemble(
     sources: &Sources,
     bindings: &Bindings,
+    whole: &Bindings,
     edition: &Edition,
 ) -> Result<Vec<File>> {
+    let mut glue = bindings.glue.clone();
+    let later: Vec<File> = bindings
+        .parts
+        .iter()
+        .map(|part| {
+            let stem = part.name.trim_end_matches(".wasm").trim_start_matches("split_");
+            let name = hashed(stem, "wasm", &part.bytes);
+            glue = rename(
+                &glue,
+                &format!("./{}", part.name),
+                &format!("./{name}"),
+                "the script that loads the parts",
+            )?;
+            Ok(File::beside(&name, part.bytes.as_slice()))
+        })
+        .collect::<Result<_>>()?;
     let module_name = hashed("noseward", "wasm", &bindings.module);
-    let glue =
-        replace(&bindings.glue, MODULE_NAME, &module_name, "the script of the bindings")?;
+    let glue = replace(&glue, MODULE_NAME, &module_name, "the script of the bindings")?;
     let glue_name = hashed("noseward", "js", glue.as_bytes());
 
     let boot = replace(
@@ -157,12 +173,12 @@ pub(crate) fn assemble(
     };
     let parts = single::Parts {
         styles: &styles,
-        glue: &bindings.glue,
+        glue: &whole.glue,
         unpack: &sources.unpack,
         boot: &sources.boot,
         old: &sources.old,
         icon: &sources.icon,
-        module: &bindings.module,
+        module: &whole.module,
     };
     let words = format!("{words}. This is the single file: it needs no internet.");
     let single = single_file(&common(&words)?, &marks, &parts)?;
@@ -178,6 +194,8 @@ pub(crate) fn assemble(
         File::visited(&module_name, bindings.module.as_slice()),
         manifest,
     ];
+    // Loaded later, and needed without a network all the same.
+    files.extend(later);
     let worker = worker(&sources.worker, &files)?;
     files.push(File::beside(&old_name, sources.old.as_str()));
     files.extend(pictures);
@@ -290,6 +308,7 @@ pub(crate) fn replace(text: &str, from: &str, to: &str, place: &str) -> Result<S
 mod tests {
     use super::*;
     use crate::names::is_hashed;
+    use crate::split::Part;
 
     const INDEX: &str = "<head>\n<!--csp-->\n<!--build-->\n\
         <link rel=\"icon\" href=\"icon.svg\">\n<!--hosted-->\
@@ -323,11 +342,11 @@ mod tests {
     }
 
     fn built(sources: &Sources) -> Vec<File> {
-        assemble(sources, &bindings(), &edition()).unwrap()
+        assemble(sources, &bindings(), &whole(), &edition()).unwrap()
     }
 
     fn refusal(sources: &Sources) -> String {
-        assemble(sources, &bindings(), &edition()).unwrap_err().to_string()
+        assemble(sources, &bindings(), &whole(), &edition()).unwrap_err().to_string()
     }
 
     fn build_of(files: &[File]) -> String {
@@ -341,7 +360,26 @@ mod tests {
             glue: format!("new URL('{MODULE_NAME}', import.meta.url)"),
             types: "export function evaluate(x: any): any;".to_owned(),
             module: b"\0asm".to_vec(),
+            parts: Vec::new(),
         }
+    }
+
+    fn whole() -> Bindings {
+        Bindings { module: b"\0asm whole".to_vec(), ..bindings() }
+    }
+
+    #[test]
+    fn a_part_is_found_by_its_new_name_and_kept_for_later() {
+        let part = Part { name: "split_notebook.wasm".into(), bytes: b"part".to_vec() };
+        let glue = format!("{}; \"./split_notebook.wasm\"", bindings().glue);
+        let in_parts = Bindings { glue, parts: vec![part], ..bindings() };
+        let files = assemble(&sources(), &in_parts, &whole(), &edition()).unwrap();
+        let part = named(&files, "notebook-", ".wasm");
+        assert!(!part.first_visit && is_hashed(&part.name));
+        let glue = text(named(&files, "noseward-", ".js"));
+        assert!(glue.ends_with(&format!("\"./{}\"", part.name)), "{glue}");
+        let worker = text(named(&files, "sw.js", ""));
+        assert!(worker.contains(&format!("'{}'", part.name)), "{worker}");
     }
 
     fn named<'a>(files: &'a [File], start: &str, end: &str) -> &'a File {
@@ -383,7 +421,7 @@ mod tests {
     fn a_change_of_the_module_changes_every_name_that_leads_to_it() {
         let before = built(&sources());
         let other = Bindings { module: b"\0asm!".to_vec(), ..bindings() };
-        let after = assemble(&sources(), &other, &edition()).unwrap();
+        let after = assemble(&sources(), &other, &other, &edition()).unwrap();
         for (start, end) in
             [("noseward-", ".wasm"), ("noseward-", ".js"), ("boot-", ".js")]
         {
@@ -490,7 +528,7 @@ mod tests {
             assert_ne!(first, build_of(&built(&other)), "{other:?}");
         }
         let later = Edition::new("1.2.3", Some(86_400)).unwrap();
-        let files = assemble(&sources(), &bindings(), &later).unwrap();
+        let files = assemble(&sources(), &bindings(), &whole(), &later).unwrap();
         assert_ne!(first, build_of(&files));
     }
 

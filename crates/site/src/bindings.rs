@@ -1,5 +1,6 @@
 //! Writes the JavaScript that loads the module and calls it.
 
+use crate::split::{self, Part};
 use anyhow::{Context, Result, ensure};
 use std::path::Path;
 use wasm_bindgen_cli_support::Bindgen;
@@ -17,12 +18,30 @@ pub(crate) struct Bindings {
     pub(crate) types: String,
     /// The module.
     pub(crate) module: Vec<u8>,
+    /// What the module loads later, by the names that the script knows.
+    pub(crate) parts: Vec<Part>,
 }
 
-/// Makes the bindings of the compiled module at `path`.
+/// Makes the bindings of the compiled module at `path`, which is whole.
 pub(crate) fn make(path: &Path) -> Result<Bindings> {
-    let mut output = Bindgen::new()
-        .input_path(path)
+    let mut output = Bindgen::new();
+    finish(output.input_path(path), path)
+}
+
+/// Makes the bindings of the compiled module at `path`, cut into parts.
+pub(crate) fn make_in_parts(path: &Path) -> Result<Bindings> {
+    let split = split::split(path)?;
+    let mut output = Bindgen::new();
+    output.input_bytes("noseward", split.main);
+    // The parts use what the linker named, and by its names.
+    output.keep_lld_exports(true).demangle(false);
+    let bindings = finish(&mut output, path)?;
+    let glue = split::with_link(&bindings.glue, &split.link)?;
+    Ok(Bindings { glue, parts: split.parts, ..bindings })
+}
+
+fn finish(bindgen: &mut Bindgen, path: &Path) -> Result<Bindings> {
+    let mut output = bindgen
         .out_name("noseward")
         .web(true)?
         .typescript(true)
@@ -46,6 +65,7 @@ pub(crate) fn make(path: &Path) -> Result<Bindings> {
     Ok(Bindings {
         glue: output.js().to_owned(),
         types: types.to_owned(),
-        module: output.wasm_mut().emit_wasm(),
+        module: split::without_custom_sections(&output.wasm_mut().emit_wasm())?,
+        parts: Vec::new(),
     })
 }

@@ -1,6 +1,7 @@
 //! Builds dist/: compiles, binds, assembles, writes.
 
 use crate::assemble::{File, ICONS, Sources, assemble, style_paths};
+use crate::compile::Shape;
 use crate::edition::Edition;
 use crate::toolchain::Toolchain;
 use crate::{bindings, compile, dist, toolchain};
@@ -25,10 +26,15 @@ pub(crate) fn make(
     toolchain: Toolchain,
     edition: &Edition,
 ) -> Result<Vec<File>> {
-    let module = compile::compile(root, toolchain)?;
-    let bindings = bindings::make(&module)?;
-    compile::check_no_machine_path(&bindings.module, root, toolchain)?;
-    assemble(&read_sources(&root.join("www"))?, &bindings, edition)
+    let whole = compile::compile(root, toolchain, Shape::Whole)?;
+    let whole = bindings::make(&whole)?;
+    let in_parts = compile::compile(root, toolchain, Shape::InParts)?;
+    let in_parts = bindings::make_in_parts(&in_parts)?;
+    let parts = in_parts.parts.iter().map(|part| &part.bytes);
+    for module in parts.chain([&whole.module, &in_parts.module]) {
+        compile::check_no_machine_path(module, root, toolchain)?;
+    }
+    assemble(&read_sources(&root.join("www"))?, &in_parts, &whole, edition)
 }
 
 /// The folder that holds the finished page.

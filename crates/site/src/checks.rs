@@ -120,7 +120,10 @@ fn code(root: &Path, toolchain: Toolchain) -> Result<()> {
     match toolchain {
         Toolchain::Active => {
             let page = ["--package", "noseward-web", "--target", TARGET];
-            run(cargo(root).args(clippy).args(page).args(warnings), remedy)?;
+            for parts in [&[][..], &["--features", "parts"]] {
+                let mut command = cargo(root);
+                run(command.args(clippy).args(page).args(parts).args(warnings), remedy)?;
+            }
         }
         Toolchain::Debian => {
             println!("(not for {TARGET}: Debian's toolchain for it has no clippy)");

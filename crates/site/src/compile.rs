@@ -7,26 +7,44 @@ use std::env;
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
+/// How the module is to come.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Shape {
+    /// In one piece.
+    Whole,
+    /// To be cut into parts, some of which load later.
+    InParts,
+}
+
 /// Compiles `noseward-web` for the browser and gives the path of the module.
 ///
 /// The target folder is our own, so that neither the editor's cargo nor the one
 /// that runs us waits for this one or throws its work away.
-pub(crate) fn compile(root: &Path, toolchain: Toolchain) -> Result<PathBuf> {
+pub(crate) fn compile(
+    root: &Path,
+    toolchain: Toolchain,
+    shape: Shape,
+) -> Result<PathBuf> {
     let (mut command, folder) = match toolchain {
         Toolchain::Active => (cargo(root), "web"),
         Toolchain::Debian => (debian_cargo(root), "web-debian"),
     };
     let folder = root.join("target").join(folder);
-    let flags: Vec<String> = machine_paths(root, toolchain)?
+    let mut flags: Vec<String> = machine_paths(root, toolchain)?
         .iter()
         .map(|(path, name)| format!("--remap-path-prefix={path}={name}"))
         .collect();
+    // For both shapes, so that what they share is compiled once.
+    flags.push("-Clink-args=--emit-relocs".to_owned());
     command
         // Separated as cargo wants it, so that a path may hold spaces.
         .env("CARGO_ENCODED_RUSTFLAGS", flags.join("\u{1f}"))
         .args(["build", "--locked", "--release", "--package", "noseward-web"])
         .args(["--target", TARGET, "--target-dir"])
         .arg(&folder);
+    if shape == Shape::InParts {
+        command.args(["--features", "parts"]);
+    }
     if toolchain == Toolchain::Debian {
         command.arg("-Zbuild-std=std,panic_abort");
     }

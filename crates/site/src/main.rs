@@ -14,6 +14,7 @@
 //! cargo run -- bench               the measurements
 //! ```
 
+#![forbid(unsafe_code)]
 #![expect(clippy::print_stdout, reason = "a command-line tool")]
 
 mod assemble;
@@ -36,6 +37,7 @@ mod reproducible;
 mod serve;
 mod single;
 mod sizes;
+mod split;
 mod spreadsheet;
 mod supply;
 mod tool;

@@ -1,6 +1,7 @@
 //! The state of the page and what each message does to it. Knows no browser.
 
 mod computer;
+mod desk;
 mod edits;
 mod effect;
 mod history;
@@ -18,6 +19,7 @@ use noseward_stability::{
 };
 
 pub(crate) use computer::{Computer, Trial, Way};
+pub(crate) use desk::{Code, Desk, Look, NotebookMsg, Said, Slot, Waits, call};
 pub(crate) use edits::{
     Addition, Choice, MassChoice, PlanformChoice, place_field, stand_in,
 };
@@ -26,7 +28,7 @@ pub(crate) use keeping::Keeping;
 pub(crate) use message::{Msg, Paper, Start};
 pub(crate) use notice::Notice;
 pub(crate) use swing::{Bench, BenchField, BenchMsg, CARDS, Known, SPACE_CARD};
-pub(crate) use typed::Unreadable;
+pub(crate) use typed::{Unreadable, read as read_number};
 
 use history::History;
 
@@ -41,6 +43,8 @@ pub(crate) struct State {
     pub(crate) swings: Swings,
     /// The swing bench.
     pub(crate) bench: Bench,
+    /// The notebook.
+    pub(crate) desk: Desk,
     /// The last rocket that could be drawn, with its report.
     pub(crate) drawn: (Design, Report),
     /// Text that could not be read as a value; the design keeps the value before it.
@@ -139,6 +143,7 @@ impl State {
         let mut notice = (!opening.can_keep).then_some(Notice::KeepsNothing);
         // After a reload, what was kept may be newer than what the address still says.
         let passed_over = (opening.own_hash && kept.is_some()) || opening.afresh;
+        let passed_over = passed_over || is_for_notebook(&opening.hash);
         let hash = if passed_over { "" } else { &opening.hash };
         let from_link = match link::open_hash(hash) {
             link::Opened::Nothing => None,
@@ -174,6 +179,7 @@ impl State {
             report,
             swings,
             bench: Bench::new(opening.still),
+            desk: Desk::default(),
             drawn,
             drafts: Vec::new(),
             units: Units { system: opening.units },
@@ -259,7 +265,8 @@ impl State {
 
     /// Whether the outcome may be told: always, or once it has been predicted.
     pub(crate) fn tells_outcome(&self) -> bool {
-        !self.predict_first || self.prediction.is_some()
+        let predicted = !self.predict_first || self.prediction.is_some();
+        predicted && self.waits().is_none()
     }
 
     /// Works everything out again after the design changed. A prediction, and a message
@@ -272,11 +279,14 @@ impl State {
         if self.report.figures.is_some() {
             self.drawn = (self.design.clone(), self.report.clone());
         }
+        self.hold_to_trial();
         self.hang_anew();
     }
 
     /// Starts again with the worked example, as if the page had never been used here.
     fn forget_everything(&mut self) {
+        let desk =
+            Desk { code: self.desk.code, in_view: self.desk.in_view, ..Desk::default() };
         let opening = Opening {
             can_keep: self.keeping != Keeping::Blocked,
             computer: self.computer.clone(),
@@ -285,7 +295,7 @@ impl State {
             ..Opening::default()
         };
         let (sheet_px, graph_px) = (self.sheet_px, self.graph_px);
-        *self = Self { sheet_px, graph_px, ..Self::new(&opening) };
+        *self = Self { sheet_px, graph_px, desk, ..Self::new(&opening) };
     }
 
     /// The rocket and what it did: what links, codes and files hold.
@@ -306,6 +316,12 @@ impl State {
     /// Puts another rocket and its swings in place of the present ones; undo brings them
     /// back.
     fn replace_all(&mut self, record: Record) {
+        self.desk.notebook.release(&record);
+        self.show_record(record);
+    }
+
+    /// The same for the rocket of a trial that has just been taken in hand.
+    pub(crate) fn show_record(&mut self, record: Record) {
         self.history.record(self.record(), None);
         self.take(record.rounded());
     }
@@ -409,6 +425,9 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
             state.notice = Some(Notice::Saved(name.clone()));
             vec![Effect::Download { name, text }, Effect::Redraw]
         }
+        Msg::OpenText(text) if is_for_notebook(&text) => {
+            desk::update(state, NotebookMsg::OpenText(text))
+        }
         Msg::OpenText(text) => match open_text(&text) {
             Ok((record, notice)) => {
                 state.replace_all(record);
@@ -432,6 +451,9 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
             let bytes = bytes as usize;
             state.notice = Some(Notice::FileFault(link::FileError::TooLarge { bytes }));
             vec![Effect::Redraw]
+        }
+        Msg::HashChanged(hash) if is_for_notebook(&hash) => {
+            desk::update(state, NotebookMsg::OpenText(hash))
         }
         Msg::HashChanged(hash) => hash_changed(state, &hash),
         Msg::KeepThis => keeping::keep_this(state),
@@ -494,6 +516,7 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
             }
             effects
         }
+        Msg::Notebook(msg) => desk::update(state, msg),
         Msg::Bench(msg) => swing::update(state, msg),
         Msg::WorkOut => {
             state.told = None;
@@ -693,6 +716,11 @@ fn go(state: &mut State, field: Field) -> Vec<Effect> {
     }
     effects.push(Effect::Focus(id));
     effects
+}
+
+/// Whether a text is a notebook in any spelling, a table of one, or a result.
+pub(crate) fn is_for_notebook(text: &str) -> bool {
+    link::looks_like_notebook(text) || link::looks_like_table(text)
 }
 
 /// Somebody put another link into the address bar.

@@ -22,8 +22,11 @@ use web_sys::{
 };
 
 use crate::app::{
-    self, BenchField, BenchMsg, Effect, Msg, Opening, Paper, State, Trial, Way,
+    self, BenchField, BenchMsg, Effect, Msg, NotebookMsg, Opening, Paper, State, Trial,
+    Way,
 };
+use crate::later::Ask;
+use crate::part;
 use animation::Animation;
 use events::Drag;
 use keeping::{Kept, Store};
@@ -59,7 +62,7 @@ struct Page {
     slice_timer: Timer,
     later_timer: Timer,
     listeners: RefCell<Vec<Listener>>,
-    watches: RefCell<Option<(SizeWatch, [ViewWatch; 2])>>,
+    watches: RefCell<Option<(SizeWatch, [ViewWatch; 3])>>,
 }
 
 /// Starts the page. Called once, by the script that loaded the module.
@@ -137,10 +140,19 @@ impl Page {
         let views = [
             ViewWatch::new(&page, "air", Msg::GraphsInView)?,
             ViewWatch::new(&page, "swing", |seen| Msg::Bench(BenchMsg::InView(seen)))?,
+            ViewWatch::new(&page, "notebook", |seen| {
+                Msg::Notebook(NotebookMsg::InView(seen))
+            })?,
         ];
         page.watches.replace(Some((sizes, views)));
         page.put_into_address_unless_damaged();
         page.screen.fold("paper")?;
+        let (slots, open) = page.store.notebooks();
+        page.send(Msg::Notebook(NotebookMsg::Kept { slots, open }));
+        let hash = address::hash(&page.window);
+        if app::is_for_notebook(&hash) {
+            page.send(Msg::OpenText(hash));
+        }
         page.document
             .document_element()
             .ok_or("the document is empty")?
@@ -165,6 +177,22 @@ impl Page {
         match effect {
             Effect::Redraw => self.frame.request(),
             Effect::RebuildSteps => self.rebuild_steps()?,
+            Effect::LoadLater => {
+                let page = Rc::clone(self);
+                part::load_later(move |done| {
+                    page.send(Msg::Notebook(NotebookMsg::Loaded(done)));
+                });
+            }
+            Effect::RebuildNotebook => self.rebuild_notebook()?,
+            Effect::SetNote(id, text) => self.screen.set_value(&id, &text)?,
+            Effect::KeepNotebook { slot, text } => {
+                let kept = self.store.keep_notebook(slot, text.clone());
+                self.tell_kept(slot, text, kept);
+            }
+            Effect::DropNotebook(slot) => self.store.drop_notebook(slot),
+            Effect::CopyText(text) => self.copy(text.clone(), move |done| {
+                Msg::Notebook(NotebookMsg::Copied { text, done })
+            }),
             Effect::SetValue(field, text) => {
                 self.screen.set_value(&field.to_string(), &text)?;
             }
@@ -237,6 +265,22 @@ impl Page {
         self.screen.rebuild_steps(&markup)
     }
 
+    fn rebuild_notebook(&self) -> Result<(), JsValue> {
+        let call = app::call(&mut self.state.borrow_mut(), Ask::Forms);
+        for form in call.regions {
+            self.screen.rebuild(form.id, &form.markup)?;
+        }
+        self.draw_notebook();
+        Ok(())
+    }
+
+    fn draw_notebook(&self) {
+        let call = app::call(&mut self.state.borrow_mut(), Ask::Notebook);
+        for region in call.regions {
+            report(self.screen.show(region.id, &region.markup));
+        }
+    }
+
     fn draw(self: &Rc<Self>) {
         let outputs = crate::views::outputs(&self.state.borrow());
         report(self.screen.draw(outputs));
@@ -257,11 +301,23 @@ impl Page {
         if has_bench {
             report(self.draw_pictures());
         }
+        if self.state.borrow().desk.in_view {
+            self.draw_notebook();
+        }
+        let call = app::call(&mut self.state.borrow_mut(), Ask::Computer);
+        for region in call.regions {
+            report(self.screen.show(region.id, &region.markup));
+        }
     }
 
     /// Code and symbol of the present rocket.
     fn draw_share(self: &Rc<Self>) {
-        let regions = crate::views::share_regions(&self.state.borrow());
+        let call = app::call(&mut self.state.borrow_mut(), Ask::Share);
+        let regions = if call.regions.is_empty() {
+            crate::views::share_waits(&self.state.borrow())
+        } else {
+            call.regions
+        };
         for region in regions {
             report(self.screen.show(region.id, &region.markup));
         }
@@ -275,6 +331,7 @@ impl Page {
         self.draw();
         self.draw_later();
         self.draw_share();
+        self.draw_notebook();
     }
 
     fn pause(self: &Rc<Self>) {
@@ -326,6 +383,7 @@ impl Page {
     /// else is kept there.
     fn keep_now(self: &Rc<Self>) {
         self.keep_timer.stop();
+        self.keep_notebook();
         let kept = {
             let state = self.state.borrow();
             let record = state.record();
@@ -347,8 +405,38 @@ impl Page {
         }
     }
 
+    /// Keeps the open notebook, if it has changed.
+    fn keep_notebook(self: &Rc<Self>) {
+        let text = {
+            let mut state = self.state.borrow_mut();
+            if !state.desk.unsaved || state.keeping == app::Keeping::Blocked {
+                return;
+            }
+            app::call(&mut state, Ask::File).text
+        };
+        let Some(text) = text else { return };
+        let slot = self.state.borrow().desk.slot;
+        let kept = self.store.keep_notebook(slot, text.clone());
+        self.tell_kept(slot, text, kept);
+    }
+
+    fn tell_kept(self: &Rc<Self>, slot: u32, text: String, kept: Kept) {
+        let msg = match kept {
+            Kept::Done => NotebookMsg::IsKept { slot, text },
+            Kept::Unseen(theirs) => {
+                NotebookMsg::KeptElsewhere { slot, text: theirs, mine: Some(text) }
+            }
+            Kept::Refused => {
+                self.send(Msg::CouldNotKeep);
+                return;
+            }
+        };
+        self.send(Msg::Notebook(msg));
+    }
+
     /// The page is being left: the address can no longer be changed.
     fn keep_at_last(self: &Rc<Self>) {
+        self.keep_notebook();
         let state = self.state.borrow();
         if self.keep_timer.is_waiting() && state.keeping.is_here() {
             self.store.keep(&state.record());
@@ -387,6 +475,7 @@ impl Page {
             Paper::Rocket => None,
             Paper::Lesson => Some("lesson"),
             Paper::Swing => Some("swing"),
+            Paper::Notebook => Some("notebook"),
         })?;
         self.window.print()
     }

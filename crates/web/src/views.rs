@@ -3,6 +3,7 @@
 
 mod air;
 mod computer;
+mod desk;
 mod faults;
 mod field;
 mod menus;
@@ -130,7 +131,7 @@ pub(crate) fn later_regions(state: &State) -> Vec<Region> {
         ("air-words", air::words(state)),
         ("air-sure", air::sure(state)),
         ("air-reading", air::reading(state)),
-        ("check", computer::computer(state)),
+        ("nb-state", desk::state(state)),
     ]);
     if state.graphs_in_view {
         later.extend(regions([
@@ -167,7 +168,7 @@ pub(crate) fn bench_time(state: &State) -> String {
 }
 
 /// Whether a switch is on, as `aria-pressed` has it.
-fn pressed(on: bool) -> &'static str {
+pub(crate) fn pressed(on: bool) -> &'static str {
     if on { "true" } else { "false" }
 }
 
@@ -176,8 +177,18 @@ fn regions<const N: usize>(list: [(&'static str, maud::Markup); N]) -> Vec<Regio
     regions.map(|(id, markup)| Region { id, markup: markup.into_string() }).collect()
 }
 
+/// What stands under Share until the part that fills it is here.
+pub(crate) fn share_waits(state: &State) -> Vec<Region> {
+    regions([("share", desk::state(state))])
+}
+
+/// What this computer allows.
+pub(crate) fn computer(state: &State) -> Vec<Region> {
+    regions([("check", computer::computer(state))])
+}
+
 /// The ways out of this computer, worked out when somebody looks at them.
-pub(crate) fn share_regions(state: &State) -> Vec<Region> {
+pub(crate) fn share(state: &State) -> Vec<Region> {
     share::regions(state)
 }
 

@@ -13,6 +13,18 @@ pub(crate) enum Effect {
     Redraw,
     /// Build the steps anew and keep the place of whoever is typing.
     RebuildSteps,
+    /// Load the part that comes after the first drawing.
+    LoadLater,
+    /// Build the notebook's forms anew and keep the place of whoever is typing.
+    RebuildNotebook,
+    /// Put the text into a field of the notebook, if it differs.
+    SetNote(String, String),
+    /// Keep this notebook in its place: another one is being opened.
+    KeepNotebook { slot: u32, text: String },
+    /// Forget what is kept in this place.
+    DropNotebook(u32),
+    /// Copy a text.
+    CopyText(String),
     /// Put the text into a field, if it differs.
     SetValue(Field, String),
     /// Put the text into a field of the swing bench, if it differs.

@@ -88,6 +88,7 @@ pub(super) fn deleted(state: &mut State, left: usize) -> Vec<Effect> {
     vec![
         Effect::RebuildSteps,
         Effect::ShowBench,
+        Effect::RebuildNotebook,
         Effect::Redraw,
         Effect::Focus("dismiss".into()),
     ]

@@ -3,6 +3,7 @@
 use noseward_stability::{BottleSize, Example, Field, Part, Resolution, UnitSystem};
 
 use super::computer::{Trial, Way};
+use super::desk::NotebookMsg;
 use super::edits::{Addition, Choice};
 use super::swing::BenchMsg;
 
@@ -119,6 +120,8 @@ pub(crate) enum Msg {
     GraphsInView(bool),
     /// Something on the swing bench.
     Bench(BenchMsg),
+    /// Something in the notebook.
+    Notebook(NotebookMsg),
     /// Another angle of the air, in degrees.
     Angle(f64),
 }
@@ -132,6 +135,8 @@ pub(crate) enum Paper {
     Lesson,
     /// The swing test.
     Swing,
+    /// The open notebook.
+    Notebook,
 }
 
 /// A rocket to start from.
@@ -189,7 +194,14 @@ impl Msg {
             "barred" => Self::Tried(Way::parse(target)?, Trial::Barred),
             "print" => Self::Print(Paper::Rocket),
             "print-lesson" => Self::Print(Paper::Lesson),
+            "print-notebook" => Self::Print(Paper::Notebook),
             "print-swing" => Self::Print(Paper::Swing),
+            "nb-again" => Self::Notebook(NotebookMsg::Again),
+            // What the others mean the notebook's own code knows.
+            _ if action.starts_with("nb-") => Self::Notebook(NotebookMsg::Pressed {
+                action: action.into(),
+                target: target.into(),
+            }),
             _ => Self::Bench(BenchMsg::parse(action, target)?),
         })
     }

@@ -1,6 +1,6 @@
 //! The swing bench: how the rocket should behave on its string, and the test itself.
 
-use noseward_lesson::{SwingOutcome, Swings};
+use noseward_lesson::{SwingOutcome, Swings, same_build};
 use noseward_stability::{
     Design, Figures, Quantity, Settling, Starts, Swing, SwingField, SwingSetup,
     Trajectory, evaluate, trimmed,
@@ -209,7 +209,10 @@ impl State {
 
     /// Whether an outcome may be recorded now.
     pub(crate) fn may_swing(&self) -> bool {
-        self.bench.is_space_checked() && !self.swings.is_done() && !self.swings.is_full()
+        self.bench.is_space_checked()
+            && self.waits().is_none()
+            && !self.swings.is_done()
+            && !self.swings.is_full()
     }
 
     /// How long the graph is, in seconds.
@@ -257,7 +260,7 @@ impl State {
     /// was, which becomes the one to compare with.
     pub(super) fn leave_behind(&mut self, before: &Design, setup_before: SwingSetup) {
         let setup = self.swings.setup;
-        if is_same_rocket(before, &self.design) && setup == setup_before {
+        if same_build(before, &self.design) && setup == setup_before {
             return;
         }
         if self.swings.outcomes().is_empty() {
@@ -265,7 +268,7 @@ impl State {
             let back = |previous: &mut Box<Previous>| {
                 previous.swings.setup == setup
                     && !previous.swings.outcomes().is_empty()
-                    && is_same_rocket(&previous.design, &self.design)
+                    && same_build(&previous.design, &self.design)
             };
             if let Some(previous) = self.bench.previous.take_if(back) {
                 self.swings = previous.swings;
@@ -276,17 +279,6 @@ impl State {
         swings.setup = setup_before;
         self.bench.previous = previous(before, swings);
     }
-}
-
-/// Whether two designs differ in words only.
-fn is_same_rocket(a: &Design, b: &Design) -> bool {
-    let nameless = |design: &Design| {
-        let mut design = design.clone();
-        design.name.clear();
-        design.weights.iter_mut().for_each(|weight| weight.label.clear());
-        design
-    };
-    nameless(a) == nameless(b)
 }
 
 fn previous(design: &Design, swings: Swings) -> Option<Box<Previous>> {
@@ -446,16 +438,32 @@ pub(super) fn update(state: &mut State, msg: BenchMsg) -> Vec<Effect> {
             if !state.may_swing() || !state.swings.add(outcome) {
                 return redraw;
             }
+            state.swings_into_trial();
             vec![Effect::Redraw, Effect::Keep]
         }
         BenchMsg::TakeBack => {
             state.swings.remove_last();
+            state.swings_into_trial();
             vec![Effect::Redraw, Effect::Keep, Effect::Focus("swing-record".into())]
         }
         BenchMsg::Anew => {
+            let setup = state.swings.setup;
+            let again = state.desk.notebook.in_hand().map(|trial| trial.id());
+            if let Some(id) = again.filter(|_| state.is_of_trial()) {
+                // Three swings belong to their trial: three more are another one.
+                if state.desk.notebook.copy(id).is_err() {
+                    return redraw;
+                }
+                state.desk.unsaved = true;
+            }
             state.history.record(state.record(), None);
-            state.swings = state.swings.setup.into();
-            vec![Effect::Redraw, Effect::Keep, Effect::Focus("swing-record".into())]
+            state.swings = setup.into();
+            vec![
+                Effect::RebuildNotebook,
+                Effect::Redraw,
+                Effect::Keep,
+                Effect::Focus("swing-record".into()),
+            ]
         }
         BenchMsg::Compare => {
             state.bench.previous = previous(&state.design, state.swings.clone());
@@ -485,6 +493,7 @@ fn typed_into(state: &mut State, field: BenchField, text: &str) -> Vec<Effect> {
                 field.set(&mut state.swings.setup, value);
                 let design = state.design.clone();
                 state.leave_behind(&design, before);
+                state.hold_to_trial();
             }
             BenchField::Start => state.bench.start_deg = value,
         },

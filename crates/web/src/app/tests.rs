@@ -2,6 +2,7 @@
 
 mod computer;
 mod keeping;
+mod notebook;
 mod swing;
 
 use super::*;
@@ -143,6 +144,7 @@ mod opening {
 fn region(state: &State, id: &str) -> String {
     let mut all = views::outputs(state).regions;
     all.extend(views::later_regions(state));
+    all.extend(views::computer(state));
     all.extend(views::bench_regions(state));
     all.into_iter().filter(|r| r.id == id).map(|r| r.markup).collect()
 }
@@ -693,7 +695,8 @@ mod markup {
     fn everything(state: &State) -> String {
         let mut outputs = views::outputs(state);
         outputs.regions.extend(views::later_regions(state));
-        outputs.regions.extend(views::share_regions(state));
+        outputs.regions.extend(views::share(state));
+        outputs.regions.extend(views::computer(state));
         outputs.regions.extend(views::bench_regions(state));
         let mut all = views::steps(state).into_string();
         all += &views::start_menu().into_string();

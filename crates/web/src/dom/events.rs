@@ -11,9 +11,10 @@ use web_sys::{
     HtmlTextAreaElement, KeyboardEvent, PointerEvent, StorageEvent,
 };
 
+use super::keeping::Heard;
 use super::listener::Listener;
 use super::{Page, address, animation, computer, report};
-use crate::app::{BenchField, BenchMsg, Choice, Msg, Notice, place_field};
+use crate::app::{BenchField, BenchMsg, Choice, Msg, NotebookMsg, Notice, place_field};
 
 /// A part being dragged along the ruler.
 #[derive(Clone, Copy, Debug)]
@@ -104,12 +105,42 @@ fn bench_field(event: &Event) -> Option<(HtmlInputElement, BenchField)> {
     Some((element.dyn_into().ok()?, BenchField::parse(&value)?))
 }
 
+/// The field of the notebook that an event is about, and what stands in it.
+fn note(event: &Event) -> Option<(String, String)> {
+    let (element, field) = around(event, "data-note")?;
+    let text = if let Some(input) = element.dyn_ref::<HtmlInputElement>() {
+        input.value()
+    } else if let Some(area) = element.dyn_ref::<HtmlTextAreaElement>() {
+        area.value()
+    } else {
+        element.dyn_ref::<HtmlSelectElement>()?.value()
+    };
+    Some((field, text))
+}
+
 /// Another tab of this page has written into, or emptied, what both share.
 fn kept_elsewhere(page: &Rc<Page>, event: &Event) {
     if let Some(event) = event.dyn_ref::<StorageEvent>()
-        && let Some(text) = page.store.heard(event)
+        && let Some(heard) = page.store.heard(event)
     {
-        page.send(Msg::KeptElsewhere(text));
+        let (rocket, notebook) = match heard {
+            Heard::Rocket(text) => (Some(text), None),
+            Heard::Notebook(slot, text) => (None, Some((slot, text))),
+            Heard::Cleared => {
+                let slot = page.state.borrow().desk.slot;
+                (Some(None), Some((slot, None)))
+            }
+        };
+        if let Some(text) = rocket {
+            page.send(Msg::KeptElsewhere(text));
+        }
+        if let Some((slot, text)) = notebook {
+            page.send(Msg::Notebook(NotebookMsg::KeptElsewhere {
+                slot,
+                text,
+                mine: None,
+            }));
+        }
     }
 }
 
@@ -118,6 +149,8 @@ fn input(page: &Rc<Page>, event: &Event) {
         page.send(Msg::Typed { field, text: input.value() });
     } else if let Some((input, field)) = bench_field(event) {
         page.send(Msg::Bench(BenchMsg::Typed(field, input.value())));
+    } else if let Some((field, text)) = note(event) {
+        page.send(Msg::Notebook(NotebookMsg::Typed { field, text }));
     } else if let Some(slider) = target(event).filter(|e| e.id() == "swing-slider") {
         let degrees = slider.unchecked_ref::<HtmlInputElement>().value_as_number();
         page.send(Msg::Bench(BenchMsg::Start(degrees)));
@@ -183,6 +216,8 @@ fn left(page: &Rc<Page>, event: &Event) {
         page.send(Msg::Left { field });
     } else if let Some((_, field)) = bench_field(event) {
         page.send(Msg::Bench(BenchMsg::Left(field)));
+    } else if let Some((field, _)) = note(event) {
+        page.send(Msg::Notebook(NotebookMsg::Left { field }));
     }
 }
 
@@ -223,7 +258,9 @@ fn key(page: &Rc<Page>, event: &Event) {
     let Some(key) = event.dyn_ref::<KeyboardEvent>() else { return };
     let name = key.key();
     let command = (key.ctrl_key() || key.meta_key()) && !key.alt_key();
-    let in_other_text = target(event).is_some_and(|e| e.id() == "open-text");
+    // There the browser's own undo is at work.
+    let in_other_text =
+        target(event).is_some_and(|e| e.id() == "open-text") || note(event).is_some();
     if command && !in_other_text {
         let msg = match (name.to_ascii_lowercase().as_str(), key.shift_key()) {
             ("z", false) => Some(Msg::Undo),

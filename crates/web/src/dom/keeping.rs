@@ -14,6 +14,10 @@ use crate::app::{Opening, State};
 /// Every key starts with the same word, so that all can be found and deleted.
 const PREFIX: &str = "noseward/";
 const ROCKET: &str = "noseward/rocket";
+/// In front of the number of a place for a notebook.
+const NOTEBOOK: &str = "noseward/notebook/";
+/// The place of the notebook that was open last.
+const OPEN_NOTEBOOK: &str = "noseward/notebook";
 const VIEW: &str = "noseward/view";
 /// What this page itself put into the address last.
 const ADDRESS: &str = "noseward/address";
@@ -22,8 +26,16 @@ const PROBE: &str = "noseward/probe";
 /// The place in this browser where the page keeps things.
 pub(super) struct Store {
     window: Window,
-    /// The text that this tab last read or wrote where the rocket is kept.
-    seen: RefCell<Option<String>>,
+    /// The texts that this tab last read or wrote, by their keys.
+    seen: RefCell<Vec<(String, String)>>,
+}
+
+/// What another tab has put where something is kept; `None` where it emptied that.
+pub(super) enum Heard {
+    Rocket(Option<String>),
+    Notebook(u32, Option<String>),
+    /// Everything was cleared.
+    Cleared,
 }
 
 /// How keeping a rocket went.
@@ -46,7 +58,7 @@ impl Store {
         let Some(storage) = self.writable() else { return opening };
         let get = |key: &str| storage.get_item(key).ok().flatten();
         let kept = get(ROCKET);
-        self.seen.replace(kept.clone());
+        self.see(ROCKET, kept.clone());
         let view = get(VIEW).unwrap_or_default();
         let has = |word: &str| view.split_whitespace().any(|w| w == word);
         Opening {
@@ -72,32 +84,90 @@ impl Store {
         Some(storage)
     }
 
-    /// Keeps the rocket, unless something stands there that this tab has not seen: another
-    /// tab that slept or ran ahead may have put it there.
+    /// The notebooks that are kept, each with the number of its place, and the place that
+    /// was open last.
+    pub(super) fn notebooks(&self) -> (Vec<(u32, String)>, u32) {
+        let Some(storage) = self.storage() else { return (Vec::new(), 0) };
+        let get = |key: &str| storage.get_item(key).ok().flatten();
+        let mut notebooks: Vec<(u32, String)> = keys(&storage)
+            .iter()
+            .filter_map(|key| {
+                let slot = key.strip_prefix(NOTEBOOK)?.parse().ok()?;
+                let text = get(key)?;
+                self.see(key, Some(text.clone()));
+                Some((slot, text))
+            })
+            .collect();
+        notebooks.sort_by_key(|(slot, _)| *slot);
+        let open = get(OPEN_NOTEBOOK).and_then(|slot| slot.parse().ok());
+        (notebooks, open.unwrap_or(0))
+    }
+
+    fn see(&self, key: &str, text: Option<String>) {
+        let mut seen = self.seen.borrow_mut();
+        seen.retain(|(known, _)| known != key);
+        seen.extend(text.map(|text| (key.to_owned(), text)));
+    }
+
+    fn has_seen(&self, key: &str, text: Option<&str>) -> bool {
+        let seen = self.seen.borrow();
+        let known = seen.iter().find(|(known, _)| known == key);
+        known.map(|(_, text)| text.as_str()) == text
+    }
+
+    /// Keeps the rocket, unless something stands there that this tab has not seen.
     pub(super) fn keep(&self, record: &Record) -> Kept {
+        self.keep_text(ROCKET, link::to_file(record))
+    }
+
+    /// Keeps the open notebook in its place, unless something stands there that this tab
+    /// has not seen.
+    pub(super) fn keep_notebook(&self, slot: u32, text: String) -> Kept {
+        let kept = self.keep_text(&format!("{NOTEBOOK}{slot}"), text);
+        if let (Kept::Done, Some(storage)) = (&kept, self.storage()) {
+            let _ = storage.set_item(OPEN_NOTEBOOK, &slot.to_string());
+        }
+        kept
+    }
+
+    /// Forgets the notebook that is kept in a place.
+    pub(super) fn drop_notebook(&self, slot: u32) {
+        let key = format!("{NOTEBOOK}{slot}");
+        if let Some(storage) = self.storage() {
+            let _ = storage.remove_item(&key);
+        }
+        self.see(&key, None);
+    }
+
+    /// Another tab that slept or ran ahead may have put something there.
+    fn keep_text(&self, key: &str, text: String) -> Kept {
         let Some(storage) = self.storage() else { return Kept::Refused };
-        let Ok(there) = storage.get_item(ROCKET) else { return Kept::Refused };
-        if there != *self.seen.borrow() {
-            self.seen.replace(there.clone());
+        let Ok(there) = storage.get_item(key) else { return Kept::Refused };
+        if !self.has_seen(key, there.as_deref()) {
+            self.see(key, there.clone());
             return Kept::Unseen(there);
         }
-        let text = link::to_file(record);
-        if storage.set_item(ROCKET, &text).is_err() {
+        if storage.set_item(key, &text).is_err() {
             return Kept::Refused;
         }
-        self.seen.replace(Some(text));
+        self.see(key, Some(text));
         Kept::Done
     }
 
-    /// What another tab has put where the rocket is kept, if the event tells of that.
-    pub(super) fn heard(&self, event: &StorageEvent) -> Option<Option<String>> {
-        // No key: everything was cleared.
-        if event.key().is_some_and(|key| key != ROCKET) {
-            return None;
-        }
+    /// What another tab has put where something is kept, if the event tells of that.
+    pub(super) fn heard(&self, event: &StorageEvent) -> Option<Heard> {
+        let Some(key) = event.key() else {
+            self.forget();
+            return Some(Heard::Cleared);
+        };
         let text = event.new_value();
-        self.seen.replace(text.clone());
-        Some(text)
+        let heard = match key.strip_prefix(NOTEBOOK) {
+            Some(slot) => Heard::Notebook(slot.parse().ok()?, text.clone()),
+            None if key == ROCKET => Heard::Rocket(text.clone()),
+            None => return None,
+        };
+        self.see(&key, text);
+        Some(heard)
     }
 
     /// Keeps what this page put into the address, so that a reload is told from a link.
@@ -141,7 +211,7 @@ impl Store {
 
     /// Forgets what this tab has seen, after everything was deleted.
     pub(super) fn forget(&self) {
-        self.seen.replace(None);
+        self.seen.borrow_mut().clear();
     }
 }
 

@@ -6,7 +6,7 @@ use std::cell::RefCell;
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{
     Document, Element, FocusOptions, HtmlDetailsElement, HtmlElement, HtmlInputElement,
-    Node,
+    HtmlTextAreaElement, Node,
 };
 
 use crate::views::{Drawing, FaultSlot, Outputs};
@@ -174,21 +174,35 @@ impl Screen {
         Ok(())
     }
 
-    /// Builds the steps anew. Whoever was in a control is put back there.
+    /// Builds the steps anew.
     pub(super) fn rebuild_steps(&self, markup: &str) -> Result<(), JsValue> {
+        self.slots.borrow_mut().clear();
+        self.rebuild("steps", markup)?;
+        self.light_again()
+    }
+
+    /// Builds a place with fields anew. Whoever was in a control is put back there; what is
+    /// shown inside is to be shown again.
+    pub(super) fn rebuild(&self, place: &str, markup: &str) -> Result<(), JsValue> {
         let active = self.document.active_element();
         let id = active.as_ref().map(Element::id).unwrap_or_default();
-        let steps = self.element("steps")?;
+        let area = self.element(place)?;
         let was_inside = active
             .as_ref()
-            .is_some_and(|e| steps.contains(Some(e.unchecked_ref::<Node>())));
+            .is_some_and(|e| area.contains(Some(e.unchecked_ref::<Node>())));
         let input = active.and_then(|e| e.dyn_into::<HtmlInputElement>().ok());
+        let typed = input.as_ref().map(HtmlInputElement::value);
         let selection = input.map(|i| {
             (i.selection_start().ok().flatten(), i.selection_end().ok().flatten())
         });
-        self.slots.borrow_mut().clear();
-        steps.set_inner_html(markup);
-        self.light_again()?;
+        let shown = self.shown.borrow().clone();
+        let inside = |id: &str| {
+            let element = self.document.get_element_by_id(id);
+            element.is_some_and(|e| area.contains(Some(e.unchecked_ref::<Node>())))
+        };
+        let outside = shown.into_iter().filter(|(id, _)| !inside(id)).collect();
+        self.shown.replace(outside);
+        area.set_inner_html(markup);
         if id.is_empty() {
             return Ok(());
         }
@@ -200,10 +214,14 @@ impl Screen {
             if let (Some(input), Some((Some(from), Some(to)))) =
                 (element.dyn_ref::<HtmlInputElement>(), selection)
             {
+                if let Some(typed) = typed.filter(|_| place != "steps") {
+                    // As it was typed, not as it is stored.
+                    input.set_value(&typed);
+                }
                 input.set_selection_range(from, to)?;
             }
         } else if was_inside {
-            steps.unchecked_ref::<HtmlElement>().focus()?;
+            area.unchecked_ref::<HtmlElement>().focus()?;
         }
         Ok(())
     }
@@ -211,10 +229,15 @@ impl Screen {
     /// Puts a text into a field, if it differs.
     pub(super) fn set_value(&self, id: &str, text: &str) -> Result<(), JsValue> {
         let field = self.document.get_element_by_id(id);
-        if let Some(input) = field.and_then(|e| e.dyn_into::<HtmlInputElement>().ok())
-            && input.value() != text
+        let Some(field) = field else { return Ok(()) };
+        if let Some(input) = field.dyn_ref::<HtmlInputElement>() {
+            if input.value() != text {
+                input.set_value(text);
+            }
+        } else if let Some(area) = field.dyn_ref::<HtmlTextAreaElement>()
+            && area.value() != text
         {
-            input.set_value(text);
+            area.set_value(text);
         }
         Ok(())
     }

@@ -4,7 +4,7 @@ use maud::{Markup, html};
 use noseward_link::defused;
 use noseward_stability::{Design, Figures, Nearer, Units};
 
-use crate::app::State;
+use crate::app::{State, Waits};
 
 const MM: f64 = 1000.0;
 const GRAMS: f64 = 1000.0;
@@ -57,7 +57,15 @@ pub(super) fn strip(state: &State) -> Markup {
                 }
             } @else {
                 @let (name, meaning) = super::air::told(state, figures);
-                @if !state.tells_outcome() {
+                @if let Some(waits) = state.waits() {
+                    p {
+                        strong { "Predict first" } ", in the notebook: "
+                        @match waits {
+                            Waits::ForTrial => "begin a trial with this rocket.",
+                            Waits::ForPrediction => "what will it do on its string?",
+                        }
+                    }
+                } @else if !state.tells_outcome() {
                     p { strong { "Predict first. " } "What will it do in the wind?" }
                 } @else { p { strong { (name) ". " } span class="strip__meaning" { (meaning) } } }
             }

@@ -14,7 +14,7 @@ use noseward_stability::{
 
 use super::readings::drawn;
 use super::{Drawing, Region, pressed};
-use crate::app::{BenchField, CARDS, Known, SPACE_CARD, State};
+use crate::app::{BenchField, CARDS, Known, SPACE_CARD, State, Waits};
 
 /// From this length of string and this mass on, an adult is asked first. Our judgement;
 /// an adult may judge otherwise.
@@ -580,8 +580,19 @@ fn outcomes() -> String {
 fn record(state: &State) -> Markup {
     let swings = &state.swings;
     let counted = swings.counted().count();
+    let waits = state.waits();
     html! {
         h3 { "What did it do?" }
+        @if let Some(waits) = waits {
+            p id="swing-waits" {
+                @match waits {
+                    Waits::ForPrediction => "First predict, in the notebook. ",
+                    Waits::ForTrial => "First begin a trial with this rocket, in the notebook. ",
+                }
+                button type="button" class="button button--small" id="nb-go"
+                    data-action="nb-go" { "to the notebook" }
+            }
+        }
         @if !state.bench.is_space_checked() {
             p id="swing-why-not" {
                 "First the space has to be checked: "
@@ -589,12 +600,14 @@ fn record(state: &State) -> Markup {
                     data-action="swing-card" data-target=(SPACE_CARD) { "to that card" }
             }
         }
+        @let why_not = if waits.is_some() { Some("swing-waits") }
+            else { (!state.bench.is_space_checked()).then_some("swing-why-not") };
         div class="outcomes" {
             @for (i, outcome) in SwingOutcome::ALL.into_iter().enumerate() {
                 button type="button" class="button" id=(format!("swung:{i}"))
                     data-action="swung" data-target=(i)
                     aria-disabled=(if state.may_swing() { "false" } else { "true" })
-                    aria-describedby=[(!state.bench.is_space_checked()).then_some("swing-why-not")] {
+                    aria-describedby=[why_not] {
                     (outcome.label())
                 }
             }

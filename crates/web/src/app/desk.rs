@@ -1,0 +1,224 @@
+//! The notebook as the first part of the page knows it: where its data lies, whether its
+//! code is loaded, and what the rocket on the page has to do with it.
+//!
+//! Everything else about it is in `crate::notebook`, which loads later.
+
+use noseward_lesson::{Group, Notebook};
+use noseward_link::Parts;
+
+use super::{Draft, Effect, State};
+use crate::later::{Ask, Call};
+use crate::part;
+
+/// Notebooks on this computer, and the one that is open.
+#[derive(Debug, Default)]
+pub(crate) struct Desk {
+    /// The open one.
+    pub(crate) notebook: Notebook,
+    /// The place where the open one is kept.
+    pub(crate) slot: u32,
+    /// All places, that of the open one included once it is kept.
+    pub(crate) slots: Vec<Slot>,
+    /// Whether the open one has changed since it was last kept.
+    pub(crate) unsaved: bool,
+    /// Text in its fields that could not be read.
+    pub(crate) drafts: Vec<(String, Draft)>,
+    /// Whether its code is here.
+    pub(crate) code: Code,
+    /// Whether it is in view: out of it nothing of it is redrawn.
+    pub(crate) in_view: bool,
+    /// What is looked at, beyond what is written.
+    pub(crate) look: Look,
+    /// What happened before the code was here.
+    pub(super) waiting: Vec<NotebookMsg>,
+}
+
+/// A place where a notebook is kept.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Slot {
+    pub(crate) number: u32,
+    /// The file that was kept there.
+    pub(crate) text: String,
+    /// Whose it is; `None` where this page cannot read it.
+    pub(crate) group: Option<Group>,
+}
+
+/// Whether the notebook's code is loaded.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(crate) enum Code {
+    #[default]
+    NotAsked,
+    Loading,
+    Failed,
+    Here,
+}
+
+/// What somebody looks at in the notebook.
+#[derive(Debug, Default)]
+pub(crate) struct Look {
+    /// A plan that is being typed.
+    pub(crate) plan: String,
+    /// Two trials side by side.
+    pub(crate) pair: Option<(u16, u16)>,
+    /// Parts of a notebook that were pasted so far.
+    pub(crate) parts: Parts,
+    /// A message at the top of the notebook.
+    pub(crate) said: Option<Said>,
+    /// Text to copy by hand.
+    pub(crate) by_hand: Option<String>,
+    /// Whether the whole notebook is shown as symbols.
+    pub(crate) shows_symbols: bool,
+    /// Whether to ask if this notebook is to be deleted.
+    pub(crate) asks_to_delete: bool,
+}
+
+/// A message of the notebook.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Said {
+    pub(crate) alarming: bool,
+    pub(crate) words: String,
+}
+
+/// Something that happens to the notebook.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) enum NotebookMsg {
+    /// It has come into view, or left it.
+    InView(bool),
+    /// What is kept on this computer, and which place was open last.
+    Kept { slots: Vec<(u32, String)>, open: u32 },
+    /// Its code has arrived, or could not be loaded.
+    Loaded(bool),
+    /// To try loading it again.
+    Again,
+    /// Another tab has put this into a place, or has emptied it.
+    KeptElsewhere {
+        slot: u32,
+        text: Option<String>,
+        /// What this tab wanted to put there, if it did.
+        mine: Option<String>,
+    },
+    /// It is kept: this stands in the place now.
+    IsKept { slot: u32, text: String },
+    /// Whether a text could be copied.
+    Copied { text: String, done: bool },
+    /// A control was used.
+    Pressed { action: String, target: String },
+    /// Text was typed, or chosen from a list.
+    Typed { field: String, text: String },
+    /// A field was left.
+    Left { field: String },
+    /// A text was opened that is not a rocket.
+    OpenText(String),
+}
+
+/// Why no swing can be recorded yet.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Waits {
+    /// The rocket on the page is not that of any trial.
+    ForTrial,
+    /// Nothing was predicted for the trial in hand.
+    ForPrediction,
+}
+
+/// What a message does.
+pub(super) fn update(state: &mut State, msg: NotebookMsg) -> Vec<Effect> {
+    match msg {
+        NotebookMsg::Loaded(done) => {
+            state.desk.code = if done { Code::Here } else { Code::Failed };
+            let mut effects = vec![Effect::Redraw];
+            if done {
+                effects.push(Effect::RebuildNotebook);
+                for msg in std::mem::take(&mut state.desk.waiting) {
+                    effects.extend(call(state, Ask::Update(msg)).effects);
+                }
+                effects.push(Effect::RebuildNotebook);
+            }
+            effects
+        }
+        NotebookMsg::InView(in_view) => {
+            state.desk.in_view = in_view;
+            if in_view { load(state, vec![Effect::Redraw]) } else { Vec::new() }
+        }
+        NotebookMsg::Again => load(state, Vec::new()),
+        msg if state.desk.code == Code::Here => call(state, Ask::Update(msg)).effects,
+        msg => {
+            state.desk.waiting.push(msg);
+            load(state, Vec::new())
+        }
+    }
+}
+
+fn load(state: &mut State, otherwise: Vec<Effect>) -> Vec<Effect> {
+    match state.desk.code {
+        Code::NotAsked | Code::Failed => {
+            state.desk.code = Code::Loading;
+            vec![Effect::LoadLater, Effect::Redraw]
+        }
+        Code::Loading | Code::Here => otherwise,
+    }
+}
+
+/// Asks the notebook's code, which is here, for something.
+pub(crate) fn call(state: &mut State, ask: Ask) -> Call {
+    let mut call = Call::new(ask);
+    if state.desk.code == Code::Here {
+        part::call_later(state, &mut call);
+    }
+    call
+}
+
+impl State {
+    /// Why no swing can be recorded yet, as far as the notebook is concerned. Whoever does
+    /// not use it may swing as they like.
+    pub(crate) fn waits(&self) -> Option<Waits> {
+        let notebook = &self.desk.notebook;
+        if notebook.trials().is_empty() {
+            None
+        } else if !self.is_of_trial() {
+            Some(Waits::ForTrial)
+        } else {
+            let locked = notebook.in_hand().is_some_and(|trial| trial.is_locked());
+            (!locked).then_some(Waits::ForPrediction)
+        }
+    }
+
+    /// Whether the rocket on the page, swung as it is set up, is that of the trial in hand.
+    pub(crate) fn is_of_trial(&self) -> bool {
+        let notebook = &self.desk.notebook;
+        notebook.is_in_hand(&self.record())
+            && notebook
+                .in_hand()
+                .is_some_and(|trial| trial.swings().agrees_with(&self.swings.setup))
+    }
+
+    /// The rocket has changed: the trial in hand takes it, or, where its own is locked and
+    /// the same, gives its swings back.
+    pub(super) fn hold_to_trial(&mut self) {
+        let Some(trial) = self.desk.notebook.in_hand() else { return };
+        let record = self.record();
+        if !trial.is_locked() {
+            if trial.record() != record {
+                self.desk.notebook.follow(&record);
+                self.desk.unsaved = true;
+            }
+        } else if self.is_of_trial() && trial.record().has_swings() {
+            self.swings = trial.swings().clone();
+        }
+    }
+
+    /// A notebook has come onto the desk: its trial in hand is only in hand while its rocket
+    /// is the one on the page.
+    pub(crate) fn hold_page_to_trial(&mut self) {
+        let record = self.record();
+        self.desk.notebook.release(&record);
+        self.hold_to_trial();
+    }
+
+    /// The rocket was swung, or a swing was taken back.
+    pub(super) fn swings_into_trial(&mut self) {
+        if self.is_of_trial() {
+            self.desk.notebook.swing(&self.swings);
+            self.desk.unsaved = true;
+        }
+    }
+}

@@ -1,0 +1,452 @@
+//! The notebook: what it does to the rocket on the page, and the page to it.
+
+use super::*;
+use crate::later::Ask;
+use noseward_lesson::{Notebook, SwingOutcome};
+use noseward_link::{Format, open_notebook_file, open_table, to_table};
+
+const FIN_SPAN: Field = Field::Fins(0, FinField::Span);
+const FIN_COUNT: Field = Field::Fins(0, FinField::Count);
+
+fn tell(state: &mut State, msg: NotebookMsg) -> Vec<Effect> {
+    update(state, Msg::Notebook(msg))
+}
+
+fn press(state: &mut State, action: &str, target: impl ToString) -> Vec<Effect> {
+    let target = target.to_string();
+    update(state, Msg::parse(action, &target).expect("the control means something"))
+}
+
+fn write(state: &mut State, field: &str, text: &str) -> Vec<Effect> {
+    tell(state, NotebookMsg::Typed { field: field.into(), text: text.into() })
+}
+
+/// A page whose notebook is loaded and in view.
+fn desk() -> State {
+    let mut state = open("", None);
+    let kept = NotebookMsg::Kept { slots: Vec::new(), open: 0 };
+    assert!(tell(&mut state, kept).contains(&Effect::LoadLater));
+    tell(&mut state, NotebookMsg::Loaded(true));
+    tell(&mut state, NotebookMsg::InView(true));
+    state
+}
+
+/// Everything that the notebook shows, as one text.
+pub(super) fn shown(state: &mut State) -> String {
+    let forms = call(state, Ask::Forms).regions;
+    let outputs = call(state, Ask::Notebook).regions;
+    forms.into_iter().chain(outputs).map(|region| region.markup).collect()
+}
+
+fn file(state: &mut State) -> String {
+    call(state, Ask::File).text.expect("the notebook is loaded")
+}
+
+fn predict(state: &mut State, outcome: usize, because: &str) {
+    press(state, "nb-outcome", outcome);
+    write(state, "nb:because", because);
+    press(state, "nb-lock", "");
+}
+
+fn swing(state: &mut State, outcome: SwingOutcome) {
+    update(state, Msg::Bench(BenchMsg::InView(true)));
+    update(state, Msg::Bench(BenchMsg::SpaceChecked(true)));
+    update(state, Msg::Bench(BenchMsg::Swung(outcome)));
+}
+
+fn in_hand(state: &State) -> &noseward_lesson::Trial {
+    state.desk.notebook.in_hand().expect("a trial is in hand")
+}
+
+#[test]
+fn nothing_can_be_swung_or_is_told_before_a_prediction() {
+    let mut state = desk();
+    assert_eq!(state.waits(), None, "who does not use the notebook does as they like");
+    press(&mut state, "nb-begin", "");
+    assert_eq!(state.waits(), Some(Waits::ForPrediction));
+    assert!(!state.tells_outcome());
+    swing(&mut state, SwingOutcome::Steady);
+    assert!(state.swings.outcomes().is_empty(), "first predict");
+    assert!(region(&state, "swing-record").contains("First predict"));
+    let strip = region(&state, "strip");
+    assert!(
+        strip.contains("Predict first") && !strip.contains("elf-righting"),
+        "{strip}"
+    );
+
+    press(&mut state, "nb-lock", "");
+    assert_eq!(state.waits(), Some(Waits::ForPrediction), "an outcome has to be chosen");
+    predict(&mut state, 1, "small fins");
+    assert_eq!(state.waits(), None);
+    swing(&mut state, SwingOutcome::Steady);
+    assert_eq!(in_hand(&state).swings().outcomes(), [SwingOutcome::Steady]);
+    assert!(!in_hand(&state).swung_first());
+}
+
+#[test]
+fn a_locked_rocket_stays_as_it_was() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    typed(&mut state, FIN_SPAN, "61");
+    assert_eq!(in_hand(&state).design(), &state.design, "it follows");
+    predict(&mut state, 0, "");
+    swing(&mut state, SwingOutcome::Wobbling);
+    let locked = in_hand(&state).clone();
+    typed(&mut state, FIN_SPAN, "75");
+    assert_eq!(in_hand(&state), &locked);
+    assert_eq!(state.waits(), Some(Waits::ForTrial));
+    swing(&mut state, SwingOutcome::Steady);
+    assert_eq!(in_hand(&state), &locked);
+    // Typing the old number again makes it the same rocket, with its swings.
+    typed(&mut state, FIN_SPAN, "61");
+    assert_eq!(state.waits(), None);
+    assert_eq!(state.swings.outcomes(), [SwingOutcome::Wobbling]);
+    // Measuring it is no change of it.
+    typed(&mut state, Field::Measured(MeasuredField::TotalMass), "90");
+    assert_eq!(state.waits(), None);
+    assert_eq!(state.swings.outcomes(), [SwingOutcome::Wobbling]);
+}
+
+#[test]
+fn another_string_is_another_trial() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    predict(&mut state, 0, "");
+    swing(&mut state, SwingOutcome::Steady);
+    let string = BenchField::Setup(noseward_stability::SwingField::String);
+    update(&mut state, Msg::Bench(BenchMsg::Typed(string, "2".into())));
+    assert_eq!(state.waits(), Some(Waits::ForTrial));
+    swing(&mut state, SwingOutcome::TailFirst);
+    assert_eq!(in_hand(&state).swings().outcomes(), [SwingOutcome::Steady]);
+    update(&mut state, Msg::Bench(BenchMsg::Typed(string, "1,5".into())));
+    assert_eq!(state.waits(), None);
+    assert_eq!(state.swings.outcomes(), [SwingOutcome::Steady]);
+}
+
+#[test]
+fn three_more_swings_are_another_trial() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    predict(&mut state, 0, "");
+    for _ in 0..3 {
+        swing(&mut state, SwingOutcome::Steady);
+    }
+    update(&mut state, Msg::Bench(BenchMsg::Anew));
+    assert_eq!(state.desk.notebook.trials().len(), 2);
+    assert_eq!(state.desk.notebook.trial(1).unwrap().swings().counted().count(), 3);
+    assert_eq!(state.waits(), Some(Waits::ForPrediction));
+}
+
+#[test]
+fn two_changes_are_named_and_either_can_be_undone() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    predict(&mut state, 0, "");
+    let baseline = state.design.clone();
+    press(&mut state, "nb-begin", "");
+    assert!(shown(&mut state).contains("Nothing has changed"));
+    typed(&mut state, FIN_SPAN, "75");
+    let one = shown(&mut state);
+    assert!(!one.contains("nb-unfair") && one.contains("What else moved"), "{one}");
+    typed(&mut state, FIN_COUNT, "3");
+    let two = shown(&mut state);
+    assert!(two.contains("nb-unfair") && two.contains("two changes"), "{two}");
+    press(&mut state, "nb-undo-change", 0);
+    assert!(!shown(&mut state).contains("nb-unfair"));
+    press(&mut state, "nb-undo-change", 0);
+    assert!(shown(&mut state).contains("Nothing has changed"));
+    assert_eq!(state.design, baseline);
+    // Whoever leads may allow it: nothing is nagged about, and the row says so.
+    typed(&mut state, FIN_SPAN, "75");
+    typed(&mut state, FIN_COUNT, "3");
+    press(&mut state, "nb-allow", "");
+    let allowed = shown(&mut state);
+    assert!(!allowed.contains("nb-undo-change"), "{allowed}");
+    assert!(allowed.contains("two changes (allowed)"), "{allowed}");
+}
+
+#[test]
+fn readings_are_as_people_type_them_and_odd_ones_stay() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    for (i, text) in ["200", "20,3 cm", "251"].into_iter().enumerate() {
+        write(&mut state, &format!("nb:reading:mass:{i}"), text);
+    }
+    assert_eq!(in_hand(&state).measured.mass.mm, [Some(200.0), Some(203.0), Some(251.0)]);
+    assert!(shown(&mut state).contains("What do you do with it?"));
+    write(&mut state, "nb:left-out:mass", "2");
+    write(&mut state, "nb:why-left-out:mass", "the string slipped");
+    let out = in_hand(&state).measured.mass.left_out.clone().unwrap();
+    assert_eq!((out.reading, out.reason.as_str()), (2, "the string slipped"));
+    assert_eq!(in_hand(&state).measured.mass.mm[2], Some(251.0));
+    // What cannot be read stays in its field and changes nothing.
+    write(&mut state, "nb:reading:mass:0", "1,234");
+    assert_eq!(in_hand(&state).measured.mass.mm[0], Some(200.0));
+    let page = shown(&mut state);
+    assert!(page.contains("1.234 or 1234") && page.contains("value=\"1,234\""), "{page}");
+    write(&mut state, "nb:reading:mass:0", "");
+    assert_eq!(in_hand(&state).measured.mass.mm[0], None);
+}
+
+#[test]
+fn a_guess_is_made_before_measuring() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    write(&mut state, "nb:guess:mass", "180");
+    write(&mut state, "nb:reading:mass:0", "200");
+    write(&mut state, "nb:guess:mass", "201");
+    assert_eq!(in_hand(&state).measured.mass.guess_mm, Some(180.0));
+    tell(&mut state, NotebookMsg::Left { field: "nb:reading:mass:0".into() });
+    assert!(shown(&mut state).contains("Your guess was 180 mm"));
+}
+
+#[test]
+fn ranges_that_overlap_are_too_close_to_call() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    for (i, (mass, pressure)) in
+        [("150", "158"), ("156", "152"), ("153", "160")].into_iter().enumerate()
+    {
+        write(&mut state, &format!("nb:reading:mass:{i}"), mass);
+        write(&mut state, &format!("nb:reading:pressure:{i}"), pressure);
+    }
+    assert!(shown(&mut state).contains("Too close to call"));
+    write(&mut state, "nb:reading:mass:1", "151");
+    write(&mut state, "nb:reading:mass:2", "150,5");
+    assert!(!shown(&mut state).contains("Too close to call"));
+}
+
+#[test]
+fn trials_are_reopened_copied_moved_deleted_and_brought_back() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    predict(&mut state, 0, "");
+    swing(&mut state, SwingOutcome::Steady);
+    let first = state.record();
+    typed(&mut state, FIN_SPAN, "75");
+    press(&mut state, "nb-begin", "");
+    assert_eq!(in_hand(&state).compared_with(), Some(1));
+    press(&mut state, "nb-open", 1);
+    assert_eq!(state.record(), first, "the rocket as it was, with its swings");
+    press(&mut state, "nb-copy", 2);
+    assert_eq!(state.desk.notebook.trials().len(), 3);
+    assert_eq!(state.text_of(FIN_SPAN), "75");
+    press(&mut state, "nb-up", 3);
+    let ids = |state: &State| -> Vec<u16> {
+        state.desk.notebook.trials().iter().map(|trial| trial.id()).collect()
+    };
+    assert_eq!(ids(&state), [1, 3, 2]);
+    press(&mut state, "nb-delete", 1);
+    assert_eq!(ids(&state), [3, 2]);
+    press(&mut state, "nb-restore", 1);
+    assert_eq!(ids(&state), [1, 3, 2]);
+    press(&mut state, "nb-pair", 2);
+    assert!(shown(&mut state).contains("side by side"));
+}
+
+#[test]
+fn a_plan_is_made_ahead_and_begun() {
+    let mut state = desk();
+    write(&mut state, "nb:plan", "bigger fins");
+    press(&mut state, "nb-plan-add", "");
+    assert_eq!(state.desk.notebook.plans(), ["bigger fins"]);
+    press(&mut state, "nb-begin-plan", 0);
+    assert_eq!(in_hand(&state).plan, "bigger fins");
+    assert!(shown(&mut state).contains("Planned: bigger fins"));
+}
+
+#[test]
+fn another_rocket_from_elsewhere_does_not_take_a_trial_over() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    let mine = in_hand(&state).design().clone();
+    let hash = link::hash(&Example::Gannet.design().into());
+    update(&mut state, Msg::HashChanged(hash));
+    assert_eq!(state.design.name, "Gannet");
+    assert_eq!(state.desk.notebook.trial(1).unwrap().design(), &mine);
+    assert_eq!(state.waits(), Some(Waits::ForTrial));
+}
+
+#[test]
+fn what_is_kept_is_there_again() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    write(&mut state, "nb:because", "half a sen");
+    let kept = file(&mut state);
+    let mut again = open("", None);
+    let slots = vec![(4, kept)];
+    tell(&mut again, NotebookMsg::Kept { slots, open: 4 });
+    tell(&mut again, NotebookMsg::Loaded(true));
+    assert_eq!(again.desk.notebook, state.desk.notebook);
+    assert_eq!((again.desk.slot, again.desk.unsaved), (4, false));
+    assert!(shown(&mut again).contains("half a sen"));
+}
+
+#[test]
+fn three_groups_share_one_computer() {
+    let mut state = desk();
+    let mut notebooks: Vec<(u32, Notebook)> = Vec::new();
+    for span in ["61", "62", "63"] {
+        if !notebooks.is_empty() {
+            press(&mut state, "nb-new-group", "");
+        }
+        typed(&mut state, FIN_SPAN, span);
+        press(&mut state, "nb-begin", "");
+        write(&mut state, "nb:note", &format!("span {span}"));
+        notebooks.push((state.desk.slot, state.desk.notebook.clone()));
+    }
+    let groups: Vec<String> =
+        notebooks.iter().map(|(_, notebook)| notebook.group.to_string()).collect();
+    assert_eq!(groups, ["Blue 1", "Blue 2", "Blue 3"]);
+    for (slot, notebook) in notebooks.iter().chain(&notebooks) {
+        write(&mut state, "nb:slot", &slot.to_string());
+        assert_eq!(&state.desk.notebook, notebook);
+        assert_eq!(&state.design, in_hand(&state).design(), "its rocket is on the page");
+        assert_eq!(state.desk.notebook.trials().len(), 1);
+    }
+}
+
+#[test]
+fn two_tabs_keep_both_their_notebooks() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    let slot = state.desk.slot;
+    let theirs = {
+        let mut other = desk();
+        typed(&mut other, FIN_SPAN, "80");
+        press(&mut other, "nb-begin", "");
+        file(&mut other)
+    };
+    let mine = state.desk.notebook.clone();
+    let text = Some(theirs.clone());
+    tell(&mut state, NotebookMsg::KeptElsewhere { slot, text, mine: None });
+    assert_eq!(state.desk.notebook, mine);
+    assert_ne!(state.desk.slot, slot, "in a place of its own");
+    let there = state.desk.slots.iter().find(|known| known.number == slot).unwrap();
+    assert_eq!(there.text, theirs);
+}
+
+#[test]
+fn a_notebook_from_elsewhere_stands_beside_the_open_one() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    predict(&mut state, 1, "small fins");
+    let mine = state.desk.notebook.clone();
+    let slot = state.desk.slot;
+    for text in [
+        file(&mut state).replace("small fins", "big fins"),
+        to_table(&mine, Format::CommaSemicolon).replace("small fins", "tiny fins"),
+        link::to_plain_text(&mine).replace("small fins", "no fins"),
+    ] {
+        tell(&mut state, NotebookMsg::OpenText(text));
+        assert_ne!(state.desk.slot, slot);
+        let changed = in_or_first(&state).clone();
+        assert!(changed.is_altered(), "a prediction changed by hand says so");
+        assert!(shown(&mut state).contains("changed outside of the notebook"));
+        write(&mut state, "nb:slot", &slot.to_string());
+        assert_eq!(state.desk.notebook, mine, "nothing happened to the open one");
+    }
+    // The same one again is no second one.
+    let count = state.desk.slots.len();
+    let text = file(&mut state);
+    tell(&mut state, NotebookMsg::OpenText(text));
+    assert_eq!((state.desk.slots.len(), state.desk.slot), (count, slot));
+}
+
+fn in_or_first(state: &State) -> &noseward_lesson::Trial {
+    let notebook = &state.desk.notebook;
+    notebook.in_hand().or(notebook.trials().first()).expect("it has a trial")
+}
+
+#[test]
+fn every_spelling_brings_the_notebook_back() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    predict(&mut state, 1, "=1+1; \"quoted\", and\ntwo lines");
+    swing(&mut state, SwingOutcome::Wobbling);
+    let notebook = state.desk.notebook.clone();
+    assert_eq!(open_notebook_file(&file(&mut state)).unwrap().notebook, notebook);
+    for format in Format::ALL {
+        assert_eq!(open_table(&to_table(&notebook, format)).unwrap(), notebook);
+    }
+    let effects = press(&mut state, "nb-csv-comma", "");
+    let saved = effects.into_iter().find_map(|effect| match effect {
+        Effect::Download { name, text } => Some((name, text)),
+        _ => None,
+    });
+    let (name, text) = saved.expect("a file is handed over");
+    assert!(name.ends_with("blue-1.csv"), "{name}");
+    assert_eq!(open_table(&text).unwrap(), notebook);
+}
+
+#[test]
+fn a_later_thought_never_hides_the_first() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    predict(&mut state, 2, "no fins to speak of");
+    swing(&mut state, SwingOutcome::Steady);
+    predict(&mut state, 0, "we saw it");
+    let page = shown(&mut state);
+    for words in ["no fins to speak of", "we saw it", "written after 1 swing"] {
+        assert!(page.contains(words), "{words}: {page}");
+    }
+    update(&mut state, Msg::Undo);
+    update(&mut state, Msg::Undo);
+    let first = state.desk.notebook.trial(1).unwrap().predictions().first().unwrap();
+    assert_eq!(first.because, "no fins to speak of");
+}
+
+#[test]
+fn every_level_shows_its_own_and_keeps_everything() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    for (i, text) in ["200", "203", "201"].into_iter().enumerate() {
+        write(&mut state, &format!("nb:reading:mass:{i}"), text);
+        write(&mut state, &format!("nb:reading:pressure:{i}"), &format!("24{i}"));
+    }
+    predict(&mut state, 0, "");
+    swing(&mut state, SwingOutcome::Steady);
+    let before = state.desk.notebook.clone();
+    let mut lengths = Vec::new();
+    for level in 0..4 {
+        write(&mut state, "nb:level", &level.to_string());
+        let page = shown(&mut state);
+        assert_eq!(page.contains("Body widths"), level >= 2, "{level}");
+        assert_eq!(page.contains("Range:"), level >= 1, "{level}");
+        assert_eq!(page.contains("Moments:"), level == 3, "{level}");
+        lengths.push(page.len());
+    }
+    assert!(lengths.is_sorted(), "{lengths:?}");
+    write(&mut state, "nb:level", "1");
+    assert_eq!(state.desk.notebook, before);
+}
+
+#[test]
+fn help_with_the_conclusion_has_three_levels() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    predict(&mut state, 0, "");
+    swing(&mut state, SwingOutcome::Steady);
+    assert!(shown(&mut state).contains("nb-use"));
+    press(&mut state, "nb-use", "nb:claim 0");
+    let used = state.desk.notebook.conclusion.claim.clone();
+    write(&mut state, "nb:support", "1");
+    let questions = shown(&mut state);
+    assert!(!questions.contains("nb-use") && questions.contains("what did you find out"));
+    write(&mut state, "nb:support", "2");
+    let empty = shown(&mut state);
+    assert!(!empty.contains("nb-use") && !empty.contains("what did you find out"));
+    assert_eq!(state.desk.notebook.conclusion.claim, used, "what is written stays");
+}
+
+#[test]
+fn a_notebook_that_could_not_load_says_so_and_tries_again() {
+    let mut state = open("", None);
+    tell(&mut state, NotebookMsg::Kept { slots: Vec::new(), open: 0 });
+    tell(&mut state, NotebookMsg::Loaded(false));
+    assert!(region(&state, "nb-state").contains("could not be loaded"));
+    assert!(shown(&mut state).is_empty());
+    assert!(press(&mut state, "nb-again", "").contains(&Effect::LoadLater));
+    tell(&mut state, NotebookMsg::Loaded(true));
+    assert!(shown(&mut state).contains("Begin the baseline"));
+}

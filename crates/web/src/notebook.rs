@@ -1,0 +1,10 @@
+//! The notebook: what it does and how it looks. It is in the part that loads later.
+
+mod fields;
+mod opening;
+mod update;
+mod views;
+
+pub(crate) use opening::file;
+pub(crate) use update::update;
+pub(crate) use views::{forms, outputs};

@@ -1,0 +1,329 @@
+//! Notebooks that are kept on this computer, and those that come from elsewhere.
+//!
+//! Each has a place of its own. A notebook that comes in is put beside the others and
+//! never in place of one, so that nothing is lost and no prediction can be exchanged
+//! unseen.
+
+use noseward_lesson::{Colour, Group, MOST_GROUP_NUMBER, Notebook};
+use noseward_link::{self as link, Any, NotebookFile, PartFault, Parts, SharedTrial};
+
+use super::update::{onto_page, rebuilt, say, sentence};
+use crate::app::{Effect, Look, Slot, State};
+
+/// The file of the open notebook.
+pub(crate) fn file(state: &State) -> String {
+    link::to_notebook_file(&contents(state))
+}
+
+/// The open notebook as a link, after the sign #, where it is short enough.
+pub(super) fn hash(state: &State) -> Option<String> {
+    link::notebook_hash(&contents(state))
+}
+
+/// The open notebook with the rocket on the page.
+pub(super) fn contents(state: &State) -> NotebookFile {
+    NotebookFile { notebook: state.desk.notebook.clone(), rocket: Some(state.record()) }
+}
+
+/// What is kept on this computer, when the page opens.
+pub(super) fn open_kept(
+    state: &mut State,
+    kept: &[(u32, String)],
+    open: u32,
+) -> Vec<Effect> {
+    state.desk.slots = kept.iter().map(|(slot, text)| slot_of(*slot, text)).collect();
+    let readable = |slot: &&Slot| slot.group.is_some();
+    let chosen = state
+        .desk
+        .slots
+        .iter()
+        .filter(readable)
+        .find(|slot| slot.number == open)
+        .or_else(|| state.desk.slots.iter().find(readable))
+        .cloned();
+    match chosen {
+        Some(slot) => {
+            state.desk.slot = slot.number;
+            if let Some(file) = read(&slot.text) {
+                state.desk.notebook = file.notebook;
+            }
+            state.hold_page_to_trial();
+        }
+        None => state.desk.slot = free_slot(state),
+    }
+    vec![Effect::RebuildNotebook, Effect::Redraw]
+}
+
+/// The notebook in a text, if one is.
+fn read(text: &str) -> Option<NotebookFile> {
+    link::open_notebook_file(text).ok()
+}
+
+fn slot_of(number: u32, text: &str) -> Slot {
+    let group = read(text).map(|file| file.notebook.group);
+    Slot { number, text: text.to_owned(), group }
+}
+
+/// A place where nothing is kept.
+fn free_slot(state: &State) -> u32 {
+    let last = state.desk.slots.iter().map(|slot| slot.number).max();
+    last.map_or(0, |last| last + 1).max(state.desk.slot + 1)
+}
+
+/// The open notebook is kept.
+pub(super) fn is_kept(state: &mut State, slot: u32, text: &str) {
+    put_slot(
+        state,
+        Slot {
+            number: slot,
+            text: text.to_owned(),
+            group: Some(state.desk.notebook.group),
+        },
+    );
+    if slot == state.desk.slot {
+        state.desk.unsaved = false;
+    }
+}
+
+fn put_slot(state: &mut State, slot: Slot) {
+    let slots = &mut state.desk.slots;
+    match slots.iter_mut().find(|known| known.number == slot.number) {
+        Some(known) => *known = slot,
+        None => slots.push(slot),
+    }
+}
+
+/// Another tab has written into a place, or has emptied it. Of the open notebook's place:
+/// what is open here moves to a place of its own, so that both stay.
+pub(super) fn kept_elsewhere(
+    state: &mut State,
+    slot: u32,
+    text: Option<&str>,
+    mine: Option<&str>,
+) -> Vec<Effect> {
+    match text {
+        Some(text) => put_slot(state, slot_of(slot, text)),
+        None => state.desk.slots.retain(|known| known.number != slot),
+    }
+    if slot != state.desk.slot {
+        let mut effects = vec![Effect::RebuildNotebook, Effect::Redraw];
+        if let Some(mine) = mine {
+            // The notebook that was put away goes beside the other tab's.
+            let slot = free_slot(state);
+            put_slot(state, slot_of(slot, mine));
+            effects.push(Effect::KeepNotebook { slot, text: mine.to_owned() });
+        }
+        return effects;
+    }
+    if text.is_some_and(|text| text == file(state)) {
+        state.desk.unsaved = false;
+        return Vec::new();
+    }
+    if text.is_none() && !state.desk.unsaved {
+        // Deleted over there, and nothing new here.
+        return vec![Effect::Redraw];
+    }
+    if !state.desk.unsaved
+        && let Some(file) = text.and_then(read)
+    {
+        // Nothing was written here meanwhile: the other tab is simply ahead.
+        state.desk.notebook = file.notebook;
+        state.hold_page_to_trial();
+        return vec![Effect::RebuildNotebook, Effect::Redraw];
+    }
+    state.desk.slot = free_slot(state);
+    let mut effects = say(
+        state,
+        true,
+        "Another tab has written in this notebook too. Yours is kept beside it, as a \
+         notebook of its own.",
+    );
+    effects.extend(rebuilt(state));
+    effects
+}
+
+/// Keeps the open notebook in its slot, in memory at least, before another is opened.
+fn put_away(state: &mut State) -> Vec<Effect> {
+    if state.desk.notebook.is_blank() && !state.desk.unsaved {
+        return Vec::new();
+    }
+    let (slot, text) = (state.desk.slot, file(state));
+    let group = Some(state.desk.notebook.group);
+    put_slot(state, Slot { number: slot, text: text.clone(), group });
+    state.desk.unsaved = false;
+    vec![Effect::KeepNotebook { slot, text }]
+}
+
+/// Opens the notebook of another group.
+pub(super) fn switch(state: &mut State, slot: u32) -> Vec<Effect> {
+    if slot == state.desk.slot {
+        return Vec::new();
+    }
+    let Some(known) = state.desk.slots.iter().find(|known| known.number == slot) else {
+        return Vec::new();
+    };
+    let file = match link::open_notebook_file(&known.text) {
+        Ok(file) => file,
+        Err(error) => return say(state, true, sentence(&error.to_string())),
+    };
+    let mut effects = put_away(state);
+    effects.extend(open(state, slot, file));
+    effects
+}
+
+/// Puts a notebook onto the desk, and its rocket onto the page.
+fn open(state: &mut State, slot: u32, file: NotebookFile) -> Vec<Effect> {
+    let NotebookFile { notebook, rocket } = file;
+    let words = format!("This is the notebook of {}.", notebook.group);
+    // No trial is in hand while the rocket changes: it belongs to the other group.
+    state.desk.notebook = Notebook::default();
+    state.desk.drafts.clear();
+    state.desk.look = Look::default();
+    let record = notebook.in_hand().map(|trial| trial.record()).or(rocket);
+    let mut effects = record.map_or_else(Vec::new, |record| onto_page(state, record));
+    state.desk.notebook = notebook;
+    state.desk.slot = slot;
+    state.hold_page_to_trial();
+    effects.extend(say(state, false, words));
+    effects.extend(rebuilt(state));
+    effects
+}
+
+/// Begins a notebook for another group, set up as the open one.
+pub(super) fn new_group(state: &mut State) -> Vec<Effect> {
+    let mut effects = put_away(state);
+    let group = free_group(state);
+    let notebook = state.desk.notebook.set_up_as(group);
+    let record = state.record();
+    let rocket = record.design.into();
+    let slot = free_slot(state);
+    effects.extend(open(state, slot, NotebookFile { notebook, rocket: Some(rocket) }));
+    effects.push(Effect::Focus("nb:colour".into()));
+    effects
+}
+
+/// A label that no notebook here has.
+fn free_group(state: &State) -> Group {
+    let taken = |group: Group| {
+        group == state.desk.notebook.group
+            || state.desk.slots.iter().any(|slot| slot.group == Some(group))
+    };
+    let colour = state.desk.notebook.group.colour;
+    let colours = [colour].into_iter().chain(Colour::ALL);
+    colours
+        .flat_map(|colour| {
+            (1..=MOST_GROUP_NUMBER).filter_map(move |n| Group::new(colour, n))
+        })
+        .find(|group| !taken(*group))
+        .unwrap_or_default()
+}
+
+/// Deletes the open notebook from this computer.
+pub(super) fn delete_open(state: &mut State) -> Vec<Effect> {
+    let group = state.desk.notebook.group;
+    let gone = state.desk.slot;
+    state.desk.slots.retain(|slot| slot.number != gone);
+    let next = state.desk.slots.iter().find(|slot| slot.group.is_some()).cloned();
+    let file = next.as_ref().and_then(|slot| read(&slot.text));
+    let mut effects = vec![Effect::DropNotebook(gone)];
+    match (next, file) {
+        (Some(slot), Some(file)) => effects.extend(open(state, slot.number, file)),
+        _ => {
+            state.desk.notebook = state.desk.notebook.set_up_as(group);
+            state.desk.drafts.clear();
+            state.desk.look = Look::default();
+            state.desk.unsaved = false;
+            effects.extend([Effect::RebuildNotebook, Effect::Redraw]);
+        }
+    }
+    effects.extend(say(
+        state,
+        false,
+        format!("The notebook of {group} is deleted from this computer."),
+    ));
+    effects.push(Effect::Focus("notebook-title".into()));
+    effects
+}
+
+/// Opens a text that is no rocket: a notebook in any spelling, some parts of one, or one
+/// result.
+pub(super) fn open_text(state: &mut State, text: &str) -> Vec<Effect> {
+    let mut effects = if link::looks_like_table(text) && !link::looks_like_notebook(text)
+    {
+        match link::open_table(text) {
+            Ok(notebook) => come_in(state, NotebookFile { notebook, rocket: None }),
+            Err(error) => say(state, true, sentence(&error.to_string())),
+        }
+    } else {
+        match link::open_any(text) {
+            Ok(Any::Notebook(file)) => come_in(state, file),
+            Ok(Any::Parts(_)) => add_parts(state, text),
+            Ok(Any::Result(result)) => {
+                say(state, false, super::views::result_words(state, &result))
+            }
+            Ok(Any::Trial(shared)) => come_in(state, alone(shared)),
+            // The first part of the page opens rockets.
+            Ok(Any::Rocket(_)) => Vec::new(),
+            Err(error) => say(state, true, sentence(&error.to_string())),
+        }
+    };
+    effects.extend([Effect::CloseMenus, Effect::Show("notebook-title")]);
+    effects
+}
+
+/// Parts of a notebook: those that came before are kept until all are there.
+fn add_parts(state: &mut State, text: &str) -> Vec<Effect> {
+    let mut added = state.desk.look.parts.add(text);
+    if matches!(added, Err(PartFault::Other { .. })) {
+        // Of another notebook: those are collected from now on.
+        state.desk.look.parts = Parts::default();
+        added = state.desk.look.parts.add(text);
+    }
+    if let Err(fault) = added {
+        return say(state, true, sentence(&fault.to_string()));
+    }
+    match state.desk.look.parts.notebook() {
+        Some(Ok(file)) => {
+            state.desk.look.parts = Parts::default();
+            come_in(state, file)
+        }
+        Some(Err(fault)) => say(state, true, sentence(&fault.to_string())),
+        None => {
+            let missing: Vec<String> =
+                state.desk.look.parts.missing().iter().map(u8::to_string).collect();
+            let of = state.desk.look.parts.progress().of;
+            let words = format!(
+                "Of the {of} parts of this notebook, these are still missing: {}. Open them \
+                 in the same way.",
+                missing.join(", ")
+            );
+            say(state, false, words)
+        }
+    }
+}
+
+/// A single trial as a notebook of its own.
+fn alone(shared: SharedTrial) -> NotebookFile {
+    let id = shared.trial.id();
+    let blank = Notebook::default().set_up_as(shared.group);
+    let with = blank.clone().with_trials(vec![shared.trial], Vec::new(), Some(id));
+    NotebookFile { notebook: with.unwrap_or(blank), rocket: None }
+}
+
+/// A notebook that came from elsewhere gets a place of its own.
+fn come_in(state: &mut State, file: NotebookFile) -> Vec<Effect> {
+    let same = |slot: &&Slot| {
+        read(&slot.text).is_some_and(|known| known.notebook == file.notebook)
+    };
+    if file.notebook == state.desk.notebook {
+        return say(state, false, "This notebook is open already.");
+    }
+    if let Some(slot) = state.desk.slots.iter().find(same).map(|slot| slot.number) {
+        return switch(state, slot);
+    }
+    let is_blank = state.desk.notebook.is_blank();
+    let mut effects = put_away(state);
+    let slot = if is_blank { state.desk.slot } else { free_slot(state) };
+    effects.extend(open(state, slot, file));
+    effects
+}

@@ -1,0 +1,496 @@
+//! What a message does to the notebook.
+
+use noseward_lesson::{
+    Colour, End, Group, LeftOut, Level, Point, REASON_CHARS, Record, Support,
+    SwingOutcome, Trial, changes,
+};
+use noseward_link::{self as link, Format};
+use noseward_stability::{Field, FinField, Quantity, cleaned_lines};
+
+use super::fields::Note;
+use super::opening;
+use crate::app::{Draft, Effect, NotebookMsg, Said, State, read_number};
+
+/// What a message does.
+pub(crate) fn update(state: &mut State, msg: &NotebookMsg) -> Vec<Effect> {
+    match msg {
+        NotebookMsg::Kept { slots, open } => opening::open_kept(state, slots, *open),
+        NotebookMsg::IsKept { slot, text } => {
+            opening::is_kept(state, *slot, text);
+            Vec::new()
+        }
+        NotebookMsg::KeptElsewhere { slot, text, mine } => {
+            opening::kept_elsewhere(state, *slot, text.as_deref(), mine.as_deref())
+        }
+        NotebookMsg::OpenText(text) => opening::open_text(state, text),
+        NotebookMsg::Pressed { action, target } => pressed(state, action, target),
+        NotebookMsg::Typed { field, text } => match Note::parse(field) {
+            Some(note) => typed(state, note, text),
+            None => Vec::new(),
+        },
+        NotebookMsg::Left { field } => match Note::parse(field) {
+            Some(note) => {
+                vec![Effect::SetNote(note.name(), note.text(state)), Effect::Redraw]
+            }
+            None => Vec::new(),
+        },
+        NotebookMsg::Copied { text, done } => {
+            state.desk.look.by_hand = (!done).then(|| text.clone());
+            say(
+                state,
+                !done,
+                if *done {
+                    "Copied."
+                } else {
+                    "Copying is blocked here. Select the text below and press Ctrl and C."
+                },
+            )
+        }
+        // The first part of the page looks after these.
+        NotebookMsg::InView(_) | NotebookMsg::Loaded(_) | NotebookMsg::Again => {
+            Vec::new()
+        }
+    }
+}
+
+/// What was written is to be kept.
+pub(super) fn written(state: &mut State) -> Vec<Effect> {
+    state.desk.unsaved = true;
+    vec![Effect::Redraw, Effect::Keep]
+}
+
+/// The same where the forms have to be built anew.
+pub(super) fn rebuilt(state: &mut State) -> Vec<Effect> {
+    let mut effects = written(state);
+    effects.insert(0, Effect::RebuildNotebook);
+    effects
+}
+
+/// Puts a message at the top of the notebook.
+pub(super) fn say(
+    state: &mut State,
+    alarming: bool,
+    words: impl Into<String>,
+) -> Vec<Effect> {
+    state.desk.look.said = Some(Said { alarming, words: words.into() });
+    vec![Effect::Redraw]
+}
+
+fn typed(state: &mut State, note: Note, text: &str) -> Vec<Effect> {
+    if note.is_length() {
+        return length(state, note, text);
+    }
+    let notebook = &mut state.desk.notebook;
+    let in_hand = notebook.in_hand().map(|trial| trial.id());
+    match note {
+        Note::Statement(statement) => {
+            let text = cleaned_lines(text, noseward_lesson::BOX_CHARS);
+            *notebook.conclusion.text_mut(statement) = text;
+            return written(state);
+        }
+        Note::Plan => {
+            state.desk.look.plan = text.to_owned();
+            return Vec::new();
+        }
+        Note::Colour | Note::Number => {
+            let group = notebook.group;
+            let group = match note {
+                Note::Colour => {
+                    let colour = index(text).and_then(|i| Colour::ALL.get(i).copied());
+                    colour.and_then(|colour| Group::new(colour, group.number()))
+                }
+                _ => text.parse().ok().and_then(|n| Group::new(group.colour, n)),
+            };
+            let Some(group) = group else { return Vec::new() };
+            notebook.group = group;
+            return rebuilt(state);
+        }
+        Note::Level => {
+            let level = index(text).and_then(|i| Level::ALL.get(i).copied());
+            notebook.level = level.unwrap_or(notebook.level);
+            return rebuilt(state);
+        }
+        Note::Support => {
+            let support = index(text).and_then(|i| Support::ALL.get(i).copied());
+            notebook.support = support.unwrap_or(notebook.support);
+            return rebuilt(state);
+        }
+        Note::Slot => {
+            return match text.parse() {
+                Ok(slot) => opening::switch(state, slot),
+                Err(_) => Vec::new(),
+            };
+        }
+        Note::Compared => {
+            if let Some(id) = in_hand {
+                notebook.compare(id, text.parse().ok());
+            }
+            return rebuilt(state);
+        }
+        _ => {}
+    }
+    let Some(trial) = in_hand.and_then(|id| notebook.trial_mut(id)) else {
+        return Vec::new();
+    };
+    match note {
+        Note::From(point) => {
+            trial.measured.of_mut(point).from =
+                if text == "tail" { End::Tail } else { End::Nose };
+        }
+        Note::LeftOut(point) => {
+            let readings = trial.measured.of_mut(point);
+            let reason =
+                readings.left_out.take().map(|out| out.reason).unwrap_or_default();
+            readings.left_out = index(text).map(|reading| LeftOut { reading, reason });
+            return rebuilt(state);
+        }
+        Note::WhyLeftOut(point) => {
+            if let Some(out) = &mut trial.measured.of_mut(point).left_out {
+                out.reason = cleaned_lines(text, REASON_CHARS);
+            }
+        }
+        Note::Because => {
+            trial.draft.because = cleaned_lines(text, noseward_lesson::BECAUSE_CHARS);
+        }
+        Note::Words => trial.note = cleaned_lines(text, noseward_lesson::NOTE_CHARS),
+        _ => {}
+    }
+    written(state)
+}
+
+fn index(text: &str) -> Option<usize> {
+    text.parse().ok()
+}
+
+/// A length that was typed. A text that cannot be read stays in its field.
+fn length(state: &mut State, note: Note, text: &str) -> Vec<Effect> {
+    let name = note.name();
+    state.desk.drafts.retain(|(known, _)| *known != name);
+    let units = state.units;
+    let Some(id) = state.desk.notebook.in_hand().map(|trial| trial.id()) else {
+        return Vec::new();
+    };
+    match read_number(text, Quantity::Length, units) {
+        Ok(value) => {
+            let Some(trial) = state.desk.notebook.trial_mut(id) else {
+                return Vec::new();
+            };
+            if let Note::Guess(point) = note
+                && trial.measured.of(point).any()
+            {
+                // Once measured, a guess is no guess.
+                return Vec::new();
+            }
+            let before = asked(trial);
+            note.set_length_mm(trial, value);
+            // A reading that lies apart brings a question; a first one ends the guessing.
+            if asked(trial) == before { written(state) } else { rebuilt(state) }
+        }
+        Err(why) => {
+            state.desk.drafts.push((name, Draft { text: text.to_owned(), why }));
+            vec![Effect::Redraw]
+        }
+    }
+}
+
+/// What the forms ask about the readings, as far as it follows from them.
+fn asked(trial: &Trial) -> [(bool, bool); 2] {
+    Point::ALL.map(|point| {
+        let readings = trial.measured.of(point);
+        (readings.any(), readings.apart().is_some())
+    })
+}
+
+/// Why a text in a field of the notebook is no length, and how to mend it.
+pub(super) fn fault(state: &State, note: Note) -> Option<String> {
+    let name = note.name();
+    let (_, draft) = state.desk.drafts.iter().find(|(known, _)| *known == name)?;
+    // Any length of a design is asked for in the same words.
+    Some(draft.why.sentence(Field::Fins(0, FinField::Start), state.units))
+}
+
+fn pressed(state: &mut State, action: &str, target: &str) -> Vec<Effect> {
+    let id = || target.parse::<u16>().unwrap_or_default();
+    state.desk.look.said = None;
+    match action {
+        "nb-begin" => {
+            let begun = state.desk.notebook.begin(&state.record());
+            begun_trial(state, begun)
+        }
+        "nb-begin-plan" => {
+            let plan = index(target).unwrap_or(usize::MAX);
+            let record = state.record();
+            let begun = state.desk.notebook.begin_plan(plan, &record);
+            begun_trial(state, begun)
+        }
+        "nb-copy" => match state.desk.notebook.copy(id()) {
+            Ok(Some(copied)) => open_trial(state, copied),
+            Ok(None) => Vec::new(),
+            Err(full) => say(state, true, sentence(&full.to_string())),
+        },
+        "nb-open" => open_trial(state, id()),
+        "nb-delete" => {
+            if !state.desk.notebook.delete(id()) {
+                return Vec::new();
+            }
+            let words =
+                format!("Trial {target} is deleted. It can be brought back below.");
+            let mut effects = say(state, false, words);
+            effects.extend(rebuilt(state));
+            effects.push(Effect::Focus(format!("nb-restore:{target}")));
+            effects
+        }
+        "nb-restore" => {
+            if !state.desk.notebook.restore(id()) {
+                return Vec::new();
+            }
+            let mut effects = rebuilt(state);
+            effects.push(Effect::Focus(format!("nb-open:{target}")));
+            effects
+        }
+        "nb-up" | "nb-down" => {
+            let to_front = action == "nb-up";
+            if !state.desk.notebook.shift(id(), to_front) {
+                return Vec::new();
+            }
+            let mut effects = written(state);
+            effects.push(Effect::Focus(format!("{action}:{target}")));
+            effects
+        }
+        "nb-outcome" => {
+            let outcome = index(target).and_then(|i| SwingOutcome::ALL.get(i).copied());
+            let trial = state.desk.notebook.in_hand().map(|trial| trial.id());
+            if let Some(trial) = trial.and_then(|id| state.desk.notebook.trial_mut(id)) {
+                trial.draft.outcome = outcome.filter(|o| o.can_be_predicted());
+            }
+            written(state)
+        }
+        "nb-lock" => lock(state),
+        "nb-undo-change" => undo_change(state, target),
+        "nb-allow" => {
+            let notebook = &mut state.desk.notebook;
+            notebook.allows_two_changes = !notebook.allows_two_changes;
+            rebuilt(state)
+        }
+        "nb-pair" => {
+            let notebook = &state.desk.notebook;
+            let trial = notebook.trial(id());
+            state.desk.look.pair = trial
+                .and_then(|trial| Some((trial.compared_with()?, trial.id())))
+                .filter(|pair| Some(*pair) != state.desk.look.pair);
+            vec![Effect::Redraw]
+        }
+        "nb-plan-add" => {
+            let plan = std::mem::take(&mut state.desk.look.plan);
+            if !state.desk.notebook.add_plan(&plan) {
+                return Vec::new();
+            }
+            let mut effects = rebuilt(state);
+            effects.push(Effect::Focus(Note::Plan.name()));
+            effects
+        }
+        "nb-plan-remove" => {
+            if let Some(plan) =
+                state.desk.notebook.remove_plan(index(target).unwrap_or(usize::MAX))
+            {
+                // It stands in the field again, should that have been a slip.
+                state.desk.look.plan = plan;
+            }
+            let mut effects = rebuilt(state);
+            effects.push(Effect::Focus(Note::Plan.name()));
+            effects
+        }
+        "nb-use" => use_sentence(state, target),
+        "nb-to-swing" => vec![Effect::Show("swing-record")],
+        "nb-go" => vec![Effect::Show("nb-trial")],
+        "nb-dismiss" => {
+            state.desk.look.by_hand = None;
+            vec![Effect::Redraw, Effect::Focus("notebook-title".into())]
+        }
+        "nb-save" => {
+            let name = link::notebook_file_name(&state.desk.notebook);
+            download(state, name, opening::file)
+        }
+        "nb-csv-point" => table(state, "csv", Format::PointComma),
+        "nb-csv-comma" => table(state, "csv", Format::CommaSemicolon),
+        "nb-text" => download(state, file_name(state, "txt"), |state| {
+            link::to_plain_text(&state.desk.notebook)
+        }),
+        "nb-copy-table" => {
+            let text = link::to_table(&state.desk.notebook, Format::Tabs);
+            vec![Effect::CopyText(text)]
+        }
+        "nb-copy-table-comma" => {
+            let text = link::to_table(&state.desk.notebook, Format::TabsComma);
+            vec![Effect::CopyText(text)]
+        }
+        "nb-copy-result" => match super::views::result_code(state, id()) {
+            Some(code) => vec![Effect::CopyText(code)],
+            None => Vec::new(),
+        },
+        "nb-copy-link" => match opening::hash(state) {
+            Some(hash) => vec![Effect::CopyLink(hash)],
+            None => Vec::new(),
+        },
+        "nb-symbols" => {
+            state.desk.look.shows_symbols = !state.desk.look.shows_symbols;
+            vec![Effect::Redraw]
+        }
+        "nb-new-group" => opening::new_group(state),
+        "nb-ask-delete" | "nb-keep-it" => {
+            state.desk.look.asks_to_delete = action == "nb-ask-delete";
+            let next = if state.desk.look.asks_to_delete {
+                "nb-delete-now"
+            } else {
+                "nb-ask-delete"
+            };
+            vec![Effect::RebuildNotebook, Effect::Redraw, Effect::Focus(next.into())]
+        }
+        "nb-delete-now" => opening::delete_open(state),
+        _ => Vec::new(),
+    }
+}
+
+fn begun_trial(
+    state: &mut State,
+    begun: Result<u16, noseward_lesson::NotebookError>,
+) -> Vec<Effect> {
+    match begun {
+        Ok(_) => {
+            state.desk.drafts.clear();
+            let mut effects = rebuilt(state);
+            effects.push(Effect::Show("nb-trial"));
+            effects
+        }
+        Err(full) => say(state, true, sentence(&full.to_string())),
+    }
+}
+
+/// A sentence of what an error says of itself.
+pub(super) fn sentence(error: &str) -> String {
+    let mut words = error.to_owned();
+    if let Some(first) = words.get_mut(..1) {
+        first.make_ascii_uppercase();
+    }
+    if !words.ends_with(['.', '?', '!']) {
+        words.push('.');
+    }
+    words
+}
+
+/// The rocket of a trial, with its swings, comes onto the page.
+fn open_trial(state: &mut State, id: u16) -> Vec<Effect> {
+    let Some(record) = state.desk.notebook.take_in_hand(id).map(|t| t.record()) else {
+        return Vec::new();
+    };
+    state.desk.drafts.clear();
+    let mut effects = onto_page(state, record);
+    effects.extend(rebuilt(state));
+    effects.push(Effect::Show("nb-trial"));
+    effects
+}
+
+/// Puts a rocket onto the page, if it is another one.
+pub(super) fn onto_page(state: &mut State, record: Record) -> Vec<Effect> {
+    if record != state.record() {
+        state.show_record(record);
+    }
+    vec![Effect::RebuildSteps, Effect::ShowBench, Effect::Redraw, Effect::Keep]
+}
+
+fn lock(state: &mut State) -> Vec<Effect> {
+    let Some(trial) = state.desk.notebook.in_hand() else { return Vec::new() };
+    let (id, was_locked) = (trial.id(), trial.is_locked());
+    if trial.draft.outcome.is_none() {
+        return say(
+            state,
+            true,
+            "First choose what the rocket will do. Then lock the prediction.",
+        );
+    }
+    if !was_locked {
+        // The rocket as it is on the page now.
+        state.desk.notebook.follow(&state.record());
+    }
+    if !state.desk.notebook.lock(id) {
+        return say(state, false, "That is what you predicted already.");
+    }
+    let words = if was_locked {
+        "Your new prediction stands beside the first one."
+    } else {
+        "Locked. Now you may swing."
+    };
+    let mut effects = say(state, false, words);
+    effects.extend(rebuilt(state));
+    let next = if was_locked { "nb-lock" } else { "nb-to-swing" };
+    effects.push(Effect::Focus(next.into()));
+    effects
+}
+
+/// Takes one of the changes back, so that one is left.
+fn undo_change(state: &mut State, target: &str) -> Vec<Effect> {
+    let Some(trial) = state.desk.notebook.in_hand() else { return Vec::new() };
+    if trial.is_locked() {
+        return Vec::new();
+    }
+    let Some(baseline) = state.desk.notebook.baseline_of(trial) else {
+        return Vec::new();
+    };
+    let found = changes(&baseline.record(), &trial.record());
+    let Some(change) = index(target).and_then(|i| found.get(i)) else {
+        return Vec::new();
+    };
+    let record = change.undo(&trial.record());
+    let mut effects = onto_page(state, record);
+    effects.extend(written(state));
+    effects.push(Effect::Focus("nb-trial".into()));
+    effects
+}
+
+/// Puts an offered sentence behind what the group has written.
+fn use_sentence(state: &mut State, target: &str) -> Vec<Effect> {
+    let Some((name, i)) = target.split_once(' ') else { return Vec::new() };
+    let (Some(Note::Statement(statement)), Some(i)) = (Note::parse(name), index(i))
+    else {
+        return Vec::new();
+    };
+    let notebook = &state.desk.notebook;
+    let offered = noseward_lesson::offered(notebook, statement, state.units);
+    let Some(sentence) = offered.get(i) else { return Vec::new() };
+    let text = notebook.conclusion.text(statement);
+    let gap = if text.is_empty() || text.ends_with(['\n', ' ']) { "" } else { "\n" };
+    let text = format!("{text}{gap}{sentence}");
+    let text = cleaned_lines(&text, noseward_lesson::BOX_CHARS);
+    *state.desk.notebook.conclusion.text_mut(statement) = text.clone();
+    let mut effects = vec![Effect::SetNote(Note::Statement(statement).name(), text)];
+    effects.extend(written(state));
+    effects.push(Effect::Focus(Note::Statement(statement).name()));
+    effects
+}
+
+fn file_name(state: &State, ending: &str) -> String {
+    let name = link::notebook_file_name(&state.desk.notebook);
+    let stem = name.strip_suffix(".json").unwrap_or(&name);
+    format!("{stem}.{ending}")
+}
+
+fn table(state: &mut State, ending: &str, format: Format) -> Vec<Effect> {
+    download(state, file_name(state, ending), |state| {
+        link::to_table(&state.desk.notebook, format)
+    })
+}
+
+fn download(
+    state: &mut State,
+    name: String,
+    text: impl Fn(&State) -> String,
+) -> Vec<Effect> {
+    let text = text(state);
+    let mut effects = say(
+        state,
+        false,
+        format!("Saved as {name}, if this computer allows downloads. Look in Downloads."),
+    );
+    effects.insert(0, Effect::Download { name, text });
+    effects
+}

@@ -1,0 +1,138 @@
+//! The notebook as markup.
+
+mod charts;
+mod conclusion;
+mod list;
+mod out;
+mod points;
+mod top;
+mod trial;
+
+use maud::{Markup, html};
+use noseward_lesson::{Level, Trial};
+use noseward_stability::Design;
+
+use super::fields::Note;
+use super::update;
+use crate::app::State;
+use crate::views::Region;
+
+pub(super) use out::{result_code, result_words};
+
+/// What has fields in it: built anew only when its structure changes.
+pub(crate) fn forms(state: &State) -> Vec<Region> {
+    regions([
+        ("nb-top", top::form(state)),
+        ("nb-trial", trial::form(state)),
+        ("nb-plans", trial::plans(state)),
+        ("nb-conclusion", conclusion::form(state)),
+    ])
+}
+
+/// What is redrawn after each change.
+pub(crate) fn outputs(state: &State) -> Vec<Region> {
+    let mut outputs = regions([
+        ("nb-said", top::said(state)),
+        ("nb-page", top::page(state)),
+        ("nb-list", list::list(state)),
+        ("nb-charts", charts::charts(state)),
+        ("nb-offered", conclusion::data(state)),
+        ("nb-out", out::out(state)),
+    ]);
+    outputs.extend(trial::outputs(state));
+    outputs.extend(conclusion::outputs(state));
+    outputs
+}
+
+fn regions<const N: usize>(list: [(&'static str, Markup); N]) -> Vec<Region> {
+    let regions = list.into_iter();
+    regions.map(|(id, markup)| Region { id, markup: markup.into_string() }).collect()
+}
+
+fn level(state: &State) -> Level {
+    state.desk.notebook.level
+}
+
+/// A distance in words, to the digits of a ruler.
+fn mm(state: &State, value: f64) -> String {
+    state.units.reading(value)
+}
+
+/// The length of a design, in millimetres.
+fn length_mm(design: &Design) -> f64 {
+    design.sections.iter().map(|section| section.length_mm).sum()
+}
+
+fn trial_length_mm(trial: &Trial) -> f64 {
+    length_mm(trial.design())
+}
+
+/// A button of the notebook.
+fn button(action: &str, target: &str, small: bool, words: &Markup) -> Markup {
+    let id =
+        if target.is_empty() { action.to_owned() } else { format!("{action}:{target}") };
+    let class = if small { "button button--small" } else { "button" };
+    html! {
+        button type="button" class=(class) id=(id) data-action=(action) data-target=(target) {
+            (words)
+        }
+    }
+}
+
+/// A list to choose from: values, words, and which is chosen.
+fn choice(note: Note, label: &str, entries: &[(String, String, bool)]) -> Markup {
+    let name = note.name();
+    html! {
+        span class="nb__choice" {
+            label for=(name) { (label) }
+            select class="field__select" id=(name) data-note=(name) {
+                @for (value, words, chosen) in entries {
+                    option value=(value) selected[*chosen] { (words) }
+                }
+            }
+        }
+    }
+}
+
+/// A length's field with the place for what is wrong in it.
+fn number(state: &State, note: Note, label: &str, spoken: &str) -> Markup {
+    let name = note.name();
+    let unit = state.units.length_unit();
+    html! {
+        span class="nb__number" {
+            label class="field__label" for=(name) {
+                (label) span class="visually-hidden" { " " (spoken) }
+            }
+            span class="field__box" {
+                input class="field__input" id=(name) type="text" inputmode="decimal"
+                    autocomplete="off" spellcheck="false" maxlength="40" data-note=(name)
+                    data-number="" value=(note.text(state));
+                span class="field__unit" aria-hidden="true" { (unit) }
+            }
+        }
+    }
+}
+
+/// Room for some lines of the group's own.
+fn words(state: &State, note: Note, label: &Markup, lines: usize, most: usize) -> Markup {
+    let name = note.name();
+    html! {
+        div class="nb__words" {
+            label for=(name) { (label) }
+            textarea class="menu__text" id=(name) data-note=(name) rows=(lines)
+                maxlength=(most) autocomplete="off" { (note.text(state)) }
+        }
+    }
+}
+
+/// Beside every room for free text.
+fn no_names() -> Markup {
+    html! { span class="nb__hint" { " Don’t use names." } }
+}
+
+/// What is wrong in some fields, as sentences.
+fn faults(state: &State, notes: impl IntoIterator<Item = Note>) -> Markup {
+    let faults: Vec<String> =
+        notes.into_iter().filter_map(|note| update::fault(state, note)).collect();
+    html! { @for fault in faults { p class="field__words" { (fault) } } }
+}

@@ -1,0 +1,158 @@
+//! The pattern over the trials: two charts, each with its table, and two rockets on one
+//! ruler.
+
+use maud::{Markup, PreEscaped, html};
+use noseward_drawing::{
+    ChartTrial, SeriesTrial, pair, svg_document, trial_chart, trial_chart_words,
+    trial_series, trial_series_words,
+};
+use noseward_lesson::{Level, Summary, SwingOutcome, Trial};
+use noseward_stability::evaluate;
+
+use super::{level, mm};
+use crate::app::State;
+
+/// Charts are drawn no wider than this, in pixels.
+const WIDEST_PX: f64 = 720.0;
+/// The height of two rockets side by side, in pixels.
+const PAIR_PX: f64 = 420.0;
+
+pub(super) fn charts(state: &State) -> Markup {
+    let summaries = state.desk.notebook.summaries();
+    html! {
+        (side_by_side(state))
+        (swings(state, &summaries))
+        @if level(state) > Level::Balance { (series(state, &summaries)) }
+    }
+}
+
+fn width_px(state: &State) -> f64 {
+    state.graph_px.clamp(280.0, WIDEST_PX)
+}
+
+/// A dot for every swing: separation across, outcome in rows.
+fn swings(state: &State, summaries: &[Summary]) -> Markup {
+    let trials = state.desk.notebook.trials();
+    let seen: Vec<Vec<SwingOutcome>> =
+        trials.iter().map(|trial| trial.swings().counted().collect()).collect();
+    let dots: Vec<ChartTrial<'_>> = summaries
+        .iter()
+        .zip(&seen)
+        .filter(|(_, seen)| !seen.is_empty())
+        .filter_map(|(found, seen)| {
+            Some(ChartTrial {
+                label: found.id.to_string(),
+                separation_mm: found.separation_mm()?,
+                calibre_mm: found.body_width_mm?,
+                measured: found.is_measured(),
+                range_mm: None,
+                outcomes: seen,
+            })
+        })
+        .collect();
+    let Some(scene) = trial_chart(&dots, state.units, width_px(state)) else {
+        return html! {};
+    };
+    html! {
+        figure class="nb__chart" {
+            figcaption { h3 { "Separation and what we saw" } p class="nb__hint" { "Each dot is one swing. What does this dot mean? Then: what is the pattern?" } }
+            (PreEscaped(svg_document(&scene, Some("nb-chart-words"))))
+            p id="nb-chart-words" { (trial_chart_words(&dots, state.units)) }
+            details { summary { "The same as a table" }
+                table class="table" {
+                    thead { tr { th scope="col" { "Trial" } th scope="col" { "Separation" } th scope="col" { "How" } @for i in 1..=3 { th scope="col" { "Swing " (i) } } } }
+                    tbody {
+                        @for dot in &dots {
+                            tr {
+                                th scope="row" { (dot.label) }
+                                td { (mm(state, dot.separation_mm)) }
+                                td { @if dot.measured { "measured" } @else { "computed" } }
+                                @for i in 0..3 { td { (dot.outcomes.get(i).map_or("", |o| o.label())) } }
+                            }
+                        }
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// The measured separation with the least and the most that the readings allow.
+fn separation_range_mm(found: &Summary) -> Option<(f64, f64, f64)> {
+    let (mass, pressure) = (found.measured_mass?, found.measured_pressure?);
+    Some((
+        pressure.middle_mm - mass.middle_mm,
+        pressure.least_mm - mass.most_mm,
+        pressure.most_mm - mass.least_mm,
+    ))
+}
+
+/// Separation over the trials, measured beside worked out.
+fn series(state: &State, summaries: &[Summary]) -> Markup {
+    let points: Vec<SeriesTrial> = summaries
+        .iter()
+        .map(|found| SeriesTrial {
+            label: found.id.to_string(),
+            measured_mm: separation_range_mm(found),
+            computed_mm: found.computed_separation_mm(),
+        })
+        .collect();
+    let Some(scene) = trial_series(&points, state.units, width_px(state)) else {
+        return html! {};
+    };
+    html! {
+        figure class="nb__chart" {
+            figcaption { h3 { "Separation over the trials" } }
+            (PreEscaped(svg_document(&scene, Some("nb-series-words"))))
+            p id="nb-series-words" { (trial_series_words(&points, state.units)) }
+            details { summary { "The same as a table" }
+                table class="table" {
+                    thead { tr { th scope="col" { "Trial" } th scope="col" { "Measured" } th scope="col" { "From" } th scope="col" { "To" } th scope="col" { "Computed" } } }
+                    tbody {
+                        @for point in &points {
+                            tr {
+                                th scope="row" { (point.label) }
+                                @if let Some((middle, least, most)) = point.measured_mm {
+                                    td { (mm(state, middle)) } td { (mm(state, least)) } td { (mm(state, most)) }
+                                } @else { td {} td {} td {} }
+                                td { @if let Some(value) = point.computed_mm { (mm(state, value)) } }
+                            }
+                        }
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// Two trials as drawings on one ruler.
+fn side_by_side(state: &State) -> Markup {
+    let notebook = &state.desk.notebook;
+    let Some((left, right)) = state.desk.look.pair else { return html! {} };
+    let all =
+        || notebook.trials().iter().chain(notebook.deleted().iter().map(|d| &d.trial));
+    let find = |id: u16| all().find(|trial| trial.id() == id);
+    let (Some(left), Some(right)) = (find(left), find(right)) else { return html! {} };
+    let figures = |trial: &Trial| evaluate(trial.design()).figures;
+    let (Some(left_figures), Some(right_figures)) = (figures(left), figures(right))
+    else {
+        return html! { p { "One of the two rockets cannot be drawn." } };
+    };
+    let caption = |trial: &Trial| format!("Trial {}", trial.id());
+    let (left_caption, right_caption) = (caption(left), caption(right));
+    let scene = pair(
+        (left.design(), &left_figures, &left_caption),
+        (right.design(), &right_figures, &right_caption),
+        state.units,
+        width_px(state),
+        PAIR_PX,
+    );
+    html! {
+        @if let Some(scene) = scene {
+            figure class="nb__chart" id="nb-pair-figure" {
+                figcaption { h3 { (left_caption) " and " (right_caption) ", side by side" } }
+                (PreEscaped(svg_document(&scene, None)))
+            }
+        }
+    }
+}

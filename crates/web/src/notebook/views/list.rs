@@ -1,0 +1,173 @@
+//! All trials as a table, and what was deleted.
+
+use maud::{Markup, html};
+use noseward_lesson::{Level, Summary, Trial, changes};
+use noseward_link::defused;
+
+use super::{button, level, mm};
+use crate::app::State;
+
+pub(super) fn list(state: &State) -> Markup {
+    let notebook = &state.desk.notebook;
+    let level = level(state);
+    let summaries = notebook.summaries();
+    html! {
+        @if !notebook.trials().is_empty() {
+            div class="nb__wide" tabindex="0" role="group" aria-label="The trials" {
+            table class="table nb__table" {
+                caption { "The trials of " (notebook.group) }
+                thead { tr {
+                    th scope="col" { "Trial" }
+                    th scope="col" { "What changed" }
+                    @if level == Level::Balance { th scope="col" { "Nearer the nose" } }
+                    @else { th scope="col" { "Separation" } }
+                    @if level >= Level::Explain { th scope="col" { "Body widths" } }
+                    @if level == Level::Model { th scope="col" { "Mass" } }
+                    th scope="col" { "We predicted" }
+                    th scope="col" { "We saw" }
+                    th scope="col" class="screen-only" { "Do" }
+                } }
+                tbody {
+                    @for (trial, found) in notebook.trials().iter().zip(&summaries) {
+                        (row(state, trial, found))
+                    }
+                }
+            }
+            }
+        }
+        @if !notebook.deleted().is_empty() {
+            p class="nb__deleted" {
+                "Deleted: "
+                @for deleted in notebook.deleted() {
+                    @let id = deleted.trial.id();
+                    "trial " (id) " "
+                    (button("nb-restore", &id.to_string(), true, &html! { "Bring trial " (id) " back" })) " "
+                }
+            }
+        }
+    }
+}
+
+fn row(state: &State, trial: &Trial, found: &Summary) -> Markup {
+    let notebook = &state.desk.notebook;
+    let level = level(state);
+    let id = trial.id();
+    let target = id.to_string();
+    let in_hand = notebook.in_hand().map(Trial::id) == Some(id);
+    let predicted = trial.predictions();
+    let first = trial.predictions().first();
+    html! {
+        tr aria-current=[in_hand.then_some("true")] {
+            th scope="row" { (id) @if in_hand { span class="nb__hint" { " (in hand)" } } }
+            td { (changed(state, trial)) }
+            @if level == Level::Balance {
+                td { (nearer(found)) }
+            } @else {
+                td { (separation(state, found)) }
+            }
+            @if level >= Level::Explain {
+                td { @if let Some(widths) = found.calibres() { (format!("{widths:.1}")) } }
+            }
+            @if level == Level::Model {
+                td { @if let Some(g) = found.mass_g { (state.units.scale_reading(g)) } }
+            }
+            td {
+                @if let Some(first) = first {
+                    (first.outcome.label())
+                    @if !first.because.is_empty() { ", because " q { (defused(&first.because)) } }
+                    @for later in predicted.later() {
+                        br; span class="nb__hint" { "later: " (later.outcome.label())
+                            @if !later.because.is_empty() { ", because " q { (defused(&later.because)) } } }
+                    }
+                } @else { "nothing yet" }
+                @if trial.swung_first() { br; span class="nb__mark" { "swung before it was predicted" } }
+                @if trial.is_altered() { br; span class="nb__mark" { "changed outside of the notebook" } }
+            }
+            td {
+                (trial.overall().label())
+                @let seen = trial.swings().counted().count();
+                @if seen > 0 { span class="nb__hint" { " (" (seen) " of 3)" } }
+                @if !trial.note.is_empty() { br; span class="nb__hint" { (defused(&trial.note)) } }
+            }
+            td class="screen-only" {
+                span class="nb__do" {
+                    (button("nb-open", &target, true, &html! { "Open" span class="visually-hidden" { " trial " (id) } }))
+                    (button("nb-copy", &target, true, &html! { "Copy" span class="visually-hidden" { " trial " (id) } }))
+                    @if trial.compared_with().is_some() {
+                        (button("nb-pair", &target, true, &html! { "Side by side" span class="visually-hidden" { ", trial " (id) } }))
+                    }
+                    (button("nb-up", &target, true, &html! { span aria-hidden="true" { "↑" } span class="visually-hidden" { "Move trial " (id) " up" } }))
+                    (button("nb-down", &target, true, &html! { span aria-hidden="true" { "↓" } span class="visually-hidden" { "Move trial " (id) " down" } }))
+                    (button("nb-delete", &target, true, &html! { "Delete" span class="visually-hidden" { " trial " (id) } }))
+                }
+            }
+        }
+    }
+}
+
+/// What changed since the trial that it is compared with.
+fn changed(state: &State, trial: &Trial) -> Markup {
+    let notebook = &state.desk.notebook;
+    let Some(baseline) = notebook.baseline_of(trial) else {
+        return html! { "baseline" };
+    };
+    let changes = changes(&baseline.record(), &trial.record());
+    html! {
+        @if changes.is_empty() { "nothing" }
+        @for (i, change) in changes.iter().enumerate() {
+            @if i > 0 { br; }
+            (change.label())
+        }
+        @if changes.len() > 1 {
+            br; span class="nb__mark" {
+                (count(changes.len())) " changes"
+                @if notebook.allows_two_changes { " (allowed)" }
+            }
+        }
+        @if notebook.in_hand().is_none() || trial.compared_with() != previous(state, trial) {
+            @if let Some(with) = trial.compared_with() {
+                span class="nb__hint" { " since trial " (with) }
+            }
+        }
+    }
+}
+
+/// The number of the trial in the row above.
+fn previous(state: &State, trial: &Trial) -> Option<u16> {
+    let trials = state.desk.notebook.trials();
+    let place = trials.iter().position(|other| other.id() == trial.id())?;
+    Some(trials.get(place.checked_sub(1)?)?.id())
+}
+
+/// "two", "three", and beyond as digits.
+pub(super) fn count(n: usize) -> String {
+    match n {
+        2 => "two".into(),
+        3 => "three".into(),
+        4 => "four".into(),
+        n => n.to_string(),
+    }
+}
+
+fn nearer(found: &Summary) -> &'static str {
+    match found.separation_mm() {
+        _ if found.too_close == Some(true) => "too close to call",
+        Some(mm) if mm >= 0.5 => "centre of mass",
+        Some(mm) if mm <= -0.5 => "centre of pressure",
+        Some(_) => "both in one place",
+        None => "",
+    }
+}
+
+fn separation(state: &State, found: &Summary) -> Markup {
+    html! {
+        @if let Some(value) = found.measured_separation_mm {
+            (mm(state, value)) " measured"
+            @if found.too_close == Some(true) { br; span class="nb__mark" { "too close to call" } }
+            br;
+        }
+        @if let Some(value) = found.computed_separation_mm() {
+            span class="nb__hint" { (mm(state, value)) " computed" }
+        }
+    }
+}

@@ -1,0 +1,134 @@
+//! The ways out of this computer: file, table, text, codes and symbols.
+
+use maud::{Markup, PreEscaped, html};
+use noseward_lesson::Trial;
+use noseward_link::{self as link, ResultCode};
+
+use super::button;
+use crate::app::State;
+use crate::notebook::opening;
+
+/// The code of one trial's result.
+pub(in crate::notebook) fn result_code(state: &State, id: u16) -> Option<String> {
+    let notebook = &state.desk.notebook;
+    let changes = notebook.summaries().into_iter().find(|found| found.id == id)?.changes;
+    let changes = u8::try_from(changes.len()).ok();
+    let result = link::result_of(notebook, id, changes)?;
+    Some(link::result_code(&result))
+}
+
+/// One result in words, for whoever opened its code.
+pub(in crate::notebook) fn result_words(state: &State, result: &ResultCode) -> String {
+    let mut words =
+        format!("This is the result of {}, trial {}: ", result.group, result.trial);
+    let at = |mm: f64| state.units.reading(mm);
+    match (result.mass, result.pressure, result.model) {
+        (Some(mass), Some(pressure), _) => {
+            words += &format!(
+                "centre of mass {}, centre of pressure {}, separation {} (measured). ",
+                at(mass.middle_mm),
+                at(pressure.middle_mm),
+                at(pressure.middle_mm - mass.middle_mm)
+            );
+        }
+        (_, _, Some(model)) => {
+            words += &format!(
+                "separation {} (computed). ",
+                at(model.pressure_point_mm - model.mass_point_mm)
+            );
+        }
+        _ => {}
+    }
+    if let Some(predicted) = result.predicted {
+        words += &format!("Predicted: {}. ", predicted.outcome.label());
+    }
+    let seen: Vec<&str> = result.outcomes.iter().map(|outcome| outcome.label()).collect();
+    if seen.is_empty() {
+        words += "Not swung.";
+    } else {
+        words += &format!("Seen: {}.", seen.join("; "));
+    }
+    if result.altered {
+        words += " What was locked was changed outside of the notebook.";
+    }
+    words
+}
+
+pub(super) fn out(state: &State) -> Markup {
+    let notebook = &state.desk.notebook;
+    if notebook.is_blank() {
+        return html! {};
+    }
+    let words = |text: &str| html! { (text) };
+    let shows = state.desk.look.shows_symbols;
+    html! {
+        h3 { "Keep it, hand it in" }
+        div class="nb__row" {
+            (button("nb-save", "", false, &words("Save the notebook as a file")))
+            (button("nb-csv-point", "", false, &words("Spreadsheet, 12.5")))
+            (button("nb-csv-comma", "", false, &words("Spreadsheet, 12,5")))
+            (button("nb-copy-table", "", false, &words("Copy the table, 12.5")))
+            (button("nb-copy-table-comma", "", false, &words("Copy the table, 12,5")))
+            (button("nb-text", "", false, &words("Plain text")))
+            (button("print-notebook", "", false, &words("Print the notebook")))
+            @if opening::hash(state).is_some() {
+                (button("nb-copy-link", "", false, &words("Copy a link to all of it")))
+            }
+        }
+        p class="nb__hint" {
+            "Each of them opens again under Open, with nothing lost: as a file, or pasted as text. "
+            "They hold the group’s label and no name."
+        }
+        @if let Some(trial) = notebook.in_hand() { (result(state, trial)) }
+        button type="button" class="button" id="nb-symbols" data-action="nb-symbols"
+            aria-expanded=(if shows { "true" } else { "false" }) {
+            "The whole notebook as codes and QR symbols"
+        }
+        @if shows { (symbols(state)) }
+    }
+}
+
+/// The short code of the trial in hand.
+fn result(state: &State, trial: &Trial) -> Markup {
+    let id = trial.id();
+    html! {
+        @if let Some(code) = result_code(state, id) {
+            div class="nb__result" {
+                p { "The result of trial " (id) " as a short code: numbers and the group’s label, no words" }
+                @if let Some(symbol) = noseward_drawing::qr(None, &code) {
+                    div class="share__symbol" { (PreEscaped(symbol)) }
+                }
+                div class="share__code" tabindex="0" role="group" aria-label=(format!("The code of trial {id}")) {
+                    ol { @for row in code.lines() { li { (row) } } }
+                }
+                (button("nb-copy-result", &id.to_string(), true, &html! { "Copy this code" }))
+            }
+        }
+    }
+}
+
+/// The parts of the whole notebook.
+fn symbols(state: &State) -> Markup {
+    let Some(parts) = link::notebook_parts(&opening::contents(state)) else {
+        return html! { p { "This notebook is too large for symbols. Save it as a file." } };
+    };
+    html! {
+        p class="nb__hint" {
+            "Read all of them with a phone, in any order, and paste the texts under Open; or type them. "
+            "The page says which are missing."
+        }
+        ol class="nb__symbols" {
+            @for (i, part) in parts.iter().enumerate() {
+                li {
+                    p { "Part " (i + 1) " of " (parts.len()) }
+                    @if let Some(symbol) = noseward_drawing::qr(None, part) {
+                        div class="share__symbol" { (PreEscaped(symbol)) }
+                    }
+                    div class="share__code" tabindex="0" role="group" aria-label=(format!("Part {}", i + 1)) {
+                        ol { @for row in part.lines() { li { (row) } } }
+                    }
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,234 @@
+//! The two points: three readings each, and what they come to beside what was worked out.
+
+use maud::{Markup, PreEscaped, html};
+use noseward_drawing::{Picture, picture, svg_document};
+use noseward_lesson::{
+    End, Level, Middle, Place, Point, REASON_CHARS, REPEATS, Trial, compare,
+    explanations, slips,
+};
+use noseward_stability::evaluate;
+
+use super::{choice, faults, level, mm, number, trial};
+use crate::app::State;
+use crate::notebook::fields::{Note, end_name};
+use crate::views::Region;
+
+pub(super) fn form(state: &State, trial: &Trial) -> Markup {
+    html! {
+        p class="nb__hint" {
+            "Both points from the nose tip, along the body. The rocket is empty. Three readings of each: "
+            "take the ruler away in between."
+        }
+        div class="nb__points" {
+            @for point in Point::ALL { (point_form(state, trial, point)) }
+        }
+        div class="nb__lengths" {
+            (number(state, Note::RocketLength, "Length of the rocket", ""))
+            (number(state, Note::CutoutLength, "Length of the cut-out", ""))
+        }
+        p class="nb__hint" {
+            "With both lengths the size of the print or the drawing does not matter. Left empty: the length above, true to size."
+        }
+        div id="nb-lengths" aria-live="polite" {}
+        div id="nb-points" aria-live="polite" {}
+    }
+}
+
+fn point_form(state: &State, trial: &Trial, point: Point) -> Markup {
+    let readings = trial.measured.of(point);
+    let (name, how, sketch) = match point {
+        Point::Mass => (
+            "Centre of mass",
+            "Loop the string round the rocket until it hangs level. Read at the loop.",
+            Picture::HangingPoint,
+        ),
+        Point::Pressure => (
+            "Centre of pressure (side-on)",
+            "Balance the flat card cut-out on a ruler’s edge. Read at the edge.",
+            Picture::Balance,
+        ),
+    };
+    let ends = [End::Nose, End::Tail].map(|end| {
+        (end_name(end).to_owned(), format!("the {}", end_name(end)), readings.from == end)
+    });
+    html! {
+        fieldset class="nb__point" {
+            legend { (name) }
+            div class="nb__how" {
+                span aria-hidden="true" { (PreEscaped(svg_document(&picture(sketch), None))) }
+                span { (how) }
+            }
+            @if level(state) > Level::Balance || readings.from == End::Tail {
+                (choice(Note::From(point), "Measured from", &ends))
+            }
+            @if readings.any() {
+                @if let Some(guess) = readings.guess_mm { p { "Your guess was " (mm(state, guess)) " from the nose." } }
+            } @else {
+                (number(state, Note::Guess(point), "First a guess", "from the nose tip"))
+            }
+            div class="nb__readings" {
+                @for i in 0..REPEATS {
+                    (number(state, Note::Reading(point, i), &format!("Reading {}", i + 1), &format!("of the {}", point.label())))
+                }
+            }
+            div id=(output_id(point)) aria-live="polite" {}
+            @if readings.apart().is_some() || readings.left_out.is_some() {
+                @let out = readings.left_out.as_ref().map(|out| out.reading);
+                @let mut entries = vec![(String::new(), "keep all".to_owned(), out.is_none())];
+                @let () = entries.extend((0..REPEATS).map(|i| (i.to_string(), format!("leave out reading {}", i + 1), out == Some(i))));
+                (choice(Note::LeftOut(point), "What do you do with it?", &entries))
+                @if out.is_some() {
+                    span class="nb__number" {
+                        label class="field__label" for=(Note::WhyLeftOut(point).name()) { "Why?" }
+                        span class="field__box" {
+                            input class="field__input field__input--words" id=(Note::WhyLeftOut(point).name()) type="text"
+                                data-note=(Note::WhyLeftOut(point).name()) maxlength=(REASON_CHARS) autocomplete="off"
+                                value=(Note::WhyLeftOut(point).text(state));
+                        }
+                    }
+                }
+            }
+        }
+    }
+}
+
+fn output_id(point: Point) -> &'static str {
+    match point {
+        Point::Mass => "nb-mass",
+        Point::Pressure => "nb-pressure",
+    }
+}
+
+pub(super) fn outputs(state: &State, trial: &Trial) -> Vec<Region> {
+    let slips = slips(&trial.measured, super::trial_length_mm(trial), state.units);
+    let told = |is_here: &dyn Fn(Place) -> bool| -> Markup {
+        html! {
+            @for slip in slips.iter().filter(|slip| is_here(slip.place)) {
+                p class="field__words" { (slip.sentence) }
+            }
+        }
+    };
+    let of = |point: Point| {
+        html! {
+            (trial::faults_of(state, point))
+            (told(&|place| match place {
+                Place::Reading(p, _) | Place::Guess(p) | Place::Readings(p) => p == point,
+                Place::RocketLength | Place::CutOutLength => false,
+            }))
+            (middle(state, trial, point))
+        }
+    };
+    super::regions([
+        (output_id(Point::Mass), of(Point::Mass)),
+        (output_id(Point::Pressure), of(Point::Pressure)),
+        (
+            "nb-lengths",
+            html! {
+                (faults(state, [Note::RocketLength, Note::CutoutLength]))
+                (told(&|place| matches!(place, Place::RocketLength | Place::CutOutLength)))
+            },
+        ),
+        ("nb-points", together(state, trial)),
+    ])
+}
+
+/// What the readings of a point come to.
+fn middle(state: &State, trial: &Trial, point: Point) -> Markup {
+    let length = super::trial_length_mm(trial);
+    let readings = trial.measured.of(point);
+    let Some(middle) = trial.measured.middle(point, length) else { return html! {} };
+    let from_tail = trial.measured.rocket_length_mm.unwrap_or(length) - middle.middle_mm;
+    let converted =
+        readings.from == End::Tail || trial.measured.cutout_length_mm.is_some();
+    html! {
+        p {
+            "Middle value: " strong { (mm(state, middle.middle_mm)) " from the nose" }
+            @if converted { " (" (mm(state, from_tail)) " from the tail)" }
+            ". " (range(state, &middle))
+        }
+    }
+}
+
+fn range(state: &State, middle: &Middle) -> Markup {
+    html! {
+        @if middle.count < 2 { "One reading has no range." }
+        @else if level(state) == Level::Balance {
+            @if middle.range_mm() < 5.0 { "The readings are close together." }
+            @else { "The readings are spread out: measure again?" }
+        } @else {
+            "Range: " (mm(state, middle.range_mm())) " (" (mm(state, middle.least_mm)) " to " (mm(state, middle.most_mm)) ")."
+        }
+    }
+}
+
+/// Both points together, beside what was worked out.
+fn together(state: &State, trial: &Trial) -> Markup {
+    let length = super::trial_length_mm(trial);
+    let measured = &trial.measured;
+    let overlaps = measured.overlaps(length);
+    let figures = evaluate(trial.design()).figures;
+    html! {
+        @if let Some(separation) = measured.separation_mm(length) {
+            p class="nb__found" {
+                @if level(state) == Level::Balance {
+                    (nearer(separation, overlaps))
+                } @else {
+                    "Measured separation: " strong { (mm(state, separation.abs())) } ". "
+                    (nearer(separation, overlaps))
+                    @if level(state) >= Level::Explain {
+                        @if let Some(figures) = &figures {
+                            (format!(" That is {:.1} body widths.", separation.abs() / (figures.body_width_m * 1000.0)))
+                        }
+                    }
+                }
+            }
+            @if overlaps == Some(true) {
+                p { strong { "Too close to call. " } "The ranges of the two points overlap: these readings cannot tell which point is nearer the nose." }
+            }
+        }
+        @if measured.any() && level(state) > Level::Balance { (beside(state, trial)) }
+    }
+}
+
+/// Measured beside worked out, and what a difference may come from.
+fn beside(state: &State, trial: &Trial) -> Markup {
+    let Some(comparison) = compare(trial.design(), &trial.measured) else {
+        return html! {};
+    };
+    let rows = [
+        (Point::Mass.label(), comparison.mass),
+        (Point::Pressure.label(), comparison.pressure),
+        ("separation", comparison.separation),
+    ];
+    html! {
+        div class="nb__wide" tabindex="0" role="group" aria-label="Measured beside computed" {
+        table class="table nb__beside" {
+            caption { "From the nose tip: measured beside computed" }
+            thead { tr { th scope="col" { "" } th scope="col" { "measured" } th scope="col" { "computed" } th scope="col" { "difference" } } }
+            tbody {
+                @for (label, beside) in rows {
+                    tr {
+                        th scope="row" { (label) }
+                        td { @if let Some(middle) = beside.measured { (mm(state, middle.middle_mm)) } }
+                        td { (mm(state, beside.computed_mm)) }
+                        td { @if let Some(value) = beside.difference_mm() { (mm(state, value)) } }
+                    }
+                }
+            }
+        }
+        }
+        @for words in explanations(trial.design(), &trial.measured, state.units) { p { (words) } }
+    }
+}
+
+fn nearer(separation_mm: f64, overlaps: Option<bool>) -> &'static str {
+    if overlaps == Some(true) {
+        ""
+    } else if separation_mm > 0.0 {
+        "The centre of mass is nearer the nose."
+    } else if separation_mm < 0.0 {
+        "The centre of pressure (side-on) is nearer the nose."
+    } else {
+        "Both points are in the same place."
+    }
+}
