@@ -1,0 +1,365 @@
+//! The notebook: a whole lesson by keyboard, with a reload and a killed tab in the middle;
+//! every way out and in; two tabs; a part that does not load.
+
+use noseward_lesson::Notebook;
+use noseward_link::{Format, open_notebook_file, open_table, to_table};
+use noseward_page_tests::{Key, Page, Result};
+use serde_json::json;
+
+const SPAN: &str = "/fins/0/planform/four_sided/span_mm";
+const COUNT: &str = "/fins/0/count";
+
+/// The place where the open notebook is kept.
+const KEPT: &str = "localStorage.getItem('noseward/notebook/' + localStorage.getItem('noseward/notebook'))";
+
+async fn kept(page: &Page) -> Result<Notebook> {
+    let text = page.eval(KEPT).await?;
+    let text = text.as_str().expect("a notebook is kept");
+    Ok(open_notebook_file(text).expect("it can be read").notebook)
+}
+
+/// Waits until what is kept holds a text.
+async fn kept_holds(page: &Page, text: &str) -> Result<()> {
+    page.wait_until(&format!("{KEPT}?.includes({text:?})")).await
+}
+
+async fn at_the_notebook(page: &Page) -> Result<()> {
+    page.run("document.getElementById('notebook').scrollIntoView();").await?;
+    page.wait_until("document.getElementById('nb:colour')").await
+}
+
+/// From wherever the focus is to the notebook, as somebody without a mouse gets there.
+async fn skip_to_the_notebook(page: &Page) -> Result<()> {
+    page.run("document.activeElement.blur(); scrollTo(0, 0);").await?;
+    page.tab_to("skip-notebook").await?;
+    page.press(Key::Enter).await?;
+    at_the_notebook(page).await
+}
+
+/// Types into the field that has the focus, and leaves it.
+async fn fill(page: &Page, id: &str, text: &str) -> Result<()> {
+    page.tab_to(id).await?;
+    page.press(Key::Control + "a").await?;
+    page.press(text).await
+}
+
+/// Measures and predicts the trial in hand by keyboard.
+async fn measure_and_predict(
+    page: &Page,
+    readings: [&str; 6],
+    outcome: usize,
+    because: &str,
+) -> Result<()> {
+    let points = ["mass", "pressure"]
+        .into_iter()
+        .flat_map(|point| (0..3).map(move |i| format!("nb:reading:{point}:{i}")));
+    for (id, text) in points.zip(readings) {
+        fill(page, &id, text).await?;
+    }
+    page.tab_to(&format!("nb-outcome:{outcome}")).await?;
+    page.press(Key::Enter).await?;
+    fill(page, "nb:because", because).await?;
+    page.tab_to("nb-lock").await?;
+    page.press(Key::Enter).await?;
+    page.wait_until("document.activeElement.id === 'nb-to-swing'").await
+}
+
+/// Swings three times by keyboard; the adult has to be asked only once in a visit.
+async fn swing(page: &Page, outcomes: [usize; 3]) -> Result<()> {
+    page.press(Key::Enter).await?;
+    page.wait_until("document.activeElement.id === 'swing-record'").await?;
+    if page.eval("Boolean(document.getElementById('to-space'))").await? == true {
+        page.tab_to("to-space").await?;
+        page.press(Key::Enter).await?;
+        page.wait_until("document.activeElement.id === 'swing-card'").await?;
+        page.tab_to("space-checked").await?;
+        page.press(Key::Enter).await?;
+        page.wait_until("!document.getElementById('swing-why-not')").await?;
+    }
+    let mut last = 0;
+    for outcome in outcomes {
+        let id = format!("swung:{outcome}");
+        if outcome < last {
+            page.tab_back_to(&id).await?
+        } else {
+            page.tab_to(&id).await?
+        }
+        page.press(Key::Enter).await?;
+        last = outcome;
+    }
+    page.wait_until("document.getElementById('swings-said').innerText.includes('Three')")
+        .await
+}
+
+/// Changes a measurement of the rocket and begins the next trial with it.
+async fn change_and_begin(page: &Page, field: &str, text: &str) -> Result<()> {
+    page.element(&format!("[id='{field}']")).await?.focus().await?;
+    page.press(Key::Control + "a").await?;
+    page.press(text).await?;
+    page.press(Key::Tab).await?;
+    at_the_notebook(page).await?;
+    page.wait_until("document.getElementById('nb-begin')").await?;
+    page.element("#nb-begin").await?.focus().await?;
+    page.press(Key::Enter).await?;
+    page.wait_until("document.activeElement.id === 'nb-trial'").await
+}
+
+#[tokio::test]
+async fn a_whole_lesson_by_keyboard() -> Result<()> {
+    let page = Page::unopened(1366, 600).await?;
+    // As if the tab were killed each time it is left: nothing can be kept at the last
+    // moment.
+    page.run_before_each_load(
+        "for (const kind of ['pagehide', 'visibilitychange', 'beforeunload'])\
+           addEventListener(kind, (event) => event.stopImmediatePropagation(), true);",
+    )
+    .await?;
+    page.goto("").await?;
+    at_the_notebook(&page).await?;
+    page.element("#nb-begin").await?.focus().await?;
+    page.press(Key::Enter).await?;
+    page.wait_until("document.activeElement.id === 'nb-trial'").await?;
+    let strip = page.text("#strip").await?;
+    assert!(
+        strip.contains("Predict first") && !strip.contains("elf-righting"),
+        "{strip}"
+    );
+
+    let first = ["128", "131", "12,9 cm", "160", "163", "161"];
+    measure_and_predict(&page, first, 1, "the fins are small").await?;
+    swing(&page, [0, 1, 1]).await?;
+    page.screenshot("notebook-swung").await?;
+
+    change_and_begin(&page, SPAN, "70").await?;
+    let changed = page.text("#nb-changes").await?;
+    assert!(changed.contains("55 mm → 70 mm"), "{changed}");
+    assert!(changed.contains("centre of mass moved"), "{changed}");
+    fill(&page, "nb:reading:mass:0", "132").await?;
+    page.press(Key::Tab).await?;
+    kept_holds(&page, "132").await?;
+
+    // A reload in the middle.
+    page.reload().await?;
+    skip_to_the_notebook(&page).await?;
+    assert_eq!(page.value("[id='nb:reading:mass:0']").await?, "132");
+    let second = ["132", "134", "133", "180", "183", "181"];
+    measure_and_predict(&page, second, 0, "bigger fins push more").await?;
+    swing(&page, [0, 0, 0]).await?;
+
+    // A third trial, and the tab is killed while somebody types.
+    change_and_begin(&page, COUNT, "3").await?;
+    fill(&page, "nb:reading:mass:0", "130").await?;
+    fill(&page, "nb:reading:mass:1", "131").await?;
+    page.press(Key::Tab).await?;
+    page.press("12").await?;
+    page.goto("").await?;
+    skip_to_the_notebook(&page).await?;
+    assert_eq!(page.value("[id='nb:reading:mass:0']").await?, "130");
+    assert_eq!(page.value("[id='nb:reading:mass:1']").await?, "131");
+    let third = ["130", "131", "129", "170", "171", "172"];
+    measure_and_predict(&page, third, 2, "three fins are fewer").await?;
+    swing(&page, [1, 1, 0]).await?;
+
+    change_and_begin(&page, SPAN, "40").await?;
+    let fourth = ["120", "121", "119", "118", "122", "120"];
+    measure_and_predict(&page, fourth, 2, "too close").await?;
+    assert!(page.text("#nb-points").await?.contains("Too close to call"));
+    swing(&page, [2, 3, 5]).await?;
+
+    // A conclusion with the group's own numbers.
+    page.element("[id='nb:claim']").await?.focus().await?;
+    page.tab_to("nb-use:nb:claim 0").await?;
+    page.press(Key::Enter).await?;
+    page.wait_until("document.activeElement.id === 'nb:claim'").await?;
+    page.press(" So fins help.").await?;
+    page.press(Key::Tab).await?;
+    kept_holds(&page, "So fins help.").await?;
+
+    let notebook = kept(&page).await?;
+    assert_eq!(notebook.trials().len(), 4);
+    for trial in notebook.trials() {
+        assert!(trial.is_complete() && !trial.swung_first() && !trial.is_altered());
+    }
+    assert!(notebook.conclusion.claim.contains("separation"), "{notebook:?}");
+    let rows = page.text("#nb-list").await?;
+    for words in ["fin shape", "fin number", "the fins are small", "mixed"] {
+        assert!(rows.contains(words), "{words}: {rows}");
+    }
+    let dots = page.eval("document.querySelectorAll('#nb-charts svg').length").await?;
+    assert_eq!(dots, 2, "two charts");
+    page.screenshot("notebook-1366x600").await?;
+    page.set_viewport(360, 740).await?;
+    at_the_notebook(&page).await?;
+    let wide = "document.documentElement.scrollWidth <= innerWidth";
+    page.wait_until(wide).await?;
+    page.screenshot("notebook-360x740").await?;
+    let told: Vec<String> = page.axe().await?.iter().map(ToString::to_string).collect();
+    assert!(told.is_empty(), "{told:#?}");
+    assert_eq!(page.errors().await?, Vec::<String>::new());
+    Ok(())
+}
+
+/// A page with one complete trial, and a prediction that would be a formula.
+async fn one_trial() -> Result<Page> {
+    let page = Page::open(1366, 600).await?;
+    at_the_notebook(&page).await?;
+    page.click("#nb-begin").await?;
+    page.wait_until("document.getElementById('nb:because')").await?;
+    page.type_into("[id='nb:reading:mass:0']", "131,5").await?;
+    page.click("[id='nb-outcome:0']").await?;
+    page.type_into("[id='nb:because']", "=1+1 is \"two\"; so").await?;
+    page.click("#nb-lock").await?;
+    kept_holds(&page, "swings_seen").await?;
+    Ok(page)
+}
+
+/// Another page, which has opened some text.
+async fn opened(texts: &[String]) -> Result<(Page, Notebook)> {
+    let page = Page::open(1366, 600).await?;
+    at_the_notebook(&page).await?;
+    for text in texts {
+        page.run("document.getElementById('open-text').closest('details').open = true;")
+            .await?;
+        page.run(&format!(
+            "document.getElementById('open-text').value = {};",
+            serde_json::to_string(text).expect("a text")
+        ))
+        .await?;
+        page.click("#open-pasted").await?;
+        page.wait_until("document.getElementById('nb-said').innerText").await?;
+    }
+    kept_holds(&page, "swings_seen").await?;
+    let notebook = kept(&page).await?;
+    assert_eq!(page.errors().await?, Vec::<String>::new());
+    Ok((page, notebook))
+}
+
+#[tokio::test]
+async fn every_way_out_leads_back_in() -> Result<()> {
+    let page = one_trial().await?;
+    let notebook = kept(&page).await?;
+    let folder = page.allow_downloads("notebook").await?;
+    for (button, name) in [
+        ("nb-save", "noseward-notebook-blue-1.json"),
+        ("nb-csv-comma", "noseward-notebook-blue-1.csv"),
+        ("nb-text", "noseward-notebook-blue-1.txt"),
+    ] {
+        page.click(&format!("#{button}")).await?;
+        let bytes = page.downloaded(&folder.join(name)).await?;
+        let text = String::from_utf8(bytes).expect("UTF-8");
+        let (_, again) = opened(&[text]).await?;
+        assert_eq!(again, notebook, "{name}");
+    }
+    // Codes, in any order and in two goes.
+    page.click("#nb-symbols").await?;
+    page.wait_until("document.querySelector('.nb__symbols')").await?;
+    let codes = "[...document.querySelectorAll('.nb__symbols .share__code')]\
+        .map((code) => [...code.querySelectorAll('li')].map((row) => row.innerText).join('\\n'))";
+    let codes = page.eval(codes).await?;
+    let mut codes: Vec<String> = serde_json::from_value(codes).expect("texts");
+    assert!(!codes.is_empty());
+    codes.reverse();
+    let (_, again) = opened(&codes).await?;
+    assert_eq!(again, notebook);
+
+    // One result, in words.
+    let code = "[...document.querySelectorAll('.nb__result .share__code li')]\
+        .map((row) => row.innerText).join(' ')";
+    let code = page.eval(code).await?;
+    let code = code.as_str().expect("a code");
+    assert!(code.starts_with("T1") && code.len() <= 200, "{code}");
+    page.run("document.getElementById('open-text').closest('details').open = true;")
+        .await?;
+    page.type_into("#open-text", &code.to_lowercase()).await?;
+    page.click("#open-pasted").await?;
+    page.wait_until(
+        "document.getElementById('nb-said').innerText.includes('result of Blue 1, trial 1')",
+    )
+    .await?;
+    assert_eq!(page.errors().await?, Vec::<String>::new());
+    Ok(())
+}
+
+#[tokio::test]
+async fn a_prediction_that_was_changed_elsewhere_says_so() -> Result<()> {
+    let page = one_trial().await?;
+    let notebook = kept(&page).await?;
+    let table = to_table(&notebook, Format::PointComma).replace("two", "three");
+    assert!(open_table(&table).expect("a table").trials()[0].is_altered());
+    let (other, again) = opened(&[table]).await?;
+    assert!(again.trials()[0].is_altered());
+    assert!(other.text("#nb-list").await?.contains("changed outside of the notebook"));
+    // And it goes on saying so.
+    other.reload().await?;
+    at_the_notebook(&other).await?;
+    other
+        .wait_until(
+            "document.getElementById('nb-list').innerText.includes('changed outside')",
+        )
+        .await?;
+    Ok(())
+}
+
+#[tokio::test]
+async fn groups_share_a_computer_and_tabs_a_notebook() -> Result<()> {
+    let page = one_trial().await?;
+    page.click("#nb-new-group").await?;
+    page.wait_until("document.getElementById('nb-begin')").await?;
+    page.click("#nb-begin").await?;
+    page.wait_until("document.getElementById('nb:note')").await?;
+    page.type_into("[id='nb:note']", "second group").await?;
+    page.press(Key::Tab).await?;
+    kept_holds(&page, "second group").await?;
+    let keys = "Object.keys(localStorage).filter((key) => key.startsWith('noseward/notebook/')).length";
+    assert_eq!(page.eval(keys).await?, 2);
+
+    // Another tab writes into the same notebook: both stay.
+    page.open_tab("").await?;
+    at_the_notebook(&page).await?;
+    page.wait_until("document.getElementById('nb:note')").await?;
+    page.type_into("[id='nb:note']", "from the other tab").await?;
+    page.press(Key::Tab).await?;
+    kept_holds(&page, "from the other tab").await?;
+    page.go_to_tab(0).await?;
+    at_the_notebook(&page).await?;
+    page.wait_until("document.getElementById('nb:note').value === 'from the other tab'")
+        .await?;
+
+    // Everything goes when everything is deleted.
+    page.run("document.getElementById('computer').open = true;").await?;
+    page.click("#ask-to-delete").await?;
+    page.click("#delete-now").await?;
+    page.wait_until("document.getElementById('notice').innerText.includes('deleted')")
+        .await?;
+    assert_eq!(page.eval(keys).await?, 0);
+    assert_eq!(page.errors().await?, Vec::<String>::new());
+    Ok(())
+}
+
+#[tokio::test]
+async fn a_notebook_that_does_not_load_can_be_asked_for_again() -> Result<()> {
+    let page = Page::unopened(1366, 600).await?;
+    page.cdp("Network.enable", json!({})).await?;
+    page.cdp("Network.setBlockedURLs", json!({ "urls": ["*later-*"] })).await?;
+    page.goto("").await?;
+    page.run("document.getElementById('notebook').scrollIntoView();").await?;
+    page.wait_until("document.querySelector('#nb-state [data-action=nb-again]')").await?;
+    assert!(page.text("#nb-state").await?.contains("could not be loaded"));
+    // The rest of the page works meanwhile.
+    page.type_into(&format!("[id='{SPAN}']"), "61").await?;
+    page.cdp("Network.setBlockedURLs", json!({ "urls": [] })).await?;
+    // Coming back to it asks again by itself; the button is for whoever is there.
+    page.run("document.querySelector('#nb-state [data-action=nb-again]')?.click();")
+        .await?;
+    at_the_notebook(&page).await?;
+    page.wait_until("document.getElementById('nb-begin')").await?;
+    Ok(())
+}
+
+#[tokio::test]
+async fn the_notebook_on_paper() -> Result<()> {
+    let page = one_trial().await?;
+    page.run("document.documentElement.dataset.paper = 'notebook';").await?;
+    page.print("notebook").await?;
+    Ok(())
+}
