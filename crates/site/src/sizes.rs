@@ -9,6 +9,11 @@ use brotli::enc::BrotliEncoderParams;
 /// its features; describing a rocket, with its two points and links, took 157.
 const BUDGET: usize = 250 * 1024;
 
+/// The most that what loads after the first drawing may weigh, in bytes after brotli: the
+/// notebook with all its spellings is most of it. At 400 kbit a second, a slow line in a
+/// school, all of it is here after some eight seconds.
+const LATER_BUDGET: usize = 160 * 1024;
+
 /// The most that the single file may weigh, in bytes as they lie on a disk: it goes
 /// through mail and over memory sticks. The module is most of it.
 const SINGLE_FILE_BUDGET: usize = 700 * 1024;
@@ -25,6 +30,18 @@ pub(crate) fn check(files: &[File]) -> Result<()> {
     }
     println!("{:<32} {:>9} {total:>9}  of {BUDGET}", "together", "");
     within_budget(total)?;
+    for file in files.iter().filter(|file| is_later(file)) {
+        let size = compressed(&file.bytes)?;
+        let name = format!("later: {}", file.name);
+        println!("{name:<32} {:>9} {size:>9}  of {LATER_BUDGET}", file.bytes.len());
+        ensure!(
+            size <= LATER_BUDGET,
+            "{} has {size} bytes after brotli, {} more than its budget of {LATER_BUDGET} \
+             in crates/site/src/sizes.rs",
+            file.name,
+            size - LATER_BUDGET
+        );
+    }
     for file in files.iter().filter(|file| file.name == SINGLE_FILE) {
         let size = file.bytes.len();
         println!("{:<32} {size:>9}            of {SINGLE_FILE_BUDGET}", file.name);
@@ -37,6 +54,11 @@ pub(crate) fn check(files: &[File]) -> Result<()> {
         );
     }
     Ok(())
+}
+
+/// Whether it is a part of the module that comes after the first drawing.
+fn is_later(file: &File) -> bool {
+    !file.first_visit && file.name.ends_with(".wasm")
 }
 
 fn within_budget(total: usize) -> Result<()> {
@@ -68,25 +90,39 @@ mod tests {
         assert!(error.contains("1 more than"), "{error}");
     }
 
-    #[test]
-    fn only_files_of_a_first_visit_count() {
-        // A xorshift generator (Marsaglia 2003): nothing that brotli could shorten.
+    /// Nothing that brotli could shorten, by a xorshift generator (Marsaglia 2003).
+    fn noise(size: usize) -> Vec<u8> {
         let mut state: u64 = 1;
-        let noise: Vec<u8> = std::iter::repeat_with(|| {
+        let bytes = std::iter::repeat_with(|| {
             state ^= state << 13;
             state ^= state >> 7;
             state ^= state << 17;
             state.to_le_bytes()[0]
-        })
-        .take(BUDGET + 1)
-        .collect();
+        });
+        bytes.take(size).collect()
+    }
+
+    #[test]
+    fn only_files_of_a_first_visit_count() {
         let file = |first_visit| File {
             name: "noseward.js".to_owned(),
-            bytes: noise.clone(),
+            bytes: noise(BUDGET + 1),
             first_visit,
         };
         assert!(check(&[file(false)]).is_ok());
         assert!(check(&[file(false), file(true)]).is_err());
+    }
+
+    #[test]
+    fn what_loads_later_has_a_budget_of_its_own() {
+        let later = |size| File {
+            name: "later-0.wasm".to_owned(),
+            bytes: noise(size),
+            first_visit: false,
+        };
+        assert!(check(&[later(LATER_BUDGET / 2)]).is_ok());
+        let error = check(&[later(LATER_BUDGET + 1)]).unwrap_err().to_string();
+        assert!(error.contains("later-0.wasm"), "{error}");
     }
 
     #[test]

@@ -54,7 +54,6 @@ mod split {
     ///
     /// Both must be exclusive borrows that live as long as the call.
     #[unsafe(no_mangle)]
-    #[expect(improper_ctypes_definitions, reason = "both sides are compiled together")]
     unsafe extern "C" fn __wasm_split_00later00_export_00000000000000000000000000000001_call(
         state: *mut State,
         call: *mut Call,

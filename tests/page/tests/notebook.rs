@@ -80,9 +80,9 @@ async fn swing(page: &Page, outcomes: [usize; 3]) -> Result<()> {
     for outcome in outcomes {
         let id = format!("swung:{outcome}");
         if outcome < last {
-            page.tab_back_to(&id).await?
+            page.tab_back_to(&id).await?;
         } else {
-            page.tab_to(&id).await?
+            page.tab_to(&id).await?;
         }
         page.press(Key::Enter).await?;
         last = outcome;
