@@ -4,6 +4,7 @@ mod charts;
 mod conclusion;
 mod list;
 mod out;
+mod paper;
 mod points;
 mod top;
 mod trial;
@@ -37,6 +38,7 @@ pub(crate) fn outputs(state: &State) -> Vec<Region> {
         ("nb-list", list::list(state)),
         ("nb-charts", charts::charts(state)),
         ("nb-offered", conclusion::data(state)),
+        ("nb-paper", paper::paper(state)),
         ("nb-out", out::out(state)),
     ]);
     outputs.extend(trial::outputs(state));
