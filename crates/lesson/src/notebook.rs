@@ -3,7 +3,7 @@
 use noseward_stability::cleaned_lines;
 use serde::{Deserialize, Serialize};
 
-use crate::trial::{PLAN_CHARS, same_trial};
+use crate::trial::{PLAN_CHARS, same_build, same_trial};
 use crate::{Conclusion, Group, Level, Record, Support, Swings, Trial};
 
 /// The most trials of one notebook, deleted ones included.
@@ -122,7 +122,8 @@ impl TryFrom<Written> for Notebook {
         if ids.len() < notebook.count() || ids.first() == Some(&0) {
             return Err(NotebookError::Numbers);
         }
-        if ids.last() == Some(&u16::MAX) {
+        // Room for as many more as a notebook holds.
+        if ids.last().is_some_and(|last| usize::from(u16::MAX - last) < MOST_TRIALS) {
             return Err(NotebookError::Numbers);
         }
         // None that was deleted is in hand.
@@ -148,7 +149,7 @@ pub enum NotebookError {
     #[error("a notebook has room for {MOST_PLANS} plans")]
     TooManyPlans,
     /// Numbers of trials are from 1 on, each once.
-    #[error("two trials have the same number, or one has none")]
+    #[error("two trials have the same number, or one has none, or too large a one")]
     Numbers,
 }
 
@@ -259,7 +260,21 @@ impl Notebook {
     /// [`NotebookError::TooManyTrials`].
     pub fn begin(&mut self, record: &Record) -> Result<u16, NotebookError> {
         let compared_with = self.in_hand().or(self.trials.last()).map(Trial::id);
-        self.insert(self.trials.len(), |id| Trial::new(id, record, compared_with))
+        let mut record = record.clone();
+        let is_theirs = |trial: &Trial| {
+            *trial.swings() == record.swings && same_build(trial.design(), &record.design)
+        };
+        if record.has_swings() && self.all().any(is_theirs) {
+            // They are on record with another trial.
+            record.swings = record.swings.setup.into();
+        }
+        self.insert(self.trials.len(), |id| Trial::new(id, &record, compared_with))
+    }
+
+    /// The number that the next trial will have.
+    #[must_use]
+    pub fn next_number(&self) -> u16 {
+        self.all().map(Trial::id).max().unwrap_or(0) + 1
     }
 
     /// Begins a trial with a plan, which it takes along.
@@ -397,7 +412,7 @@ impl Notebook {
         if self.count() >= MOST_TRIALS {
             return Err(NotebookError::TooManyTrials);
         }
-        let id = self.all().map(Trial::id).max().unwrap_or(0) + 1;
+        let id = self.next_number();
         self.trials.insert(place, trial(id));
         self.in_hand = Some(id);
         Ok(id)
@@ -544,6 +559,21 @@ mod tests {
         notebook.lock(3);
         notebook.release(&record(Example::Tern));
         assert_eq!(notebook.in_hand().unwrap().id(), 3);
+    }
+
+    #[test]
+    fn swings_belong_to_one_trial() {
+        let mut notebook = Notebook::default();
+        let mut page = record(Example::Tern);
+        page.swings.add(SwingOutcome::Steady);
+        notebook.begin(&page).unwrap();
+        assert!(notebook.in_hand().unwrap().swung_first(), "swung without a notebook");
+        notebook.begin(&page).unwrap();
+        assert!(notebook.in_hand().unwrap().swings().outcomes().is_empty());
+        // Another rocket leaves them behind.
+        notebook.take_in_hand(1);
+        notebook.follow(&record(Example::Skua));
+        assert!(notebook.in_hand().unwrap().swings().outcomes().is_empty());
     }
 
     #[test]

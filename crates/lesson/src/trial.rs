@@ -293,12 +293,17 @@ impl Trial {
         locked
     }
 
-    /// Takes the rocket on the page, unless this trial's rocket is locked.
+    /// Takes the rocket on the page, unless this trial's rocket is locked. Swings of another
+    /// rocket are none of this one.
     pub(crate) fn follow(&mut self, record: &Record) {
-        if !self.is_locked() {
-            let Record { design, swings } = record.clone().rounded();
-            (self.design, self.swings) = (design, swings);
+        if self.is_locked() {
+            return;
         }
+        let design = record.design.clone().rounded();
+        if !same_build(&self.design, &design) {
+            self.swings = Swings::default();
+        }
+        self.design = design;
     }
 
     /// Takes other swings of the same rocket.

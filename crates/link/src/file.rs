@@ -38,8 +38,8 @@ pub enum FileError {
     },
     /// It is neither a rocket file, nor a design, nor does it hold a link or a code.
     #[error(
-        "There is no rocket in this. Choose a file that this page saved, or paste a whole \
-         link or code."
+        "There is no rocket and no notebook in this. Choose a file that this page saved, or \
+         paste all of a link, a code or a text."
     )]
     NotARocket,
     /// It has a version that is not known here.

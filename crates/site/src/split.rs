@@ -12,6 +12,11 @@ pub(crate) const LINK_NAME: &str = "./__wasm_split.js";
 /// How that script takes the main part's functions from the bindings.
 const LINK_IMPORT: &str = "import { initSync } from \"./noseward.js\";";
 
+/// How the script starts a part, as it comes, and as it is here.
+const STREAMED: &str = "WebAssembly.instantiateStreaming(src, imports)";
+const LOADED_WHOLE: &str =
+    "WebAssembly.instantiate(await (await src).arrayBuffer(), imports)";
+
 /// A module in parts.
 #[derive(Debug)]
 pub(crate) struct Split {
@@ -69,7 +74,15 @@ fn inlined(link: &str) -> Result<String> {
         .filter_map(|rest| rest.split(' ').next())
         .collect();
     ensure!(!names.is_empty(), "the script that loads the parts loads none");
-    let body = link.replace(LINK_IMPORT, "").replace("export const ", "const ");
+    ensure!(
+        link.contains(STREAMED),
+        "the script that loads the parts does not load them by {STREAMED}"
+    );
+    // A server may not know the type of a module: the first part does without it too.
+    let body = link
+        .replace(LINK_IMPORT, "")
+        .replace("export const ", "const ")
+        .replace(STREAMED, LOADED_WHOLE);
     Ok(format!("{body}const parts = {{ {} }};\n", names.join(", ")))
 }
 
@@ -117,7 +130,8 @@ mod tests {
     use super::*;
 
     const LINK: &str = "import { initSync } from \"./noseward.js\";\n\
-        const x = 1;\nexport const __wasm_split_load_a = x;\n\
+        const x = WebAssembly.instantiateStreaming(src, imports);\n\
+        export const __wasm_split_load_a = x;\n\
         export const __wasm_split_load_b = x;\n";
 
     #[test]
@@ -128,7 +142,8 @@ mod tests {
         assert_eq!(
             script,
             "function initSync() {}\nconst imports = { \"./__wasm_split.js\": parts };\n\n\n\
-             const x = 1;\nconst __wasm_split_load_a = x;\nconst __wasm_split_load_b = x;\n\
+             const x = WebAssembly.instantiate(await (await src).arrayBuffer(), imports);\n\
+             const __wasm_split_load_a = x;\nconst __wasm_split_load_b = x;\n\
              const parts = { __wasm_split_load_a, __wasm_split_load_b };\n"
         );
         let other = glue.replace("__wasm_split", "elsewhere");

@@ -24,13 +24,14 @@ pub(crate) use edits::{
     Addition, Choice, MassChoice, PlanformChoice, place_field, stand_in,
 };
 pub(crate) use effect::Effect;
+pub(crate) use history::Owner;
 pub(crate) use keeping::Keeping;
 pub(crate) use message::{Msg, Paper, Start};
 pub(crate) use notice::Notice;
 pub(crate) use swing::{Bench, BenchField, BenchMsg, CARDS, Known, SPACE_CARD};
 pub(crate) use typed::{Unreadable, read as read_number};
 
-use history::History;
+use history::{History, Step};
 
 /// Everything the page knows.
 #[derive(Debug)]
@@ -71,6 +72,8 @@ pub(crate) struct State {
     pub(crate) notice: Option<Notice>,
     /// What is kept on this computer.
     pub(crate) keeping: Keeping,
+    /// Whether the page opened with the rocket that was kept.
+    pub(crate) opened_kept: bool,
     /// What this computer allows.
     pub(crate) computer: Computer,
     /// The page's address without what stands after `#`, if others can open it.
@@ -193,6 +196,7 @@ impl State {
             certainty: Certainty::Unknown,
             angle_deg: 30.0,
             notice,
+            opened_kept: opening.kept.is_some() && keeping.is_here(),
             keeping,
             computer: opening.computer.clone(),
             address: opening.address.clone(),
@@ -305,7 +309,7 @@ impl State {
 
     /// Puts an edited design in place of the present one; undo brings it back.
     fn replace(&mut self, design: Design) {
-        self.history.record(self.record(), None);
+        self.remember(None);
         let before = std::mem::replace(&mut self.design, design.rounded());
         self.leave_behind(&before, self.swings.setup);
         self.drafts.clear();
@@ -316,14 +320,32 @@ impl State {
     /// Puts another rocket and its swings in place of the present ones; undo brings them
     /// back.
     fn replace_all(&mut self, record: Record) {
+        let owner = self.owner();
         self.desk.notebook.release(&record);
-        self.show_record(record);
+        self.show_record(record, owner);
     }
 
-    /// The same for the rocket of a trial that has just been taken in hand.
-    pub(crate) fn show_record(&mut self, record: Record) {
-        self.history.record(self.record(), None);
+    /// The same for the rocket of a trial that has just been taken in hand. `owner` is whose
+    /// rocket was on the page before.
+    pub(crate) fn show_record(&mut self, record: Record, owner: Owner) {
+        self.history.record(Step { record: self.record(), owner }, None);
         self.take(record.rounded());
+    }
+
+    /// Whose rocket is on the page.
+    pub(crate) fn owner(&self) -> Owner {
+        let in_hand = self.desk.notebook.in_hand();
+        (self.desk.slot, in_hand.map(|trial| trial.id()))
+    }
+
+    fn step(&self) -> Step {
+        Step { record: self.record(), owner: self.owner() }
+    }
+
+    /// Keeps the present rocket for undo.
+    fn remember(&mut self, field: Option<Field>) {
+        let step = self.step();
+        self.history.record(step, field);
     }
 
     fn take(&mut self, record: Record) {
@@ -407,7 +429,12 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
         }
         Msg::Units(system) => {
             state.units = Units { system };
-            vec![Effect::RebuildSteps, Effect::Redraw, Effect::KeepView]
+            vec![
+                Effect::RebuildSteps,
+                Effect::RebuildNotebook,
+                Effect::Redraw,
+                Effect::KeepView,
+            ]
         }
         Msg::Go(field) => go(state, field),
         Msg::Why => vec![Effect::Show("why")],
@@ -426,6 +453,7 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
             vec![Effect::Download { name, text }, Effect::Redraw]
         }
         Msg::OpenText(text) if is_for_notebook(&text) => {
+            state.notice = None;
             desk::update(state, NotebookMsg::OpenText(text))
         }
         Msg::OpenText(text) => match open_text(&text) {
@@ -577,7 +605,8 @@ fn slice(state: &mut State) -> Vec<Effect> {
 fn changed(structure: bool) -> Vec<Effect> {
     let mut effects = vec![Effect::Redraw, Effect::Keep];
     if structure {
-        effects.splice(0..0, [Effect::RebuildSteps, Effect::ShowBench]);
+        let rebuild = [Effect::RebuildSteps, Effect::RebuildNotebook, Effect::ShowBench];
+        effects.splice(0..0, rebuild);
     }
     effects
 }
@@ -619,7 +648,7 @@ fn typed_into(state: &mut State, field: Field, text: &str) -> Vec<Effect> {
     match read {
         Ok(()) => {
             if design != state.design {
-                state.history.record(state.record(), Some(field));
+                state.remember(Some(field));
                 let before = std::mem::replace(&mut state.design, design);
                 state.leave_behind(&before, state.swings.setup);
                 state.refresh();
@@ -698,10 +727,16 @@ fn edited_in_place(state: &mut State, edit: impl Fn(&mut Design) -> bool) -> Vec
 
 fn travelled(
     state: &mut State,
-    travel: impl Fn(&mut History, Record) -> Option<Record>,
+    travel: impl Fn(&mut History, Step) -> Option<Step>,
 ) -> Vec<Effect> {
-    let now = state.record();
-    let Some(record) = travel(&mut state.history, now) else { return Vec::new() };
+    let now = state.step();
+    let Some(Step { record, owner }) = travel(&mut state.history, now) else {
+        return Vec::new();
+    };
+    if owner != state.owner() {
+        // It was another trial's, or another group's: it takes nobody's place.
+        state.desk.notebook.release(&record);
+    }
     state.take(record);
     changed(true)
 }

@@ -38,6 +38,8 @@ use timer::{Frame, Timer};
 /// How long after the last input the design is kept and put into the address bar.
 /// Browsers bar pages that write the address too often.
 const KEEP_AFTER_MS: i32 = 300;
+/// How often keeping a notebook is tried when the page is left.
+const LAST_TRIES: usize = 3;
 /// How long after the last input typing counts as paused: faults are told, and the
 /// result is spoken.
 const PAUSE_MS: i32 = 700;
@@ -128,6 +130,9 @@ impl Page {
                 document,
             }
         });
+        let hash = address::hash(&page.window);
+        let afresh = address::asks_afresh(&page.window);
+        let is_notebook = app::is_for_notebook(&hash);
         page.measure();
         page.screen.show("start-menu", &crate::views::start_menu().into_string())?;
         page.rebuild_steps()?;
@@ -145,13 +150,14 @@ impl Page {
             })?,
         ];
         page.watches.replace(Some((sizes, views)));
-        page.put_into_address_unless_damaged();
+        if !is_notebook {
+            page.put_into_address_unless_damaged();
+        }
         page.screen.fold("paper")?;
         let (slots, open) = page.store.notebooks();
-        page.send(Msg::Notebook(NotebookMsg::Kept { slots, open }));
-        let hash = address::hash(&page.window);
-        if app::is_for_notebook(&hash) {
-            page.send(Msg::OpenText(hash));
+        page.send(Msg::Notebook(NotebookMsg::Kept { slots, open, afresh }));
+        if is_notebook && !afresh {
+            page.send(Msg::Notebook(NotebookMsg::OpenLink(hash)));
         }
         page.document
             .document_element()
@@ -436,7 +442,10 @@ impl Page {
 
     /// The page is being left: the address can no longer be changed.
     fn keep_at_last(self: &Rc<Self>) {
-        self.keep_notebook();
+        // Where another tab has written, the notebook moves, and is kept in its new place.
+        for _ in 0..LAST_TRIES {
+            self.keep_notebook();
+        }
         let state = self.state.borrow();
         if self.keep_timer.is_waiting() && state.keeping.is_here() {
             self.store.keep(&state.record());

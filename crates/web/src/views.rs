@@ -102,6 +102,8 @@ pub(crate) struct Outputs {
     pub(crate) buttons: [(&'static str, bool); 2],
     /// Whether the drawing is older than what is typed.
     pub(crate) stale: bool,
+    /// Whether the outcome may be told.
+    pub(crate) told: bool,
 }
 
 /// The outputs of a state.
@@ -119,6 +121,7 @@ pub(crate) fn outputs(state: &State) -> Outputs {
         slots: faults::slots(state),
         buttons: [("undo", state.can_undo()), ("redo", state.can_redo())],
         stale: state.is_stale(),
+        told: state.tells_outcome(),
     }
 }
 

@@ -56,6 +56,10 @@ pub(crate) enum Code {
 /// What somebody looks at in the notebook.
 #[derive(Debug, Default)]
 pub(crate) struct Look {
+    /// The field in which somebody types: a half-typed number is no slip.
+    pub(crate) typing: Option<String>,
+    /// Whether somebody was asked for the reason of a prediction.
+    pub(crate) nudged: bool,
     /// A plan that is being typed.
     pub(crate) plan: String,
     /// Two trials side by side.
@@ -85,7 +89,12 @@ pub(crate) enum NotebookMsg {
     /// It has come into view, or left it.
     InView(bool),
     /// What is kept on this computer, and which place was open last.
-    Kept { slots: Vec<(u32, String)>, open: u32 },
+    Kept {
+        slots: Vec<(u32, String)>,
+        open: u32,
+        /// Whether somebody asked for a fresh start: none of them is opened.
+        afresh: bool,
+    },
     /// Its code has arrived, or could not be loaded.
     Loaded(bool),
     /// To try loading it again.
@@ -109,6 +118,8 @@ pub(crate) enum NotebookMsg {
     Left { field: String },
     /// A text was opened that is not a rocket.
     OpenText(String),
+    /// The page was opened with a link to a notebook.
+    OpenLink(String),
 }
 
 /// Why no swing can be recorded yet.
@@ -196,13 +207,23 @@ impl State {
     pub(super) fn hold_to_trial(&mut self) {
         let Some(trial) = self.desk.notebook.in_hand() else { return };
         let record = self.record();
-        if !trial.is_locked() {
-            if trial.record() != record {
-                self.desk.notebook.follow(&record);
-                self.desk.unsaved = true;
-            }
-        } else if self.is_of_trial() && trial.record().has_swings() {
-            self.swings = trial.swings().clone();
+        if !trial.is_locked() && *trial.design() != record.design {
+            self.desk.notebook.follow(&record);
+            self.desk.unsaved = true;
+        }
+        if self.is_of_trial() {
+            self.swings_from_trial();
+        }
+    }
+
+    /// The swings on the page become those of the trial in hand; without one the way of
+    /// swinging stays.
+    pub(crate) fn swings_from_trial(&mut self) {
+        let Some(trial) = self.desk.notebook.in_hand() else { return };
+        let setup = self.swings.setup;
+        self.swings = trial.swings().clone();
+        if self.swings.outcomes().is_empty() {
+            self.swings.setup = setup;
         }
     }
 

@@ -6,11 +6,21 @@ use noseward_stability::Field;
 /// Steps that are kept. A record is a few kilobytes.
 const MOST_STEPS: usize = 200;
 
+/// Whose rocket it was: the place of the open notebook, and the trial in hand.
+pub(crate) type Owner = (u32, Option<u16>);
+
+/// A record that was on the page.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Step {
+    pub(crate) record: Record,
+    pub(crate) owner: Owner,
+}
+
 /// The records before and after the present one.
 #[derive(Debug, Default)]
 pub(crate) struct History {
-    before: Vec<Record>,
-    after: Vec<Record>,
+    before: Vec<Step>,
+    after: Vec<Step>,
     /// The field whose typing is still one step.
     open: Option<Field>,
 }
@@ -18,7 +28,7 @@ pub(crate) struct History {
 impl History {
     /// Keeps the record as it was before a change. Typing in one field is one step until
     /// the field is left.
-    pub(crate) fn record(&mut self, before: Record, field: Option<Field>) {
+    pub(crate) fn record(&mut self, before: Step, field: Option<Field>) {
         self.after.clear();
         if field.is_some() && self.open == field {
             return;
@@ -36,7 +46,7 @@ impl History {
     }
 
     /// The record one step back, in exchange for the present one.
-    pub(crate) fn undo(&mut self, now: Record) -> Option<Record> {
+    pub(crate) fn undo(&mut self, now: Step) -> Option<Step> {
         let back = self.before.pop()?;
         self.open = None;
         self.after.push(now);
@@ -44,7 +54,7 @@ impl History {
     }
 
     /// The record one step forward, in exchange for the present one.
-    pub(crate) fn redo(&mut self, now: Record) -> Option<Record> {
+    pub(crate) fn redo(&mut self, now: Step) -> Option<Step> {
         let forward = self.after.pop()?;
         self.open = None;
         self.before.push(now);

@@ -7,6 +7,7 @@
 use noseward_lesson::Record;
 use noseward_link as link;
 
+use super::history::Step;
 use super::{Effect, Notice, State, changed};
 
 /// What stands in the place where a rocket is kept, as far as this tab knows.
@@ -57,7 +58,11 @@ pub(super) fn changed_elsewhere(state: &mut State, text: Option<String>) -> Vec<
 pub(super) fn keep_this(state: &mut State) -> Vec<Effect> {
     match std::mem::replace(&mut state.keeping, Keeping::Here) {
         // Undo brings it back.
-        Keeping::Other(other) => state.history.record(*other, None),
+        Keeping::Other(other) => {
+            // No trial's that is open here.
+            let owner = (u32::MAX, None);
+            state.history.record(Step { record: *other, owner }, None);
+        }
         Keeping::Blocked => {
             state.keeping = Keeping::Blocked;
             return Vec::new();

@@ -1,5 +1,6 @@
 //! The one message above the steps.
 
+use noseward_lesson::NotebookError;
 use noseward_link::{Damage, FileError, Missing};
 
 impl Notice {
@@ -26,6 +27,10 @@ pub(crate) enum Notice {
     LinkDamaged(Damage),
     /// A file or pasted text could not be read.
     FileFault(FileError),
+    /// A text for the notebook could not be read; why.
+    TextFault(String),
+    /// The notebook has no room for another trial.
+    NoRoom(NotebookError),
     /// This browser keeps nothing.
     KeepsNothing,
     /// Everything was deleted from this computer, but for so many entries.

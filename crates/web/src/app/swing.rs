@@ -7,7 +7,7 @@ use noseward_stability::{
 };
 
 use super::typed::{self, Unreadable};
-use super::{Draft, Effect, State};
+use super::{Draft, Effect, Notice, State, Waits};
 
 /// Everything about the bench that is not recorded.
 #[derive(Debug)]
@@ -441,6 +441,8 @@ pub(super) fn update(state: &mut State, msg: BenchMsg) -> Vec<Effect> {
             state.swings_into_trial();
             vec![Effect::Redraw, Effect::Keep]
         }
+        // What was seen before a prediction stays on record.
+        BenchMsg::TakeBack if state.waits() == Some(Waits::ForPrediction) => redraw,
         BenchMsg::TakeBack => {
             state.swings.remove_last();
             state.swings_into_trial();
@@ -448,15 +450,17 @@ pub(super) fn update(state: &mut State, msg: BenchMsg) -> Vec<Effect> {
         }
         BenchMsg::Anew => {
             let setup = state.swings.setup;
+            state.remember(None);
             let again = state.desk.notebook.in_hand().map(|trial| trial.id());
             if let Some(id) = again.filter(|_| state.is_of_trial()) {
                 // Three swings belong to their trial: three more are another one.
-                if state.desk.notebook.copy(id).is_err() {
+                if let Err(full) = state.desk.notebook.copy(id) {
+                    state.notice = Some(Notice::NoRoom(full));
                     return redraw;
                 }
+                state.desk.drafts.clear();
                 state.desk.unsaved = true;
             }
-            state.history.record(state.record(), None);
             state.swings = setup.into();
             vec![
                 Effect::RebuildNotebook,

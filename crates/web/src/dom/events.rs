@@ -8,7 +8,7 @@ use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::{
     Element, Event, EventTarget, HtmlInputElement, HtmlSelectElement,
-    HtmlTextAreaElement, KeyboardEvent, PointerEvent, StorageEvent,
+    HtmlTextAreaElement, KeyboardEvent, PointerEvent, StorageEvent, UiEvent,
 };
 
 use super::keeping::Heard;
@@ -26,6 +26,10 @@ pub(super) struct Drag {
     /// Whether it has moved far enough to be more than a click.
     moving: bool,
 }
+
+/// What a double click does once.
+const ONCE: [&str; 6] =
+    ["swung", "swing-anew", "nb-begin", "nb-begin-plan", "nb-copy", "nb-new-group"];
 
 /// A press that moves less than this is a click.
 const CLICK_PX: i32 = 4;
@@ -196,7 +200,7 @@ fn resolution(page: &Rc<Page>) -> Resolution {
 
 fn open_file(page: &Rc<Page>, input: &HtmlInputElement) {
     let Some(file) = input.files().and_then(|files| files.get(0)) else { return };
-    if file.size() > link::FILE_BYTES as f64 {
+    if file.size() > link::NOTEBOOK_BYTES as f64 {
         input.set_value("");
         page.send(Msg::FileTooLarge { bytes: file.size() });
         return;
@@ -231,6 +235,10 @@ fn click(page: &Rc<Page>, event: &Event) {
             open_pasted(page);
             return;
         }
+        let again = event.dyn_ref::<UiEvent>().is_some_and(|click| click.detail() > 1);
+        if again && ONCE.contains(&action.as_str()) {
+            return;
+        }
         let target = element.get_attribute("data-target").unwrap_or_default();
         if let Some(msg) = Msg::parse(&action, &target) {
             page.send(msg);
@@ -248,7 +256,12 @@ fn open_pasted(page: &Rc<Page>) {
     let area = page.document.get_element_by_id("open-text");
     if let Some(area) = area.and_then(|e| e.dyn_into::<HtmlTextAreaElement>().ok()) {
         page.send(Msg::OpenText(area.value()));
-        if !matches!(page.state.borrow().notice, Some(Notice::FileFault(_))) {
+        // What could not be opened stays, to be mended.
+        let opened = {
+            let state = page.state.borrow();
+            !matches!(state.notice, Some(Notice::FileFault(_) | Notice::TextFault(_)))
+        };
+        if opened {
             area.set_value("");
         }
     }
@@ -272,6 +285,13 @@ fn key(page: &Rc<Page>, event: &Event) {
             page.send(msg);
             return;
         }
+    }
+    if name == "Enter" && target(event).is_some_and(|e| e.id() == "nb:plan") {
+        page.send(Msg::Notebook(NotebookMsg::Pressed {
+            action: "nb-plan-add".into(),
+            target: String::new(),
+        }));
+        return;
     }
     if name == "Escape" {
         report(page.screen.close_menus());

@@ -66,9 +66,29 @@ impl Screen {
             let inside = focused
                 .filter(|e| region.contains(Some(e.unchecked_ref::<Node>())))
                 .map(|e| e.id());
-            region.set_inner_html(markup);
+            self.replace(&region, markup)?;
             if let Some(id) = inside {
                 self.focus_quietly(&id)?;
+            }
+        }
+        Ok(())
+    }
+
+    /// Replaces what stands in an element. What somebody has opened in it stays open.
+    fn replace(&self, element: &Element, markup: &str) -> Result<(), JsValue> {
+        let list = element.query_selector_all("details[id]")?;
+        let details = (0..list.length()).filter_map(|i| list.get(i));
+        let was: Vec<(String, bool)> = details
+            .filter_map(|node| node.dyn_into::<HtmlDetailsElement>().ok())
+            .map(|details| (details.id(), details.open()))
+            .collect();
+        element.set_inner_html(markup);
+        for (id, open) in was {
+            let again = self.document.get_element_by_id(&id);
+            if let Some(again) =
+                again.and_then(|e| e.dyn_into::<HtmlDetailsElement>().ok())
+            {
+                again.set_open(open);
             }
         }
         Ok(())
@@ -97,6 +117,8 @@ impl Screen {
             let disabled = if on { "false" } else { "true" };
             self.element(id)?.set_attribute("aria-disabled", disabled)?;
         }
+        let told = if outputs.told { "true" } else { "false" };
+        self.element("swing")?.set_attribute("data-told", told)?;
         let stale = if outputs.stale { "true" } else { "false" };
         self.element("sheet")?.set_attribute("data-stale", stale)
     }
@@ -202,7 +224,7 @@ impl Screen {
         };
         let outside = shown.into_iter().filter(|(id, _)| !inside(id)).collect();
         self.shown.replace(outside);
-        area.set_inner_html(markup);
+        self.replace(&area, markup)?;
         if id.is_empty() {
             return Ok(());
         }

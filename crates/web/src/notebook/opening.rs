@@ -5,10 +5,12 @@
 //! unseen.
 
 use noseward_lesson::{Colour, Group, MOST_GROUP_NUMBER, Notebook};
-use noseward_link::{self as link, Any, NotebookFile, PartFault, Parts, SharedTrial};
+use noseward_link::{
+    self as link, Any, AnyError, NotebookFile, PartFault, Parts, SharedTrial,
+};
 
 use super::update::{onto_page, rebuilt, say, sentence};
-use crate::app::{Effect, Look, Slot, State};
+use crate::app::{Effect, Keeping, Look, Notice, Slot, State};
 
 /// The file of the open notebook.
 pub(crate) fn file(state: &State) -> String {
@@ -30,9 +32,10 @@ pub(super) fn open_kept(
     state: &mut State,
     kept: &[(u32, String)],
     open: u32,
+    afresh: bool,
 ) -> Vec<Effect> {
     state.desk.slots = kept.iter().map(|(slot, text)| slot_of(*slot, text)).collect();
-    let readable = |slot: &&Slot| slot.group.is_some();
+    let readable = |slot: &&Slot| slot.group.is_some() && !afresh;
     let chosen = state
         .desk
         .slots
@@ -70,17 +73,10 @@ fn free_slot(state: &State) -> u32 {
     last.map_or(0, |last| last + 1).max(state.desk.slot + 1)
 }
 
-/// The open notebook is kept.
+/// The notebook in a place is kept. What changed meanwhile is not.
 pub(super) fn is_kept(state: &mut State, slot: u32, text: &str) {
-    put_slot(
-        state,
-        Slot {
-            number: slot,
-            text: text.to_owned(),
-            group: Some(state.desk.notebook.group),
-        },
-    );
-    if slot == state.desk.slot {
+    put_slot(state, slot_of(slot, text));
+    if slot == state.desk.slot && text == file(state) {
         state.desk.unsaved = false;
     }
 }
@@ -176,11 +172,13 @@ fn open(state: &mut State, slot: u32, file: NotebookFile) -> Vec<Effect> {
     let NotebookFile { notebook, rocket } = file;
     let words = format!("This is the notebook of {}.", notebook.group);
     // No trial is in hand while the rocket changes: it belongs to the other group.
-    state.desk.notebook = Notebook::default();
     state.desk.drafts.clear();
     state.desk.look = Look::default();
-    let record = notebook.in_hand().map(|trial| trial.record()).or(rocket);
-    let mut effects = record.map_or_else(Vec::new, |record| onto_page(state, record));
+    let record = rocket.or_else(|| notebook.in_hand().map(|trial| trial.record()));
+    let owner = state.owner();
+    state.desk.notebook = Notebook::default();
+    let mut effects =
+        record.map_or_else(Vec::new, |record| onto_page(state, record, owner));
     state.desk.notebook = notebook;
     state.desk.slot = slot;
     state.hold_page_to_trial();
@@ -245,60 +243,68 @@ pub(super) fn delete_open(state: &mut State) -> Vec<Effect> {
     effects
 }
 
-/// Opens a text that is no rocket: a notebook in any spelling, some parts of one, or one
-/// result.
-pub(super) fn open_text(state: &mut State, text: &str) -> Vec<Effect> {
-    let mut effects = if link::looks_like_table(text) && !link::looks_like_notebook(text)
-    {
-        match link::open_table(text) {
-            Ok(notebook) => come_in(state, NotebookFile { notebook, rocket: None }),
-            Err(error) => say(state, true, sentence(&error.to_string())),
-        }
-    } else {
-        match link::open_any(text) {
-            Ok(Any::Notebook(file)) => come_in(state, file),
-            Ok(Any::Parts(_)) => add_parts(state, text),
-            Ok(Any::Result(result)) => {
-                say(state, false, super::views::result_words(state, &result))
-            }
-            Ok(Any::Trial(shared)) => come_in(state, alone(shared)),
-            // The first part of the page opens rockets.
-            Ok(Any::Rocket(_)) => Vec::new(),
-            Err(error) => say(state, true, sentence(&error.to_string())),
-        }
-    };
-    effects.extend([Effect::CloseMenus, Effect::Show("notebook-title")]);
+/// Opens the notebook in the link with which the page was opened. The rocket that was kept
+/// here waits until somebody decides.
+pub(super) fn open_link(state: &mut State, text: &str) -> Vec<Effect> {
+    let before = state.record();
+    let effects = open_text(state, text);
+    if state.opened_kept && state.keeping.is_here() && before != state.record() {
+        state.keeping = Keeping::Other(Box::new(before));
+    }
     effects
 }
 
+/// Opens a text that is no rocket: a notebook in any spelling, some parts of one, or one
+/// result. What cannot be read is told where it was typed, and stays there.
+pub(super) fn open_text(state: &mut State, text: &str) -> Vec<Effect> {
+    match opened(state, text) {
+        Ok(mut effects) => {
+            effects.extend([Effect::CloseMenus, Effect::Show("notebook-title")]);
+            effects
+        }
+        Err(fault) => {
+            state.notice = Some(Notice::TextFault(sentence(&fault)));
+            vec![Effect::Redraw]
+        }
+    }
+}
+
+fn opened(state: &mut State, text: &str) -> Result<Vec<Effect>, String> {
+    if link::looks_like_table(text) && !link::looks_like_notebook(text) {
+        let notebook = link::open_table(text).map_err(|error| error.to_string())?;
+        return Ok(come_in(state, NotebookFile { notebook, rocket: None }));
+    }
+    match link::open_any(text) {
+        Ok(Any::Notebook(file)) => Ok(come_in(state, file)),
+        Ok(Any::Parts(_)) => add_parts(state, text),
+        Ok(Any::Result(result)) => {
+            Ok(say(state, false, super::views::result_words(state, &result)))
+        }
+        Ok(Any::Trial(shared)) => Ok(come_in(state, alone(shared))),
+        // The first part of the page opens rockets.
+        Ok(Any::Rocket(_)) => Ok(Vec::new()),
+        // The right ones of several parts are kept all the same.
+        Err(AnyError::Part(fault)) => add_parts(state, text).and(Err(fault.to_string())),
+        Err(error) => Err(error.to_string()),
+    }
+}
+
 /// Parts of a notebook: those that came before are kept until all are there.
-fn add_parts(state: &mut State, text: &str) -> Vec<Effect> {
+fn add_parts(state: &mut State, text: &str) -> Result<Vec<Effect>, String> {
     let mut added = state.desk.look.parts.add(text);
     if matches!(added, Err(PartFault::Other { .. })) {
         // Of another notebook: those are collected from now on.
         state.desk.look.parts = Parts::default();
         added = state.desk.look.parts.add(text);
     }
-    if let Err(fault) = added {
-        return say(state, true, sentence(&fault.to_string()));
-    }
+    added.map_err(|fault| fault.to_string())?;
     match state.desk.look.parts.notebook() {
         Some(Ok(file)) => {
             state.desk.look.parts = Parts::default();
-            come_in(state, file)
+            Ok(come_in(state, file))
         }
-        Some(Err(fault)) => say(state, true, sentence(&fault.to_string())),
-        None => {
-            let missing: Vec<String> =
-                state.desk.look.parts.missing().iter().map(u8::to_string).collect();
-            let of = state.desk.look.parts.progress().of;
-            let words = format!(
-                "Of the {of} parts of this notebook, these are still missing: {}. Open them \
-                 in the same way.",
-                missing.join(", ")
-            );
-            say(state, false, words)
-        }
+        Some(Err(fault)) => Err(fault.to_string()),
+        None => Ok(vec![Effect::Redraw]),
     }
 }
 

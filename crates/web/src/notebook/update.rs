@@ -1,20 +1,23 @@
 //! What a message does to the notebook.
 
 use noseward_lesson::{
-    Colour, End, Group, LeftOut, Level, Point, REASON_CHARS, Record, Support,
-    SwingOutcome, Trial, changes,
+    Colour, End, Group, LeftOut, Level, NotebookError, Point, REASON_CHARS, Record,
+    Support, SwingOutcome, Trial, changes,
 };
 use noseward_link::{self as link, Format};
 use noseward_stability::{Field, FinField, Quantity, cleaned_lines};
 
 use super::fields::Note;
 use super::opening;
-use crate::app::{Draft, Effect, NotebookMsg, Said, State, read_number};
+use crate::app::{Draft, Effect, NotebookMsg, Owner, Said, State, read_number};
 
 /// What a message does.
 pub(crate) fn update(state: &mut State, msg: &NotebookMsg) -> Vec<Effect> {
     match msg {
-        NotebookMsg::Kept { slots, open } => opening::open_kept(state, slots, *open),
+        NotebookMsg::Kept { slots, open, afresh } => {
+            opening::open_kept(state, slots, *open, *afresh)
+        }
+        NotebookMsg::OpenLink(text) => opening::open_link(state, text),
         NotebookMsg::IsKept { slot, text } => {
             opening::is_kept(state, *slot, text);
             Vec::new()
@@ -30,6 +33,7 @@ pub(crate) fn update(state: &mut State, msg: &NotebookMsg) -> Vec<Effect> {
         },
         NotebookMsg::Left { field } => match Note::parse(field) {
             Some(note) => {
+                state.desk.look.typing.take_if(|typing| *typing == note.name());
                 vec![Effect::SetNote(note.name(), note.text(state)), Effect::Redraw]
             }
             None => Vec::new(),
@@ -77,6 +81,8 @@ pub(super) fn say(
 }
 
 fn typed(state: &mut State, note: Note, text: &str) -> Vec<Effect> {
+    state.desk.look.said.take_if(|said| !said.alarming);
+    state.desk.look.typing = Some(note.name());
     if note.is_length() {
         return length(state, note, text);
     }
@@ -103,7 +109,15 @@ fn typed(state: &mut State, note: Note, text: &str) -> Vec<Effect> {
             };
             let Some(group) = group else { return Vec::new() };
             notebook.group = group;
-            return rebuilt(state);
+            let open = state.desk.slot;
+            let mut others = state.desk.slots.iter().filter(|slot| slot.number != open);
+            let twice = others.any(|slot| slot.group == Some(group));
+            let mut effects = rebuilt(state);
+            if twice {
+                let words = format!("Another notebook here is {group} too. Is it yours?");
+                effects.extend(say(state, true, words));
+            }
+            return effects;
         }
         Note::Level => {
             let level = index(text).and_then(|i| Level::ALL.get(i).copied());
@@ -281,10 +295,15 @@ fn pressed(state: &mut State, action: &str, target: &str) -> Vec<Effect> {
             vec![Effect::Redraw]
         }
         "nb-plan-add" => {
-            let plan = std::mem::take(&mut state.desk.look.plan);
+            let plan = state.desk.look.plan.clone();
             if !state.desk.notebook.add_plan(&plan) {
-                return Vec::new();
+                return if plan.trim().is_empty() {
+                    say(state, true, "First write what you will try.")
+                } else {
+                    say(state, true, sentence(&NotebookError::TooManyPlans.to_string()))
+                };
             }
+            state.desk.look.plan.clear();
             let mut effects = rebuilt(state);
             effects.push(Effect::Focus(Note::Plan.name()));
             effects
@@ -294,7 +313,9 @@ fn pressed(state: &mut State, action: &str, target: &str) -> Vec<Effect> {
                 state.desk.notebook.remove_plan(index(target).unwrap_or(usize::MAX))
             {
                 // It stands in the field again, should that have been a slip.
-                state.desk.look.plan = plan;
+                if state.desk.look.plan.is_empty() {
+                    state.desk.look.plan = plan;
+                }
             }
             let mut effects = rebuilt(state);
             effects.push(Effect::Focus(Note::Plan.name()));
@@ -329,7 +350,10 @@ fn pressed(state: &mut State, action: &str, target: &str) -> Vec<Effect> {
             None => Vec::new(),
         },
         "nb-copy-link" => match opening::hash(state) {
-            Some(hash) => vec![Effect::CopyLink(hash)],
+            Some(hash) => {
+                let address = state.address.clone().unwrap_or_default();
+                vec![Effect::CopyText(format!("{address}#{hash}"))]
+            }
             None => Vec::new(),
         },
         "nb-symbols" => {
@@ -351,13 +375,11 @@ fn pressed(state: &mut State, action: &str, target: &str) -> Vec<Effect> {
     }
 }
 
-fn begun_trial(
-    state: &mut State,
-    begun: Result<u16, noseward_lesson::NotebookError>,
-) -> Vec<Effect> {
+fn begun_trial(state: &mut State, begun: Result<u16, NotebookError>) -> Vec<Effect> {
     match begun {
         Ok(_) => {
             state.desk.drafts.clear();
+            state.swings_from_trial();
             let mut effects = rebuilt(state);
             effects.push(Effect::Show("nb-trial"));
             effects
@@ -380,20 +402,21 @@ pub(super) fn sentence(error: &str) -> String {
 
 /// The rocket of a trial, with its swings, comes onto the page.
 fn open_trial(state: &mut State, id: u16) -> Vec<Effect> {
+    let owner = state.owner();
     let Some(record) = state.desk.notebook.take_in_hand(id).map(|t| t.record()) else {
         return Vec::new();
     };
     state.desk.drafts.clear();
-    let mut effects = onto_page(state, record);
+    let mut effects = onto_page(state, record, owner);
     effects.extend(rebuilt(state));
     effects.push(Effect::Show("nb-trial"));
     effects
 }
 
 /// Puts a rocket onto the page, if it is another one.
-pub(super) fn onto_page(state: &mut State, record: Record) -> Vec<Effect> {
+pub(super) fn onto_page(state: &mut State, record: Record, owner: Owner) -> Vec<Effect> {
     if record != state.record() {
-        state.show_record(record);
+        state.show_record(record, owner);
     }
     vec![Effect::RebuildSteps, Effect::ShowBench, Effect::Redraw, Effect::Keep]
 }
@@ -408,6 +431,18 @@ fn lock(state: &mut State) -> Vec<Effect> {
             "First choose what the rocket will do. Then lock the prediction.",
         );
     }
+    let wordless = trial.draft.because.trim().is_empty();
+    if wordless && !std::mem::replace(&mut state.desk.look.nudged, true) {
+        let mut effects = say(
+            state,
+            true,
+            "Why do you think so? Even a guess has a reason. Write it down, or press again \
+             to go on without.",
+        );
+        effects.push(Effect::Focus(Note::Because.name()));
+        return effects;
+    }
+    state.desk.look.nudged = false;
     if !was_locked {
         // The rocket as it is on the page now.
         state.desk.notebook.follow(&state.record());
@@ -441,7 +476,8 @@ fn undo_change(state: &mut State, target: &str) -> Vec<Effect> {
         return Vec::new();
     };
     let record = change.undo(&trial.record());
-    let mut effects = onto_page(state, record);
+    let owner = state.owner();
+    let mut effects = onto_page(state, record, owner);
     effects.extend(written(state));
     effects.push(Effect::Focus("nb-trial".into()));
     effects
@@ -458,6 +494,16 @@ fn use_sentence(state: &mut State, target: &str) -> Vec<Effect> {
     let offered = noseward_lesson::offered(notebook, statement, state.units);
     let Some(sentence) = offered.get(i) else { return Vec::new() };
     let text = notebook.conclusion.text(statement);
+    if text.contains(sentence.as_str()) {
+        return say(state, false, "That sentence is there already.");
+    }
+    if text.chars().count() + sentence.chars().count() >= noseward_lesson::BOX_CHARS {
+        return say(
+            state,
+            true,
+            "There is no room for that sentence: shorten the text first.",
+        );
+    }
     let gap = if text.is_empty() || text.ends_with(['\n', ' ']) { "" } else { "\n" };
     let text = format!("{text}{gap}{sentence}");
     let text = cleaned_lines(&text, noseward_lesson::BOX_CHARS);

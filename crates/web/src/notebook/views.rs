@@ -82,7 +82,8 @@ fn button(action: &str, target: &str, small: bool, words: &Markup) -> Markup {
 }
 
 /// A list to choose from: values, words, and which is chosen.
-fn choice(note: Note, label: &str, entries: &[(String, String, bool)]) -> Markup {
+#[expect(clippy::needless_pass_by_value, reason = "it is written where it is passed")]
+fn choice(note: Note, label: Markup, entries: &[(String, String, bool)]) -> Markup {
     let name = note.name();
     html! {
         span class="nb__choice" {
@@ -100,15 +101,20 @@ fn choice(note: Note, label: &str, entries: &[(String, String, bool)]) -> Markup
 fn number(state: &State, note: Note, label: &str, spoken: &str) -> Markup {
     let name = note.name();
     let unit = state.units.length_unit();
+    let spoken_unit = if unit == "in" { "inches" } else { "millimetres" };
+    let described = match note {
+        Note::Reading(point, _) | Note::Guess(point) => points::output_id(point),
+        _ => "nb-lengths",
+    };
     html! {
         span class="nb__number" {
             label class="field__label" for=(name) {
-                (label) span class="visually-hidden" { " " (spoken) }
+                (label) span class="visually-hidden" { " " (spoken) " in " (spoken_unit) }
             }
             span class="field__box" {
                 input class="field__input" id=(name) type="text" inputmode="decimal"
                     autocomplete="off" spellcheck="false" maxlength="40" data-note=(name)
-                    data-number="" value=(note.text(state));
+                    data-number="" value=(note.text(state)) aria-describedby=(described);
                 span class="field__unit" aria-hidden="true" { (unit) }
             }
         }

@@ -24,7 +24,7 @@ fn write(state: &mut State, field: &str, text: &str) -> Vec<Effect> {
 /// A page whose notebook is loaded and in view.
 fn desk() -> State {
     let mut state = open("", None);
-    let kept = NotebookMsg::Kept { slots: Vec::new(), open: 0 };
+    let kept = NotebookMsg::Kept { slots: Vec::new(), open: 0, afresh: false };
     assert!(tell(&mut state, kept).contains(&Effect::LoadLater));
     tell(&mut state, NotebookMsg::Loaded(true));
     tell(&mut state, NotebookMsg::InView(true));
@@ -46,6 +46,10 @@ fn predict(state: &mut State, outcome: usize, because: &str) {
     press(state, "nb-outcome", outcome);
     write(state, "nb:because", because);
     press(state, "nb-lock", "");
+    if because.is_empty() {
+        // Asked for a reason once, and gone on without.
+        press(state, "nb-lock", "");
+    }
 }
 
 fn swing(state: &mut State, outcome: SwingOutcome) {
@@ -275,7 +279,7 @@ fn what_is_kept_is_there_again() {
     let kept = file(&mut state);
     let mut again = open("", None);
     let slots = vec![(4, kept)];
-    tell(&mut again, NotebookMsg::Kept { slots, open: 4 });
+    tell(&mut again, NotebookMsg::Kept { slots, open: 4, afresh: false });
     tell(&mut again, NotebookMsg::Loaded(true));
     assert_eq!(again.desk.notebook, state.desk.notebook);
     assert_eq!((again.desk.slot, again.desk.unsaved), (4, false));
@@ -442,11 +446,221 @@ fn help_with_the_conclusion_has_three_levels() {
 #[test]
 fn a_notebook_that_could_not_load_says_so_and_tries_again() {
     let mut state = open("", None);
-    tell(&mut state, NotebookMsg::Kept { slots: Vec::new(), open: 0 });
+    tell(&mut state, NotebookMsg::Kept { slots: Vec::new(), open: 0, afresh: false });
     tell(&mut state, NotebookMsg::Loaded(false));
     assert!(region(&state, "nb-state").contains("could not be loaded"));
     assert!(shown(&mut state).is_empty());
     assert!(press(&mut state, "nb-again", "").contains(&Effect::LoadLater));
     tell(&mut state, NotebookMsg::Loaded(true));
     assert!(shown(&mut state).contains("Begin the baseline"));
+}
+
+/// Lets the browser keep what it was told to keep.
+fn keep(state: &mut State, effects: Vec<Effect>) {
+    for effect in effects {
+        if let Effect::KeepNotebook { slot, text } = effect {
+            let more = tell(state, NotebookMsg::IsKept { slot, text });
+            keep(state, more);
+        }
+    }
+}
+
+#[test]
+fn a_notebook_that_is_put_away_keeps_its_own_label() {
+    let mut state = desk();
+    let mut labels = Vec::new();
+    for _ in 0..3 {
+        press(&mut state, "nb-begin", "");
+        labels.push(state.desk.notebook.group.to_string());
+        let effects = press(&mut state, "nb-new-group", "");
+        keep(&mut state, effects);
+    }
+    assert_eq!(labels, ["Blue 1", "Blue 2", "Blue 3"]);
+    let kept: Vec<String> = state
+        .desk
+        .slots
+        .iter()
+        .filter_map(|slot| Some(slot.group?.to_string()))
+        .collect();
+    assert_eq!(kept, labels);
+    // A label that is taken is said so.
+    write(&mut state, "nb:number", "2");
+    assert!(shown(&mut state).contains("Another notebook here is Blue 2 too"));
+}
+
+#[test]
+fn what_came_in_meanwhile_is_still_to_be_kept() {
+    let mut state = desk();
+    let theirs = {
+        let mut other = desk();
+        press(&mut other, "nb-begin", "");
+        file(&mut other)
+    };
+    write(&mut state, "nb:colour", "0");
+    let effects = tell(&mut state, NotebookMsg::OpenText(theirs));
+    keep(&mut state, effects);
+    assert!(state.desk.unsaved);
+}
+
+#[test]
+fn other_units_and_other_rockets_build_the_forms_anew() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    let rebuilds = |effects: Vec<Effect>| effects.contains(&Effect::RebuildNotebook);
+    assert!(rebuilds(update(&mut state, Msg::Units(UnitSystem::Inch))));
+    assert!(rebuilds(update(&mut state, Msg::Start(Start::Example(Example::Gannet)))));
+    assert!(state.desk.notebook.in_hand().is_none(), "no field is left to type into");
+    assert!(!shown(&mut state).contains("nb:note"));
+}
+
+#[test]
+fn undo_puts_no_rocket_into_another_trial_or_group() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    predict(&mut state, 0, "a");
+    swing(&mut state, SwingOutcome::Steady);
+    typed(&mut state, FIN_SPAN, "75");
+    press(&mut state, "nb-begin", "");
+    press(&mut state, "nb-open", 1);
+    press(&mut state, "nb-open", 2);
+    let second = in_hand(&state).clone();
+    update(&mut state, Msg::Undo);
+    assert_eq!(state.desk.notebook.trial(2), Some(&second));
+
+    let mut state = desk();
+    typed(&mut state, FIN_SPAN, "61");
+    press(&mut state, "nb-begin", "");
+    let slot = state.desk.slot;
+    press(&mut state, "nb-new-group", "");
+    typed(&mut state, FIN_SPAN, "99");
+    press(&mut state, "nb-begin", "");
+    write(&mut state, "nb:slot", &slot.to_string());
+    let mine = in_hand(&state).clone();
+    update(&mut state, Msg::Undo);
+    assert_eq!(state.desk.notebook.trial(1), Some(&mine));
+}
+
+#[test]
+fn swings_never_wander_from_trial_to_trial() {
+    let swung = |state: &mut State| {
+        typed(state, FIN_SPAN, "61");
+        press(state, "nb-begin", "");
+        predict(state, 0, "a");
+        for _ in 0..3 {
+            swing(state, SwingOutcome::Steady);
+        }
+    };
+    // The same rocket again.
+    let mut state = desk();
+    swung(&mut state);
+    press(&mut state, "nb-begin", "");
+    assert_eq!(in_hand(&state).id(), 2);
+    assert!(in_hand(&state).swings().outcomes().is_empty());
+    assert!(state.swings.outcomes().is_empty() && !in_hand(&state).swung_first());
+    // Another one that becomes the old one again.
+    let mut state = desk();
+    swung(&mut state);
+    typed(&mut state, FIN_SPAN, "75");
+    press(&mut state, "nb-begin", "");
+    typed(&mut state, FIN_SPAN, "61");
+    assert!(in_hand(&state).swings().outcomes().is_empty());
+    // Three more swings, locked, and undone.
+    let mut state = desk();
+    swung(&mut state);
+    update(&mut state, Msg::Bench(BenchMsg::Anew));
+    predict(&mut state, 0, "b");
+    update(&mut state, Msg::Undo);
+    update(&mut state, Msg::Bench(BenchMsg::TakeBack));
+    let second = state.desk.notebook.trial(2).unwrap();
+    assert!(second.swings().outcomes().is_empty(), "{:?}", second.swings());
+    // A link to the same rocket with swings of its own.
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    predict(&mut state, 0, "a");
+    let mut record = state.record();
+    record.swings.add(SwingOutcome::TailFirst);
+    update(&mut state, Msg::OpenText(link::hash(&record)));
+    swing(&mut state, SwingOutcome::Steady);
+    assert_eq!(in_hand(&state).swings().outcomes(), [SwingOutcome::Steady]);
+}
+
+#[test]
+fn what_was_seen_before_a_prediction_stays_on_record() {
+    let mut state = desk();
+    swing(&mut state, SwingOutcome::Steady);
+    press(&mut state, "nb-begin", "");
+    update(&mut state, Msg::Bench(BenchMsg::TakeBack));
+    predict(&mut state, 0, "a");
+    assert!(in_hand(&state).swung_first());
+    assert!(shown(&mut state).contains("swung before it was predicted"));
+}
+
+#[test]
+fn the_rocket_on_the_page_waits_with_its_group() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    predict(&mut state, 0, "a");
+    typed(&mut state, FIN_SPAN, "77");
+    let slot = state.desk.slot;
+    press(&mut state, "nb-new-group", "");
+    press(&mut state, "nb-begin", "");
+    write(&mut state, "nb:slot", &slot.to_string());
+    assert_eq!(state.text_of(FIN_SPAN), "77");
+}
+
+#[test]
+fn a_plan_without_room_is_not_thrown_away() {
+    let mut state = desk();
+    for i in 0..12 {
+        write(&mut state, "nb:plan", &format!("plan {i}"));
+        press(&mut state, "nb-plan-add", "");
+    }
+    write(&mut state, "nb:plan", "one more");
+    press(&mut state, "nb-plan-add", "");
+    assert!(shown(&mut state).contains("value=\"one more\""));
+    assert!(shown(&mut state).contains("room for 12 plans"));
+}
+
+#[test]
+fn a_link_to_a_notebook_does_not_overwrite_the_kept_rocket() {
+    let mut other = desk();
+    press(&mut other, "nb-begin", "");
+    let text = file(&mut other);
+    let mine = Example::Gannet.design();
+    let mut state = open("", Some(&mine));
+    let slots = Vec::new();
+    tell(&mut state, NotebookMsg::Kept { slots, open: 0, afresh: false });
+    tell(&mut state, NotebookMsg::OpenLink(text));
+    tell(&mut state, NotebookMsg::Loaded(true));
+    assert_eq!(state.design.name, "Puffin");
+    assert_eq!(state.keeping, Keeping::Other(Box::new(mine.rounded().into())));
+}
+
+#[test]
+fn a_fresh_start_opens_no_notebook_and_loses_none() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    let kept = file(&mut state);
+    let mut afresh = open("", None);
+    let slots = vec![(1, kept.clone())];
+    tell(&mut afresh, NotebookMsg::Kept { slots, open: 1, afresh: true });
+    tell(&mut afresh, NotebookMsg::Loaded(true));
+    assert!(afresh.desk.notebook.is_blank());
+    assert_ne!(afresh.desk.slot, 1);
+    assert_eq!(afresh.desk.slots[0].text, kept);
+}
+
+#[test]
+fn what_cannot_be_opened_is_told_where_it_was_typed() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    let codes = link::notebook_parts(&link::NotebookFile {
+        notebook: state.desk.notebook.clone(),
+        rocket: None,
+    });
+    let wrong = codes.unwrap()[0].replacen("N1", "N1*", 1);
+    let effects = update(&mut state, Msg::OpenText(wrong));
+    assert!(!effects.contains(&Effect::CloseMenus));
+    let told = region(&state, "open-fault");
+    assert!(told.contains("Row 1 has “*”"), "{told}");
 }

@@ -27,7 +27,8 @@ pub(super) fn charts(state: &State) -> Markup {
 }
 
 fn width_px(state: &State) -> f64 {
-    state.graph_px.clamp(280.0, WIDEST_PX)
+    // Some fonts are wider than expected.
+    (state.graph_px - 16.0).clamp(260.0, WIDEST_PX)
 }
 
 /// A dot for every swing: separation across, outcome in rows.
@@ -58,7 +59,8 @@ fn swings(state: &State, summaries: &[Summary]) -> Markup {
             figcaption { h3 { "Separation and what we saw" } p class="nb__hint" { "Each dot is one swing. What does this dot mean? Then: what is the pattern?" } }
             (PreEscaped(svg_document(&scene, Some("nb-chart-words"))))
             p id="nb-chart-words" { (trial_chart_words(&dots, state.units)) }
-            details { summary { "The same as a table" }
+            details id="nb-chart-table" { summary { "The same as a table" }
+                div class="nb__wide" tabindex="0" role="group" aria-label="Separation and swings" {
                 table class="table" {
                     thead { tr { th scope="col" { "Trial" } th scope="col" { "Separation" } th scope="col" { "How" } @for i in 1..=3 { th scope="col" { "Swing " (i) } } } }
                     tbody {
@@ -71,6 +73,7 @@ fn swings(state: &State, summaries: &[Summary]) -> Markup {
                             }
                         }
                     }
+                }
                 }
             }
         }
@@ -105,7 +108,8 @@ fn series(state: &State, summaries: &[Summary]) -> Markup {
             figcaption { h3 { "Separation over the trials" } }
             (PreEscaped(svg_document(&scene, Some("nb-series-words"))))
             p id="nb-series-words" { (trial_series_words(&points, state.units)) }
-            details { summary { "The same as a table" }
+            details id="nb-series-table" { summary { "The same as a table" }
+                div class="nb__wide" tabindex="0" role="group" aria-label="Separation of each trial" {
                 table class="table" {
                     thead { tr { th scope="col" { "Trial" } th scope="col" { "Measured" } th scope="col" { "From" } th scope="col" { "To" } th scope="col" { "Computed" } } }
                     tbody {
@@ -119,6 +123,7 @@ fn series(state: &State, summaries: &[Summary]) -> Markup {
                             }
                         }
                     }
+                }
                 }
             }
         }

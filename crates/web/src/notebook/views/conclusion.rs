@@ -12,8 +12,7 @@ use crate::views::Region;
 fn asked(state: &State) -> &'static [Statement] {
     match level(state) {
         Level::Balance => &[Statement::Claim, Statement::Reason],
-        Level::Measure => &[Statement::Claim, Statement::Evidence],
-        Level::Explain | Level::Model => &Statement::ALL,
+        Level::Measure | Level::Explain | Level::Model => &Statement::ALL,
     }
 }
 
@@ -72,7 +71,7 @@ fn help(state: &State, of: Statement) -> Markup {
         @if notebook.support == Support::Sentences {
             @let sentences = offered(notebook, of, state.units);
             @if !sentences.is_empty() {
-                details class="nb__offered" open[of == Statement::Claim] {
+                details class="nb__offered" id=(format!("{}-offered", output_id(of))) open[of == Statement::Claim] {
                     summary { "Sentences with your own numbers" }
                     ul class="list" {
                         @for (i, sentence) in sentences.iter().enumerate() {

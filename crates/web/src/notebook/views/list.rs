@@ -1,7 +1,7 @@
 //! All trials as a table, and what was deleted.
 
 use maud::{Markup, html};
-use noseward_lesson::{Level, Summary, Trial, changes};
+use noseward_lesson::{Level, Overall, Summary, Trial, changes};
 use noseward_link::defused;
 
 use super::{button, level, mm};
@@ -85,8 +85,15 @@ fn row(state: &State, trial: &Trial, found: &Summary) -> Markup {
             }
             td {
                 (trial.overall().label())
-                @let seen = trial.swings().counted().count();
-                @if seen > 0 { span class="nb__hint" { " (" (seen) " of 3)" } }
+                @let seen: Vec<_> = trial.swings().counted().collect();
+                @match trial.overall() {
+                    Overall::Mostly(outcome) => {
+                        @let so = seen.iter().filter(|one| **one == outcome).count();
+                        span class="nb__hint" { " (" (so) " of " (seen.len()) ")" }
+                    }
+                    Overall::Mixed => span class="nb__hint" { " (" (seen.len()) " swings)" },
+                    Overall::Nothing => {},
+                }
                 @if !trial.note.is_empty() { br; span class="nb__hint" { (defused(&trial.note)) } }
             }
             td class="screen-only" {

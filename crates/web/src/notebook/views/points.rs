@@ -8,7 +8,7 @@ use noseward_lesson::{
 };
 use noseward_stability::evaluate;
 
-use super::{choice, faults, level, mm, number, trial};
+use super::{choice, faults, level, mm, no_names, number, trial};
 use crate::app::State;
 use crate::notebook::fields::{Note, end_name};
 use crate::views::Region;
@@ -29,8 +29,8 @@ pub(super) fn form(state: &State, trial: &Trial) -> Markup {
         p class="nb__hint" {
             "With both lengths the size of the print or the drawing does not matter. Left empty: the length above, true to size."
         }
-        div id="nb-lengths" aria-live="polite" {}
-        div id="nb-points" aria-live="polite" {}
+        div id="nb-lengths" {}
+        div id="nb-points" {}
     }
 }
 
@@ -59,27 +59,29 @@ fn point_form(state: &State, trial: &Trial, point: Point) -> Markup {
                 span { (how) }
             }
             @if level(state) > Level::Balance || readings.from == End::Tail {
-                (choice(Note::From(point), "Measured from", &ends))
+                (choice(Note::From(point), html! { "Measured from" span class="visually-hidden" { ", " (point.label()) } }, &ends))
             }
-            @if readings.any() {
-                @if let Some(guess) = readings.guess_mm { p { "Your guess was " (mm(state, guess)) " from the nose." } }
-            } @else {
-                (number(state, Note::Guess(point), "First a guess", "from the nose tip"))
+            div class="nb__guess" {
+                @if readings.any() {
+                    @if let Some(guess) = readings.guess_mm { p { "Your guess was " (mm(state, guess)) " from the nose." } }
+                } @else {
+                    (number(state, Note::Guess(point), "First a guess", &format!("of the {}, from the nose tip", point.label())))
+                }
             }
             div class="nb__readings" {
                 @for i in 0..REPEATS {
                     (number(state, Note::Reading(point, i), &format!("Reading {}", i + 1), &format!("of the {}", point.label())))
                 }
             }
-            div id=(output_id(point)) aria-live="polite" {}
+            div id=(output_id(point)) {}
             @if readings.apart().is_some() || readings.left_out.is_some() {
                 @let out = readings.left_out.as_ref().map(|out| out.reading);
                 @let mut entries = vec![(String::new(), "keep all".to_owned(), out.is_none())];
                 @let () = entries.extend((0..REPEATS).map(|i| (i.to_string(), format!("leave out reading {}", i + 1), out == Some(i))));
-                (choice(Note::LeftOut(point), "What do you do with it?", &entries))
+                (choice(Note::LeftOut(point), html! { "What do you do with it?" }, &entries))
                 @if out.is_some() {
                     span class="nb__number" {
-                        label class="field__label" for=(Note::WhyLeftOut(point).name()) { "Why?" }
+                        label class="field__label" for=(Note::WhyLeftOut(point).name()) { "Why?" (no_names()) }
                         span class="field__box" {
                             input class="field__input field__input--words" id=(Note::WhyLeftOut(point).name()) type="text"
                                 data-note=(Note::WhyLeftOut(point).name()) maxlength=(REASON_CHARS) autocomplete="off"
@@ -92,7 +94,7 @@ fn point_form(state: &State, trial: &Trial, point: Point) -> Markup {
     }
 }
 
-fn output_id(point: Point) -> &'static str {
+pub(super) fn output_id(point: Point) -> &'static str {
     match point {
         Point::Mass => "nb-mass",
         Point::Pressure => "nb-pressure",
@@ -101,9 +103,12 @@ fn output_id(point: Point) -> &'static str {
 
 pub(super) fn outputs(state: &State, trial: &Trial) -> Vec<Region> {
     let slips = slips(&trial.measured, super::trial_length_mm(trial), state.units);
+    let typing = state.desk.look.typing.as_deref();
+    let waits =
+        |place| typing.is_some() && note_of(place).map(Note::name).as_deref() == typing;
     let told = |is_here: &dyn Fn(Place) -> bool| -> Markup {
         html! {
-            @for slip in slips.iter().filter(|slip| is_here(slip.place)) {
+            @for slip in slips.iter().filter(|slip| is_here(slip.place) && !waits(slip.place)) {
                 p class="field__words" { (slip.sentence) }
             }
         }
@@ -130,6 +135,17 @@ pub(super) fn outputs(state: &State, trial: &Trial) -> Vec<Region> {
         ),
         ("nb-points", together(state, trial)),
     ])
+}
+
+/// The field that a slip belongs to.
+fn note_of(place: Place) -> Option<Note> {
+    Some(match place {
+        Place::RocketLength => Note::RocketLength,
+        Place::CutOutLength => Note::CutoutLength,
+        Place::Guess(point) => Note::Guess(point),
+        Place::Reading(point, i) => Note::Reading(point, i),
+        Place::Readings(_) => return None,
+    })
 }
 
 /// What the readings of a point come to.
@@ -204,14 +220,14 @@ fn beside(state: &State, trial: &Trial) -> Markup {
         div class="nb__wide" tabindex="0" role="group" aria-label="Measured beside computed" {
         table class="table nb__beside" {
             caption { "From the nose tip: measured beside computed" }
-            thead { tr { th scope="col" { "" } th scope="col" { "measured" } th scope="col" { "computed" } th scope="col" { "difference" } } }
+            thead { tr { th scope="col" { "what" } th scope="col" { "measured" } th scope="col" { "computed" } th scope="col" { "difference" } } }
             tbody {
                 @for (label, beside) in rows {
                     tr {
                         th scope="row" { (label) }
                         td { @if let Some(middle) = beside.measured { (mm(state, middle.middle_mm)) } }
                         td { (mm(state, beside.computed_mm)) }
-                        td { @if let Some(value) = beside.difference_mm() { (mm(state, value)) } }
+                        td { @if let Some(value) = beside.difference_mm() { (mm(state, value).replace('-', "−")) } }
                     }
                 }
             }

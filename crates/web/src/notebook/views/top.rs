@@ -23,7 +23,7 @@ pub(super) fn form(state: &State) -> Markup {
     html! {
         div class="nb__row" {
             span class="nb__choices" role="group" aria-label="This group’s label" {
-                (choice(Note::Colour, "Group", &colours))
+                (choice(Note::Colour, html! { "Group" }, &colours))
                 span class="visually-hidden" { label for=(Note::Number.name()) { "Number of the group" } }
                 select class="field__select" id=(Note::Number.name()) data-note=(Note::Number.name()) {
                     @for (value, words, chosen) in &numbers {
@@ -39,10 +39,10 @@ pub(super) fn form(state: &State) -> Markup {
             div class="nb__row" {
                 @let levels: Vec<_> = Level::ALL.into_iter().enumerate()
                     .map(|(i, l)| (i.to_string(), l.label().to_owned(), l == notebook.level)).collect();
-                (choice(Note::Level, "Detail", &levels))
+                (choice(Note::Level, html! { "Detail" }, &levels))
                 @let supports: Vec<_> = Support::ALL.into_iter().enumerate()
                     .map(|(i, s)| (i.to_string(), s.label().to_owned(), s == notebook.support)).collect();
-                (choice(Note::Support, "Help with the conclusion", &supports))
+                (choice(Note::Support, html! { "Help with the conclusion" }, &supports))
                 button type="button" class="button button--small" id="nb-allow" data-action="nb-allow"
                     aria-pressed=(pressed(notebook.allows_two_changes)) { "Allow two changes at once" }
             }
@@ -83,7 +83,7 @@ fn others(state: &State) -> Markup {
     let mut entries =
         vec![(desk.slot.to_string(), format!("{} (open)", desk.notebook.group), true)];
     entries.extend(others);
-    choice(Note::Slot, "Notebooks here", &entries)
+    choice(Note::Slot, html! { "Notebooks here" }, &entries)
 }
 
 /// The message at the top.
@@ -92,6 +92,14 @@ pub(super) fn said(state: &State) -> Markup {
     html! {
         @if let Some(said) = &look.said {
             p class=(if said.alarming { "notice notice--alarm" } else { "notice" }) { (said.words) }
+        }
+        @let parts = look.parts.progress();
+        @if parts.of > 0 {
+            @let missing: Vec<String> = look.parts.missing().iter().map(u8::to_string).collect();
+            p class="notice" {
+                "Of a notebook in " (parts.of) " parts, " (parts.have) " are here. Missing: "
+                (missing.join(", ")) ". Open them in the same way, in any order."
+            }
         }
         @if let Some(text) = &look.by_hand {
             label for="nb-by-hand" { "The text to copy:" }
@@ -104,7 +112,7 @@ pub(super) fn said(state: &State) -> Markup {
 /// What the rocket on the page has to do with the trials, and what to do next.
 pub(super) fn page(state: &State) -> Markup {
     let notebook = &state.desk.notebook;
-    let next = notebook.trials().len() + notebook.deleted().len() + 1;
+    let next = notebook.next_number();
     html! {
         @match (notebook.in_hand(), state.waits()) {
             (None, _) if notebook.trials().is_empty() => {

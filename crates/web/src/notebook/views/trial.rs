@@ -10,6 +10,7 @@ use noseward_stability::evaluate;
 use super::{button, choice, faults, level, list, no_names, points, words};
 use crate::app::State;
 use crate::notebook::fields::Note;
+use crate::notebook::update::sentence;
 use crate::views::{Region, pressed};
 
 pub(super) fn form(state: &State) -> Markup {
@@ -27,17 +28,22 @@ pub(super) fn form(state: &State) -> Markup {
             (other.id().to_string(), format!("trial {}", other.id()), chosen)
         },
     ));
+    let gone = notebook.deleted().iter().map(|deleted| deleted.trial.id());
+    others.extend(
+        gone.filter(|gone| trial.compared_with() == Some(*gone))
+            .map(|gone| (gone.to_string(), format!("trial {gone} (deleted)"), true)),
+    );
     html! {
         h3 { "Trial " (id) @if !trial.design().name.is_empty() { ": " (trial.design().name) } }
         @if !trial.plan.is_empty() { p { "Planned: " (trial.plan) } }
-        @if others.len() > 1 { (choice(Note::Compared, "Compared with", &others)) }
-        div id="nb-changes" aria-live="polite" {}
+        @if others.len() > 1 { (choice(Note::Compared, html! { "Compared with" }, &others)) }
+        div id="nb-changes" {}
         h4 { "1. Measure" }
         (points::form(state, trial))
         h4 { "2. Predict" }
         div id="nb-predicted" {}
         @if trial.is_locked() {
-            details class="nb__again" {
+            details class="nb__again" id="nb-think-again" {
                 summary { "Think again: the first prediction stays" }
                 (prediction(state, trial))
             }
@@ -100,7 +106,7 @@ fn changed(state: &State, trial: &Trial) -> Markup {
             }
             @if changes.len() > 1 {
                 p class="notice notice--alarm" id="nb-unfair" {
-                    (list::count(changes.len())) " things changed. Which of them did it? "
+                    (sentence(&format!("{} things changed", list::count(changes.len())))) " Which of them did it? "
                     @if notebook.allows_two_changes { "Whoever leads allows it; the table says so." }
                     @else if open { "Undo all but one for a fair test." }
                     @else { "The table says so." }
