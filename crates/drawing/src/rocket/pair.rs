@@ -19,6 +19,8 @@ const RULER_PX: f64 = 56.0;
 const FROM_RULER: f64 = 6.0;
 /// From a rocket, or its marks, to its bracket.
 const TO_BRACKET: f64 = 12.0;
+/// How much wider the words of a separation may be than so many ordinary letters.
+const WIDE: f64 = 1.35;
 /// Between the bracket and its words.
 const WORDS_GAP: f64 = 6.0;
 /// The marks need so much room at either side of the axis.
@@ -190,7 +192,8 @@ fn layouts(
 ) -> [Layout; 2] {
     let middle = width / 2.0;
     let ruler = (middle - RULER_PX / 2.0, middle + RULER_PX / 2.0);
-    let words = sides.iter().map(|side| bold_px(&side.separation(units, false)));
+    // An "mm" is wider than two other letters.
+    let words = sides.iter().map(|side| WIDE * bold_px(&side.separation(units, false)));
     let words_px = if beside { WORDS_GAP + words.fold(0.0, f64::max) } else { 0.0 };
     // The room of a rocket, from its far side to the ruler.
     let room_x = ruler.0 - FROM_RULER - (EDGE + words_px + TO_BRACKET);

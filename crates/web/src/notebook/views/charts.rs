@@ -28,7 +28,7 @@ pub(super) fn charts(state: &State) -> Markup {
 
 fn width_px(state: &State) -> f64 {
     // Some fonts are wider than expected.
-    (state.graph_px - 16.0).clamp(260.0, WIDEST_PX)
+    (state.graph_px - 4.0).clamp(260.0, WIDEST_PX)
 }
 
 /// A dot for every swing: separation across, outcome in rows.

@@ -63,7 +63,10 @@ fn point_form(state: &State, trial: &Trial, point: Point) -> Markup {
             }
             div class="nb__guess" {
                 @if readings.any() {
-                    @if let Some(guess) = readings.guess_mm { p { "Your guess was " (mm(state, guess)) " from the nose." } }
+                    @match readings.guess_mm {
+                        Some(guess) => p { "Your guess was " (mm(state, guess)) " from the nose." },
+                        None => p class="nb__hint" { "No guess was made." },
+                    }
                 } @else {
                     (number(state, Note::Guess(point), "First a guess", &format!("of the {}, from the nose tip", point.label())))
                 }

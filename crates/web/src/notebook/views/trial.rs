@@ -243,7 +243,7 @@ pub(super) fn plans(state: &State) -> Markup {
             span class="field__box nb__plan" {
                 input class="field__input field__input--words" id=(Note::Plan.name()) type="text"
                     data-note=(Note::Plan.name()) maxlength=(PLAN_CHARS) autocomplete="off"
-                    value=(Note::Plan.text(state)) placeholder="for example: bigger fins";
+                    value=(Note::Plan.text(state)) placeholder="bigger fins";
             }
             (button("nb-plan-add", "", true, &html! { "Add it" }))
         }
