@@ -175,7 +175,10 @@ pub(crate) fn pressed(on: bool) -> &'static str {
     if on { "true" } else { "false" }
 }
 
-fn regions<const N: usize>(list: [(&'static str, maud::Markup); N]) -> Vec<Region> {
+/// Each place with what stands inside.
+pub(crate) fn regions<const N: usize>(
+    list: [(&'static str, maud::Markup); N],
+) -> Vec<Region> {
     let regions = list.into_iter();
     regions.map(|(id, markup)| Region { id, markup: markup.into_string() }).collect()
 }

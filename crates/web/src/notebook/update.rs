@@ -2,7 +2,7 @@
 
 use noseward_lesson::{
     Colour, End, Group, LeftOut, Level, NotebookError, Point, REASON_CHARS, Record,
-    Support, SwingOutcome, Trial, changes,
+    Support, SwingOutcome, Trial,
 };
 use noseward_link::{self as link, Format};
 use noseward_stability::{Field, FinField, Quantity, cleaned_lines};
@@ -468,10 +468,7 @@ fn undo_change(state: &mut State, target: &str) -> Vec<Effect> {
     if trial.is_locked() {
         return Vec::new();
     }
-    let Some(baseline) = state.desk.notebook.baseline_of(trial) else {
-        return Vec::new();
-    };
-    let found = changes(&baseline.record(), &trial.record());
+    let found = state.desk.notebook.changes_of(trial);
     let Some(change) = index(target).and_then(|i| found.get(i)) else {
         return Vec::new();
     };

@@ -16,7 +16,7 @@ use noseward_stability::Design;
 use super::fields::Note;
 use super::update;
 use crate::app::State;
-use crate::views::Region;
+use crate::views::{Region, regions};
 
 pub(super) use out::{result_code, result_words};
 
@@ -44,11 +44,6 @@ pub(crate) fn outputs(state: &State) -> Vec<Region> {
     outputs.extend(trial::outputs(state));
     outputs.extend(conclusion::outputs(state));
     outputs
-}
-
-fn regions<const N: usize>(list: [(&'static str, Markup); N]) -> Vec<Region> {
-    let regions = list.into_iter();
-    regions.map(|(id, markup)| Region { id, markup: markup.into_string() }).collect()
 }
 
 fn level(state: &State) -> Level {

@@ -1,7 +1,7 @@
 //! All trials as a table, and what was deleted.
 
 use maud::{Markup, html};
-use noseward_lesson::{Level, Overall, Summary, Trial, changes};
+use noseward_lesson::{Level, Overall, Summary, Trial};
 use noseward_link::defused;
 
 use super::{button, level, mm};
@@ -115,10 +115,10 @@ fn row(state: &State, trial: &Trial, found: &Summary) -> Markup {
 /// What changed since the trial that it is compared with.
 fn changed(state: &State, trial: &Trial) -> Markup {
     let notebook = &state.desk.notebook;
-    let Some(baseline) = notebook.baseline_of(trial) else {
+    if notebook.baseline_of(trial).is_none() {
         return html! { "baseline" };
-    };
-    let changes = changes(&baseline.record(), &trial.record());
+    }
+    let changes = notebook.changes_of(trial);
     html! {
         @if changes.is_empty() { "nothing" }
         @for (i, change) in changes.iter().enumerate() {

@@ -11,7 +11,7 @@ use noseward_stability::evaluate;
 use super::{choice, faults, level, mm, no_names, number, trial};
 use crate::app::State;
 use crate::notebook::fields::{Note, end_name};
-use crate::views::Region;
+use crate::views::{Region, regions};
 
 pub(super) fn form(state: &State, trial: &Trial) -> Markup {
     html! {
@@ -126,7 +126,7 @@ pub(super) fn outputs(state: &State, trial: &Trial) -> Vec<Region> {
             (middle(state, trial, point))
         }
     };
-    super::regions([
+    regions([
         (output_id(Point::Mass), of(Point::Mass)),
         (output_id(Point::Pressure), of(Point::Pressure)),
         (

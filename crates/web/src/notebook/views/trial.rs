@@ -3,7 +3,7 @@
 use maud::{Markup, html};
 use noseward_lesson::{
     BECAUSE_CHARS, COUNTED, Level, NOTE_CHARS, PLAN_CHARS, Point, SwingOutcome, Trial,
-    changes, moved,
+    moved,
 };
 use noseward_stability::evaluate;
 
@@ -11,7 +11,7 @@ use super::{button, choice, faults, level, list, no_names, points, words};
 use crate::app::State;
 use crate::notebook::fields::Note;
 use crate::notebook::update::sentence;
-use crate::views::{Region, pressed};
+use crate::views::{Region, pressed, regions};
 
 pub(super) fn form(state: &State) -> Markup {
     let notebook = &state.desk.notebook;
@@ -70,7 +70,7 @@ fn prediction(state: &State, trial: &Trial) -> Markup {
 
 pub(super) fn outputs(state: &State) -> Vec<Region> {
     let Some(trial) = state.desk.notebook.in_hand() else { return Vec::new() };
-    let mut outputs = super::regions([
+    let mut outputs = regions([
         ("nb-changes", changed(state, trial)),
         ("nb-predicted", predicted(trial)),
         ("nb-outcomes", outcomes(trial)),
@@ -86,7 +86,7 @@ fn changed(state: &State, trial: &Trial) -> Markup {
     let Some(baseline) = notebook.baseline_of(trial) else {
         return html! { p { "This is a baseline: the others are compared with it." } };
     };
-    let changes = changes(&baseline.record(), &trial.record());
+    let changes = notebook.changes_of(trial);
     let open = !trial.is_locked();
     html! {
         @if changes.is_empty() {
