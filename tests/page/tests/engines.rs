@@ -54,7 +54,34 @@ async fn the_whole_job(page: Page) -> Result<()> {
     what_is_pasted_opens(&page).await?;
     the_keyboard_alone_will_do(&page).await?;
     a_swing_is_recorded(&page).await?;
+    a_trial_is_predicted(&page).await?;
     assert_eq!(page.errors().await?, Vec::<String>::new());
+    Ok(())
+}
+
+/// The part of the module that loads later is there, and what it keeps comes back.
+async fn a_trial_is_predicted(page: &Page) -> Result<()> {
+    page.run("document.getElementById('notebook').scrollIntoView();").await?;
+    page.wait_until("document.getElementById('nb-begin')").await?;
+    page.click("#nb-begin").await?;
+    page.wait_until("document.getElementById('nb:because')").await?;
+    page.type_into("[id='nb:reading:mass:0']", "20,3 cm").await?;
+    page.press(Key::Tab).await?;
+    page.click("[id='nb-outcome:0']").await?;
+    page.type_into("[id='nb:because']", "a long nose").await?;
+    page.click("#nb-lock").await?;
+    let locked =
+        "document.getElementById('nb-predicted')?.innerText.includes('a long nose')";
+    page.wait_until(locked).await?;
+    page.press(Key::Tab).await?;
+    page.wait_until(
+        "localStorage.getItem('noseward/notebook/1')?.includes('swings_seen')",
+    )
+    .await?;
+    page.reload().await?;
+    page.run("document.getElementById('notebook').scrollIntoView();").await?;
+    page.wait_until(locked).await?;
+    assert_eq!(page.value("[id='nb:reading:mass:0']").await?, "203");
     Ok(())
 }
 

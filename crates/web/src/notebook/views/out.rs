@@ -82,21 +82,24 @@ pub(super) fn out(state: &State) -> Markup {
         @if let Some(trial) = notebook.in_hand() { (result(state, trial)) }
         button type="button" class="button" id="nb-symbols" data-action="nb-symbols"
             aria-expanded=(if shows { "true" } else { "false" }) {
-            "The whole notebook as codes and QR symbols"
+            @if shows { "Hide the QR symbols" } @else { "QR symbols, and the whole notebook as codes" }
         }
         @if shows { (symbols(state)) }
     }
 }
 
-/// The short code of the trial in hand.
+/// The short code of the trial in hand; its symbol, which takes longer to work out than all
+/// the rest, where somebody asked for symbols.
 fn result(state: &State, trial: &Trial) -> Markup {
     let id = trial.id();
     html! {
         @if let Some(code) = result_code(state, id) {
             div class="nb__result" {
                 p { "The result of trial " (id) " as a short code: numbers and the group’s label, no words" }
-                @if let Some(symbol) = noseward_drawing::qr(None, &code) {
-                    div class="share__symbol" { (PreEscaped(symbol)) }
+                @if state.desk.look.shows_symbols {
+                    @if let Some(symbol) = noseward_drawing::qr(None, &code) {
+                        div class="share__symbol" { (PreEscaped(symbol)) }
+                    }
                 }
                 div class="share__code" tabindex="0" role="group" aria-label=(format!("The code of trial {id}")) {
                     ol { @for row in code.lines() { li { (row) } } }
