@@ -120,6 +120,8 @@ pub(crate) fn largest(record: &Record) -> NotebookFile {
     let mut notebook = Notebook::default();
     for id in 1..=u16::try_from(MOST_TRIALS).expect("not many") {
         notebook.begin(record).expect("room");
+        // Swings of another trial do not come along.
+        notebook.swing(&record.swings);
         for version in 0..MOST_VERSIONS {
             let because = format!("{version}{}", long(BECAUSE_CHARS - 1));
             predict(&mut notebook, id, SwingOutcome::TailFirst, &because);
