@@ -216,6 +216,9 @@ fn open_file(page: &Rc<Page>, input: &HtmlInputElement) {
 }
 
 fn left(page: &Rc<Page>, event: &Event) {
+    if page.screen.is_replacing() {
+        return;
+    }
     if let Some((_, field)) = field(event) {
         page.send(Msg::Left { field });
     } else if let Some((_, field)) = bench_field(event) {

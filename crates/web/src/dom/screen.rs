@@ -1,7 +1,7 @@
 //! What is on the screen, and how it is brought up to date: only what differs is touched,
 //! and nobody who is typing loses their place.
 
-use std::cell::RefCell;
+use std::cell::{Cell, RefCell};
 
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{
@@ -19,6 +19,7 @@ pub(super) struct Screen {
     shown: RefCell<Vec<(String, String)>>,
     slots: RefCell<Vec<FaultSlot>>,
     lit: RefCell<Option<String>>,
+    replacing: Cell<bool>,
 }
 
 impl Screen {
@@ -28,7 +29,14 @@ impl Screen {
             shown: RefCell::default(),
             slots: RefCell::default(),
             lit: RefCell::default(),
+            replacing: Cell::default(),
         }
+    }
+
+    /// Whether a part of the page is being replaced at this moment, so that a field loses
+    /// the focus without being left.
+    pub(super) fn is_replacing(&self) -> bool {
+        self.replacing.get()
     }
 
     fn element(&self, id: &str) -> Result<Element, JsValue> {
@@ -82,7 +90,10 @@ impl Screen {
             .filter_map(|node| node.dyn_into::<HtmlDetailsElement>().ok())
             .map(|details| (details.id(), details.open()))
             .collect();
+        // Whoever is typing does not leave the field: it is taken away and comes again.
+        self.replacing.set(true);
         element.set_inner_html(markup);
+        self.replacing.set(false);
         for (id, open) in was {
             let again = self.document.get_element_by_id(&id);
             if let Some(again) =
