@@ -8,7 +8,7 @@ use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::{
     Element, Event, EventTarget, HtmlInputElement, HtmlSelectElement,
-    HtmlTextAreaElement, KeyboardEvent, PointerEvent, StorageEvent, UiEvent,
+    HtmlTextAreaElement, KeyboardEvent, PointerEvent, StorageEvent,
 };
 
 use super::keeping::Heard;
@@ -26,10 +26,6 @@ pub(super) struct Drag {
     /// Whether it has moved far enough to be more than a click.
     moving: bool,
 }
-
-/// What a double click does once.
-const ONCE: [&str; 6] =
-    ["swung", "swing-anew", "nb-begin", "nb-begin-plan", "nb-copy", "nb-new-group"];
 
 /// A press that moves less than this is a click.
 const CLICK_PX: i32 = 4;
@@ -236,10 +232,6 @@ fn click(page: &Rc<Page>, event: &Event) {
     if let Some((element, action)) = around(event, "data-action") {
         if action == "open-pasted" {
             open_pasted(page);
-            return;
-        }
-        let again = event.dyn_ref::<UiEvent>().is_some_and(|click| click.detail() > 1);
-        if again && ONCE.contains(&action.as_str()) {
             return;
         }
         let target = element.get_attribute("data-target").unwrap_or_default();
