@@ -46,7 +46,7 @@ pub use readings::{
 };
 pub use record::Record;
 pub use seal::Seal;
-pub use sentences::{offered, question};
+pub use sentences::Sentences;
 pub use slips::{Place, Slip, slips};
 pub use summary::Summary;
 pub use support::{Level, Support};

@@ -1,9 +1,9 @@
 //! A group's notebook: its trials in order, and what it concludes.
 
-use noseward_stability::cleaned_lines;
+use noseward_stability::{Design, SwingSetup, cleaned_lines};
 use serde::{Deserialize, Serialize};
 
-use crate::trial::{PLAN_CHARS, same_build, same_trial};
+use crate::trial::{PLAN_CHARS, same_build};
 use crate::{Conclusion, Group, Level, Record, Support, Swings, Trial};
 
 /// The most trials of one notebook, deleted ones included.
@@ -16,7 +16,7 @@ pub const MOST_PLANS: usize = 12;
 /// No two trials have one number, a number is never given again, and what was deleted can
 /// be brought back.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(try_from = "Written", into = "Written")]
+#[serde(try_from = "Written")]
 pub struct Notebook {
     /// Whose it is.
     pub group: Group,
@@ -44,33 +44,26 @@ pub struct Deleted {
     pub trial: Trial,
 }
 
-/// A notebook as it is written down.
-#[derive(Clone, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
+/// A notebook as somebody wrote it.
+#[derive(Default, Deserialize)]
+#[serde(default, deny_unknown_fields)]
 struct Written {
-    #[serde(default)]
     group: Group,
-    #[serde(default)]
     level: Level,
-    #[serde(default)]
     support: Support,
-    #[serde(default)]
     allows_two_changes: bool,
-    #[serde(default)]
     trials: Vec<Trial>,
-    #[serde(default)]
     deleted: Vec<Deleted>,
-    #[serde(default)]
     plans: Vec<String>,
-    #[serde(default)]
     in_hand: Option<u16>,
-    #[serde(default)]
     conclusion: Conclusion,
 }
 
-impl From<Notebook> for Written {
-    fn from(notebook: Notebook) -> Self {
-        let Notebook {
+impl TryFrom<Written> for Notebook {
+    type Error = NotebookError;
+
+    fn try_from(written: Written) -> Result<Self, NotebookError> {
+        let Written {
             group,
             level,
             support,
@@ -80,7 +73,7 @@ impl From<Notebook> for Written {
             plans,
             in_hand,
             conclusion,
-        } = notebook;
+        } = written;
         Self {
             group,
             level,
@@ -92,50 +85,7 @@ impl From<Notebook> for Written {
             in_hand,
             conclusion,
         }
-    }
-}
-
-impl TryFrom<Written> for Notebook {
-    type Error = NotebookError;
-
-    fn try_from(written: Written) -> Result<Self, NotebookError> {
-        let mut notebook = Self {
-            group: written.group,
-            level: written.level,
-            support: written.support,
-            allows_two_changes: written.allows_two_changes,
-            trials: written.trials,
-            deleted: written.deleted,
-            plans: Vec::new(),
-            in_hand: written.in_hand,
-            conclusion: written.conclusion.cleaned(),
-        };
-        if notebook.count() > MOST_TRIALS {
-            return Err(NotebookError::TooManyTrials);
-        }
-        if written.plans.len() > MOST_PLANS {
-            return Err(NotebookError::TooManyPlans);
-        }
-        let mut ids: Vec<u16> = notebook.all().map(Trial::id).collect();
-        ids.sort_unstable();
-        ids.dedup();
-        if ids.len() < notebook.count() || ids.first() == Some(&0) {
-            return Err(NotebookError::Numbers);
-        }
-        // Room for as many more as a notebook holds.
-        if ids.last().is_some_and(|last| usize::from(u16::MAX - last) < MOST_TRIALS) {
-            return Err(NotebookError::Numbers);
-        }
-        // None that was deleted is in hand.
-        let in_hand = notebook.in_hand().map(Trial::id);
-        notebook.in_hand = in_hand;
-        for deleted in &mut notebook.deleted {
-            deleted.place = deleted.place.min(MOST_TRIALS);
-        }
-        for plan in written.plans {
-            notebook.add_plan(&plan);
-        }
-        Ok(notebook)
+        .checked()
     }
 }
 
@@ -178,7 +128,38 @@ impl Notebook {
         deleted: Vec<Deleted>,
         in_hand: Option<u16>,
     ) -> Result<Self, NotebookError> {
-        Written { trials, deleted, in_hand, ..self.into() }.try_into()
+        Self { trials, deleted, in_hand, ..self }.checked()
+    }
+
+    /// The same notebook if it is one: its numbers differ, there is room for all of it,
+    /// and its texts are as they are kept.
+    fn checked(mut self) -> Result<Self, NotebookError> {
+        if self.count() > MOST_TRIALS {
+            return Err(NotebookError::TooManyTrials);
+        }
+        if self.plans.len() > MOST_PLANS {
+            return Err(NotebookError::TooManyPlans);
+        }
+        let mut ids: Vec<u16> = self.all().map(Trial::id).collect();
+        ids.sort_unstable();
+        ids.dedup();
+        if ids.len() < self.count() || ids.first() == Some(&0) {
+            return Err(NotebookError::Numbers);
+        }
+        // Room for as many more as a notebook holds.
+        if ids.last().is_some_and(|last| usize::from(u16::MAX - last) < MOST_TRIALS) {
+            return Err(NotebookError::Numbers);
+        }
+        // None that was deleted is in hand.
+        self.in_hand = self.in_hand().map(Trial::id);
+        for deleted in &mut self.deleted {
+            deleted.place = deleted.place.min(MOST_TRIALS);
+        }
+        for plan in std::mem::take(&mut self.plans) {
+            self.add_plan(&plan);
+        }
+        self.conclusion = self.conclusion.cleaned();
+        Ok(self)
     }
 
     /// The same notebook as it is kept: see [`Trial::rounded`], and texts without control
@@ -233,11 +214,16 @@ impl Notebook {
         self.trials.iter_mut().find(|trial| trial.id() == id)
     }
 
+    /// The trial with a number, deleted or not.
+    #[must_use]
+    pub fn trial_or_deleted(&self, id: u16) -> Option<&Trial> {
+        self.all().find(|trial| trial.id() == id)
+    }
+
     /// The trial that a trial is compared with, deleted or not.
     #[must_use]
     pub fn baseline_of(&self, trial: &Trial) -> Option<&Trial> {
-        let id = trial.compared_with()?;
-        self.all().find(|other| other.id() == id)
+        self.trial_or_deleted(trial.compared_with()?)
     }
 
     /// The trial whose rocket is on the page, if it is one's.
@@ -246,10 +232,18 @@ impl Notebook {
         self.trial(self.in_hand?)
     }
 
-    /// Whether the rocket on the page is the one of the trial in hand.
+    /// The trial in hand, to write into it.
+    pub fn in_hand_mut(&mut self) -> Option<&mut Trial> {
+        self.trial_mut(self.in_hand?)
+    }
+
+    /// Whether a rocket is the one of the trial in hand, and swinging it in this way would
+    /// be one swing more of that trial.
     #[must_use]
-    pub fn is_in_hand(&self, record: &Record) -> bool {
-        self.in_hand().is_some_and(|trial| same_trial(&trial.record(), record))
+    pub fn is_in_hand(&self, design: &Design, setup: &SwingSetup) -> bool {
+        self.in_hand().is_some_and(|trial| {
+            same_build(trial.design(), design) && trial.swings().agrees_with(setup)
+        })
     }
 
     /// Begins a trial with the rocket on the page, after the trial in hand, which it is
@@ -347,14 +341,14 @@ impl Notebook {
     /// The rocket on the page has changed: the trial in hand takes it, unless its own is
     /// locked.
     pub fn follow(&mut self, record: &Record) {
-        if let Some(trial) = self.in_hand.and_then(|id| self.trial_mut(id)) {
+        if let Some(trial) = self.in_hand_mut() {
             trial.follow(record);
         }
     }
 
     /// The rocket of the trial in hand has been swung, or a swing was taken back.
     pub fn swing(&mut self, swings: &Swings) {
-        if let Some(trial) = self.in_hand.and_then(|id| self.trial_mut(id)) {
+        if let Some(trial) = self.in_hand_mut() {
             trial.swing(swings);
         }
     }
@@ -532,18 +526,26 @@ mod tests {
     fn the_page_and_the_trial_in_hand() {
         let mut notebook = three();
         let mut page = record(Example::Gannet);
-        assert!(!notebook.is_in_hand(&page));
+        let is_on_page = |notebook: &Notebook, page: &Record| {
+            notebook.is_in_hand(&page.design, &page.swings.setup)
+        };
+        assert!(!is_on_page(&notebook, &page));
         notebook.follow(&page);
-        assert!(notebook.is_in_hand(&page));
+        assert!(is_on_page(&notebook, &page));
+        page.swings.setup.string_m = 2.0;
+        assert!(is_on_page(&notebook, &page), "not swung: any way will do");
         notebook.trial_mut(3).unwrap().draft.outcome = Some(SwingOutcome::Steady);
         assert!(notebook.lock(3));
         page.swings.add(SwingOutcome::Steady);
         notebook.swing(&page.swings);
-        assert!(notebook.is_in_hand(&page));
+        assert!(is_on_page(&notebook, &page));
+        let mut other = page.clone();
+        other.swings.setup.string_m = 1.5;
+        assert!(!is_on_page(&notebook, &other), "swung in another way");
         assert_eq!(notebook.in_hand().unwrap().swings(), &page.swings);
         page.design.sections[0].length_mm += 5.0;
         notebook.follow(&page);
-        assert!(!notebook.is_in_hand(&page));
+        assert!(!is_on_page(&notebook, &page));
         assert_eq!(notebook.trial(3).unwrap().design(), &Example::Gannet.design());
     }
 

@@ -24,6 +24,17 @@ pub enum End {
     Tail,
 }
 
+impl End {
+    /// The word for it, also in files and tables.
+    #[must_use]
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Nose => "nose",
+            Self::Tail => "tail",
+        }
+    }
+}
+
 /// A point that a group measures.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]

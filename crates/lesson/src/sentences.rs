@@ -8,67 +8,82 @@ use crate::{
     Trial, compare,
 };
 
-/// Sentences for one box of the conclusion, ready to use: what the trials show, in the
-/// units given. None of them says what the group should conclude.
-///
-/// A sentence that ends in "…" is for the group to finish.
-#[must_use]
-pub fn offered(notebook: &Notebook, of: Statement, units: Units) -> Vec<String> {
-    let rows: Vec<Row<'_>> = rows(notebook, units);
-    let mut said = Vec::new();
-    for row in &rows {
-        match of {
-            Statement::Claim => row.claim(&mut said),
-            Statement::Evidence => row.evidence(&mut said),
-            Statement::Reason => row.reason(&mut said),
-            Statement::Trust => row.trust(&mut said),
-        }
-    }
-    if of == Statement::Reason && !rows.is_empty() {
-        said.push("When the rocket turns sideways, the air pushes it at …".into());
-        said.push("A longer way between the two points means that the air …".into());
-    }
-    said
+/// What the trials of a notebook say, for the boxes of its conclusion. They are looked
+/// through once.
+#[derive(Debug)]
+pub struct Sentences<'a> {
+    rows: Vec<Row<'a>>,
+    units: Units,
 }
 
-/// One question for one box of the conclusion, about the group's own trials where there
-/// is something to ask.
-#[must_use]
-pub fn question(notebook: &Notebook, of: Statement, units: Units) -> String {
-    let rows = rows(notebook, units);
-    let found = match of {
-        Statement::Claim => rows.iter().rev().find_map(|row| {
-            let change = row.only_change()?;
-            Some(format!("What happened when you {}?", change.deed()))
-        }),
-        Statement::Evidence => rows.iter().rev().find_map(|row| {
-            row.only_change()?;
-            let (before, after) = (row.before.as_ref()?.id, row.summary.id);
-            Some(format!("Which numbers of trials {before} and {after} show it?"))
-        }),
-        Statement::Reason => rows.iter().rev().find_map(|row| {
-            let id = row.summary.id;
-            match row.summary.overall {
-                Overall::Mostly(outcome) if says_something(outcome) => Some(format!(
-                    "Why was the swing of trial {id} “{}”? Where did the air push?",
-                    outcome.label()
-                )),
-                _ => None,
-            }
-        }),
-        Statement::Trust => too_close(&rows).or_else(|| widest(&rows, units)),
-    };
-    found.unwrap_or_else(|| {
-        match of {
-            Statement::Claim => "What did you change, and what happened?",
-            Statement::Evidence => "Which numbers and which swings show it?",
-            Statement::Reason => "Why did it happen? Where did the air push?",
-            Statement::Trust => {
-                "How sure are you? Measure each point three times to find out."
+impl<'a> Sentences<'a> {
+    /// What this notebook says, in these units.
+    #[must_use]
+    pub fn of(notebook: &'a Notebook, units: Units) -> Self {
+        Self { rows: rows(notebook, units), units }
+    }
+
+    /// Sentences for one box, ready to use: what the trials show. None of them says what
+    /// the group should conclude.
+    ///
+    /// A sentence that ends in "…" is for the group to finish.
+    #[must_use]
+    pub fn offered(&self, of: Statement) -> Vec<String> {
+        let mut said = Vec::new();
+        for row in &self.rows {
+            match of {
+                Statement::Claim => row.claim(&mut said),
+                Statement::Evidence => row.evidence(&mut said),
+                Statement::Reason => row.reason(&mut said),
+                Statement::Trust => row.trust(&mut said),
             }
         }
-        .to_owned()
-    })
+        if of == Statement::Reason && !self.rows.is_empty() {
+            said.push("When the rocket turns sideways, the air pushes it at …".into());
+            said.push("A longer way between the two points means that the air …".into());
+        }
+        said
+    }
+
+    /// One question for one box, about the group's own trials where there is something to
+    /// ask.
+    #[must_use]
+    pub fn question(&self, of: Statement) -> String {
+        let Self { rows, units } = self;
+        let found = match of {
+            Statement::Claim => rows.iter().rev().find_map(|row| {
+                let change = row.only_change()?;
+                Some(format!("What happened when you {}?", change.deed()))
+            }),
+            Statement::Evidence => rows.iter().rev().find_map(|row| {
+                row.only_change()?;
+                let (before, after) = (row.before.as_ref()?.id, row.summary.id);
+                Some(format!("Which numbers of trials {before} and {after} show it?"))
+            }),
+            Statement::Reason => rows.iter().rev().find_map(|row| {
+                let id = row.summary.id;
+                match row.summary.overall {
+                    Overall::Mostly(outcome) if says_something(outcome) => Some(format!(
+                        "Why was the swing of trial {id} “{}”? Where did the air push?",
+                        outcome.label()
+                    )),
+                    _ => None,
+                }
+            }),
+            Statement::Trust => too_close(rows).or_else(|| widest(rows, *units)),
+        };
+        found.unwrap_or_else(|| {
+            match of {
+                Statement::Claim => "What did you change, and what happened?",
+                Statement::Evidence => "Which numbers and which swings show it?",
+                Statement::Reason => "Why did it happen? Where did the air push?",
+                Statement::Trust => {
+                    "How sure are you? Measure each point three times to find out."
+                }
+            }
+            .to_owned()
+        })
+    }
 }
 
 /// "In trial 3 the ranges of the two points overlap."
@@ -97,6 +112,7 @@ fn widest(rows: &[Row<'_>], units: Units) -> Option<String> {
 }
 
 /// One trial with what it is compared with.
+#[derive(Debug)]
 struct Row<'a> {
     trial: &'a Trial,
     summary: Summary,
@@ -372,6 +388,15 @@ fn number_word(count: usize) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    fn offered(notebook: &Notebook, of: Statement, units: Units) -> Vec<String> {
+        Sentences::of(notebook, units).offered(of)
+    }
+
+    fn question(notebook: &Notebook, of: Statement, units: Units) -> String {
+        Sentences::of(notebook, units).question(of)
+    }
+
     use crate::{Draft, LeftOut, Record};
     use SwingOutcome::{NotSure, Sideways, Steady, TailFirst, Wobbling};
     use noseward_stability::{Design, Example, Planform};

@@ -12,7 +12,7 @@ mod tests;
 mod write;
 
 use csv::Terminator;
-use noseward_lesson::{End, Level, Notebook};
+use noseward_lesson::{Level, Notebook};
 
 use error::TableError;
 use plain::END;
@@ -121,13 +121,6 @@ pub fn looks_like_table(text: &str) -> bool {
 fn level_word(level: Level) -> &'static str {
     let label = level.label();
     label.split_once(' ').map_or(label, |(word, _)| word)
-}
-
-fn end_word(end: End) -> &'static str {
-    match end {
-        End::Nose => "nose",
-        End::Tail => "tail",
-    }
 }
 
 fn yes_or_no(yes: bool) -> &'static str {

@@ -40,7 +40,7 @@ pub use design::field::{
 pub use design::limits;
 pub use design::materials::Material;
 pub use design::part::Part;
-pub use design::texts::cleaned_lines;
+pub use design::texts::{capital, cleaned_lines};
 pub use design::units::{UnitSystem, Units, trimmed};
 pub use design::{
     Design, FinSet, Mass, Measured, Planform, Section, SectionKind, Weight,

@@ -145,8 +145,9 @@ impl State {
         let kept = opening.kept.as_deref().and_then(|text| link::open_file(text).ok());
         let mut notice = (!opening.can_keep).then_some(Notice::KeepsNothing);
         // After a reload, what was kept may be newer than what the address still says.
-        let passed_over = (opening.own_hash && kept.is_some()) || opening.afresh;
-        let passed_over = passed_over || is_for_notebook(&opening.hash);
+        let passed_over = (opening.own_hash && kept.is_some())
+            || opening.afresh
+            || is_for_notebook(&opening.hash);
         let hash = if passed_over { "" } else { &opening.hash };
         let from_link = match link::open_hash(hash) {
             link::Opened::Nothing => None,
@@ -332,6 +333,12 @@ impl State {
         self.take(record.rounded());
     }
 
+    /// The link to something that is spelled so after `#`. The address of a file means
+    /// nothing on another computer; what stands after `#` opens in every copy of the page.
+    pub(crate) fn link_to(&self, hash: &str) -> String {
+        format!("{}#{hash}", self.address.as_deref().unwrap_or_default())
+    }
+
     /// Whose rocket is on the page.
     pub(crate) fn owner(&self) -> Owner {
         let in_hand = self.desk.notebook.in_hand();
@@ -465,7 +472,7 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
                 effects
             }
             Err(error) => {
-                state.notice = Some(Notice::FileFault(error));
+                state.notice = Some(Notice::FileFault(error.to_string()));
                 vec![Effect::Redraw]
             }
         },
@@ -477,7 +484,8 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
                 reason = "saturates"
             )]
             let bytes = bytes as usize;
-            state.notice = Some(Notice::FileFault(link::FileError::TooLarge { bytes }));
+            let error = link::FileError::TooLarge { bytes };
+            state.notice = Some(Notice::FileFault(error.to_string()));
             vec![Effect::Redraw]
         }
         Msg::HashChanged(hash) if is_for_notebook(&hash) => {

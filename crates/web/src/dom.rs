@@ -276,7 +276,9 @@ impl Page {
         for form in call.regions {
             self.screen.rebuild(form.id, &form.markup)?;
         }
-        self.draw_notebook();
+        if self.state.borrow().desk.in_view {
+            self.draw_notebook();
+        }
         Ok(())
     }
 
@@ -418,7 +420,10 @@ impl Page {
             if !state.desk.unsaved || state.keeping == app::Keeping::Blocked {
                 return;
             }
-            app::call(&mut state, Ask::File).text
+            let text = app::call(&mut state, Ask::File).text;
+            // What is written from now on is not in it.
+            state.desk.unsaved = text.is_none();
+            text
         };
         let Some(text) = text else { return };
         let slot = self.state.borrow().desk.slot;
@@ -490,10 +495,7 @@ impl Page {
     }
 
     fn copy_link(self: &Rc<Self>, hash: &str) {
-        // The address of a file means nothing on another computer; what stands after `#`
-        // opens in every copy of the page.
-        let served = self.state.borrow().address.clone();
-        let link = format!("{}#{hash}", served.unwrap_or_default());
+        let link = self.state.borrow().link_to(hash);
         self.copy(link.clone(), move |done| Msg::Copied { link, done });
     }
 

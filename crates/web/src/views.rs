@@ -18,7 +18,9 @@ use noseward_stability::Field;
 
 use crate::app::State;
 
+pub(crate) use field::spoken_unit;
 pub(crate) use menus::start_menu;
+pub(crate) use share::code_rows;
 pub(crate) use steps::{is_shown, steps};
 
 /// A place of the page whose content is replaced whole.

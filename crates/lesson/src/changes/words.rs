@@ -2,7 +2,7 @@
 
 use noseward_stability::{
     FinSet, Mass, Planform, Quantity, Section, SectionKind, SwingField, Units, Weight,
-    trimmed,
+    capital, trimmed,
 };
 
 use super::{Along, Change, ChangeKind, Pair, Piece, SectionPiece};
@@ -435,12 +435,4 @@ fn listed(names: &[&str]) -> String {
         }
     }
     text
-}
-
-fn capital(name: &str) -> String {
-    let mut name = name.to_owned();
-    if let Some(first) = name.get_mut(..1) {
-        first.make_ascii_uppercase();
-    }
-    name
 }

@@ -7,7 +7,7 @@ use noseward_lesson::{
 use noseward_stability::{Quantity, cleaned_lines, trimmed};
 
 use super::error::TableError;
-use super::{Format, end_word, read, write};
+use super::{Format, read, write};
 
 /// The line before the table in a text.
 pub(super) const BEGIN: &str = "--- table: keep this to open the notebook again ---";
@@ -196,7 +196,7 @@ impl Words {
         }
         if readings.any() {
             let all = readings.mm.map(|mm| mm.map_or("none".to_owned(), millimetres));
-            let (all, end) = (all.join(", "), end_word(readings.from));
+            let (all, end) = (all.join(", "), readings.from.word());
             self.line(&format!("Readings of the {label}, from the {end}: {all}."));
         }
         if let Some(out) = &readings.left_out {

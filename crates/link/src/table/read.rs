@@ -342,7 +342,7 @@ impl<'a> Row<'a> {
         trial.measured.cutout_length_mm = self.mm(Column::CutOutLength)?;
         for point in Point::ALL {
             let readings = trial.measured.of_mut(point);
-            let ends = [End::Nose, End::Tail].map(|end| (super::end_word(end), end));
+            let ends = [End::Nose, End::Tail].map(|end| (end.word(), end));
             readings.from = self.choice(Column::From(point), &ends)?.unwrap_or_default();
             readings.guess_mm = self.mm(Column::Guess(point))?;
             for (i, reading) in readings.mm.iter_mut().enumerate() {

@@ -196,7 +196,7 @@ fn from(measured: &Measurements, point: Point) -> String {
     let readings = measured.of(point);
     match readings.from {
         End::Nose if !readings.any() => String::new(),
-        from => super::end_word(from).into(),
+        from => from.word().into(),
     }
 }
 

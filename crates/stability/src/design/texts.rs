@@ -21,6 +21,16 @@ pub fn cleaned_lines(text: &str, most_chars: usize) -> String {
     lines.collect::<Vec<_>>().join("\n").chars().take(most_chars).collect()
 }
 
+/// The text with its first letter as a capital, if that is one of A to Z.
+#[must_use]
+pub fn capital(text: &str) -> String {
+    let mut text = text.to_owned();
+    if let Some(first) = text.get_mut(..1) {
+        first.make_ascii_uppercase();
+    }
+    text
+}
+
 /// Takes control characters out of a text; tabs and line breaks become spaces.
 pub(super) fn clean(text: &mut String) {
     if !text.contains(|c| is_break(c) || is_control(c)) {
@@ -76,6 +86,14 @@ mod tests {
         for c in listed.into_iter().flatten().filter_map(char::from_u32) {
             let text = cleaned(&format!("a{c}b"));
             assert!(text == "ab" || text == "a b", "{c:?}: {text:?}");
+        }
+    }
+
+    #[test]
+    fn a_capital_is_one_of_a_to_z() {
+        for (text, with) in [("fins", "Fins"), ("", ""), ("möwe", "Möwe"), ("éa", "éa")]
+        {
+            assert_eq!(super::capital(text), with);
         }
     }
 

@@ -56,8 +56,9 @@ pub(crate) enum Code {
 /// What somebody looks at in the notebook.
 #[derive(Debug, Default)]
 pub(crate) struct Look {
-    /// The field in which somebody types: a half-typed number is no slip.
-    pub(crate) typing: Option<String>,
+    /// The field in which somebody types, and what stands there: a half-typed number is no
+    /// slip, and stays as it is typed.
+    pub(crate) typing: Option<(String, String)>,
     /// Whether somebody was asked for the reason of a prediction.
     pub(crate) nudged: bool,
     /// A plan that is being typed.
@@ -138,7 +139,6 @@ pub(super) fn update(state: &mut State, msg: NotebookMsg) -> Vec<Effect> {
             state.desk.code = if done { Code::Here } else { Code::Failed };
             let mut effects = vec![Effect::Redraw];
             if done {
-                effects.push(Effect::RebuildNotebook);
                 for msg in std::mem::take(&mut state.desk.waiting) {
                     effects.extend(call(state, Ask::Update(msg)).effects);
                 }
@@ -195,11 +195,7 @@ impl State {
 
     /// Whether the rocket on the page, swung as it is set up, is that of the trial in hand.
     pub(crate) fn is_of_trial(&self) -> bool {
-        let notebook = &self.desk.notebook;
-        notebook.is_in_hand(&self.record())
-            && notebook
-                .in_hand()
-                .is_some_and(|trial| trial.swings().agrees_with(&self.swings.setup))
+        self.desk.notebook.is_in_hand(&self.design, &self.swings.setup)
     }
 
     /// The rocket has changed: the trial in hand takes it, or, where its own is locked and

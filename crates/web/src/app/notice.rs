@@ -1,7 +1,7 @@
 //! The one message above the steps.
 
 use noseward_lesson::NotebookError;
-use noseward_link::{Damage, FileError, Missing};
+use noseward_link::{Damage, Missing};
 
 impl Notice {
     /// Whether it only says what was done, so that the next change takes it away.
@@ -25,10 +25,8 @@ pub(crate) enum Notice {
     LinkCut(Vec<Missing>),
     /// A link could not be trusted.
     LinkDamaged(Damage),
-    /// A file or pasted text could not be read.
-    FileFault(FileError),
-    /// A text for the notebook could not be read; why.
-    TextFault(String),
+    /// A file or pasted text could not be read; why.
+    FileFault(String),
     /// The notebook has no room for another trial.
     NoRoom(NotebookError),
     /// This browser keeps nothing.

@@ -254,7 +254,7 @@ fn open_pasted(page: &Rc<Page>) {
         // What could not be opened stays, to be mended.
         let opened = {
             let state = page.state.borrow();
-            !matches!(state.notice, Some(Notice::FileFault(_) | Notice::TextFault(_)))
+            !matches!(state.notice, Some(Notice::FileFault(_)))
         };
         if opened {
             area.set_value("");

@@ -224,7 +224,6 @@ impl Screen {
             .as_ref()
             .is_some_and(|e| area.contains(Some(e.unchecked_ref::<Node>())));
         let input = active.and_then(|e| e.dyn_into::<HtmlInputElement>().ok());
-        let typed = input.as_ref().map(HtmlInputElement::value);
         let selection = input.map(|i| {
             (i.selection_start().ok().flatten(), i.selection_end().ok().flatten())
         });
@@ -247,10 +246,6 @@ impl Screen {
             if let (Some(input), Some((Some(from), Some(to)))) =
                 (element.dyn_ref::<HtmlInputElement>(), selection)
             {
-                if let Some(typed) = typed.filter(|_| place != "steps") {
-                    // As it was typed, not as it is stored.
-                    input.set_value(&typed);
-                }
                 input.set_selection_range(from, to)?;
             }
         } else if was_inside {

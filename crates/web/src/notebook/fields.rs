@@ -1,6 +1,6 @@
 //! The notebook's fields: their names in the markup and the way to what they hold.
 
-use noseward_lesson::{End, Point, REPEATS, Statement, Trial};
+use noseward_lesson::{Point, REPEATS, Statement, Trial};
 use noseward_stability::Quantity;
 
 use crate::app::State;
@@ -141,10 +141,15 @@ impl Note {
         }
     }
 
-    /// What stands in it: the text that could not be read, or the value.
+    /// What stands in it: what is being typed, the text that could not be read, or the value.
     pub(super) fn text(self, state: &State) -> String {
         let name = self.name();
         let desk = &state.desk;
+        if let Some((_, typed)) =
+            desk.look.typing.iter().find(|(known, _)| *known == name)
+        {
+            return typed.clone();
+        }
         if let Some((_, draft)) = desk.drafts.iter().find(|(known, _)| *known == name) {
             return draft.text.clone();
         }
@@ -167,14 +172,6 @@ impl Note {
                 }
             }
         }
-    }
-}
-
-/// The name of an end in the markup.
-pub(super) fn end_name(end: End) -> &'static str {
-    match end {
-        End::Nose => "nose",
-        End::Tail => "tail",
     }
 }
 

@@ -73,12 +73,14 @@ fn free_slot(state: &State) -> u32 {
     last.map_or(0, |last| last + 1).max(state.desk.slot + 1)
 }
 
-/// The notebook in a place is kept. What changed meanwhile is not.
+/// The notebook in a place is kept: one that was put away is known already, the other is
+/// the open one.
 pub(super) fn is_kept(state: &mut State, slot: u32, text: &str) {
-    put_slot(state, slot_of(slot, text));
-    if slot == state.desk.slot && text == file(state) {
-        state.desk.unsaved = false;
+    if state.desk.slots.iter().any(|known| known.number == slot && known.text == text) {
+        return;
     }
+    let group = Some(state.desk.notebook.group);
+    put_slot(state, Slot { number: slot, text: text.to_owned(), group });
 }
 
 fn put_slot(state: &mut State, slot: Slot) {
@@ -115,13 +117,12 @@ pub(super) fn kept_elsewhere(
         state.desk.unsaved = false;
         return Vec::new();
     }
-    if text.is_none() && !state.desk.unsaved {
+    let has_news = state.desk.unsaved || mine.is_some();
+    if text.is_none() && !has_news {
         // Deleted over there, and nothing new here.
         return vec![Effect::Redraw];
     }
-    if !state.desk.unsaved
-        && let Some(file) = text.and_then(read)
-    {
+    if !has_news && let Some(file) = text.and_then(read) {
         // Nothing was written here meanwhile: the other tab is simply ahead.
         state.desk.notebook = file.notebook;
         state.hold_page_to_trial();
@@ -263,7 +264,7 @@ pub(super) fn open_text(state: &mut State, text: &str) -> Vec<Effect> {
             effects
         }
         Err(fault) => {
-            state.notice = Some(Notice::TextFault(sentence(&fault)));
+            state.notice = Some(Notice::FileFault(sentence(&fault)));
             vec![Effect::Redraw]
         }
     }

@@ -2,10 +2,10 @@
 
 use noseward_lesson::{
     Colour, End, Group, LeftOut, Level, NotebookError, Point, REASON_CHARS, Record,
-    Support, SwingOutcome, Trial,
+    Sentences, Support, SwingOutcome, Trial,
 };
 use noseward_link::{self as link, Format};
-use noseward_stability::{Field, FinField, Quantity, cleaned_lines};
+use noseward_stability::{Field, FinField, Quantity, capital, cleaned_lines};
 
 use super::fields::Note;
 use super::opening;
@@ -33,7 +33,7 @@ pub(crate) fn update(state: &mut State, msg: &NotebookMsg) -> Vec<Effect> {
         },
         NotebookMsg::Left { field } => match Note::parse(field) {
             Some(note) => {
-                state.desk.look.typing.take_if(|typing| *typing == note.name());
+                state.desk.look.typing.take_if(|(typing, _)| *typing == note.name());
                 vec![Effect::SetNote(note.name(), note.text(state)), Effect::Redraw]
             }
             None => Vec::new(),
@@ -82,12 +82,11 @@ pub(super) fn say(
 
 fn typed(state: &mut State, note: Note, text: &str) -> Vec<Effect> {
     state.desk.look.said.take_if(|said| !said.alarming);
-    state.desk.look.typing = Some(note.name());
+    state.desk.look.typing = Some((note.name(), text.to_owned()));
     if note.is_length() {
         return length(state, note, text);
     }
     let notebook = &mut state.desk.notebook;
-    let in_hand = notebook.in_hand().map(|trial| trial.id());
     match note {
         Note::Statement(statement) => {
             let text = cleaned_lines(text, noseward_lesson::BOX_CHARS);
@@ -136,16 +135,14 @@ fn typed(state: &mut State, note: Note, text: &str) -> Vec<Effect> {
             };
         }
         Note::Compared => {
-            if let Some(id) = in_hand {
+            if let Some(id) = notebook.in_hand().map(Trial::id) {
                 notebook.compare(id, text.parse().ok());
             }
             return rebuilt(state);
         }
         _ => {}
     }
-    let Some(trial) = in_hand.and_then(|id| notebook.trial_mut(id)) else {
-        return Vec::new();
-    };
+    let Some(trial) = notebook.in_hand_mut() else { return Vec::new() };
     match note {
         Note::From(point) => {
             trial.measured.of_mut(point).from =
@@ -180,15 +177,9 @@ fn index(text: &str) -> Option<usize> {
 fn length(state: &mut State, note: Note, text: &str) -> Vec<Effect> {
     let name = note.name();
     state.desk.drafts.retain(|(known, _)| *known != name);
-    let units = state.units;
-    let Some(id) = state.desk.notebook.in_hand().map(|trial| trial.id()) else {
-        return Vec::new();
-    };
-    match read_number(text, Quantity::Length, units) {
+    let Some(trial) = state.desk.notebook.in_hand_mut() else { return Vec::new() };
+    match read_number(text, Quantity::Length, state.units) {
         Ok(value) => {
-            let Some(trial) = state.desk.notebook.trial_mut(id) else {
-                return Vec::new();
-            };
             if let Note::Guess(point) = note
                 && trial.measured.of(point).any()
             {
@@ -225,7 +216,7 @@ pub(super) fn fault(state: &State, note: Note) -> Option<String> {
 
 fn pressed(state: &mut State, action: &str, target: &str) -> Vec<Effect> {
     let id = || target.parse::<u16>().unwrap_or_default();
-    state.desk.look.said = None;
+    (state.desk.look.said, state.desk.look.typing) = (None, None);
     match action {
         "nb-begin" => {
             let begun = state.desk.notebook.begin(&state.record());
@@ -273,8 +264,7 @@ fn pressed(state: &mut State, action: &str, target: &str) -> Vec<Effect> {
         }
         "nb-outcome" => {
             let outcome = index(target).and_then(|i| SwingOutcome::ALL.get(i).copied());
-            let trial = state.desk.notebook.in_hand().map(|trial| trial.id());
-            if let Some(trial) = trial.and_then(|id| state.desk.notebook.trial_mut(id)) {
+            if let Some(trial) = state.desk.notebook.in_hand_mut() {
                 trial.draft.outcome = outcome.filter(|o| o.can_be_predicted());
             }
             written(state)
@@ -350,11 +340,13 @@ fn pressed(state: &mut State, action: &str, target: &str) -> Vec<Effect> {
             None => Vec::new(),
         },
         "nb-copy-link" => match opening::hash(state) {
-            Some(hash) => {
-                let address = state.address.clone().unwrap_or_default();
-                vec![Effect::CopyText(format!("{address}#{hash}"))]
-            }
-            None => Vec::new(),
+            Some(hash) => vec![Effect::CopyText(state.link_to(&hash))],
+            None => say(
+                state,
+                true,
+                "This notebook is too long for a link. Save it as a file, or show it as \
+                 codes.",
+            ),
         },
         "nb-symbols" => {
             state.desk.look.shows_symbols = !state.desk.look.shows_symbols;
@@ -390,10 +382,7 @@ fn begun_trial(state: &mut State, begun: Result<u16, NotebookError>) -> Vec<Effe
 
 /// A sentence of what an error says of itself.
 pub(super) fn sentence(error: &str) -> String {
-    let mut words = error.to_owned();
-    if let Some(first) = words.get_mut(..1) {
-        first.make_ascii_uppercase();
-    }
+    let mut words = capital(error);
     if !words.ends_with(['.', '?', '!']) {
         words.push('.');
     }
@@ -488,7 +477,7 @@ fn use_sentence(state: &mut State, target: &str) -> Vec<Effect> {
         return Vec::new();
     };
     let notebook = &state.desk.notebook;
-    let offered = noseward_lesson::offered(notebook, statement, state.units);
+    let offered = Sentences::of(notebook, state.units).offered(statement);
     let Some(sentence) = offered.get(i) else { return Vec::new() };
     let text = notebook.conclusion.text(statement);
     if text.contains(sentence.as_str()) {

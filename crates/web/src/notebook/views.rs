@@ -10,13 +10,12 @@ mod top;
 mod trial;
 
 use maud::{Markup, html};
-use noseward_lesson::{Level, Trial};
-use noseward_stability::Design;
+use noseward_lesson::Level;
 
 use super::fields::Note;
 use super::update;
 use crate::app::State;
-use crate::views::{Region, regions};
+use crate::views::{Region, regions, spoken_unit};
 
 pub(super) use out::{result_code, result_words};
 
@@ -32,11 +31,13 @@ pub(crate) fn forms(state: &State) -> Vec<Region> {
 
 /// What is redrawn after each change.
 pub(crate) fn outputs(state: &State) -> Vec<Region> {
+    // What each trial comes to is worked out once.
+    let summaries = state.desk.notebook.summaries();
     let mut outputs = regions([
         ("nb-said", top::said(state)),
         ("nb-page", top::page(state)),
-        ("nb-list", list::list(state)),
-        ("nb-charts", charts::charts(state)),
+        ("nb-list", list::list(state, &summaries)),
+        ("nb-charts", charts::charts(state, &summaries)),
         ("nb-offered", conclusion::data(state)),
         ("nb-paper", paper::paper(state)),
         ("nb-out", out::out(state)),
@@ -55,15 +56,6 @@ fn mm(state: &State, value: f64) -> String {
     state.units.reading(value)
 }
 
-/// The length of a design, in millimetres.
-fn length_mm(design: &Design) -> f64 {
-    design.sections.iter().map(|section| section.length_mm).sum()
-}
-
-fn trial_length_mm(trial: &Trial) -> f64 {
-    length_mm(trial.design())
-}
-
 /// A button of the notebook.
 fn button(action: &str, target: &str, small: bool, words: &Markup) -> Markup {
     let id =
@@ -77,8 +69,7 @@ fn button(action: &str, target: &str, small: bool, words: &Markup) -> Markup {
 }
 
 /// A list to choose from: values, words, and which is chosen.
-#[expect(clippy::needless_pass_by_value, reason = "it is written where it is passed")]
-fn choice(note: Note, label: Markup, entries: &[(String, String, bool)]) -> Markup {
+fn choice(note: Note, label: &Markup, entries: &[(String, String, bool)]) -> Markup {
     let name = note.name();
     html! {
         span class="nb__choice" {
@@ -96,7 +87,6 @@ fn choice(note: Note, label: Markup, entries: &[(String, String, bool)]) -> Mark
 fn number(state: &State, note: Note, label: &str, spoken: &str) -> Markup {
     let name = note.name();
     let unit = state.units.length_unit();
-    let spoken_unit = if unit == "in" { "inches" } else { "millimetres" };
     let described = match note {
         Note::Reading(point, _) | Note::Guess(point) => points::output_id(point),
         _ => "nb-lengths",
@@ -104,7 +94,7 @@ fn number(state: &State, note: Note, label: &str, spoken: &str) -> Markup {
     html! {
         span class="nb__number" {
             label class="field__label" for=(name) {
-                (label) span class="visually-hidden" { " " (spoken) " in " (spoken_unit) }
+                (label) span class="visually-hidden" { " " (spoken) " in " (spoken_unit(unit)) }
             }
             span class="field__box" {
                 input class="field__input" id=(name) type="text" inputmode="decimal"

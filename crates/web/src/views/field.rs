@@ -111,7 +111,7 @@ pub(super) fn slot(field: Field) -> Markup {
 }
 
 /// A unit as a screen reader should say it.
-fn spoken_unit(unit: &str) -> &str {
+pub(crate) fn spoken_unit(unit: &str) -> &str {
     match unit {
         "mm" => "millimetres",
         "g" => "grams",

@@ -15,10 +15,8 @@ pub(super) fn notice(state: &State) -> Markup {
 /// Why a file or a text could not be opened, beside the place where it was typed.
 pub(super) fn open_fault(state: &State) -> Markup {
     html! {
-        @match &state.notice {
-            Some(Notice::FileFault(fault)) => span class="field__words" { (fault) },
-            Some(Notice::TextFault(fault)) => span class="field__words" { (fault) },
-            _ => {},
+        @if let Some(Notice::FileFault(fault)) = &state.notice {
+            span class="field__words" { (fault) }
         }
     }
 }
@@ -49,9 +47,6 @@ fn message(notice: &Notice, is_served: bool) -> Markup {
             },
         ),
         Notice::FileFault(fault) => {
-            (true, html! { strong { "That could not be opened. " } (fault) })
-        }
-        Notice::TextFault(fault) => {
             (true, html! { strong { "That could not be opened. " } (fault) })
         }
         Notice::NoRoom(full) => (true, html! { strong { "No new trial: " } (full) "." }),

@@ -29,7 +29,7 @@ fn panel(code: &str, symbol: Option<&Markup>, link: Option<&str>) -> Markup {
             }
         }
         p class="menu__title" { "A code to write down, and to type under Open" }
-        (rows(code))
+        (code_rows(code, "The code"))
         p class="share__hint" {
             "Capital letters or small, spaces or none: all the same; leave out the numbers \
              of the rows. The last character of each row finds slips."
@@ -63,14 +63,15 @@ fn handout(code: &str, symbol: Option<&Markup>, is_served: bool) -> Markup {
                     "open Noseward and type this code under Open."
                 }
             }
-            (rows(code))
+            (code_rows(code, "The code"))
         }
     }
 }
 
-fn rows(code: &str) -> Markup {
+/// A code as it is written down, row by row.
+pub(crate) fn code_rows(code: &str, name: &str) -> Markup {
     html! {
-        div class="share__code" tabindex="0" aria-label="The code" role="group" {
+        div class="share__code" tabindex="0" aria-label=(name) role="group" {
             ol { @for row in code.lines() { li { (row) } } }
         }
     }

@@ -9,7 +9,7 @@ use noseward_drawing::{
 };
 use noseward_lesson::{COUNTED, SwingOutcome};
 use noseward_stability::{
-    Field, MeasuredField, Outcome, Settles, Settling, Shares, Space, SwingField,
+    Field, MeasuredField, Outcome, Settles, Settling, Shares, Space, SwingField, capital,
 };
 
 use super::readings::drawn;
@@ -315,11 +315,7 @@ fn space(state: &State) -> Markup {
 fn warning(long: bool, heavy: bool, fast: bool) -> String {
     let words = [(long, "long"), (heavy, "heavy"), (fast, "fast")];
     let words: Vec<&str> = words.iter().filter(|(is, _)| *is).map(|(_, w)| *w).collect();
-    let mut told = words.join(" and ");
-    if let Some(first) = told.get_mut(..1) {
-        first.make_ascii_uppercase();
-    }
-    told + "."
+    capital(&words.join(" and ")) + "."
 }
 
 /// Play, pause, step and speed; none that moves where the reader asks for stillness.

@@ -17,12 +17,11 @@ const WIDEST_PX: f64 = 720.0;
 /// The height of two rockets side by side, in pixels.
 const PAIR_PX: f64 = 420.0;
 
-pub(super) fn charts(state: &State) -> Markup {
-    let summaries = state.desk.notebook.summaries();
+pub(super) fn charts(state: &State, summaries: &[Summary]) -> Markup {
     html! {
         (side_by_side(state))
-        (swings(state, &summaries))
-        @if level(state) > Level::Balance { (series(state, &summaries)) }
+        (swings(state, summaries))
+        @if level(state) > Level::Balance { (series(state, summaries)) }
     }
 }
 
@@ -134,9 +133,7 @@ fn series(state: &State, summaries: &[Summary]) -> Markup {
 fn side_by_side(state: &State) -> Markup {
     let notebook = &state.desk.notebook;
     let Some((left, right)) = state.desk.look.pair else { return html! {} };
-    let all =
-        || notebook.trials().iter().chain(notebook.deleted().iter().map(|d| &d.trial));
-    let find = |id: u16| all().find(|trial| trial.id() == id);
+    let find = |id| notebook.trial_or_deleted(id);
     let (Some(left), Some(right)) = (find(left), find(right)) else { return html! {} };
     let figures = |trial: &Trial| evaluate(trial.design()).figures;
     let (Some(left_figures), Some(right_figures)) = (figures(left), figures(right))

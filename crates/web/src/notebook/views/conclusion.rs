@@ -1,7 +1,7 @@
 //! Claim, evidence, reason and trust, with the group's own numbers beside.
 
 use maud::{Markup, html};
-use noseward_lesson::{BOX_CHARS, Level, Statement, Support, offered, question};
+use noseward_lesson::{BOX_CHARS, Level, Sentences, Statement, Support};
 
 use super::{button, level, no_names, words};
 use crate::app::State;
@@ -55,21 +55,25 @@ fn output_id(of: Statement) -> &'static str {
 }
 
 pub(super) fn outputs(state: &State) -> Vec<Region> {
-    shown(state)
-        .map(|of| Region { id: output_id(of), markup: help(state, of).into_string() })
-        .collect()
+    // Looked through once for all boxes.
+    let sentences = Sentences::of(&state.desk.notebook, state.units);
+    let region = |of| Region {
+        id: output_id(of),
+        markup: help(state, &sentences, of).into_string(),
+    };
+    shown(state).map(region).collect()
 }
 
 /// A question, and sentences with the group's own numbers.
-fn help(state: &State, of: Statement) -> Markup {
+fn help(state: &State, sentences: &Sentences<'_>, of: Statement) -> Markup {
     let notebook = &state.desk.notebook;
     if notebook.support == Support::None {
         return html! {};
     }
     html! {
-        p class="nb__hint" { (question(notebook, of, state.units)) }
+        p class="nb__hint" { (sentences.question(of)) }
         @if notebook.support == Support::Sentences {
-            @let sentences = offered(notebook, of, state.units);
+            @let sentences = sentences.offered(of);
             @if !sentences.is_empty() {
                 details class="nb__offered" id=(format!("{}-offered", output_id(of))) open[of == Statement::Claim] {
                     summary { "Sentences with your own numbers" }

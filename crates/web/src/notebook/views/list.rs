@@ -7,10 +7,9 @@ use noseward_link::defused;
 use super::{button, level, mm};
 use crate::app::State;
 
-pub(super) fn list(state: &State) -> Markup {
+pub(super) fn list(state: &State, summaries: &[Summary]) -> Markup {
     let notebook = &state.desk.notebook;
     let level = level(state);
-    let summaries = notebook.summaries();
     html! {
         @if !notebook.trials().is_empty() {
             div class="nb__wide" tabindex="0" role="group" aria-label="The trials" {
@@ -28,7 +27,7 @@ pub(super) fn list(state: &State) -> Markup {
                     th scope="col" class="screen-only" { "Do" }
                 } }
                 tbody {
-                    @for (trial, found) in notebook.trials().iter().zip(&summaries) {
+                    @for (trial, found) in notebook.trials().iter().zip(summaries) {
                         (row(state, trial, found))
                     }
                 }
@@ -59,7 +58,7 @@ fn row(state: &State, trial: &Trial, found: &Summary) -> Markup {
     html! {
         tr aria-current=[in_hand.then_some("true")] {
             th scope="row" { (id) @if in_hand { span class="nb__hint" { " (in hand)" } } }
-            td { (changed(state, trial)) }
+            td { (changed(state, trial, found)) }
             @if level == Level::Balance {
                 td { (nearer(found)) }
             } @else {
@@ -113,17 +112,17 @@ fn row(state: &State, trial: &Trial, found: &Summary) -> Markup {
 }
 
 /// What changed since the trial that it is compared with.
-fn changed(state: &State, trial: &Trial) -> Markup {
+fn changed(state: &State, trial: &Trial, found: &Summary) -> Markup {
     let notebook = &state.desk.notebook;
     if notebook.baseline_of(trial).is_none() {
         return html! { "baseline" };
     }
-    let changes = notebook.changes_of(trial);
+    let changes = &found.changes;
     html! {
         @if changes.is_empty() { "nothing" }
         @for (i, change) in changes.iter().enumerate() {
             @if i > 0 { br; }
-            (change.label())
+            (change)
         }
         @if changes.len() > 1 {
             br; span class="nb__mark" {

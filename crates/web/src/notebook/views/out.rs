@@ -7,12 +7,12 @@ use noseward_link::{self as link, ResultCode};
 use super::button;
 use crate::app::State;
 use crate::notebook::opening;
+use crate::views::code_rows;
 
 /// The code of one trial's result.
 pub(in crate::notebook) fn result_code(state: &State, id: u16) -> Option<String> {
     let notebook = &state.desk.notebook;
-    let changes = notebook.summaries().into_iter().find(|found| found.id == id)?.changes;
-    let changes = u8::try_from(changes.len()).ok();
+    let changes = u8::try_from(notebook.changes_of(notebook.trial(id)?).len()).ok();
     let result = link::result_of(notebook, id, changes)?;
     Some(link::result_code(&result))
 }
@@ -71,9 +71,7 @@ pub(super) fn out(state: &State) -> Markup {
             (button("nb-copy-table-comma", "", false, &words("Copy the table, 12,5")))
             (button("nb-text", "", false, &words("Plain text")))
             (button("print-notebook", "", false, &words("Print the notebook")))
-            @if opening::hash(state).is_some() {
-                (button("nb-copy-link", "", false, &words("Copy a link to all of it")))
-            }
+            (button("nb-copy-link", "", false, &words("Copy a link to all of it")))
         }
         p class="nb__hint" {
             "Each of them opens again under Open, with nothing lost: as a file, or pasted as text. "
@@ -101,9 +99,7 @@ fn result(state: &State, trial: &Trial) -> Markup {
                         div class="share__symbol" { (PreEscaped(symbol)) }
                     }
                 }
-                div class="share__code" tabindex="0" role="group" aria-label=(format!("The code of trial {id}")) {
-                    ol { @for row in code.lines() { li { (row) } } }
-                }
+                (code_rows(&code, &format!("The code of trial {id}")))
                 (button("nb-copy-result", &id.to_string(), true, &html! { "Copy this code" }))
             }
         }
@@ -127,9 +123,7 @@ fn symbols(state: &State) -> Markup {
                     @if let Some(symbol) = noseward_drawing::qr(None, part) {
                         div class="share__symbol" { (PreEscaped(symbol)) }
                     }
-                    div class="share__code" tabindex="0" role="group" aria-label=(format!("Part {}", i + 1)) {
-                        ol { @for row in part.lines() { li { (row) } } }
-                    }
+                    (code_rows(part, &format!("Part {}", i + 1)))
                 }
             }
         }

@@ -4,7 +4,7 @@
 use maud::{Markup, html};
 use noseward_lesson::{End, Point, REPEATS, Statement, Trial};
 
-use super::{length_mm, mm};
+use super::mm;
 use crate::app::State;
 
 pub(super) fn paper(state: &State) -> Markup {
@@ -59,7 +59,7 @@ fn row(state: &State, trial: &Trial, point: Point) -> Markup {
     if !readings.any() {
         return html! {};
     }
-    let middle = measured.middle(point, length_mm(trial.design()));
+    let middle = measured.middle(point, trial.design().length_mm());
     html! {
         tr {
             th scope="row" { (trial.id()) }

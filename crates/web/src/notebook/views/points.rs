@@ -10,7 +10,7 @@ use noseward_stability::evaluate;
 
 use super::{choice, faults, level, mm, no_names, number, trial};
 use crate::app::State;
-use crate::notebook::fields::{Note, end_name};
+use crate::notebook::fields::Note;
 use crate::views::{Region, regions};
 
 pub(super) fn form(state: &State, trial: &Trial) -> Markup {
@@ -49,7 +49,7 @@ fn point_form(state: &State, trial: &Trial, point: Point) -> Markup {
         ),
     };
     let ends = [End::Nose, End::Tail].map(|end| {
-        (end_name(end).to_owned(), format!("the {}", end_name(end)), readings.from == end)
+        (end.word().to_owned(), format!("the {}", end.word()), readings.from == end)
     });
     html! {
         fieldset class="nb__point" {
@@ -59,7 +59,7 @@ fn point_form(state: &State, trial: &Trial, point: Point) -> Markup {
                 span { (how) }
             }
             @if level(state) > Level::Balance || readings.from == End::Tail {
-                (choice(Note::From(point), html! { "Measured from" span class="visually-hidden" { ", " (point.label()) } }, &ends))
+                (choice(Note::From(point), &html! { "Measured from" span class="visually-hidden" { ", " (point.label()) } }, &ends))
             }
             div class="nb__guess" {
                 @if readings.any() {
@@ -81,7 +81,7 @@ fn point_form(state: &State, trial: &Trial, point: Point) -> Markup {
                 @let out = readings.left_out.as_ref().map(|out| out.reading);
                 @let mut entries = vec![(String::new(), "keep all".to_owned(), out.is_none())];
                 @let () = entries.extend((0..REPEATS).map(|i| (i.to_string(), format!("leave out reading {}", i + 1), out == Some(i))));
-                (choice(Note::LeftOut(point), html! { "What do you do with it?" }, &entries))
+                (choice(Note::LeftOut(point), &html! { "What do you do with it?" }, &entries))
                 @if out.is_some() {
                     span class="nb__number" {
                         label class="field__label" for=(Note::WhyLeftOut(point).name()) { "Why?" (no_names()) }
@@ -105,10 +105,12 @@ pub(super) fn output_id(point: Point) -> &'static str {
 }
 
 pub(super) fn outputs(state: &State, trial: &Trial) -> Vec<Region> {
-    let slips = slips(&trial.measured, super::trial_length_mm(trial), state.units);
-    let typing = state.desk.look.typing.as_deref();
-    let waits =
-        |place| typing.is_some() && note_of(place).map(Note::name).as_deref() == typing;
+    let slips = slips(&trial.measured, trial.design().length_mm(), state.units);
+    let typing = state.desk.look.typing.as_ref();
+    let waits = |place| {
+        let note = note_of(place).map(Note::name);
+        typing.is_some_and(|(name, _)| note.as_ref() == Some(name))
+    };
     let told = |is_here: &dyn Fn(Place) -> bool| -> Markup {
         html! {
             @for slip in slips.iter().filter(|slip| is_here(slip.place) && !waits(slip.place)) {
@@ -153,7 +155,7 @@ fn note_of(place: Place) -> Option<Note> {
 
 /// What the readings of a point come to.
 fn middle(state: &State, trial: &Trial, point: Point) -> Markup {
-    let length = super::trial_length_mm(trial);
+    let length = trial.design().length_mm();
     let readings = trial.measured.of(point);
     let Some(middle) = trial.measured.middle(point, length) else { return html! {} };
     let from_tail = trial.measured.rocket_length_mm.unwrap_or(length) - middle.middle_mm;
@@ -182,7 +184,7 @@ fn range(state: &State, middle: &Middle) -> Markup {
 
 /// Both points together, beside what was worked out.
 fn together(state: &State, trial: &Trial) -> Markup {
-    let length = super::trial_length_mm(trial);
+    let length = trial.design().length_mm();
     let measured = &trial.measured;
     let overlaps = measured.overlaps(length);
     let figures = evaluate(trial.design()).figures;

@@ -23,7 +23,7 @@ pub(super) fn form(state: &State) -> Markup {
     html! {
         div class="nb__row" {
             span class="nb__choices" role="group" aria-label="This group’s label" {
-                (choice(Note::Colour, html! { "Group" }, &colours))
+                (choice(Note::Colour, &html! { "Group" }, &colours))
                 span class="visually-hidden" { label for=(Note::Number.name()) { "Number of the group" } }
                 select class="field__select" id=(Note::Number.name()) data-note=(Note::Number.name()) {
                     @for (value, words, chosen) in &numbers {
@@ -39,10 +39,10 @@ pub(super) fn form(state: &State) -> Markup {
             div class="nb__row" {
                 @let levels: Vec<_> = Level::ALL.into_iter().enumerate()
                     .map(|(i, l)| (i.to_string(), l.label().to_owned(), l == notebook.level)).collect();
-                (choice(Note::Level, html! { "Detail" }, &levels))
+                (choice(Note::Level, &html! { "Detail" }, &levels))
                 @let supports: Vec<_> = Support::ALL.into_iter().enumerate()
                     .map(|(i, s)| (i.to_string(), s.label().to_owned(), s == notebook.support)).collect();
-                (choice(Note::Support, html! { "Help with the conclusion" }, &supports))
+                (choice(Note::Support, &html! { "Help with the conclusion" }, &supports))
                 button type="button" class="button button--small" id="nb-allow" data-action="nb-allow"
                     aria-pressed=(pressed(notebook.allows_two_changes)) { "Allow two changes at once" }
             }
@@ -83,7 +83,7 @@ fn others(state: &State) -> Markup {
     let mut entries =
         vec![(desk.slot.to_string(), format!("{} (open)", desk.notebook.group), true)];
     entries.extend(others);
-    choice(Note::Slot, html! { "Notebooks here" }, &entries)
+    choice(Note::Slot, &html! { "Notebooks here" }, &entries)
 }
 
 /// The message at the top.

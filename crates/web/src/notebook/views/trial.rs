@@ -36,7 +36,7 @@ pub(super) fn form(state: &State) -> Markup {
     html! {
         h3 { "Trial " (id) @if !trial.design().name.is_empty() { ": " (trial.design().name) } }
         @if !trial.plan.is_empty() { p { "Planned: " (trial.plan) } }
-        @if others.len() > 1 { (choice(Note::Compared, html! { "Compared with" }, &others)) }
+        @if others.len() > 1 { (choice(Note::Compared, &html! { "Compared with" }, &others)) }
         div id="nb-changes" {}
         h4 { "1. Measure" }
         (points::form(state, trial))
@@ -120,16 +120,13 @@ fn changed(state: &State, trial: &Trial) -> Markup {
 /// A change moves more than itself.
 fn knock_on(state: &State, trial: &Trial, baseline: &Trial) -> Markup {
     let Some(moved) = moved(baseline.design(), trial.design()) else { return html! {} };
+    let sentences = moved.sentences(state.units);
     html! {
-        @if level(state) == Level::Balance {
-            @if !moved.sentences(state.units).is_empty() {
-                p { "That moved a balance point too: see the drawing above." }
-            }
+        @if sentences.is_empty() {}
+        @else if level(state) == Level::Balance {
+            p { "That moved a balance point too: see the drawing above." }
         } @else {
-            @let sentences = moved.sentences(state.units);
-            @if !sentences.is_empty() {
-                p { "What else moved (computed): " (sentences.join(" ")) }
-            }
+            p { "What else moved (computed): " (sentences.join(" ")) }
         }
     }
 }
