@@ -619,7 +619,7 @@ const CRASH: &str = "
 async fn a_crash_shows_the_way_out_once() -> Result<()> {
     let page = Page::open(1280, 800).await?;
     // What loads later is here, and has been drawn: nothing changes the link any more.
-    page.wait_until("document.getElementById('nb-begin')").await?;
+    page.wait_until("document.getElementById('nb:colour')").await?;
     page.eval(
         "new Promise((resolve) => requestAnimationFrame(() => setTimeout(() =>
             requestAnimationFrame(() => setTimeout(resolve)))))",
