@@ -210,6 +210,20 @@ impl Page {
         }
     }
 
+    /// Waits until the forms of the notebook are there, and brings them into view.
+    ///
+    /// They load later than the rest, and above them the swing is drawn when it comes
+    /// into view: a page that is scrolled before that may move under it.
+    ///
+    /// # Errors
+    ///
+    /// When they do not come.
+    pub async fn at_the_notebook(&self) -> Result<()> {
+        self.wait_until("document.getElementById('nb:colour')").await?;
+        self.run("document.getElementById('notebook').scrollIntoView();").await?;
+        Ok(())
+    }
+
     /// The value of a JavaScript expression; it may `await`.
     ///
     /// # Errors

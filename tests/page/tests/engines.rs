@@ -61,7 +61,7 @@ async fn the_whole_job(page: Page) -> Result<()> {
 
 /// The part of the module that loads later is there, and what it keeps comes back.
 async fn a_trial_is_predicted(page: &Page) -> Result<()> {
-    page.run("document.getElementById('notebook').scrollIntoView();").await?;
+    page.at_the_notebook().await?;
     page.wait_until("document.getElementById('nb-begin')").await?;
     page.click("#nb-begin").await?;
     page.wait_until("document.getElementById('nb:because')").await?;
@@ -79,7 +79,7 @@ async fn a_trial_is_predicted(page: &Page) -> Result<()> {
     )
     .await?;
     page.reload().await?;
-    page.run("document.getElementById('notebook').scrollIntoView();").await?;
+    page.at_the_notebook().await?;
     page.wait_until(locked).await?;
     assert_eq!(page.value("[id='nb:reading:mass:0']").await?, "203");
     Ok(())

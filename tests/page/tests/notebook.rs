@@ -23,17 +23,12 @@ async fn kept_holds(page: &Page, text: &str) -> Result<()> {
     page.wait_until(&format!("{KEPT}?.includes({text:?})")).await
 }
 
-async fn at_the_notebook(page: &Page) -> Result<()> {
-    page.run("document.getElementById('notebook').scrollIntoView();").await?;
-    page.wait_until("document.getElementById('nb:colour')").await
-}
-
 /// From wherever the focus is to the notebook, as somebody without a mouse gets there.
 async fn skip_to_the_notebook(page: &Page) -> Result<()> {
     page.run("document.activeElement.blur(); scrollTo(0, 0);").await?;
     page.tab_to("skip-notebook").await?;
     page.press(Key::Enter).await?;
-    at_the_notebook(page).await
+    page.at_the_notebook().await
 }
 
 /// Types into the field that has the focus, and leaves it.
@@ -97,7 +92,7 @@ async fn change_and_begin(page: &Page, field: &str, text: &str) -> Result<()> {
     page.press(Key::Control + "a").await?;
     page.press(text).await?;
     page.press(Key::Tab).await?;
-    at_the_notebook(page).await?;
+    page.at_the_notebook().await?;
     page.wait_until("document.getElementById('nb-begin')").await?;
     page.element("#nb-begin").await?.focus().await?;
     page.press(Key::Enter).await?;
@@ -115,7 +110,7 @@ async fn a_whole_lesson_by_keyboard() -> Result<()> {
     )
     .await?;
     page.goto("").await?;
-    at_the_notebook(&page).await?;
+    page.at_the_notebook().await?;
     page.element("#nb-begin").await?.focus().await?;
     page.press(Key::Enter).await?;
     page.wait_until("document.activeElement.id === 'nb-trial'").await?;
@@ -189,7 +184,7 @@ async fn a_whole_lesson_by_keyboard() -> Result<()> {
     assert_eq!(dots, 2, "two charts");
     page.screenshot("notebook-1366x600").await?;
     page.set_viewport(360, 740).await?;
-    at_the_notebook(&page).await?;
+    page.at_the_notebook().await?;
     let wide = "document.documentElement.scrollWidth <= innerWidth";
     page.wait_until(wide).await?;
     page.screenshot("notebook-360x740").await?;
@@ -202,7 +197,7 @@ async fn a_whole_lesson_by_keyboard() -> Result<()> {
 /// A page with one complete trial, and a prediction that would be a formula.
 async fn one_trial() -> Result<Page> {
     let page = Page::open(1366, 600).await?;
-    at_the_notebook(&page).await?;
+    page.at_the_notebook().await?;
     page.click("#nb-begin").await?;
     page.wait_until("document.getElementById('nb:because')").await?;
     page.type_into("[id='nb:reading:mass:0']", "131,5").await?;
@@ -216,7 +211,7 @@ async fn one_trial() -> Result<Page> {
 /// Another page, which has opened some text.
 async fn opened(texts: &[String]) -> Result<(Page, Notebook)> {
     let page = Page::open(1366, 600).await?;
-    at_the_notebook(&page).await?;
+    page.at_the_notebook().await?;
     for text in texts {
         page.run("document.getElementById('open-text').closest('details').open = true;")
             .await?;
@@ -291,7 +286,7 @@ async fn a_prediction_that_was_changed_elsewhere_says_so() -> Result<()> {
     assert!(other.text("#nb-list").await?.contains("changed outside of the notebook"));
     // And it goes on saying so.
     other.reload().await?;
-    at_the_notebook(&other).await?;
+    other.at_the_notebook().await?;
     other
         .wait_until(
             "document.getElementById('nb-list').innerText.includes('changed outside')",
@@ -315,13 +310,13 @@ async fn groups_share_a_computer_and_tabs_a_notebook() -> Result<()> {
 
     // Another tab writes into the same notebook: both stay.
     page.open_tab("").await?;
-    at_the_notebook(&page).await?;
+    page.at_the_notebook().await?;
     page.wait_until("document.getElementById('nb:note')").await?;
     page.type_into("[id='nb:note']", "from the other tab").await?;
     page.press(Key::Tab).await?;
     kept_holds(&page, "from the other tab").await?;
     page.go_to_tab(0).await?;
-    at_the_notebook(&page).await?;
+    page.at_the_notebook().await?;
     page.wait_until("document.getElementById('nb:note').value === 'from the other tab'")
         .await?;
 
@@ -351,7 +346,7 @@ async fn a_notebook_that_does_not_load_can_be_asked_for_again() -> Result<()> {
     // Coming back to it asks again by itself; the button is for whoever is there.
     page.run("document.querySelector('#nb-state [data-action=nb-again]')?.click();")
         .await?;
-    at_the_notebook(&page).await?;
+    page.at_the_notebook().await?;
     page.wait_until("document.getElementById('nb-begin')").await?;
     Ok(())
 }
