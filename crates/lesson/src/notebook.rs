@@ -479,6 +479,8 @@ mod tests {
         assert_eq!(notebook, before);
         notebook.delete(3);
         assert_eq!(notebook.in_hand(), None);
+        assert!(notebook.restore(3));
+        assert_eq!(notebook.in_hand(), None, "the page may show another rocket by now");
         assert_eq!(notebook.begin(&record(Example::Tern)).unwrap(), 4);
     }
 

@@ -363,6 +363,8 @@ mod tests {
         assert_eq!(apart.separation_mm(400.0), Some(9.0));
         let touch = measured([200.0, 204.0, 201.0], [210.0, 212.0, 204.0]);
         assert_eq!(touch.overlaps(400.0), Some(true));
+        let reversed = measured([210.0, 212.0, 204.0], [200.0, 204.0, 201.0]);
+        assert_eq!(reversed.overlaps(400.0), Some(true));
         assert_eq!(Measurements::default().overlaps(400.0), None);
         assert_eq!(Measurements::default().separation_mm(400.0), None);
     }
