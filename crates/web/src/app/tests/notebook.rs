@@ -287,6 +287,24 @@ fn what_is_kept_is_there_again() {
 }
 
 #[test]
+fn a_kept_trial_keeps_its_rocket_where_a_link_brought_another() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    let mine = in_hand(&state).design().clone();
+    let kept = file(&mut state);
+    let link = link::hash(&Example::Gannet.design().into());
+    let mut again = open(&link, None);
+    tell(
+        &mut again,
+        NotebookMsg::Kept { slots: vec![(1, kept)], open: 1, afresh: false },
+    );
+    tell(&mut again, NotebookMsg::Loaded(true));
+    assert_eq!(again.design.name, "Gannet");
+    assert_eq!(again.desk.notebook.trial(1).unwrap().design(), &mine);
+    assert_eq!(again.waits(), Some(Waits::ForTrial));
+}
+
+#[test]
 fn three_groups_share_one_computer() {
     let mut state = desk();
     let mut notebooks: Vec<(u32, Notebook)> = Vec::new();
