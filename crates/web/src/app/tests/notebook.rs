@@ -254,6 +254,7 @@ fn a_plan_is_made_ahead_and_begun() {
     write(&mut state, "nb:plan", "bigger fins");
     press(&mut state, "nb-plan-add", "");
     assert_eq!(state.desk.notebook.plans(), ["bigger fins"]);
+    assert!(state.desk.look.plan.is_empty(), "the next one can be typed");
     press(&mut state, "nb-begin-plan", 0);
     assert_eq!(in_hand(&state).plan, "bigger fins");
     assert!(shown(&mut state).contains("Planned: bigger fins"));
@@ -364,7 +365,10 @@ fn a_notebook_from_elsewhere_stands_beside_the_open_one() {
         assert_ne!(state.desk.slot, slot);
         let changed = in_or_first(&state).clone();
         assert!(changed.is_altered(), "a prediction changed by hand says so");
-        assert!(shown(&mut state).contains("changed outside of the notebook"));
+        let page = shown(&mut state);
+        for place in ["in this trial was changed", ">changed outside of the notebook<"] {
+            assert!(page.contains(place), "{place}: {page}");
+        }
         write(&mut state, "nb:slot", &slot.to_string());
         assert_eq!(state.desk.notebook, mine, "nothing happened to the open one");
     }
@@ -409,7 +413,12 @@ fn a_later_thought_never_hides_the_first() {
     swing(&mut state, SwingOutcome::Steady);
     predict(&mut state, 0, "we saw it");
     let page = shown(&mut state);
-    for words in ["no fins to speak of", "we saw it", "written after 1 swing"] {
+    for words in [
+        "no fins to speak of",
+        "we saw it",
+        "written after 1 swing",
+        "later: nose first, steady",
+    ] {
         assert!(page.contains(words), "{words}: {page}");
     }
     update(&mut state, Msg::Undo);
