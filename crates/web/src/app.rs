@@ -8,6 +8,7 @@ mod history;
 mod keeping;
 mod message;
 mod notice;
+mod presses;
 mod swing;
 mod typed;
 
@@ -28,6 +29,7 @@ pub(crate) use history::Owner;
 pub(crate) use keeping::Keeping;
 pub(crate) use message::{Msg, Paper, Start};
 pub(crate) use notice::Notice;
+pub(crate) use presses::Presses;
 pub(crate) use swing::{Bench, BenchField, BenchMsg, CARDS, Known, SPACE_CARD};
 pub(crate) use typed::{Unreadable, read as read_number};
 

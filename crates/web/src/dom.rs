@@ -22,8 +22,8 @@ use web_sys::{
 };
 
 use crate::app::{
-    self, BenchField, BenchMsg, Effect, Msg, NotebookMsg, Opening, Paper, State, Trial,
-    Way,
+    self, BenchField, BenchMsg, Effect, Msg, NotebookMsg, Opening, Paper, Presses, State,
+    Trial, Way,
 };
 use crate::later::Ask;
 use crate::part;
@@ -57,6 +57,7 @@ struct Page {
     store: Store,
     screen: Screen,
     drag: Cell<Option<Drag>>,
+    presses: RefCell<Presses>,
     frame: Frame,
     animation: Animation,
     keep_timer: Timer,
@@ -115,6 +116,7 @@ impl Page {
                 state: RefCell::new(state),
                 store,
                 drag: Cell::new(None),
+                presses: RefCell::default(),
                 frame: Frame::new(window.clone(), call(Self::draw)),
                 animation: Animation::new(window.clone(), call(Self::tick)),
                 keep_timer: Timer::new(window.clone(), call(Self::keep_now)),

@@ -20,6 +20,8 @@ use thirtyfour::{By, Key, TypingData, WebElement};
 const PATIENCE: Duration = Duration::from_secs(30);
 /// How often to look.
 const PAUSE: Duration = Duration::from_millis(25);
+/// Longer than what the page takes for a double click.
+const DOUBLE_CLICK: Duration = Duration::from_millis(600);
 /// More than the page has controls before the one that a test is after.
 const MOST_TABS: u32 = 80;
 
@@ -346,6 +348,16 @@ impl Page {
                 Err(error) => return Err(error.into()),
             }
         }
+    }
+
+    /// Presses keys once more on the same button, late enough to be no double click.
+    ///
+    /// # Errors
+    ///
+    /// When the focused element takes no keys.
+    pub async fn press_again(&self, keys: impl Into<TypingData>) -> Result<()> {
+        tokio::time::sleep(DOUBLE_CLICK).await;
+        self.press(keys).await
     }
 
     /// Presses Tab until the element with this id has the focus.

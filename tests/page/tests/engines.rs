@@ -221,8 +221,15 @@ async fn a_swing_is_recorded(page: &Page) -> Result<()> {
     page.run("document.getElementById('swing-record').scrollIntoView();").await?;
     page.click("#to-space").await?;
     page.click("#space-checked").await?;
-    page.click("[id='swung:0']").await?;
-    page.wait_until("location.hash.startsWith('#r2.')").await
+    page.run("for (let i = 0; i < 2; i++) document.getElementById('swung:0').click();")
+        .await?;
+    page.wait_until("location.hash.startsWith('#r2.')").await?;
+    assert_eq!(
+        page.eval("document.querySelectorAll('#swings-seen li').length").await?,
+        1,
+        "a double click is one press"
+    );
+    Ok(())
 }
 
 async fn the_keyboard_alone_will_do(page: &Page) -> Result<()> {

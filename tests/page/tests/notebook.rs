@@ -79,7 +79,7 @@ async fn swing(page: &Page, outcomes: [usize; 3]) -> Result<()> {
         } else {
             page.tab_to(&id).await?;
         }
-        page.press(Key::Enter).await?;
+        page.press_again(Key::Enter).await?;
         last = outcome;
     }
     page.wait_until("document.getElementById('swings-said').innerText.includes('Three')")

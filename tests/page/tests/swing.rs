@@ -65,8 +65,9 @@ async fn the_whole_test_by_keyboard() -> Result<()> {
     page.tab_to("swung:4").await?;
     page.press(Key::Enter).await?;
     page.tab_back_to("swung:1").await?;
-    page.press(Key::Enter).await?;
-    page.press(Key::Enter).await?;
+    // A key that is held down is one press.
+    page.press(Key::Enter + Key::Enter).await?;
+    page.press_again(Key::Enter).await?;
     page.wait_until(
         "document.getElementById('swings-said').innerText.includes('Three swings')",
     )

@@ -235,7 +235,9 @@ fn click(page: &Rc<Page>, event: &Event) {
             return;
         }
         let target = element.get_attribute("data-target").unwrap_or_default();
-        if let Some(msg) = Msg::parse(&action, &target) {
+        let counts =
+            page.presses.borrow_mut().counts(&action, &target, event.time_stamp());
+        if let Some(msg) = Msg::parse(&action, &target).filter(|_| counts) {
             page.send(msg);
         }
         return;
