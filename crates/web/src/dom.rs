@@ -213,6 +213,7 @@ impl Page {
             Effect::Focus(id) => {
                 // The outputs may hold the element, so they are brought up to date first.
                 self.draw();
+                self.draw_later();
                 self.screen.focus(&id)?;
             }
             Effect::Show(id) => self.screen.show_place(id)?,

@@ -306,6 +306,17 @@ impl Page {
         }
     }
 
+    /// Clicks once more, or on what the last click brought, late enough to be no double
+    /// click.
+    ///
+    /// # Errors
+    ///
+    /// As [`click`](Self::click).
+    pub async fn click_again(&self, css: &str) -> Result<()> {
+        tokio::time::sleep(DOUBLE_CLICK).await;
+        self.click(css).await
+    }
+
     /// Types into a field in place of what it holds, key by key.
     ///
     /// # Errors

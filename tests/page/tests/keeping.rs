@@ -127,10 +127,11 @@ async fn everything_is_deleted_when_asked_and_not_before() -> Result<()> {
 
     page.click("#computer > summary").await?;
     page.click("#ask-to-delete").await?;
+    assert_eq!(page.focused_id().await?, "delete-now");
     page.click("#keep-all").await?;
     assert!(page.eval(KEPT).await?.as_str().unwrap().contains("Ours"));
     page.click("#ask-to-delete").await?;
-    page.click("#delete-now").await?;
+    page.click_again("#delete-now").await?;
     page.wait_until("document.getElementById('notice').innerText.includes('is left')")
         .await?;
     let left = "JSON.stringify([Object.keys(localStorage), await caches.keys(), \

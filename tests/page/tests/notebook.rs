@@ -200,6 +200,10 @@ async fn one_trial() -> Result<Page> {
     page.at_the_notebook().await?;
     page.click("#nb-begin").await?;
     page.wait_until("document.getElementById('nb:because')").await?;
+    // A key that is held down presses a button once, wherever the focus went.
+    let held = "document.getElementById('nb-lock').dispatchEvent(new KeyboardEvent(
+        'keydown', { key: 'Enter', repeat: true, bubbles: true, cancelable: true }))";
+    assert_eq!(page.eval(held).await?, false);
     page.type_into("[id='nb:reading:mass:0']", "131,5").await?;
     page.click("[id='nb-outcome:0']").await?;
     page.type_into("[id='nb:because']", "=1+1 is \"two\"; so").await?;
@@ -323,7 +327,7 @@ async fn groups_share_a_computer_and_tabs_a_notebook() -> Result<()> {
     // Everything goes when everything is deleted.
     page.run("document.getElementById('computer').open = true;").await?;
     page.click("#ask-to-delete").await?;
-    page.click("#delete-now").await?;
+    page.click_again("#delete-now").await?;
     page.wait_until("document.getElementById('notice').innerText.includes('deleted')")
         .await?;
     assert_eq!(page.eval(keys).await?, 0);

@@ -283,7 +283,15 @@ fn key(page: &Rc<Page>, event: &Event) {
             return;
         }
     }
+    if key.repeat() && name == "Enter" && around(event, "data-action").is_some() {
+        // The press may have brought the focus to another button.
+        event.prevent_default();
+        return;
+    }
     if name == "Enter" && target(event).is_some_and(|e| e.id() == "nb:plan") {
+        if key.repeat() {
+            return;
+        }
         page.send(Msg::Notebook(NotebookMsg::Pressed {
             action: "nb-plan-add".into(),
             target: String::new(),

@@ -117,7 +117,9 @@ pub(super) fn kept_elsewhere(
         state.desk.unsaved = false;
         return Vec::new();
     }
-    let has_news = state.desk.unsaved || mine.is_some();
+    // What could not be kept is nowhere but here.
+    let has_news =
+        state.desk.unsaved || mine.is_some() || state.keeping == Keeping::Blocked;
     if text.is_none() && !has_news {
         // Deleted over there, and nothing new here.
         return vec![Effect::Redraw];
@@ -125,6 +127,7 @@ pub(super) fn kept_elsewhere(
     if !has_news && let Some(file) = text.and_then(read) {
         // Nothing was written here meanwhile: the other tab is simply ahead.
         state.desk.notebook = file.notebook;
+        state.desk.look.typing = None;
         state.hold_page_to_trial();
         return vec![Effect::RebuildNotebook, Effect::Redraw];
     }

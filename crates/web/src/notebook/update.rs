@@ -344,8 +344,7 @@ fn pressed(state: &mut State, action: &str, target: &str) -> Vec<Effect> {
             None => say(
                 state,
                 true,
-                "This notebook is too long for a link. Save it as a file, or show it as \
-                 codes.",
+                "This notebook does not fit into a link. Save it as a file.",
             ),
         },
         "nb-symbols" => {

@@ -350,6 +350,34 @@ fn two_tabs_keep_both_their_notebooks() {
 }
 
 #[test]
+fn what_could_not_be_kept_is_not_replaced_by_another_tabs() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    let slot = state.desk.slot;
+    let theirs = file(&mut state).replace(r#""note": """#, r#""note": "theirs""#);
+    write(&mut state, "nb:reading:mass:0", "203");
+    // It was on its way, and there was no room.
+    state.desk.unsaved = false;
+    update(&mut state, Msg::CouldNotKeep);
+    tell(&mut state, NotebookMsg::KeptElsewhere { slot, text: Some(theirs), mine: None });
+    assert_eq!(in_hand(&state).measured.mass.mm[0], Some(203.0));
+    assert_ne!(state.desk.slot, slot, "it stands beside the other tab's");
+}
+
+#[test]
+fn another_tabs_words_are_shown_once_they_are_here() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    write(&mut state, "nb:note", "abc");
+    let slot = state.desk.slot;
+    let theirs = file(&mut state).replace("abc", "abc and more");
+    state.desk.unsaved = false;
+    tell(&mut state, NotebookMsg::KeptElsewhere { slot, text: Some(theirs), mine: None });
+    assert_eq!(in_hand(&state).note, "abc and more");
+    assert!(shown(&mut state).contains("abc and more</textarea>"));
+}
+
+#[test]
 fn a_notebook_from_elsewhere_stands_beside_the_open_one() {
     let mut state = desk();
     press(&mut state, "nb-begin", "");
