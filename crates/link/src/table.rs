@@ -4,6 +4,7 @@ mod cell;
 mod column;
 pub(crate) mod error;
 mod kind;
+mod mail;
 mod number;
 pub(crate) mod plain;
 mod read;
@@ -82,7 +83,8 @@ pub fn to_table(notebook: &Notebook, format: Format) -> String {
 }
 
 /// Opens a table in any of the four formats, also after a spreadsheet has saved it, and a
-/// text with a table in it, as [`to_plain_text`](crate::to_plain_text) makes it.
+/// text with a table in it, as [`to_plain_text`](crate::to_plain_text) makes it. Either may
+/// be quoted by a mail program, or have words above it.
 ///
 /// Columns are found by their headings, in any order; unknown ones are ignored, and what
 /// is missing has its default. A number may have a point or a comma. A trial whose
@@ -96,25 +98,15 @@ pub fn open_table(text: &str) -> Result<Notebook, TableError> {
     if text.len() > TABLE_BYTES {
         return Err(TableError::TooLarge { bytes: text.len() });
     }
-    read::read(plain::table_in(text)?)
+    read::read(plain::table_in(&mail::unquoted(text))?)
 }
 
-/// Whether a text is meant as a table: it begins with headings, or has the line that
-/// stands before a table in a text. A glance: nothing is taken apart, so that whoever only
-/// asks does without what reads tables.
+/// Whether a text is meant as a table: a line of it has headings, is a row, or is the line
+/// that stands before a table in a text. A glance: nothing is taken apart, so that whoever
+/// only asks does without what reads tables.
 #[must_use]
 pub fn looks_like_table(text: &str) -> bool {
-    if text.len() > TABLE_BYTES {
-        return false;
-    }
-    let mut lines = text.split(['\n', '\r']).map(|line| line.trim_matches('\u{feff}'));
-    let headings = lines.clone().map(str::trim).find(|line| !line.is_empty());
-    let cells = headings.unwrap_or_default().split([',', ';', '\t']);
-    let cells: Vec<&str> =
-        cells.map(|cell| cell.trim().trim_matches('"').trim()).collect();
-    let has = |heading: &str| cells.iter().any(|cell| cell.eq_ignore_ascii_case(heading));
-    has(KIND_HEADING) && (has("trial") || has("group"))
-        || lines.any(|line| line.starts_with(plain::BEGIN))
+    text.len() <= TABLE_BYTES && mail::holds_a_table(text)
 }
 
 /// The name of a level without ages: no digits for a spreadsheet.

@@ -7,7 +7,7 @@ use noseward_lesson::{
 use noseward_stability::{Quantity, cleaned_lines, trimmed};
 
 use super::error::TableError;
-use super::{Format, read, write};
+use super::{Format, mail, read, write};
 
 /// The line before the table in a text.
 pub(super) const BEGIN: &str = "--- table: keep this to open the notebook again ---";
@@ -67,7 +67,8 @@ pub(super) fn table_in(text: &str) -> Result<&str, TableError> {
     // first such line is the true one. Cells are not: of the second line the last counts.
     let begin = line_starts(text, BEGIN).next();
     let Some(begin) = begin.filter(|_| read::delimiter(text).is_none()) else {
-        return Ok(text);
+        let begins = read::delimiter(text).is_some();
+        return Ok(if begins { text } else { mail::from_headings(text) });
     };
     let table = &text[begin + BEGIN.len()..];
     let end = line_starts(table, END).last().ok_or(TableError::CutShort)?;

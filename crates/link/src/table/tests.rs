@@ -556,6 +556,39 @@ fn nothing_is_left_out() {
     assert!(matches!(open_table(&plans), Err(TableError::Notebook(_))));
 }
 
+/// What a mail program does to a text, or somebody who copies it by hand.
+#[test]
+fn a_table_that_came_by_mail_opens_or_says_what_is_missing() {
+    let notebook = full();
+    let texts = Format::ALL.map(|format| to_table(&notebook, format));
+    for text in texts.into_iter().chain([to_plain_text(&notebook)]) {
+        let quoted = |mark: &str| {
+            let lines = text
+                .trim_matches('\u{feff}')
+                .lines()
+                .map(|line| format!("{mark}{line}").trim_end().to_owned());
+            format!("Blue wrote:\n{}\n", lines.collect::<Vec<_>>().join("\n"))
+        };
+        for sent in [
+            quoted("> "),
+            quoted(">"),
+            quoted("> > "),
+            format!("Hello,\n\n{text}"),
+            format!("\u{feff}\r\nHello\r\n{text}"),
+        ] {
+            assert!(looks_like_table(&sent), "{sent}");
+            // Blanks at the end of a line in a cell of several lines are gone.
+            assert_eq!(open_table(&sent).as_ref(), Ok(&notebook), "{sent}");
+        }
+    }
+    let table = to_table(&notebook, Format::Tabs);
+    let (_, rows) = table.split_once('\n').unwrap();
+    for text in [rows, &table.replace('\t', "    ")] {
+        assert!(looks_like_table(text), "{text}");
+        assert_eq!(open_table(text), Err(TableError::NotATable), "{text}");
+    }
+}
+
 #[test]
 fn other_texts_are_no_table() {
     let json = serde_json::to_string(&full()).unwrap();

@@ -1,0 +1,80 @@
+//! A table in a text that came by mail: quoted, or with words above it.
+
+use std::borrow::Cow;
+
+use super::kind::Kind;
+use super::{KIND_HEADING, plain};
+
+/// Cells of a row of a table, at least. Other texts have fewer commas in a line.
+const MANY: usize = 10;
+
+/// What mail programs put in front of a line that they quote.
+fn quote(line: &str) -> &str {
+    let unquoted = line.trim_start_matches(['>', ' ']);
+    let quote = &line[..line.len() - unquoted.len()];
+    if quote.contains('>') { quote } else { "" }
+}
+
+fn lines(text: &str) -> impl Iterator<Item = &str> {
+    text.split(['\n', '\r']).map(|line| line.trim_matches('\u{feff}'))
+}
+
+/// Whether a line has the headings of a table, perhaps with its tabs turned into spaces.
+fn has_headings(line: &str) -> bool {
+    let cells = line.split([',', ';', '\t']);
+    let cells: Vec<&str> =
+        cells.map(|cell| cell.trim().trim_matches('"').trim()).collect();
+    let has = |heading: &str| cells.iter().any(|cell| cell.eq_ignore_ascii_case(heading));
+    let spaced = line.strip_prefix(KIND_HEADING).unwrap_or_default();
+    has(KIND_HEADING) && (has("trial") || has("group"))
+        || spaced.contains("trial")
+        || spaced.contains("group")
+}
+
+/// Whether a line is a row of a table.
+fn is_row(line: &str) -> bool {
+    let mut cells = line.split([',', ';', '\t']);
+    let kind = cells.next().unwrap_or_default().trim_matches('"');
+    Kind::ALL.iter().any(|known| known.label() == kind) && cells.nth(MANY - 2).is_some()
+}
+
+/// Whether any line of a text is of a table, quoted or not.
+pub(super) fn holds_a_table(text: &str) -> bool {
+    lines(text).any(|line| {
+        let line = line[quote(line).len()..].trim_start();
+        line.starts_with(plain::BEGIN) || has_headings(line) || is_row(line)
+    })
+}
+
+/// A text without the marks in front of its lines by which the table in it is quoted.
+pub(super) fn unquoted(text: &str) -> Cow<'_, str> {
+    let begins = |line: &str| line.starts_with(plain::BEGIN) || has_headings(line);
+    // A note may hold such a line too, further to the right.
+    let quotes = lines(text).filter(|line| begins(&line[quote(line).len()..]));
+    let Some(quote) = quotes.map(quote).min_by_key(|quote| quote.len()) else {
+        return Cow::Borrowed(text);
+    };
+    if quote.is_empty() {
+        return Cow::Borrowed(text);
+    }
+    let mut plain = String::with_capacity(text.len());
+    for line in text.lines() {
+        // Blanks at the end of an empty line get lost on the way.
+        let line = line.strip_prefix(quote).or(line.strip_prefix(quote.trim_end()));
+        plain.push_str(line.unwrap_or_default());
+        plain.push('\n');
+    }
+    Cow::Owned(plain)
+}
+
+/// A text from the line on that has the headings.
+pub(super) fn from_headings(text: &str) -> &str {
+    let lines = text.split_inclusive('\n').scan(0, |at, line| {
+        let start = *at;
+        *at += line.len();
+        Some((start, line))
+    });
+    let is_there = |line: &str| has_headings(line.trim().trim_matches('\u{feff}'));
+    let mut headings = lines.filter(|(_, line)| is_there(line));
+    headings.next().map_or(text, |(start, _)| &text[start..])
+}
