@@ -108,6 +108,16 @@ pub(crate) fn reading_number(units: Units, mm: f64) -> String {
     reading(units, mm).trim_end_matches(units.length_unit()).trim_end().to_owned()
 }
 
+/// A measured distance, to the digits that were typed, with a real minus sign.
+pub(crate) fn measured(units: Units, mm: f64) -> String {
+    minus(&units.length(mm))
+}
+
+/// The same without its unit.
+pub(crate) fn measured_number(units: Units, mm: f64) -> String {
+    minus(&units.length_number(mm))
+}
+
 /// The unit of length, written out.
 pub(crate) fn unit_words(units: Units) -> &'static str {
     match units.system {

@@ -6,7 +6,9 @@
 use noseward_stability::Units;
 
 use crate::area::Area;
-use crate::axis::{Reach, axis_number, is_shown, reading, reading_number, unit_words};
+use crate::axis::{
+    Reach, axis_number, is_shown, measured, measured_number, reading, unit_words,
+};
 use crate::legend::{Entry, legend, words_px};
 use crate::palette::Colour;
 use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style};
@@ -86,9 +88,9 @@ pub fn trial_series_words(trials: &[SeriesTrial], units: Units) -> String {
         if let Some((middle, least, most)) = measured_mm(trial) {
             told.push(format!(
                 "measured {}, between {} and {}",
-                reading(units, middle),
-                reading_number(units, least),
-                reading(units, most),
+                measured(units, middle),
+                measured_number(units, least),
+                measured(units, most),
             ));
         }
         if let Some(mm) = computed_mm(trial) {
@@ -478,7 +480,7 @@ mod tests {
         assert_eq!(
             trial_series_words(&trials, Units::METRIC),
             "Trial 1: measured 46 mm, between 42 and 52 mm; computed 49 mm. Trial 3: \
-             computed −9 mm. Trial 4: measured 25 mm, between 21 and 31 mm."
+             computed −9 mm. Trial 4: measured 25.4 mm, between 21.4 and 31.4 mm."
         );
         assert_eq!(trial_series_words(&[], Units::METRIC), "");
     }

@@ -41,6 +41,14 @@ impl Beside {
         self.measured.map(|measured| measured.middle_mm - self.computed_mm)
     }
 
+    /// The same, less the computed value as it is written in some units: the three numbers
+    /// add up on a page.
+    #[must_use]
+    pub fn difference_as_read_mm(&self, units: Units) -> Option<f64> {
+        let computed_mm = units.as_read(self.computed_mm);
+        self.measured.map(|measured| measured.middle_mm - computed_mm)
+    }
+
     /// Whether they differ by no more than 5 mm or the range of the readings, whichever is
     /// more; `None` where nothing was measured.
     #[must_use]
@@ -107,7 +115,8 @@ pub fn explanations(
             continue;
         };
         let label = point.label();
-        let apart = units.reading(off_mm.abs());
+        let apart =
+            units.length(beside.difference_as_read_mm(units).unwrap_or(off_mm).abs());
         if agrees {
             said.push(format!(
                 "The {label}: measured and computed agree to within {apart}."
@@ -217,7 +226,7 @@ mod tests {
     #[test]
     fn close_ones_agree() {
         let (design, mass, pressure) = tern();
-        let text = said(&design, mass + 4.0, pressure - 4.0);
+        let text = said(&design, mass.round() + 4.0, pressure.round() - 4.0);
         assert_eq!(
             text,
             "The centre of mass: measured and computed agree to within 4 mm. \
@@ -234,11 +243,11 @@ mod tests {
     #[test]
     fn a_heavier_tail_or_a_lighter_one() {
         let (mut design, mass, pressure) = tern();
-        let back = said(&design, mass + 20.0, pressure);
-        assert!(back.contains("20 mm nearer the tail than computed"), "{back}");
+        let back = said(&design, mass.round() + 20.5, pressure);
+        assert!(back.contains("20.5 mm nearer the tail than computed"), "{back}");
         assert!(back.contains("tail heavier than described"), "{back}");
         assert!(back.contains("What does the whole rocket weigh"), "{back}");
-        let forward = said(&design, mass - 20.0, pressure);
+        let forward = said(&design, mass.round() - 20.0, pressure);
         assert!(forward.contains("20 mm nearer the nose"), "{forward}");
         assert!(forward.contains("more ballast"), "{forward}");
         design.measured.total_mass_g = Some(60.0);

@@ -101,16 +101,23 @@ impl Moved {
             ),
             format!(
                 "The {}.",
-                separation(self.separation_mm.before, self.separation_mm.after, units)
+                separation(self.separation_mm.before, self.separation_mm.after, |mm| {
+                    units.reading(mm)
+                })
             ),
             mass,
         ]
     }
 }
 
-/// "separation grew from 12 mm to 46 mm", between two separations in millimetres.
-pub(crate) fn separation(before_mm: f64, after_mm: f64, units: Units) -> String {
-    let [from, to] = [before_mm, after_mm].map(|mm| units.reading(mm));
+/// "separation grew from 12 mm to 46 mm", between two separations in millimetres, each
+/// written in some way.
+pub(crate) fn separation(
+    before_mm: f64,
+    after_mm: f64,
+    written: impl Fn(f64) -> String,
+) -> String {
+    let [from, to] = [before_mm, after_mm].map(|mm| written(mm).replace('-', "−"));
     if from == to {
         return format!("separation stayed at {to}");
     }
@@ -178,10 +185,10 @@ mod tests {
         for (before, after, words) in [
             (12.0, 46.4, "separation grew from 12 mm to 46 mm"),
             (46.0, 12.0, "separation shrank from 46 mm to 12 mm"),
-            (-8.0, 12.0, "separation went from -8 mm to 12 mm"),
+            (-8.0, 12.0, "separation went from −8 mm to 12 mm"),
             (12.1, 12.2, "separation stayed at 12 mm"),
         ] {
-            assert_eq!(separation(before, after, Units::METRIC), words);
+            assert_eq!(separation(before, after, |mm| Units::METRIC.reading(mm)), words);
         }
     }
 }

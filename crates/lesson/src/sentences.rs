@@ -107,7 +107,7 @@ fn widest(rows: &[Row<'_>], units: Units) -> Option<String> {
     Some(format!(
         "Your readings of the {} in trial {id} differ by {}. What does that change?",
         point.label(),
-        units.reading(range_mm)
+        units.length(range_mm)
     ))
 }
 
@@ -166,9 +166,11 @@ impl Row<'_> {
         if now.too_close == Some(true) {
             said.push(format!("{when} two points were too close to call."));
         } else if let Some((from, to)) = both(|row| row.measured_separation_mm) {
-            said.push(format!("{when} {}.", separation(from, to, self.units)));
+            let written = |mm| self.units.length(mm);
+            said.push(format!("{when} {}.", separation(from, to, written)));
         } else if let Some((from, to)) = both(Summary::computed_separation_mm) {
-            said.push(format!("{when} computed {}.", separation(from, to, self.units)));
+            let written = |mm| self.units.reading(mm);
+            said.push(format!("{when} computed {}.", separation(from, to, written)));
         }
         if let (Overall::Mostly(from), Overall::Mostly(to)) =
             (before.overall, now.overall)
@@ -238,7 +240,12 @@ impl Row<'_> {
                 None => format!("{how}points too close to call"),
             };
         }
-        format!("{how}separation {}", self.units.reading(mm))
+        let written = if self.summary.is_measured() {
+            self.units.length(mm)
+        } else {
+            self.units.reading(mm)
+        };
+        format!("{how}separation {}", written.replace('-', "−"))
     }
 
     /// How it turned, and where the two points were.
@@ -275,7 +282,7 @@ impl Row<'_> {
         for point in Point::ALL {
             let label = point.label();
             if let Some(middle) = self.middle(point) {
-                let range = self.units.reading(middle.range_mm());
+                let range = self.units.length(middle.range_mm());
                 said.push(match middle.count {
                     1 => format!("In trial {id} one reading of the {label} counts."),
                     2 => format!(
@@ -315,7 +322,7 @@ impl Row<'_> {
         let Some(out) = &readings.left_out else { return };
         let Some(mm) = readings.mm.get(out.reading).copied().flatten() else { return };
         let id = self.summary.id;
-        let reading = self.units.reading(mm);
+        let reading = self.units.length(mm);
         let reason = out.reason.trim();
         let why = if reason.is_empty() {
             " without a reason.".to_owned()

@@ -193,6 +193,7 @@ impl Page {
             }
             Effect::RebuildNotebook => self.rebuild_notebook()?,
             Effect::SetNote(id, text) => self.screen.set_value(&id, &text)?,
+            Effect::MarkNote { id, is_wrong } => self.screen.mark(&id, is_wrong)?,
             Effect::KeepNotebook { slot, text } => {
                 let kept = self.store.keep_notebook(slot, text.clone());
                 self.tell_kept(slot, text, kept);

@@ -94,10 +94,21 @@ impl Units {
         format!("{} {}", self.mass_number(g), self.mass_unit())
     }
 
+    /// A distance in millimetres as [`reading`](Self::reading) writes it, in millimetres:
+    /// halves go away from zero.
+    #[must_use]
+    pub fn as_read(self, mm: f64) -> f64 {
+        match self.system {
+            UnitSystem::Metric => mm.round(),
+            UnitSystem::Inch => (mm / MM_PER_INCH * 100.0).round() / 100.0 * MM_PER_INCH,
+        }
+    }
+
     /// A computed distance with its unit, to the digits that a ruler can tell: 1 mm, or
     /// 0.05 in written to 0.01.
     #[must_use]
     pub fn reading(self, mm: f64) -> String {
+        let mm = self.as_read(mm);
         match self.system {
             UnitSystem::Metric => format!("{} mm", trimmed(mm, 0)),
             UnitSystem::Inch => format!("{:.2} in", unsigned_zero(mm / MM_PER_INCH, 2)),
@@ -149,5 +160,14 @@ mod tests {
         assert_eq!(Units::METRIC.reading(-0.2), "0 mm");
         assert_eq!(Units::INCH.reading(-0.01), "0.00 in");
         assert_eq!(Units::METRIC.reading(-38.4), "-38 mm");
+    }
+
+    #[test]
+    fn halves_go_away_from_zero() {
+        for (mm, text) in [(32.5, "33 mm"), (161.5, "162 mm"), (-12.5, "-13 mm")] {
+            assert_eq!(Units::METRIC.reading(mm), text);
+        }
+        assert_eq!(Units::METRIC.as_read(66.7), 67.0);
+        assert_eq!(Units::INCH.as_read(25.4 * 2.504), 25.4 * 2.5);
     }
 }

@@ -41,6 +41,8 @@ pub(crate) struct Slot {
     pub(crate) text: String,
     /// Whose it is; `None` where this page cannot read it.
     pub(crate) group: Option<Group>,
+    /// How many trials are in it, and of what.
+    pub(crate) holds: String,
 }
 
 /// Whether the notebook's code is loaded.
@@ -201,6 +203,7 @@ impl State {
     /// The rocket has changed: the trial in hand takes it, or, where its own is locked and
     /// the same, gives its swings back.
     pub(super) fn hold_to_trial(&mut self) {
+        self.forget_said();
         let Some(trial) = self.desk.notebook.in_hand() else { return };
         let record = self.record();
         if !trial.is_locked() && *trial.design() != record.design {
@@ -231,8 +234,14 @@ impl State {
         self.hold_to_trial();
     }
 
+    /// What was said about the notebook is of no use once something else happens.
+    fn forget_said(&mut self) {
+        self.desk.look.said.take_if(|said| !said.alarming);
+    }
+
     /// The rocket was swung, or a swing was taken back.
     pub(super) fn swings_into_trial(&mut self) {
+        self.forget_said();
         if self.is_of_trial() {
             self.desk.notebook.swing(&self.swings);
             self.desk.unsaved = true;

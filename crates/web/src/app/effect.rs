@@ -19,6 +19,8 @@ pub(crate) enum Effect {
     RebuildNotebook,
     /// Put the text into a field of the notebook, if it differs.
     SetNote(String, String),
+    /// Mark a field of the notebook as one that cannot be read, or take the mark away.
+    MarkNote { id: String, is_wrong: bool },
     /// Keep this notebook in its place: another one is being opened.
     KeepNotebook { slot: u32, text: String },
     /// Forget what is kept in this place.

@@ -195,16 +195,16 @@ impl Screen {
         {
             place.set_inner_html(&slot.markup);
         }
-        for id in &slot.controls {
-            if let Some(control) = self.document.get_element_by_id(id) {
-                if slot.stops {
-                    control.set_attribute("aria-invalid", "true")?;
-                } else {
-                    control.remove_attribute("aria-invalid")?;
-                }
-            }
+        slot.controls.iter().try_for_each(|id| self.mark(id, slot.stops))
+    }
+
+    /// Marks a control as one that cannot be read, or takes the mark away.
+    pub(super) fn mark(&self, id: &str, is_wrong: bool) -> Result<(), JsValue> {
+        match self.document.get_element_by_id(id) {
+            Some(control) if is_wrong => control.set_attribute("aria-invalid", "true"),
+            Some(control) => control.remove_attribute("aria-invalid"),
+            None => Ok(()),
         }
-        Ok(())
     }
 
     /// Builds the steps anew.

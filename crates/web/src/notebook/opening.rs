@@ -62,9 +62,31 @@ fn read(text: &str) -> Option<NotebookFile> {
     link::open_notebook_file(text).ok()
 }
 
+/// What tells a notebook from others with the same label: "3 trials, Puffin".
+fn holds(notebook: &Notebook) -> String {
+    let count = match notebook.trials().len() {
+        0 => "no trials".to_owned(),
+        1 => "1 trial".to_owned(),
+        n => format!("{n} trials"),
+    };
+    match notebook.trials().last().map(|trial| trial.design().name.as_str()) {
+        None | Some("") => count,
+        Some(name) => format!("{count}, {name}"),
+    }
+}
+
 fn slot_of(number: u32, text: &str) -> Slot {
-    let group = read(text).map(|file| file.notebook.group);
-    Slot { number, text: text.to_owned(), group }
+    let notebook = read(text).map(|file| file.notebook);
+    let group = notebook.as_ref().map(|notebook| notebook.group);
+    let holds = notebook.map(|notebook| holds(&notebook)).unwrap_or_default();
+    Slot { number, text: text.to_owned(), group, holds }
+}
+
+/// The place of the open notebook, without reading its text again.
+fn open_slot(state: &State, number: u32, text: &str) -> Slot {
+    let notebook = &state.desk.notebook;
+    let (group, holds) = (Some(notebook.group), holds(notebook));
+    Slot { number, text: text.to_owned(), group, holds }
 }
 
 /// A place where nothing is kept.
@@ -79,8 +101,7 @@ pub(super) fn is_kept(state: &mut State, slot: u32, text: &str) {
     if state.desk.slots.iter().any(|known| known.number == slot && known.text == text) {
         return;
     }
-    let group = Some(state.desk.notebook.group);
-    put_slot(state, Slot { number: slot, text: text.to_owned(), group });
+    put_slot(state, open_slot(state, slot, text));
 }
 
 fn put_slot(state: &mut State, slot: Slot) {
@@ -148,8 +169,7 @@ fn put_away(state: &mut State) -> Vec<Effect> {
         return Vec::new();
     }
     let (slot, text) = (state.desk.slot, file(state));
-    let group = Some(state.desk.notebook.group);
-    put_slot(state, Slot { number: slot, text: text.clone(), group });
+    put_slot(state, open_slot(state, slot, &text));
     state.desk.unsaved = false;
     vec![Effect::KeepNotebook { slot, text }]
 }
@@ -174,7 +194,14 @@ pub(super) fn switch(state: &mut State, slot: u32) -> Vec<Effect> {
 /// Puts a notebook onto the desk, and its rocket onto the page.
 fn open(state: &mut State, slot: u32, file: NotebookFile) -> Vec<Effect> {
     let NotebookFile { notebook, rocket } = file;
-    let words = format!("This is the notebook of {}.", notebook.group);
+    let group = notebook.group;
+    let mut words = format!("This is the notebook of {group}: {}.", holds(&notebook));
+    let is_twin = |other: &Slot| other.number != slot && other.group == Some(group);
+    if state.desk.slots.iter().any(is_twin) {
+        words += &format!(
+            " Another notebook here is {group} too: give one of them another label."
+        );
+    }
     // No trial is in hand while the rocket changes: it belongs to the other group.
     state.desk.drafts.clear();
     state.desk.look = Look::default();

@@ -178,24 +178,27 @@ fn length(state: &mut State, note: Note, text: &str) -> Vec<Effect> {
     let name = note.name();
     state.desk.drafts.retain(|(known, _)| *known != name);
     let Some(trial) = state.desk.notebook.in_hand_mut() else { return Vec::new() };
-    match read_number(text, Quantity::Length, state.units) {
-        Ok(value) => {
-            if let Note::Guess(point) = note
-                && trial.measured.of(point).any()
-            {
-                // Once measured, a guess is no guess.
-                return Vec::new();
-            }
-            let before = asked(trial);
-            note.set_length_mm(trial, value);
-            // A reading that lies apart brings a question; a first one ends the guessing.
-            if asked(trial) == before { written(state) } else { rebuilt(state) }
-        }
+    if let Note::Guess(point) = note
+        && trial.measured.of(point).any()
+    {
+        // Once measured, a guess is no guess.
+        return Vec::new();
+    }
+    let (value, is_wrong) = match read_number(text, Quantity::Length, state.units) {
+        Ok(value) => (value, false),
         Err(why) => {
             state.desk.drafts.push((name, Draft { text: text.to_owned(), why }));
-            vec![Effect::Redraw]
+            // What stood there before is gone from the field, so it counts no more.
+            (None, true)
         }
-    }
+    };
+    let before = asked(trial);
+    note.set_length_mm(trial, value);
+    // A reading that lies apart brings a question; a first one ends the guessing.
+    let mut effects =
+        if asked(trial) == before { written(state) } else { rebuilt(state) };
+    effects.push(Effect::MarkNote { id: note.name(), is_wrong });
+    effects
 }
 
 /// What the forms ask about the readings, as far as it follows from them.
@@ -211,7 +214,15 @@ pub(super) fn fault(state: &State, note: Note) -> Option<String> {
     let name = note.name();
     let (_, draft) = state.desk.drafts.iter().find(|(known, _)| *known == name)?;
     // Any length of a design is asked for in the same words.
-    Some(draft.why.sentence(Field::Fins(0, FinField::Start), state.units))
+    let why = draft.why.sentence(Field::Fins(0, FinField::Start), state.units);
+    Some(match note {
+        Note::Reading(_, i) => {
+            format!("Reading {}: {why} Until then it does not count.", i + 1)
+        }
+        Note::Guess(_) => format!("Your guess: {why}"),
+        Note::RocketLength => format!("Length of the rocket: {why}"),
+        _ => format!("Length of the cut-out: {why}"),
+    })
 }
 
 fn pressed(state: &mut State, action: &str, target: &str) -> Vec<Effect> {
@@ -249,14 +260,28 @@ fn pressed(state: &mut State, action: &str, target: &str) -> Vec<Effect> {
             if !state.desk.notebook.restore(id()) {
                 return Vec::new();
             }
-            let mut effects = rebuilt(state);
+            let record = state.record();
+            let notebook = &mut state.desk.notebook;
+            let is_here = |trial: &Trial| trial.record() == record;
+            let words = if notebook.in_hand().is_none()
+                && notebook.trial(id()).is_some_and(is_here)
+            {
+                notebook.take_in_hand(id());
+                format!("Trial {target} is back, and in hand.")
+            } else {
+                format!("Trial {target} is back. Open it to go on with it.")
+            };
+            let mut effects = say(state, false, words);
+            effects.extend(rebuilt(state));
             effects.push(Effect::Focus(format!("nb-open:{target}")));
             effects
         }
         "nb-up" | "nb-down" => {
             let to_front = action == "nb-up";
             if !state.desk.notebook.shift(id(), to_front) {
-                return Vec::new();
+                let end = if to_front { "first" } else { "last" };
+                let words = format!("Trial {target} is the {end} one already.");
+                return say(state, false, words);
             }
             let mut effects = written(state);
             effects.push(Effect::Focus(format!("{action}:{target}")));
@@ -322,9 +347,9 @@ fn pressed(state: &mut State, action: &str, target: &str) -> Vec<Effect> {
             let name = link::notebook_file_name(&state.desk.notebook);
             download(state, name, opening::file)
         }
-        "nb-csv-point" => table(state, "csv", Format::PointComma),
-        "nb-csv-comma" => table(state, "csv", Format::CommaSemicolon),
-        "nb-text" => download(state, file_name(state, "txt"), |state| {
+        "nb-csv-point" => table(state, ".csv", Format::PointComma),
+        "nb-csv-comma" => table(state, "-semicolons.csv", Format::CommaSemicolon),
+        "nb-text" => download(state, file_name(state, ".txt"), |state| {
             link::to_plain_text(&state.desk.notebook)
         }),
         "nb-copy-table" => {
@@ -370,6 +395,7 @@ fn begun_trial(state: &mut State, begun: Result<u16, NotebookError>) -> Vec<Effe
     match begun {
         Ok(_) => {
             state.desk.drafts.clear();
+            state.desk.look.nudged = false;
             state.swings_from_trial();
             let mut effects = rebuilt(state);
             effects.push(Effect::Show("nb-trial"));
@@ -395,6 +421,7 @@ fn open_trial(state: &mut State, id: u16) -> Vec<Effect> {
         return Vec::new();
     };
     state.desk.drafts.clear();
+    state.desk.look.nudged = false;
     let mut effects = onto_page(state, record, owner);
     effects.extend(rebuilt(state));
     effects.push(Effect::Show("nb-trial"));
@@ -420,14 +447,28 @@ fn lock(state: &mut State) -> Vec<Effect> {
         );
     }
     let wordless = trial.draft.because.trim().is_empty();
-    if wordless && !std::mem::replace(&mut state.desk.look.nudged, true) {
-        let mut effects = say(
-            state,
-            true,
-            "Why do you think so? Even a guess has a reason. Write it down, or press again \
-             to go on without.",
-        );
-        effects.push(Effect::Focus(Note::Because.name()));
+    let mut asks = Vec::new();
+    if wordless {
+        asks.push("Why do you think so? Even a guess has a reason: write it down.");
+    }
+    let notebook = &state.desk.notebook;
+    if !was_locked && notebook.baseline_of(trial).is_some() {
+        match notebook.changes_of(trial).len() {
+            0 => asks.push("Nothing has changed since the trial before."),
+            1 => {}
+            _ if notebook.allows_two_changes => {}
+            _ => asks.push(
+                "More than one thing has changed: afterwards nobody can tell which of \
+                 them did it. Above you can take one back.",
+            ),
+        }
+    }
+    if !asks.is_empty() && !std::mem::replace(&mut state.desk.look.nudged, true) {
+        asks.push("Or press again to lock it as it is.");
+        let mut effects = say(state, true, asks.join(" "));
+        if wordless {
+            effects.push(Effect::Focus(Note::Because.name()));
+        }
         return effects;
     }
     state.desk.look.nudged = false;
@@ -502,7 +543,7 @@ fn use_sentence(state: &mut State, target: &str) -> Vec<Effect> {
 fn file_name(state: &State, ending: &str) -> String {
     let name = link::notebook_file_name(&state.desk.notebook);
     let stem = name.strip_suffix(".json").unwrap_or(&name);
-    format!("{stem}.{ending}")
+    format!("{stem}{ending}")
 }
 
 fn table(state: &mut State, ending: &str, format: Format) -> Vec<Effect> {

@@ -53,7 +53,12 @@ fn level(state: &State) -> Level {
 
 /// A distance in words, to the digits of a ruler.
 fn mm(state: &State, value: f64) -> String {
-    state.units.reading(value)
+    state.units.reading(value).replace('-', "−")
+}
+
+/// A distance that was measured, to the digits that were typed.
+fn measured(state: &State, value: f64) -> String {
+    state.units.length(value).replace('-', "−")
 }
 
 /// A button of the notebook.
@@ -99,7 +104,8 @@ fn number(state: &State, note: Note, label: &str, spoken: &str) -> Markup {
             span class="field__box" {
                 input class="field__input" id=(name) type="text" inputmode="decimal"
                     autocomplete="off" spellcheck="false" maxlength="40" data-note=(name)
-                    data-number="" value=(note.text(state)) aria-describedby=(described);
+                    data-number="" value=(note.text(state)) aria-describedby=(described)
+                    aria-invalid=[update::fault(state, note).map(|_| "true")];
                 span class="field__unit" aria-hidden="true" { (unit) }
             }
         }

@@ -183,13 +183,116 @@ fn readings_are_as_people_type_them_and_odd_ones_stay() {
     let out = in_hand(&state).measured.mass.left_out.clone().unwrap();
     assert_eq!((out.reading, out.reason.as_str()), (2, "the string slipped"));
     assert_eq!(in_hand(&state).measured.mass.mm[2], Some(251.0));
-    // What cannot be read stays in its field and changes nothing.
-    write(&mut state, "nb:reading:mass:0", "1,234");
-    assert_eq!(in_hand(&state).measured.mass.mm[0], Some(200.0));
+    // What cannot be read stays in its field, and what stood there before does not count
+    // in its place.
+    let marked = |is_wrong| Effect::MarkNote { id: "nb:reading:mass:0".into(), is_wrong };
+    let effects = write(&mut state, "nb:reading:mass:0", "1,234");
+    assert!(effects.contains(&marked(true)), "{effects:?}");
+    assert_eq!(in_hand(&state).measured.mass.mm[0], None);
     let page = shown(&mut state);
-    assert!(page.contains("1.234 or 1234") && page.contains("value=\"1,234\""), "{page}");
+    for part in ["Reading 1: Is that 1.234 or 1234?", "does not count", "value=\"1,234\""]
+    {
+        assert!(page.contains(part), "{part}: {page}");
+    }
+    let effects = write(&mut state, "nb:reading:mass:0", "1.234");
+    assert!(effects.contains(&marked(false)), "{effects:?}");
     write(&mut state, "nb:reading:mass:0", "");
     assert_eq!(in_hand(&state).measured.mass.mm[0], None);
+}
+
+#[test]
+fn what_was_measured_adds_up_on_the_page() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    for (id, text) in [("mass:0", "129"), ("pressure:0", "160"), ("pressure:1", "163")] {
+        write(&mut state, &format!("nb:reading:{id}"), text);
+    }
+    let found = in_hand(&state).measured.clone();
+    let computed = noseward_lesson::compare(&state.design, &found).unwrap().separation;
+    let computed = computed.computed_mm.round();
+    let difference = format!("{:.1} mm", 32.5 - computed).replace('-', "−");
+    let page = shown(&mut state);
+    for part in ["161.5 mm from the nose", "<strong>32.5 mm</strong>", &difference] {
+        assert!(page.contains(part), "{part}: {page}");
+    }
+}
+
+#[test]
+fn a_lock_asks_once_about_what_makes_no_fair_test() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    predict(&mut state, 0, "it is long");
+    assert!(in_hand(&state).is_locked(), "a baseline has nothing to differ from");
+    swing(&mut state, SwingOutcome::Steady);
+    let locks = |state: &mut State| {
+        press(state, "nb-outcome", 0);
+        write(state, "nb:because", "so I think");
+        press(state, "nb-lock", "");
+        let asked =
+            state.desk.look.said.clone().map(|said| said.words).unwrap_or_default();
+        (in_hand(state).is_locked(), asked)
+    };
+    press(&mut state, "nb-begin", "");
+    let (locked, asked) = locks(&mut state);
+    assert!(!locked && asked.contains("Nothing has changed"), "{asked}");
+    press(&mut state, "nb-lock", "");
+    assert!(in_hand(&state).is_locked(), "asked once");
+    typed(&mut state, FIN_SPAN, "70");
+    typed(&mut state, FIN_COUNT, "3");
+    press(&mut state, "nb-begin", "");
+    let (locked, asked) = locks(&mut state);
+    assert!(!locked && asked.contains("More than one thing"), "{asked}");
+    press(&mut state, "nb-lock", "");
+    assert!(in_hand(&state).is_locked(), "asked once");
+    // Where it is allowed nobody is asked.
+    press(&mut state, "nb-allow", "");
+    typed(&mut state, FIN_SPAN, "80");
+    typed(&mut state, FIN_COUNT, "4");
+    press(&mut state, "nb-begin", "");
+    assert!(locks(&mut state).0);
+}
+
+#[test]
+fn a_trial_that_is_brought_back_is_in_hand_where_its_rocket_is_shown() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    press(&mut state, "nb-delete", 1);
+    press(&mut state, "nb-restore", 1);
+    assert_eq!(in_hand(&state).id(), 1);
+    press(&mut state, "nb-delete", 1);
+    typed(&mut state, FIN_SPAN, "70");
+    press(&mut state, "nb-restore", 1);
+    assert!(state.desk.notebook.in_hand().is_none());
+    assert!(shown(&mut state).contains("Open it to go on"));
+    press(&mut state, "nb-up", 1);
+    assert!(shown(&mut state).contains("the first one already"));
+}
+
+#[test]
+fn what_was_said_goes_when_something_else_happens() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    predict(&mut state, 0, "it is long");
+    assert!(shown(&mut state).contains("Now you may swing"));
+    swing(&mut state, SwingOutcome::Steady);
+    assert!(!shown(&mut state).contains("Now you may swing"));
+    press(&mut state, "nb-delete", 1);
+    assert!(shown(&mut state).contains("Trial 1 is deleted. It can"));
+    typed(&mut state, FIN_SPAN, "70");
+    assert!(!shown(&mut state).contains("Trial 1 is deleted. It can"));
+}
+
+#[test]
+fn two_notebooks_with_one_label_are_told_apart() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    let other = file(&mut state).replace(r#""note": """#, r#""note": "theirs""#);
+    press(&mut state, "nb-begin", "");
+    tell(&mut state, NotebookMsg::OpenText(other));
+    let page = shown(&mut state);
+    for part in ["Another notebook here is Blue 1 too", "Blue 1: 2 trials, Puffin"] {
+        assert!(page.contains(part), "{part}: {page}");
+    }
 }
 
 #[test]
@@ -429,7 +532,7 @@ fn every_spelling_brings_the_notebook_back() {
         _ => None,
     });
     let (name, text) = saved.expect("a file is handed over");
-    assert!(name.ends_with("blue-1.csv"), "{name}");
+    assert!(name.ends_with("blue-1-semicolons.csv"), "{name}");
     assert_eq!(open_table(&text).unwrap(), notebook);
 }
 

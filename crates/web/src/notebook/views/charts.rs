@@ -9,7 +9,7 @@ use noseward_drawing::{
 use noseward_lesson::{Level, Summary, SwingOutcome, Trial};
 use noseward_stability::evaluate;
 
-use super::{level, mm};
+use super::{level, measured, mm};
 use crate::app::State;
 
 /// Charts are drawn no wider than this, in pixels.
@@ -66,7 +66,7 @@ fn swings(state: &State, summaries: &[Summary]) -> Markup {
                         @for dot in &dots {
                             tr {
                                 th scope="row" { (dot.label) }
-                                td { (mm(state, dot.separation_mm)) }
+                                td { @if dot.measured { (measured(state, dot.separation_mm)) } @else { (mm(state, dot.separation_mm)) } }
                                 td { @if dot.measured { "measured" } @else { "computed" } }
                                 @for i in 0..3 { td { (dot.outcomes.get(i).map_or("", |o| o.label())) } }
                             }
@@ -116,7 +116,7 @@ fn series(state: &State, summaries: &[Summary]) -> Markup {
                             tr {
                                 th scope="row" { (point.label) }
                                 @if let Some((middle, least, most)) = point.measured_mm {
-                                    td { (mm(state, middle)) } td { (mm(state, least)) } td { (mm(state, most)) }
+                                    td { (measured(state, middle)) } td { (measured(state, least)) } td { (measured(state, most)) }
                                 } @else { td {} td {} td {} }
                                 td { @if let Some(value) = point.computed_mm { (mm(state, value)) } }
                             }
@@ -152,9 +152,25 @@ fn side_by_side(state: &State) -> Markup {
     html! {
         @if let Some(scene) = scene {
             figure class="nb__chart" id="nb-pair-figure" {
-                figcaption { h3 { (left_caption) " and " (right_caption) ", side by side" } }
+                figcaption {
+                    h3 { (left_caption) " and " (right_caption) ", side by side" }
+                    p class="nb__hint" { "Both as computed" (separations(state, [left, right])) "." }
+                }
                 (PreEscaped(svg_document(&scene, None)))
             }
         }
     }
+}
+
+/// What was measured of two trials that are drawn as computed.
+fn separations(state: &State, trials: [&Trial; 2]) -> String {
+    let mut words = String::new();
+    for trial in trials {
+        let length = trial.design().length_mm();
+        if let Some(value) = trial.measured.separation_mm(length) {
+            words +=
+                &format!("; trial {} measured: {}", trial.id(), measured(state, value));
+        }
+    }
+    words
 }

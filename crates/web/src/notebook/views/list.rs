@@ -4,7 +4,7 @@ use maud::{Markup, html};
 use noseward_lesson::{Level, Overall, Summary, Trial};
 use noseward_link::defused;
 
-use super::{button, level, mm};
+use super::{button, level, measured, mm};
 use crate::app::State;
 
 pub(super) fn list(state: &State, summaries: &[Summary]) -> Markup {
@@ -168,7 +168,7 @@ fn nearer(found: &Summary) -> &'static str {
 fn separation(state: &State, found: &Summary) -> Markup {
     html! {
         @if let Some(value) = found.measured_separation_mm {
-            (mm(state, value)) " measured"
+            (measured(state, value)) " measured"
             @if found.too_close == Some(true) { br; span class="nb__mark" { "too close to call" } }
             br;
         }

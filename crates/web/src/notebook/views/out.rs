@@ -4,7 +4,7 @@ use maud::{Markup, PreEscaped, html};
 use noseward_lesson::Trial;
 use noseward_link::{self as link, ResultCode};
 
-use super::button;
+use super::{button, measured, mm};
 use crate::app::State;
 use crate::notebook::opening;
 use crate::views::code_rows;
@@ -21,7 +21,7 @@ pub(in crate::notebook) fn result_code(state: &State, id: u16) -> Option<String>
 pub(in crate::notebook) fn result_words(state: &State, result: &ResultCode) -> String {
     let mut words =
         format!("This is the result of {}, trial {}: ", result.group, result.trial);
-    let at = |mm: f64| state.units.reading(mm);
+    let at = |mm: f64| measured(state, mm);
     match (result.mass, result.pressure, result.model) {
         (Some(mass), Some(pressure), _) => {
             words += &format!(
@@ -34,7 +34,7 @@ pub(in crate::notebook) fn result_words(state: &State, result: &ResultCode) -> S
         (_, _, Some(model)) => {
             words += &format!(
                 "separation {} (computed). ",
-                at(model.pressure_point_mm - model.mass_point_mm)
+                mm(state, model.pressure_point_mm - model.mass_point_mm)
             );
         }
         _ => {}

@@ -4,7 +4,7 @@
 use maud::{Markup, html};
 use noseward_lesson::{End, Point, REPEATS, Statement, Trial};
 
-use super::mm;
+use super::measured;
 use crate::app::State;
 
 pub(super) fn paper(state: &State) -> Markup {
@@ -54,12 +54,11 @@ fn readings(state: &State, trials: &[Trial]) -> Markup {
 }
 
 fn row(state: &State, trial: &Trial, point: Point) -> Markup {
-    let measured = &trial.measured;
-    let readings = measured.of(point);
+    let readings = trial.measured.of(point);
     if !readings.any() {
         return html! {};
     }
-    let middle = measured.middle(point, trial.design().length_mm());
+    let middle = trial.measured.middle(point, trial.design().length_mm());
     html! {
         tr {
             th scope="row" { (trial.id()) }
@@ -74,8 +73,8 @@ fn row(state: &State, trial: &Trial, point: Point) -> Markup {
             @for reading in readings.mm {
                 td { @if let Some(value) = reading { (state.units.length(value)) } }
             }
-            td { @if let Some(middle) = middle { (mm(state, middle.middle_mm)) } }
-            td { @if let Some(middle) = middle { (mm(state, middle.range_mm())) } }
+            td { @if let Some(middle) = middle { (measured(state, middle.middle_mm)) } }
+            td { @if let Some(middle) = middle { (measured(state, middle.range_mm())) } }
         }
     }
 }

@@ -8,7 +8,7 @@ use noseward_lesson::{
 };
 use noseward_stability::evaluate;
 
-use super::{choice, faults, level, mm, no_names, number, trial};
+use super::{choice, faults, level, measured, mm, no_names, number, trial};
 use crate::app::State;
 use crate::notebook::fields::Note;
 use crate::views::{Region, regions};
@@ -64,7 +64,7 @@ fn point_form(state: &State, trial: &Trial, point: Point) -> Markup {
             div class="nb__guess" {
                 @if readings.any() {
                     @match readings.guess_mm {
-                        Some(guess) => p { "Your guess was " (mm(state, guess)) " from the nose." },
+                        Some(guess) => p { "Your guess was " (measured(state, guess)) " from the nose." },
                         None => p class="nb__hint" { "No guess was made." },
                     }
                 } @else {
@@ -163,8 +163,8 @@ fn middle(state: &State, trial: &Trial, point: Point) -> Markup {
         readings.from == End::Tail || trial.measured.cutout_length_mm.is_some();
     html! {
         p {
-            "Middle value: " strong { (mm(state, middle.middle_mm)) " from the nose" }
-            @if converted { " (" (mm(state, from_tail)) " from the tail)" }
+            "Middle value: " strong { (measured(state, middle.middle_mm)) " from the nose" }
+            @if converted { " (" (measured(state, from_tail)) " from the tail)" }
             ". " (range(state, &middle))
         }
     }
@@ -177,7 +177,7 @@ fn range(state: &State, middle: &Middle) -> Markup {
             @if middle.range_mm() < 5.0 { "The readings are close together." }
             @else { "The readings are spread out: measure again?" }
         } @else {
-            "Range: " (mm(state, middle.range_mm())) " (" (mm(state, middle.least_mm)) " to " (mm(state, middle.most_mm)) ")."
+            "Range: " (measured(state, middle.range_mm())) " (" (measured(state, middle.least_mm)) " to " (measured(state, middle.most_mm)) ")."
         }
     }
 }
@@ -185,16 +185,16 @@ fn range(state: &State, middle: &Middle) -> Markup {
 /// Both points together, beside what was worked out.
 fn together(state: &State, trial: &Trial) -> Markup {
     let length = trial.design().length_mm();
-    let measured = &trial.measured;
-    let overlaps = measured.overlaps(length);
+    let readings = &trial.measured;
+    let overlaps = readings.overlaps(length);
     let figures = evaluate(trial.design()).figures;
     html! {
-        @if let Some(separation) = measured.separation_mm(length) {
+        @if let Some(separation) = readings.separation_mm(length) {
             p class="nb__found" {
                 @if level(state) == Level::Balance {
                     (nearer(separation, overlaps))
                 } @else {
-                    "Measured separation: " strong { (mm(state, separation.abs())) } ". "
+                    "Measured separation: " strong { (measured(state, separation.abs())) } ". "
                     (nearer(separation, overlaps))
                     @if level(state) >= Level::Explain {
                         @if let Some(figures) = &figures {
@@ -207,7 +207,7 @@ fn together(state: &State, trial: &Trial) -> Markup {
                 p { strong { "Too close to call. " } "The ranges of the two points overlap: these readings cannot tell which point is nearer the nose." }
             }
         }
-        @if measured.any() && level(state) > Level::Balance { (beside(state, trial)) }
+        @if readings.any() && level(state) > Level::Balance { (beside(state, trial)) }
     }
 }
 
@@ -230,9 +230,9 @@ fn beside(state: &State, trial: &Trial) -> Markup {
                 @for (label, beside) in rows {
                     tr {
                         th scope="row" { (label) }
-                        td { @if let Some(middle) = beside.measured { (mm(state, middle.middle_mm)) } }
+                        td { @if let Some(middle) = beside.measured { (measured(state, middle.middle_mm)) } }
                         td { (mm(state, beside.computed_mm)) }
-                        td { @if let Some(value) = beside.difference_mm() { (mm(state, value).replace('-', "−")) } }
+                        td { @if let Some(value) = beside.difference_as_read_mm(state.units) { (measured(state, value)) } }
                     }
                 }
             }

@@ -72,7 +72,7 @@ fn others(state: &State) -> Markup {
         .map(|slot| {
             let label =
                 slot.group.map_or("one that this page cannot read".into(), |group| {
-                    group.to_string()
+                    format!("{group}: {}", slot.holds)
                 });
             (slot.number.to_string(), label, false)
         })
