@@ -240,7 +240,7 @@ async fn every_way_out_leads_back_in() -> Result<()> {
     let folder = page.allow_downloads("notebook").await?;
     for (button, name) in [
         ("nb-save", "noseward-notebook-blue-1.json"),
-        ("nb-csv-comma", "noseward-notebook-blue-1.csv"),
+        ("nb-csv-comma", "noseward-notebook-blue-1-semicolons.csv"),
         ("nb-text", "noseward-notebook-blue-1.txt"),
     ] {
         page.click(&format!("#{button}")).await?;
@@ -324,6 +324,21 @@ async fn groups_share_a_computer_and_tabs_a_notebook() -> Result<()> {
     page.wait_until("document.getElementById('nb:note').value === 'from the other tab'")
         .await?;
 
+    // Each tab comes back to its own, whichever was kept last.
+    page.go_to_tab(1).await?;
+    page.click("#nb-new-group").await?;
+    page.wait_until("document.getElementById('nb-begin')").await?;
+    page.click("#nb-begin").await?;
+    page.wait_until("document.getElementById('nb:note')").await?;
+    page.type_into("[id='nb:note']", "third group").await?;
+    page.press(Key::Tab).await?;
+    kept_holds(&page, "third group").await?;
+    page.go_to_tab(0).await?;
+    page.reload().await?;
+    page.at_the_notebook().await?;
+    page.wait_until("document.getElementById('nb:note')?.value === 'from the other tab'")
+        .await?;
+
     // Everything goes when everything is deleted.
     page.run("document.getElementById('computer').open = true;").await?;
     page.click("#ask-to-delete").await?;
@@ -331,6 +346,7 @@ async fn groups_share_a_computer_and_tabs_a_notebook() -> Result<()> {
     page.wait_until("document.getElementById('notice').innerText.includes('deleted')")
         .await?;
     assert_eq!(page.eval(keys).await?, 0);
+    assert_eq!(page.eval("sessionStorage.length").await?, 0);
     assert_eq!(page.errors().await?, Vec::<String>::new());
     Ok(())
 }

@@ -16,7 +16,7 @@ const PREFIX: &str = "noseward/";
 const ROCKET: &str = "noseward/rocket";
 /// In front of the number of a place for a notebook.
 const NOTEBOOK: &str = "noseward/notebook/";
-/// The place of the notebook that was open last.
+/// The place of the notebook that was open last, in this tab and on this computer.
 const OPEN_NOTEBOOK: &str = "noseward/notebook";
 const VIEW: &str = "noseward/view";
 /// What this page itself put into the address last.
@@ -76,6 +76,11 @@ impl Store {
         self.window.local_storage().ok()?
     }
 
+    /// What this tab alone remembers, until it is closed.
+    fn of_tab(&self) -> Option<Storage> {
+        self.window.session_storage().ok()?
+    }
+
     /// The storage of this browser, if it can be written to.
     fn writable(&self) -> Option<Storage> {
         let storage = self.storage()?;
@@ -85,7 +90,7 @@ impl Store {
     }
 
     /// The notebooks that are kept, each with the number of its place, and the place that
-    /// was open last.
+    /// was open last in this tab, or else in any.
     pub(super) fn notebooks(&self) -> (Vec<(u32, String)>, u32) {
         let Some(storage) = self.storage() else { return (Vec::new(), 0) };
         let get = |key: &str| storage.get_item(key).ok().flatten();
@@ -99,7 +104,8 @@ impl Store {
             })
             .collect();
         notebooks.sort_by_key(|(slot, _)| *slot);
-        let open = get(OPEN_NOTEBOOK).and_then(|slot| slot.parse().ok());
+        let open = self.of_tab().and_then(|tab| tab.get_item(OPEN_NOTEBOOK).ok()?);
+        let open = open.or_else(|| get(OPEN_NOTEBOOK)).and_then(|slot| slot.parse().ok());
         (notebooks, open.unwrap_or(0))
     }
 
@@ -124,8 +130,10 @@ impl Store {
     /// has not seen.
     pub(super) fn keep_notebook(&self, slot: u32, text: String) -> Kept {
         let kept = self.keep_text(&format!("{NOTEBOOK}{slot}"), text);
-        if let (Kept::Done, Some(storage)) = (&kept, self.storage()) {
-            let _ = storage.set_item(OPEN_NOTEBOOK, &slot.to_string());
+        if matches!(kept, Kept::Done) {
+            for storage in [self.storage(), self.of_tab()].into_iter().flatten() {
+                let _ = storage.set_item(OPEN_NOTEBOOK, &slot.to_string());
+            }
         }
         kept
     }
@@ -200,7 +208,8 @@ impl Store {
     /// are still there afterwards.
     pub(super) async fn delete_everything(window: Window) -> usize {
         let mut left = 0;
-        if let Ok(Some(storage)) = window.local_storage() {
+        for storage in [window.local_storage(), window.session_storage()] {
+            let Ok(Some(storage)) = storage else { continue };
             for key in keys(&storage) {
                 let _ = storage.remove_item(&key);
             }
