@@ -449,22 +449,25 @@ fn lock(state: &mut State) -> Vec<Effect> {
     let wordless = trial.draft.because.trim().is_empty();
     let mut asks = Vec::new();
     if wordless {
-        asks.push("Why do you think so? Even a guess has a reason: write it down.");
+        asks.push(
+            "Why do you think so? Even a guess has a reason: write it down.".to_owned(),
+        );
     }
     let notebook = &state.desk.notebook;
-    if !was_locked && notebook.baseline_of(trial).is_some() {
+    if let Some(before) = notebook.baseline_of(trial).filter(|_| !was_locked) {
         match notebook.changes_of(trial).len() {
-            0 => asks.push("Nothing has changed since the trial before."),
+            0 => asks.push(format!("Nothing has changed since trial {}.", before.id())),
             1 => {}
             _ if notebook.allows_two_changes => {}
-            _ => asks.push(
-                "More than one thing has changed: afterwards nobody can tell which of \
-                 them did it. Above you can take one back.",
-            ),
+            _ => asks.push(format!(
+                "More than one thing has changed since trial {}: afterwards nobody can \
+                 tell which of them did it. Above you can take one back.",
+                before.id()
+            )),
         }
     }
     if !asks.is_empty() && !std::mem::replace(&mut state.desk.look.nudged, true) {
-        asks.push("Or press again to lock it as it is.");
+        asks.push("Or press again to lock it as it is.".to_owned());
         let mut effects = say(state, true, asks.join(" "));
         if wordless {
             effects.push(Effect::Focus(Note::Because.name()));
