@@ -1,6 +1,6 @@
 //! Round steps along an axis of lengths, and the numbers at them.
 
-use noseward_stability::{UnitSystem, Units, trimmed};
+use noseward_stability::{UnitSystem, Units, minus, trimmed};
 
 /// Lengths that a chart shows, in millimetres: what lies beyond is not drawn.
 pub(crate) const MOST_MM: f64 = 100_000.0;
@@ -124,10 +124,6 @@ pub(crate) fn unit_words(units: Units) -> &'static str {
         UnitSystem::Metric => "millimetres",
         UnitSystem::Inch => "inches",
     }
-}
-
-fn minus(words: &str) -> String {
-    words.replace('-', "−")
 }
 
 #[cfg(test)]

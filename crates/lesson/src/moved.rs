@@ -1,6 +1,6 @@
 //! What else moved, by computation, when a rocket was changed.
 
-use noseward_stability::{Design, UnitSystem, Units, evaluate, trimmed};
+use noseward_stability::{Design, UnitSystem, Units, evaluate, minus, trimmed};
 
 /// A value of two rockets.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -117,7 +117,7 @@ pub(crate) fn separation(
     after_mm: f64,
     written: impl Fn(f64) -> String,
 ) -> String {
-    let [from, to] = [before_mm, after_mm].map(|mm| written(mm).replace('-', "−"));
+    let [from, to] = [before_mm, after_mm].map(|mm| minus(&written(mm)));
     if from == to {
         return format!("separation stayed at {to}");
     }

@@ -1,6 +1,6 @@
 //! Sentences with the group's own numbers, for its conclusion.
 
-use noseward_stability::Units;
+use noseward_stability::{Units, minus};
 
 use crate::moved::separation;
 use crate::{
@@ -245,7 +245,7 @@ impl Row<'_> {
         } else {
             self.units.reading(mm)
         };
-        format!("{how}separation {}", written.replace('-', "−"))
+        format!("{how}separation {}", minus(&written))
     }
 
     /// How it turned, and where the two points were.

@@ -41,7 +41,7 @@ pub use design::limits;
 pub use design::materials::Material;
 pub use design::part::Part;
 pub use design::texts::{capital, cleaned_lines};
-pub use design::units::{UnitSystem, Units, trimmed};
+pub use design::units::{UnitSystem, Units, minus, trimmed};
 pub use design::{
     Design, FinSet, Mass, Measured, Planform, Section, SectionKind, Weight,
 };

@@ -299,26 +299,33 @@ async fn a_prediction_that_was_changed_elsewhere_says_so() -> Result<()> {
     Ok(())
 }
 
-#[tokio::test]
-async fn groups_share_a_computer_and_tabs_a_notebook() -> Result<()> {
-    let page = one_trial().await?;
+/// Writes a note to the trial in hand.
+async fn note(page: &Page, text: &str) -> Result<()> {
+    page.wait_until("document.getElementById('nb:note')").await?;
+    page.type_into("[id='nb:note']", text).await?;
+    page.press(Key::Tab).await?;
+    kept_holds(page, text).await
+}
+
+/// Begins a notebook for another group, with a note in its first trial.
+async fn another_group(page: &Page, text: &str) -> Result<()> {
     page.click("#nb-new-group").await?;
     page.wait_until("document.getElementById('nb-begin')").await?;
     page.click("#nb-begin").await?;
-    page.wait_until("document.getElementById('nb:note')").await?;
-    page.type_into("[id='nb:note']", "second group").await?;
-    page.press(Key::Tab).await?;
-    kept_holds(&page, "second group").await?;
+    note(page, text).await
+}
+
+#[tokio::test]
+async fn groups_share_a_computer_and_tabs_a_notebook() -> Result<()> {
+    let page = one_trial().await?;
+    another_group(&page, "second group").await?;
     let keys = "Object.keys(localStorage).filter((key) => key.startsWith('noseward/notebook/')).length";
     assert_eq!(page.eval(keys).await?, 2);
 
     // Another tab writes into the same notebook: both stay.
     page.open_tab("").await?;
     page.at_the_notebook().await?;
-    page.wait_until("document.getElementById('nb:note')").await?;
-    page.type_into("[id='nb:note']", "from the other tab").await?;
-    page.press(Key::Tab).await?;
-    kept_holds(&page, "from the other tab").await?;
+    note(&page, "from the other tab").await?;
     page.go_to_tab(0).await?;
     page.at_the_notebook().await?;
     page.wait_until("document.getElementById('nb:note').value === 'from the other tab'")
@@ -326,13 +333,7 @@ async fn groups_share_a_computer_and_tabs_a_notebook() -> Result<()> {
 
     // Each tab comes back to its own, whichever was kept last.
     page.go_to_tab(1).await?;
-    page.click("#nb-new-group").await?;
-    page.wait_until("document.getElementById('nb-begin')").await?;
-    page.click("#nb-begin").await?;
-    page.wait_until("document.getElementById('nb:note')").await?;
-    page.type_into("[id='nb:note']", "third group").await?;
-    page.press(Key::Tab).await?;
-    kept_holds(&page, "third group").await?;
+    another_group(&page, "third group").await?;
     page.go_to_tab(0).await?;
     page.reload().await?;
     page.at_the_notebook().await?;

@@ -2,7 +2,7 @@
 
 use std::f64::consts::PI;
 
-use noseward_stability::Turning;
+use noseward_stability::{Turning, minus};
 
 use crate::area::Area;
 use crate::legend::{Entry, legend};
@@ -277,7 +277,7 @@ impl Plot {
             let words = match libm::remainder(degrees, 360.0) {
                 0.0 => "nose first".to_owned(),
                 side if side.abs() == 180.0 => "tail first".to_owned(),
-                side => format!("{side}°").replace('-', "−"),
+                side => minus(&format!("{side}°")),
             };
             let at = Point { x: left - 6.0, y: y + 4.5 };
             items.push(Item::text(at, Anchor::End, words, Colour::Ink, false));

@@ -69,12 +69,7 @@ pub(super) fn unquoted(text: &str) -> Cow<'_, str> {
 
 /// A text from the line on that has the headings.
 pub(super) fn from_headings(text: &str) -> &str {
-    let lines = text.split_inclusive('\n').scan(0, |at, line| {
-        let start = *at;
-        *at += line.len();
-        Some((start, line))
-    });
-    let is_there = |line: &str| has_headings(line.trim().trim_matches('\u{feff}'));
-    let mut headings = lines.filter(|(_, line)| is_there(line));
-    headings.next().map_or(text, |(start, _)| &text[start..])
+    let headings = lines(text).find(|line| has_headings(line.trim()));
+    let start = headings.and_then(|line| text.find(line));
+    start.map_or(text, |start| &text[start..])
 }

@@ -577,7 +577,6 @@ fn a_table_that_came_by_mail_opens_or_says_what_is_missing() {
             format!("\u{feff}\r\nHello\r\n{text}"),
         ] {
             assert!(looks_like_table(&sent), "{sent}");
-            // Blanks at the end of a line in a cell of several lines are gone.
             assert_eq!(open_table(&sent).as_ref(), Ok(&notebook), "{sent}");
         }
     }

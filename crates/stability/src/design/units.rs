@@ -125,6 +125,12 @@ impl Units {
     }
 }
 
+/// Words with a number in them, with a real minus sign in place of a hyphen.
+#[must_use]
+pub fn minus(words: &str) -> String {
+    words.replace('-', "−")
+}
+
 /// A number with at most `places` decimals, three at most, and no trailing zeros.
 #[must_use]
 pub fn trimmed(value: f64, places: usize) -> String {

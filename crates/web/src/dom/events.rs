@@ -283,15 +283,14 @@ fn key(page: &Rc<Page>, event: &Event) {
             return;
         }
     }
-    if key.repeat() && name == "Enter" && around(event, "data-action").is_some() {
+    let in_plan = target(event).is_some_and(|e| e.id() == "nb:plan");
+    let presses = in_plan || around(event, "data-action").is_some();
+    if name == "Enter" && presses && key.repeat() {
         // The press may have brought the focus to another button.
         event.prevent_default();
         return;
     }
-    if name == "Enter" && target(event).is_some_and(|e| e.id() == "nb:plan") {
-        if key.repeat() {
-            return;
-        }
+    if name == "Enter" && in_plan {
         page.send(Msg::Notebook(NotebookMsg::Pressed {
             action: "nb-plan-add".into(),
             target: String::new(),

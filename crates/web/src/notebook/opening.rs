@@ -76,16 +76,13 @@ fn holds(notebook: &Notebook) -> String {
 }
 
 fn slot_of(number: u32, text: &str) -> Slot {
-    let notebook = read(text).map(|file| file.notebook);
-    let group = notebook.as_ref().map(|notebook| notebook.group);
-    let holds = notebook.map(|notebook| holds(&notebook)).unwrap_or_default();
-    Slot { number, text: text.to_owned(), group, holds }
+    slot_with(number, text, read(text).as_ref().map(|file| &file.notebook))
 }
 
-/// The place of the open notebook, without reading its text again.
-fn open_slot(state: &State, number: u32, text: &str) -> Slot {
-    let notebook = &state.desk.notebook;
-    let (group, holds) = (Some(notebook.group), holds(notebook));
+/// A place with a notebook whose text has been read already.
+fn slot_with(number: u32, text: &str, notebook: Option<&Notebook>) -> Slot {
+    let group = notebook.map(|notebook| notebook.group);
+    let holds = notebook.map(holds).unwrap_or_default();
     Slot { number, text: text.to_owned(), group, holds }
 }
 
@@ -101,7 +98,7 @@ pub(super) fn is_kept(state: &mut State, slot: u32, text: &str) {
     if state.desk.slots.iter().any(|known| known.number == slot && known.text == text) {
         return;
     }
-    put_slot(state, open_slot(state, slot, text));
+    put_slot(state, slot_with(slot, text, Some(&state.desk.notebook)));
 }
 
 fn put_slot(state: &mut State, slot: Slot) {
@@ -169,7 +166,7 @@ fn put_away(state: &mut State) -> Vec<Effect> {
         return Vec::new();
     }
     let (slot, text) = (state.desk.slot, file(state));
-    put_slot(state, open_slot(state, slot, &text));
+    put_slot(state, slot_with(slot, &text, Some(&state.desk.notebook)));
     state.desk.unsaved = false;
     vec![Effect::KeepNotebook { slot, text }]
 }

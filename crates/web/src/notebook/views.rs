@@ -11,6 +11,7 @@ mod trial;
 
 use maud::{Markup, html};
 use noseward_lesson::Level;
+use noseward_stability::minus;
 
 use super::fields::Note;
 use super::update;
@@ -53,12 +54,12 @@ fn level(state: &State) -> Level {
 
 /// A distance in words, to the digits of a ruler.
 fn mm(state: &State, value: f64) -> String {
-    state.units.reading(value).replace('-', "−")
+    minus(&state.units.reading(value))
 }
 
 /// A distance that was measured, to the digits that were typed.
 fn measured(state: &State, value: f64) -> String {
-    state.units.length(value).replace('-', "−")
+    minus(&state.units.length(value))
 }
 
 /// A button of the notebook.
