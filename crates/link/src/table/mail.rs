@@ -59,9 +59,10 @@ pub(super) fn unquoted(text: &str) -> Cow<'_, str> {
     }
     let mut plain = String::with_capacity(text.len());
     for line in text.lines() {
-        // Blanks at the end of an empty line get lost on the way.
-        let line = line.strip_prefix(quote).or(line.strip_prefix(quote.trim_end()));
-        plain.push_str(line.unwrap_or_default());
+        // Blanks at the end of an empty line get lost on the way. A line without the mark
+        // may be the rest of one that was broken: it stays, so that no cell is lost.
+        let unmarked = line.strip_prefix(quote).or(line.strip_prefix(quote.trim_end()));
+        plain.push_str(unmarked.unwrap_or(line));
         plain.push('\n');
     }
     Cow::Owned(plain)

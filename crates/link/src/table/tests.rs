@@ -580,6 +580,11 @@ fn a_table_that_came_by_mail_opens_or_says_what_is_missing() {
             assert_eq!(open_table(&sent).as_ref(), Ok(&notebook), "{sent}");
         }
     }
+    // The rest of a row that was broken without a mark is not dropped in silence.
+    let words = to_plain_text(&notebook).replace('\n', "\n> ");
+    let broken = format!("> {words}").replace("\tFins help.", "\t\nFins help.");
+    assert!(looks_like_table(&broken));
+    assert!(matches!(open_table(&broken), Err(TableError::Cell { .. })), "{broken}");
     let table = to_table(&notebook, Format::Tabs);
     let (_, rows) = table.split_once('\n').unwrap();
     for text in [rows, &table.replace('\t', "    ")] {
