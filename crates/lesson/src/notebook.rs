@@ -437,7 +437,7 @@ mod tests {
 
     fn three() -> Notebook {
         let mut notebook = Notebook::default();
-        for example in [Example::Tern, Example::Skua, Example::Puffin] {
+        for example in [Example::Tern, Example::Razorbill, Example::Puffin] {
             notebook.begin(&record(example)).unwrap();
         }
         notebook
@@ -576,7 +576,7 @@ mod tests {
         assert!(notebook.in_hand().unwrap().swings().outcomes().is_empty());
         // Another rocket leaves them behind.
         notebook.take_in_hand(1);
-        notebook.follow(&record(Example::Skua));
+        notebook.follow(&record(Example::Razorbill));
         assert!(notebook.in_hand().unwrap().swings().outcomes().is_empty());
     }
 

@@ -70,7 +70,7 @@ mod tests {
 
     #[test]
     fn json_needs_no_swings() {
-        let record = Record::from(Example::Skua.design());
+        let record = Record::from(Example::Razorbill.design());
         let text = serde_json::to_string(&record).unwrap();
         assert_eq!(serde_json::from_str::<Record>(&text).unwrap(), record);
         let design = serde_json::to_string(&record.design).unwrap();

@@ -167,7 +167,9 @@ mod tests {
         let figures = evaluate(&Example::Tern.design()).figures.unwrap();
         let separation = first.separation_mm().unwrap();
         assert!((separation - figures.separation_m * 1000.0).abs() < 1e-9);
-        assert!((first.calibres().unwrap() - figures.separation_calibres).abs() < 1e-9);
+        assert!(
+            (first.calibres().unwrap() - figures.separation_body_widths).abs() < 1e-9
+        );
         assert!((first.mass_g.unwrap() - figures.mass.mass_kg * 1000.0).abs() < 1e-9);
         assert_eq!(second.compared_with, Some(1));
         assert_eq!(second.changes, ["fin number"]);

@@ -403,12 +403,12 @@ mod tests {
     #[test]
     fn the_rocket_follows_until_it_is_locked() {
         let mut trial = trial(&[]);
-        let skua = Record::from(Example::Skua.design());
-        trial.follow(&skua);
-        assert_eq!(trial.design(), &skua.design);
+        let razorbill = Record::from(Example::Razorbill.design());
+        trial.follow(&razorbill);
+        assert_eq!(trial.design(), &razorbill.design);
         assert!(predict(&mut trial, Steady, "long nose"));
         trial.follow(&Example::Puffin.design().into());
-        assert_eq!(trial.design(), &skua.design);
+        assert_eq!(trial.design(), &razorbill.design);
     }
 
     #[test]

@@ -124,7 +124,7 @@ mod tests {
 
     #[test]
     fn each_spelling_is_told_from_the_others() {
-        let mut record = Record::from(Example::Skua.design());
+        let mut record = Record::from(Example::Razorbill.design());
         tell(&record);
         record.swings.add(SwingOutcome::NotSure);
         tell(&record);
@@ -182,7 +182,7 @@ mod tests {
 
     #[test]
     fn what_is_wrong_is_said_of_what_it_was() {
-        let design = Example::Skua.design();
+        let design = Example::Razorbill.design();
         let code = code(&design.clone().into());
         let wrong = code.replacen("R1", "R1*", 1);
         let fault = CodeFault::Character { row: 1, character: '*' };

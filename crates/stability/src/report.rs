@@ -42,7 +42,7 @@ pub struct Figures {
     /// centre of mass is nearer the nose.
     pub separation_m: f64,
     /// The same in body widths.
-    pub separation_calibres: f64,
+    pub separation_body_widths: f64,
     /// Which of the two is nearer the nose.
     pub nearer_the_nose: Nearer,
     /// The centre of pressure nose-on, in metres from the nose tip: where the air pushes
@@ -168,7 +168,7 @@ fn figures(design: &Design) -> Option<Figures> {
         mass,
         computed_mass,
         separation_m,
-        separation_calibres: separation_m / body_width_m,
+        separation_body_widths: separation_m / body_width_m,
         nearer_the_nose: if separation_m.abs() < SAME_PLACE_M {
             Nearer::Neither
         } else if separation_m > 0.0 {
@@ -235,10 +235,10 @@ mod tests {
 
     #[test]
     fn separation_is_in_both_units_and_says_which_is_nearer() {
-        let figures = evaluate(&Example::Skua.design()).figures.unwrap();
+        let figures = evaluate(&Example::Razorbill.design()).figures.unwrap();
         assert_eq!(figures.nearer_the_nose, Nearer::CentreOfPressure);
         let calibres = figures.separation_m / 0.090;
-        assert!((figures.separation_calibres - calibres).abs() < 1e-12);
+        assert!((figures.separation_body_widths - calibres).abs() < 1e-12);
     }
 
     /// The report is what other programs read: its keys must not change unnoticed.
@@ -263,7 +263,7 @@ mod tests {
                 "outcome",
                 "parts",
                 "resting_angles",
-                "separation_calibres",
+                "separation_body_widths",
                 "separation_m",
                 "side_area_m2",
                 "weaker_plane_decides",

@@ -192,8 +192,8 @@ async fn what_is_pasted_opens(page: &Page) -> Result<()> {
     let link =
         format!("see {}#{} !", page.address(), hash(&Example::Gannet.design().into()));
     let typed = code(&Example::Tern.design().into()).to_lowercase();
-    let file = to_file(&Example::Skua.design().into());
-    for (text, name) in [(link, "Gannet"), (typed, "Tern"), (file, "Skua")] {
+    let file = to_file(&Example::Razorbill.design().into());
+    for (text, name) in [(link, "Gannet"), (typed, "Tern"), (file, "Razorbill")] {
         page.click(".menu:nth-of-type(2) summary").await?;
         // A paste is one insertion, which `value` does as well.
         page.run(&format!(
@@ -207,7 +207,7 @@ async fn what_is_pasted_opens(page: &Page) -> Result<()> {
         ))
         .await?;
     }
-    assert_strip_tells(page, &Example::Skua.design()).await
+    assert_strip_tells(page, &Example::Razorbill.design()).await
 }
 
 /// The bench works out its motion, and what was seen goes into the link.

@@ -175,13 +175,15 @@ async fn save_open_and_paste() -> Result<()> {
     let saved = page.downloaded(&folder.join("puffin.rocket.json")).await?;
     assert_eq!(String::from_utf8(saved)?, to_file(&Example::Puffin.design().into()));
 
-    let skua = folder.join("skua.rocket.json");
-    std::fs::write(&skua, to_file(&Example::Skua.design().into()))?;
+    let razorbill = folder.join("razorbill.rocket.json");
+    std::fs::write(&razorbill, to_file(&Example::Razorbill.design().into()))?;
     page.click(".menu:nth-of-type(2) summary").await?;
     let input = page.element("#open-file").await?;
-    input.send_keys(skua.to_string_lossy().as_ref()).await?;
-    page.wait_until("document.getElementById('in-words').innerText.includes('Skua')")
-        .await?;
+    input.send_keys(razorbill.to_string_lossy().as_ref()).await?;
+    page.wait_until(
+        "document.getElementById('in-words').innerText.includes('Razorbill')",
+    )
+    .await?;
 
     page.click(".menu:nth-of-type(2) summary").await?;
     let link =
@@ -241,10 +243,12 @@ async fn a_link_never_overwrites_what_was_kept_unasked() -> Result<()> {
 #[tokio::test]
 async fn a_link_put_into_the_address_bar_of_the_open_page_is_opened() -> Result<()> {
     let page = Page::open(1366, 600).await?;
-    let skua = hash(&Example::Skua.design().into());
-    page.eval(&format!("location.hash = '{skua}'")).await?;
-    page.wait_until("document.getElementById('in-words').innerText.includes('Skua')")
-        .await?;
+    let razorbill = hash(&Example::Razorbill.design().into());
+    page.eval(&format!("location.hash = '{razorbill}'")).await?;
+    page.wait_until(
+        "document.getElementById('in-words').innerText.includes('Razorbill')",
+    )
+    .await?;
     page.click("#undo").await?;
     page.wait_until("document.getElementById('in-words').innerText.includes('Puffin')")
         .await?;

@@ -79,12 +79,13 @@ async fn a_link_and_a_file_go_in_by_paste_with_all_else_barred() -> Result<()> {
     let tern = Example::Tern.design();
     open_text(&page, &format!("See https://x.test/n/#{}", hash(&tern.into()))).await?;
     page.wait_until("document.getElementById('/name').value === 'Tern'").await?;
-    open_text(&page, &to_file(&Example::Skua.design().into())).await?;
-    page.wait_until("document.getElementById('/name').value === 'Skua'").await?;
+    open_text(&page, &to_file(&Example::Razorbill.design().into())).await?;
+    page.wait_until("document.getElementById('/name').value === 'Razorbill'").await?;
     // The link can be read off the page although the address bar may not be written.
     page.click("#share-button").await?;
     page.wait_until("document.getElementById('share-link')").await?;
-    let expected = format!("{}#{}", page.address(), hash(&Example::Skua.design().into()));
+    let expected =
+        format!("{}#{}", page.address(), hash(&Example::Razorbill.design().into()));
     assert_eq!(page.value("#share-link").await?, expected);
     Ok(())
 }

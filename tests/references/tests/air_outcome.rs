@@ -248,7 +248,7 @@ fn shorter_fins_take_a_good_rocket_towards_tumbling() {
         let design = example.design();
         let before = figures(&design);
         assert_eq!(before.outcome, Outcome::SelfRighting);
-        assert!(before.separation_calibres > 1.0);
+        assert!(before.separation_body_widths > 1.0);
         for (cut, left) in cut(&design).iter().zip([0.35, 0.85]) {
             let after = figures(cut);
             let share = weakest_m3(&after) / weakest_m3(&before);
@@ -327,14 +327,14 @@ fn closer_points_are_worse() {
 /// Common practice, no source: on a hand-sized bottle rocket, points less than 10 mm apart
 /// go with tumbling or sideways flight.
 ///
-/// So it is with Tern, whose fins are small. Puffin and Skua have large fins at the tail,
+/// So it is with Tern, whose fins are small. Puffin and Razorbill have large fins at the tail,
 /// which push harder on their area than the body does: the model says that they still
 /// right themselves with the two points together, with at most a quarter of the push that
 /// they have at one calibre. The fact is met there in its direction, not in its word.
 #[test]
 fn points_less_than_ten_millimetres_apart() {
     for (example, tumbles) in
-        [(Example::Tern, true), (Example::Puffin, false), (Example::Skua, false)]
+        [(Example::Tern, true), (Example::Puffin, false), (Example::Razorbill, false)]
     {
         let design = example.design();
         let calibre = hung(&design, 1e3 * figures(&design).body_width_m);

@@ -197,7 +197,7 @@ proptest! {
         let transverse = |f: &Figures| f.mass.transverse_inertia_kg_m2;
         close("transverse inertia", transverse(&b), transverse(&a) * times4);
         // A difference: compared with the length in body widths, not with itself.
-        let off = (b.separation_calibres - a.separation_calibres).abs();
+        let off = (b.separation_body_widths - a.separation_body_widths).abs();
         prop_assert!(off <= SCALED * a.length_m / a.body_width_m, "{off:e}");
     }
 

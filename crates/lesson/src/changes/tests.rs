@@ -120,7 +120,7 @@ fn one_aspect_is_one_change() {
             "Weight added: sticky tape, 9 g, 330 mm from the nose tip.",
             "added a weight",
             |d| {
-                let tape = &Example::Skua.design().weights[0];
+                let tape = &Example::Razorbill.design().weights[0];
                 d.weights.insert(0, tape.clone());
             },
         ),
@@ -150,7 +150,7 @@ fn units_are_those_of_the_reader() {
 #[test]
 fn words_and_measured_values_are_no_change() {
     let (before, after) = edited(Example::Puffin, |d| {
-        d.name = "Skua".into();
+        d.name = "Razorbill".into();
         d.weights[0].label = "putty".into();
         d.measured.total_mass_g = Some(80.0);
         d.measured.hanging_point_mm = Some(140.0);
@@ -232,7 +232,7 @@ fn a_bottle_without_its_wall_keeps_its_mass() {
 #[test]
 fn another_weight_is_another_weight() {
     let (before, after) = edited(Example::Puffin, |d| {
-        d.weights = Example::Skua.design().weights;
+        d.weights = Example::Razorbill.design().weights;
     });
     let labels: Vec<_> = changes(&before, &after).iter().map(Change::label).collect();
     assert_eq!(labels, ["weight removed", "weight added"]);

@@ -447,7 +447,7 @@ mod tests {
 
     #[test]
     fn too_much_of_anything_is_cut_and_stays_too_much() {
-        let mut design = Example::Skua.design();
+        let mut design = Example::Razorbill.design();
         design.name = "ö".repeat(200);
         let set = FinSet {
             count: 1_000_000,

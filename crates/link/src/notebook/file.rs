@@ -141,10 +141,10 @@ mod tests {
 
     fn file() -> NotebookFile {
         let mut notebook = Notebook::default();
-        for example in [Example::Tern, Example::Skua] {
+        for example in [Example::Tern, Example::Razorbill] {
             notebook.begin(&example.design().into()).unwrap();
         }
-        NotebookFile { notebook, rocket: Some(Example::Skua.design().into()) }
+        NotebookFile { notebook, rocket: Some(Example::Razorbill.design().into()) }
     }
 
     #[test]

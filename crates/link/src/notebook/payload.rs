@@ -498,10 +498,10 @@ mod tests {
     /// Rockets one after the other that differ in one thing, in all, and in nothing.
     #[test]
     fn a_rocket_is_what_differs_from_the_one_before() {
-        let mut shorter = Example::Skua.design();
+        let mut shorter = Example::Razorbill.design();
         shorter.sections[1].length_mm -= 10.0;
         let designs = [
-            Example::Skua.design(),
+            Example::Razorbill.design(),
             shorter.clone(),
             shorter,
             Design::default(),
@@ -553,7 +553,7 @@ mod tests {
         trial.measured.rocket_length_mm = Some(4000.0);
         assert_eq!(seal_notebook(&file), None);
         let mut many = small();
-        let mut record = Record::from(Example::Skua.design());
+        let mut record = Record::from(Example::Razorbill.design());
         record.design.weights = vec![record.design.weights[0].clone(); 40];
         many.rocket = Some(record);
         assert_eq!(seal_notebook(&many), None);

@@ -23,7 +23,7 @@ fn full() -> Notebook {
     notebook.support = Support::Questions;
     notebook.allows_two_changes = true;
     notebook.add_plan("3/4 of the ballast");
-    for example in [Example::Tern, Example::Skua, Example::Puffin] {
+    for example in [Example::Tern, Example::Razorbill, Example::Puffin] {
         notebook.begin(&example.design().into()).expect("room");
     }
     let swings = [SwingOutcome::Steady, SwingOutcome::Slipped, SwingOutcome::NotSure];
@@ -616,7 +616,7 @@ fn the_largest_notebook_fits() {
     let mut notebook = Notebook::default();
     let long = |chars: usize| "ش".repeat(chars);
     for _ in 0..noseward_lesson::MOST_TRIALS {
-        let id = notebook.begin(&Example::Skua.design().into()).unwrap();
+        let id = notebook.begin(&Example::Razorbill.design().into()).unwrap();
         for i in 0..noseward_lesson::MOST_VERSIONS {
             let because = format!("{i}{}", long(BECAUSE_CHARS - 1));
             let outcome = Some(SwingOutcome::Wobbling);

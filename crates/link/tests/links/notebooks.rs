@@ -46,7 +46,7 @@ pub(crate) fn everything() -> NotebookFile {
     for plan in ["heavier nose", "longer body", "fins further back"] {
         assert!(notebook.add_plan(plan));
     }
-    let mut record = Record::from(Example::Skua.design());
+    let mut record = Record::from(Example::Razorbill.design());
     notebook.begin(&record).expect("room");
     predict(&mut notebook, 1, Sideways, "The fins are small.");
     swing(&mut notebook, &[TailFirst, Slipped, TailFirst, Sideways]);
@@ -88,7 +88,7 @@ pub(crate) fn everything() -> NotebookFile {
 pub(crate) fn ordinary() -> NotebookFile {
     use SwingOutcome::{Sideways, Steady, TailFirst, Wobbling};
     let mut notebook = Notebook::default();
-    let mut record = Record::from(Example::Skua.design());
+    let mut record = Record::from(Example::Razorbill.design());
     let seen = [TailFirst, Sideways, Wobbling, Steady, Steady];
     for (outcome, id) in seen.into_iter().zip(1..) {
         notebook.begin(&record).expect("room");

@@ -55,7 +55,7 @@ fn an_example_comes_through_every_route() {
 #[test]
 fn each_spelling_is_told_from_the_others() {
     let file = everything();
-    let record = Record::from(Example::Skua.design());
+    let record = Record::from(Example::Razorbill.design());
     let link = notebook_hash(&file).unwrap();
     let trial = trial_hash(&file.notebook, 1).unwrap();
     let parts = notebook_parts(&file).unwrap();
@@ -113,7 +113,7 @@ fn a_notebook_is_no_rocket() {
     assert!(noseward_link::open_text(&link).is_err());
     assert!(noseward_link::open_text(&to_notebook_file(&file)).is_err());
     assert!(noseward_link::open_text(&notebook_parts(&file).unwrap()[0]).is_err());
-    let rocket = hash(&Example::Skua.design().into());
+    let rocket = hash(&Example::Razorbill.design().into());
     assert_eq!(open_notebook_hash(&rocket), None);
     assert_eq!(open_trial_hash(&link), None);
     let other = link.replacen("n1", "t1", 1);

@@ -49,7 +49,7 @@ const VERSION_1: [(&str, &str, &str); 5] = [
          4G00 6W0P R08K 04B0 102V\n\
          1GBE DT6J RVBF 4G78 RBGP\n\
          CP40 XS0C A",
-        include_str!("shipped/skua.json"),
+        include_str!("shipped/razorbill.json"),
     ),
     (
         "r1.FWZDhj0CAQEGR2FubmV0AAGAAFgCAYABAAVgCfAAAQADkgkAACYCLAFeAfoAAQEObW9kZWxsa\

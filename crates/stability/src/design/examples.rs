@@ -13,14 +13,14 @@ pub enum Example {
     /// Small fins and a light nose: its two points lie close together.
     Tern,
     /// Fins so heavy that they pull the centre of mass back with them.
-    Skua,
+    Razorbill,
     /// A paper tube with a paper nose.
     Gannet,
 }
 
 impl Example {
     /// Every example, in the order in which a list shows them.
-    pub const ALL: [Self; 4] = [Self::Puffin, Self::Tern, Self::Skua, Self::Gannet];
+    pub const ALL: [Self; 4] = [Self::Puffin, Self::Tern, Self::Razorbill, Self::Gannet];
 
     /// What it shows, in a few words.
     #[must_use]
@@ -28,7 +28,7 @@ impl Example {
         match self {
             Self::Puffin => "Puffin: clay in the nose, four fins at the tail",
             Self::Tern => "Tern: small fins, no clay in the nose",
-            Self::Skua => "Skua: large, heavy fins",
+            Self::Razorbill => "Razorbill: large, heavy fins",
             Self::Gannet => "Gannet: a slim paper tube",
         }
     }
@@ -57,8 +57,8 @@ impl Example {
                 weights: vec![],
                 measured: Measured::default(),
             },
-            Self::Skua => Design {
-                name: "Skua".into(),
+            Self::Razorbill => Design {
+                name: "Razorbill".into(),
                 sections: with_nose(
                     nose(SectionKind::Paraboloid, 80.0, Mass::WeighedG(5.0)),
                     bottle(90.0, 195.0, 90.0, 39.9),
@@ -135,8 +135,8 @@ mod tests {
         assert!(puffin > 40.0, "{puffin}");
         let tern = separation_mm(Example::Tern);
         assert!(tern.abs() < 10.0, "{tern}");
-        let skua = separation_mm(Example::Skua);
-        assert!(skua < 0.0, "{skua}");
+        let razorbill = separation_mm(Example::Razorbill);
+        assert!(razorbill < 0.0, "{razorbill}");
         let gannet = separation_mm(Example::Gannet);
         assert!(gannet > 24.0, "{gannet}");
     }

@@ -254,7 +254,7 @@ mod tests {
             design.fins[0].roll_deg = roll_deg;
             designs.push(design);
         }
-        let mut double = Example::Skua.design();
+        let mut double = Example::Razorbill.design();
         double.fins.push(Example::Puffin.design().fins[0].clone());
         designs.push(double);
         designs

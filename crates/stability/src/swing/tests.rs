@@ -82,9 +82,9 @@ fn small_swings_keep_the_closed_form() {
             let ratio = found * found / square;
             assert!((ratio - 1.0).abs() < 1e-9, "{example:?}, {setup:?}: {ratio}");
             // The crossflow term bends the curve by its share of what is left at small
-            // angles. Of Skua, where air and spin nearly cancel, that is a hundred times.
+            // angles. Of Razorbill, where air and spin nearly cancel, that is a hundred times.
             let start = 1e-5;
-            let allowed = if example == Example::Skua { 2e-2 } else { 1e-3 };
+            let allowed = if example == Example::Razorbill { 2e-2 } else { 1e-3 };
             let period_s = 2.0 * PI / found;
             let watched_s = (3.0 * period_s).min(5.0);
             let free = swing.undamped();

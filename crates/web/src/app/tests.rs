@@ -77,14 +77,14 @@ mod opening {
     #[test]
     fn keeping_the_visitor_ends_the_wait() {
         let hash = link::hash(&Example::Tern.design().into());
-        let mut state = open(&hash, Some(&Example::Skua.design()));
+        let mut state = open(&hash, Some(&Example::Razorbill.design()));
         assert!(update(&mut state, Msg::KeepThis).contains(&Effect::Keep));
         assert_eq!(
             (state.design.name.as_str(), &state.keeping),
             ("Tern", &Keeping::Here)
         );
         update(&mut state, Msg::Undo);
-        assert_eq!(state.design.name, "Skua", "their own can be brought back");
+        assert_eq!(state.design.name, "Razorbill", "their own can be brought back");
     }
 
     #[test]
@@ -92,13 +92,13 @@ mod opening {
         let state = State::new(&Opening {
             hash: link::hash(&Example::Tern.design().into()),
             own_hash: true,
-            kept: Some(link::to_file(&Example::Skua.design().into())),
+            kept: Some(link::to_file(&Example::Razorbill.design().into())),
             can_keep: true,
             ..Opening::default()
         });
         assert_eq!(
             (state.design.name.as_str(), &state.keeping),
-            ("Skua", &Keeping::Here)
+            ("Razorbill", &Keeping::Here)
         );
     }
 
@@ -108,8 +108,8 @@ mod opening {
         let last = hash.len() - 6;
         hash[last] = if hash[last] == b'A' { b'B' } else { b'A' };
         let hash = String::from_utf8(hash).unwrap();
-        let state = open(&hash, Some(&Example::Skua.design()));
-        assert_eq!(state.design.name, "Skua");
+        let state = open(&hash, Some(&Example::Razorbill.design()));
+        assert_eq!(state.design.name, "Razorbill");
         assert!(matches!(state.notice, Some(Notice::LinkDamaged(_))));
         assert_eq!(open(&hash, None).design.name, "Puffin");
     }
@@ -348,7 +348,7 @@ mod undoing {
             Msg::MoveDown(Part::Section(1)),
             Msg::Start(Start::Bottle(BottleSize::Ml2000)),
             Msg::Chose { choice: Choice::Planform(0), value: "1".into() },
-            Msg::OpenText(link::to_file(&Example::Skua.design().into())),
+            Msg::OpenText(link::to_file(&Example::Razorbill.design().into())),
         ];
         for edit in edits {
             let mut state = open("", None);
@@ -628,7 +628,7 @@ mod air {
         for (example, name) in [
             (Example::Puffin, "Self-righting"),
             (Example::Tern, "Broadside"),
-            (Example::Skua, "Broadside"),
+            (Example::Razorbill, "Broadside"),
             (Example::Gannet, "Self-righting"),
         ] {
             let mut state = open("", None);
@@ -660,7 +660,7 @@ mod markup {
                 state
             })
             .collect();
-        let mut faulty = open("", Some(&Example::Skua.design()));
+        let mut faulty = open("", Some(&Example::Razorbill.design()));
         faulty.keeping = Keeping::Other(Box::new(Example::Tern.design().into()));
         faulty.notice = Some(Notice::KeepsNothing);
         faulty.asks_to_delete = true;

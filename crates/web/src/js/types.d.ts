@@ -87,7 +87,7 @@ export interface Figures {
   computed_mass: MassProperties;
   /** Positive when the centre of mass is nearer the nose. */
   separation_m: number;
-  separation_calibres: number;
+  separation_body_widths: number;
   nearer_the_nose: "centre_of_mass" | "centre_of_pressure" | "neither";
   /** Null where the air pushes next to nothing. */
   centre_of_pressure_nose_on_m: number | null;

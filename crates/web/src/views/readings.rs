@@ -17,7 +17,7 @@ pub(super) fn drawn(state: &State) -> Option<(&Design, &Figures)> {
 
 /// Body widths to one decimal, without a sign.
 fn calibres(figures: &Figures) -> String {
-    format!("{:.1}", figures.separation_calibres.abs())
+    format!("{:.1}", figures.separation_body_widths.abs())
 }
 
 fn apart(figures: &Figures, units: Units) -> String {
@@ -44,7 +44,7 @@ pub(super) fn strip(state: &State) -> Markup {
             p class="strip__separation" {
                 span class="strip__number" { (apart(figures, units)) } " apart"
             }
-            p class="strip__calibres" {
+            p class="strip__body-widths" {
                 (super::air::plus_minus(state)) " · " (calibres(figures)) " body widths"
             }
         }
@@ -163,7 +163,7 @@ pub(super) fn as_table(state: &State) -> Markup {
                 .map_or("none".into(), length),
         ),
         ("Separation", length(figures.separation_m)),
-        ("Separation in body widths", format!("{:.2}", figures.separation_calibres)),
+        ("Separation in body widths", format!("{:.2}", figures.separation_body_widths)),
     ];
     html! {
         table class="table" {

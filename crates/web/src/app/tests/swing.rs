@@ -89,7 +89,7 @@ fn what_it_comes_to_is_told_in_words() {
     for (example, words) in [
         (Example::Puffin, "comes round nose-first in"),
         (Example::Tern, "settles across its path, turned by 66°"),
-        (Example::Skua, "This swing proves little"),
+        (Example::Razorbill, "This swing proves little"),
         (Example::Gannet, "comes round nose-first in"),
     ] {
         let state = in_view(example);
