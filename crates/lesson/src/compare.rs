@@ -71,8 +71,7 @@ impl Comparison {
 
 /// Measured beside computed; `None` when the figures of the design cannot be worked out.
 ///
-/// The computed values are those of the parts: a hanging point that was typed with the
-/// rocket is no computation.
+/// The computed values are those of the parts, in the view of the drawing.
 #[must_use]
 pub fn compare(design: &Design, measured: &Measurements) -> Option<Comparison> {
     let figures = evaluate(design).figures?;

@@ -176,7 +176,7 @@ mod tests {
     fn what_was_measured_is_no_computation() {
         let tern = Example::Tern.design();
         let mut hung = tern.clone();
-        hung.measured.hanging_point_mm = Some(150.0);
+        hung.measured.total_mass_g = Some(150.0);
         assert_eq!(moved(&tern, &hung), moved(&tern, &tern));
     }
 

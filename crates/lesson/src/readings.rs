@@ -1,6 +1,6 @@
 //! What a group reads off a ruler: the two points, three times each.
 
-use noseward_stability::Quantity;
+use noseward_stability::{MeasuredPoint, MeasuredPoints, Quantity};
 use serde::{Deserialize, Serialize};
 
 /// Readings of each point.
@@ -205,6 +205,24 @@ impl Measurements {
         }
     }
 
+    /// What counts of the two points, for what follows from them.
+    ///
+    /// `design_length_mm` is the length of the design, for want of a measured one.
+    #[must_use]
+    pub fn points(&self, design_length_mm: f64) -> MeasuredPoints {
+        let measured = |point| {
+            let readings = self.of(point).counted();
+            let readings_m: Vec<f64> = readings
+                .map(|mm| self.both_ways_mm(point, mm, design_length_mm).0 / 1000.0)
+                .collect();
+            MeasuredPoint::new(&readings_m).ok()
+        };
+        MeasuredPoints {
+            centre_of_mass: measured(Point::Mass),
+            centre_of_pressure: measured(Point::Pressure),
+        }
+    }
+
     /// Whether anything was measured.
     #[must_use]
     pub fn any(&self) -> bool {
@@ -286,6 +304,24 @@ mod tests {
         assert_eq!(readings([200.0, 220.0, 250.0]).apart(), None);
         let two = Readings { mm: [Some(1.0), None, Some(90.0)], ..Readings::default() };
         assert_eq!(two.apart(), None);
+    }
+
+    /// The same value, by the same rule, wherever it is used.
+    #[test]
+    fn what_leads_is_the_middle_value() {
+        let mut measured = Measurements {
+            rocket_length_mm: Some(400.0),
+            mass: readings([180.0, 190.0, 183.0]),
+            ..Measurements::default()
+        };
+        measured.mass.from = End::Tail;
+        let points = measured.points(999.0);
+        let mass = points.centre_of_mass.unwrap();
+        let middle = measured.middle(Point::Mass, 999.0).unwrap();
+        assert!((mass.value_m() * 1000.0 - middle.middle_mm).abs() < 1e-9);
+        assert!((mass.least_m() - 0.210).abs() < 1e-12);
+        assert!((mass.most_m() - 0.220).abs() < 1e-12);
+        assert_eq!(points.centre_of_pressure, None);
     }
 
     #[test]

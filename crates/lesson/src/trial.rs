@@ -479,7 +479,7 @@ mod tests {
         let mut same = puffin.clone();
         same.name = "Other".into();
         same.weights[0].label = "Clay".into();
-        same.measured.hanging_point_mm = Some(200.0);
+        same.measured.total_mass_g = Some(200.0);
         assert!(same_build(&puffin, &same));
         let mut heavier = puffin.clone();
         heavier.weights[0].mass_g += 1.0;

@@ -1,7 +1,7 @@
 //! How long one evaluation takes, from a design to its report, and what follows from it.
 
 use noseward_stability::{
-    Example, Resolution, SeparationDraws, Swing, SwingSetup, evaluate,
+    Example, MeasuredPoints, Resolution, SeparationDraws, Swing, SwingSetup, evaluate,
 };
 
 fn main() {
@@ -18,7 +18,11 @@ fn one_evaluation(bencher: divan::Bencher<'_, '_>, example: Example) {
 fn ten_thousand_draws(bencher: divan::Bencher<'_, '_>) {
     let design = Example::Puffin.design();
     bencher.bench(|| {
-        let mut draws = SeparationDraws::new(&design, Resolution::default());
+        let mut draws = SeparationDraws::new(
+            &design,
+            &MeasuredPoints::default(),
+            Resolution::default(),
+        );
         while !draws.is_done() {
             draws.run(10_000);
         }

@@ -8,7 +8,7 @@ use std::fmt;
 
 use serde::{Serialize, Serializer, ser::SerializeStruct};
 
-use crate::design::field::{Field, MeasuredField};
+use crate::design::field::Field;
 use crate::design::units::Units;
 use crate::design::{Design, limits};
 use crate::report::Figures;
@@ -60,8 +60,8 @@ pub enum Problem {
     TooFewPoints,
     TooManyPoints,
     FinCrossesItself,
+    FinTouchesNothing,
     WeightOutside { length_mm: f64 },
-    HangingPointOutside { length_mm: f64 },
     // Questions.
     CentimetresForMillimetres { typed_mm: f64 },
     KilogramsForGrams { typed_g: f64 },
@@ -69,8 +69,9 @@ pub enum Problem {
     TwoFins,
     ManyFins,
     SlenderFins,
+    SameFinsTwice,
+    FinsInWake,
     MassDiffers { computed_g: f64, measured_g: f64 },
-    HangingPointDiffers { computed_mm: f64, measured_mm: f64 },
 }
 
 impl Fault {
@@ -84,8 +85,9 @@ impl Fault {
             | Problem::TwoFins
             | Problem::ManyFins
             | Problem::SlenderFins
-            | Problem::MassDiffers { .. }
-            | Problem::HangingPointDiffers { .. } => Severity::Ask,
+            | Problem::SameFinsTwice
+            | Problem::FinsInWake
+            | Problem::MassDiffers { .. } => Severity::Ask,
             _ => Severity::Stop,
         }
     }
@@ -184,13 +186,23 @@ impl Problem {
                  order: front of the root, outside, rear of the root."
                     .into()
             }
+            Self::FinTouchesNothing => {
+                "This fin does not touch the body. Measure its corners from the place where \
+                 its front meets the body."
+                    .into()
+            }
+            Self::SameFinsTwice => {
+                "These fins are in the same place as another set. Is it one set, typed \
+                 twice? If not, turn one of them."
+                    .into()
+            }
+            Self::FinsInWake => {
+                "These fins fly in the wake of those in front, and may push much less than \
+                 worked out here."
+                    .into()
+            }
             Self::WeightOutside { length_mm } => format!(
                 "This weight is outside the rocket, which ends {} from the nose tip.",
-                length(length_mm)
-            ),
-            Self::HangingPointOutside { length_mm } => format!(
-                "The hanging point is outside the rocket, which ends {} from the nose \
-                 tip.",
                 length(length_mm)
             ),
             Self::CentimetresForMillimetres { typed_mm } => format!(
@@ -225,12 +237,6 @@ impl Problem {
                 "The scales say {}, the parts add up to {}. Is a part missing, or wet?",
                 mass(measured_g),
                 mass(computed_g)
-            ),
-            Self::HangingPointDiffers { computed_mm, measured_mm } => format!(
-                "It hangs at {}, the parts say {}. Check the ruler's start and the parts' \
-                 masses.",
-                units.reading(measured_mm),
-                units.reading(computed_mm)
             ),
         }
     }
@@ -297,8 +303,6 @@ impl Findings {
 /// Share by which a measured mass may differ from the computed one before it is asked
 /// about. Our judgement: materials vary by a tenth, glue and tape add as much.
 const MASS_DIFFERENCE: f64 = 0.25;
-/// Share of the length by which the hanging point may differ. Our judgement.
-const HANGING_POINT_DIFFERENCE: f64 = 0.08;
 
 /// Questions that need the figures: measured against computed.
 pub(crate) fn compare_with_measured(design: &Design, figures: &Figures) -> Vec<Fault> {
@@ -308,18 +312,8 @@ pub(crate) fn compare_with_measured(design: &Design, figures: &Figures) -> Vec<F
         && (measured_g - computed_g).abs() > MASS_DIFFERENCE * computed_g
     {
         faults.push(Fault {
-            field: Field::Measured(MeasuredField::TotalMass),
+            field: Field::TotalMass,
             problem: Problem::MassDiffers { computed_g, measured_g },
-        });
-    }
-    let computed_mm = figures.computed_mass.centre_m * 1000.0;
-    let allowed_mm = HANGING_POINT_DIFFERENCE * figures.length_m * 1000.0;
-    if let Some(measured_mm) = design.measured.hanging_point_mm
-        && (measured_mm - computed_mm).abs() > allowed_mm
-    {
-        faults.push(Fault {
-            field: Field::Measured(MeasuredField::HangingPoint),
-            problem: Problem::HangingPointDiffers { computed_mm, measured_mm },
         });
     }
     faults

@@ -34,7 +34,7 @@ pub struct Design {
     /// Weights on the axis, 0 to 12.
     #[serde(default)]
     pub weights: Vec<Weight>,
-    /// What was measured on the finished rocket.
+    /// What the finished rocket weighed.
     #[serde(default)]
     pub measured: Measured,
 }
@@ -198,16 +198,14 @@ pub struct Weight {
     pub position_mm: f64,
 }
 
-/// What was measured on the whole rocket. Each replaces the computed value.
+/// What was measured on the whole rocket, in place of what is computed. Where it hangs
+/// level is no part of a description: see [`MeasuredPoints`](crate::MeasuredPoints).
 #[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Measured {
     /// The whole rocket on the scales.
     #[serde(default)]
     pub total_mass_g: Option<f64>,
-    /// Where the string holds it level, from the nose tip.
-    #[serde(default)]
-    pub hanging_point_mm: Option<f64>,
 }
 
 impl Design {

@@ -22,6 +22,7 @@
 mod check;
 mod design;
 mod masses;
+mod measured;
 mod outcome;
 mod outline;
 mod pressure;
@@ -34,8 +35,7 @@ pub use design::bottles::BottleSize;
 pub use design::common_weights::{COMMON_WEIGHTS, CommonWeight};
 pub use design::examples::Example;
 pub use design::field::{
-    Axis, Field, FinField, MeasuredField, ParseFieldError, Quantity, SectionField,
-    WeightField,
+    Axis, Field, FinField, ParseFieldError, Quantity, SectionField, WeightField,
 };
 pub use design::limits;
 pub use design::materials::Material;
@@ -46,14 +46,17 @@ pub use design::{
     Design, FinSet, Mass, Measured, Planform, Section, SectionKind, Weight,
 };
 pub use masses::{MassProperties, PartMass};
+pub use measured::{MeasuredPoint, MeasuredPoints};
 pub use outcome::{Outcome, Rest};
 pub use outline::profile::Profile;
 pub use outline::side_view::{ProjectedFin, SideView};
 pub use outline::{Body, Stretch};
 pub use pressure::air::{Air, AirPart};
 pub use pressure::crossflow::Crossflow;
-pub use pressure::model::{CarryOver, FinCentre, Model, Shoulder};
-pub use report::{Figures, Nearer, PartFigures, Report, evaluate};
+pub use pressure::model::{CarryOver, FinCentre, Model, Shoulder, Wake};
+pub use report::{
+    Figures, Nearer, PartFigures, Report, Span, evaluate, evaluate_measured,
+};
 pub use swing::{
     Settles, Settling, Shares, Space, StartRange, Starts, Swing, SwingFault, SwingField,
     SwingProblem, SwingSetup, Trajectory, Turning,

@@ -8,6 +8,7 @@ use crate::design::part::Part;
 use crate::design::{Design, FinSet, Mass};
 use crate::outline::Body;
 use crate::outline::fin::Fin;
+pub(crate) use shells::Thickness;
 
 /// Mass, centre and moments of inertia of a thing on the axis.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Serialize)]
@@ -72,7 +73,16 @@ impl MassProperties {
 
 /// Every part's mass properties: sections, fin sets, weights, in that order.
 pub(crate) fn parts(design: &Design, body: &Body) -> Vec<PartMass> {
-    let sections = shells::sections(design, body).into_iter().enumerate();
+    parts_with(design, body, Thickness::default())
+}
+
+/// The same with another bottle.
+pub(crate) fn parts_with(
+    design: &Design,
+    body: &Body,
+    thickness: Thickness,
+) -> Vec<PartMass> {
+    let sections = shells::sections(design, body, thickness).into_iter().enumerate();
     let sections = sections.map(|(i, p)| (Part::Section(i), p));
     let fins = design.fins.iter().enumerate();
     let fins = fins.map(|(i, set)| (Part::Fins(i), fin_set(set, body)));

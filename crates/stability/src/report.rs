@@ -6,11 +6,12 @@ use crate::check::{Fault, Severity, check};
 use crate::design::Design;
 use crate::design::part::Part;
 use crate::masses::{self, MassProperties};
+use crate::measured::MeasuredPoints;
 use crate::outcome::{Outcome, Rest, resting_angles};
 use crate::outline::Body;
 use crate::outline::fin::Fin;
 use crate::outline::side_view::SideView;
-use crate::pressure::air::Air;
+use crate::pressure::air::{Air, Plane};
 use crate::pressure::model::Model;
 use crate::pressure::side_on;
 
@@ -32,37 +33,67 @@ pub struct Figures {
     pub body_width_m: f64,
     /// Area of the side view, in m².
     pub side_area_m2: f64,
-    /// The centre of pressure side-on, in metres from the nose tip.
+    /// The centre of pressure side-on, in metres from the nose tip: measured on the
+    /// cut-out if it was, else that of the side view of the drawing.
     pub centre_of_pressure_side_on_m: f64,
+    /// The same as computed from the side view of the drawing.
+    pub computed_centre_of_pressure_side_on_m: f64,
     /// The rocket as it is judged: computed, with whatever was measured put in its place.
     pub mass: MassProperties,
     /// The rocket as computed from its parts.
     pub computed_mass: MassProperties,
-    /// Centre of pressure side-on less centre of mass, in metres: positive when the
-    /// centre of mass is nearer the nose.
+    /// Centre of pressure side-on less centre of mass, in metres, in the view of the
+    /// drawing and of the cut-out: positive when the centre of mass is nearer the nose.
     pub separation_m: f64,
     /// The same in body widths.
     pub separation_body_widths: f64,
-    /// Which of the two is nearer the nose.
+    /// The same as the rocket rolls: from the least favourable view to the most favourable.
+    pub separation_rolled_m: Span,
+    /// Which of the two is nearer the nose, in the view of the drawing.
     pub nearer_the_nose: Nearer,
-    /// The centre of pressure nose-on, in metres from the nose tip: where the air pushes
-    /// while the rocket flies nearly straight. `None` where it pushes next to nothing.
+    /// The centre of pressure nose-on, in metres from the nose tip, in the least favourable
+    /// roll: where the air pushes while the rocket flies nearly straight. `None` where in
+    /// some roll it pushes next to nothing.
     pub centre_of_pressure_nose_on_m: Option<f64>,
+    /// The same as the rocket rolls; `None` likewise.
+    pub centre_of_pressure_nose_on_rolled_m: Option<Span>,
     /// The normal-force slope at small angles, per radian, on the body's largest
-    /// cross-section.
+    /// cross-section, in the roll that decides.
     pub normal_force_slope_per_rad: f64,
-    /// What the rocket does when the air hits it from any side.
+    /// What the rocket does when the air hits it from any side, in the roll that decides.
     pub outcome: Outcome,
-    /// Every angle at which the air does not turn it, nose first to tail first.
+    /// Every angle at which the air does not turn it, nose first to tail first, in the
+    /// roll that decides.
     pub resting_angles: Vec<Rest>,
-    /// Whether another plane than that of the drawing decides: two fins are stable in one
-    /// plane only. The values above are of the weaker plane then.
-    pub weaker_plane_decides: bool,
-    /// The air from any side, in the plane that decides.
+    /// By how much the rocket is turned about its axis, out of the view of the drawing, in
+    /// the roll that decides, in degrees: that of the worst outcome, among equals the one
+    /// in which the air turns it back the least.
+    pub deciding_roll_deg: f64,
+    /// The air from any side, in the roll that decides.
     #[serde(skip)]
     pub air: Air,
     /// Each part by itself: sections, fin sets, weights.
     pub parts: Vec<PartFigures>,
+}
+
+/// From the least to the most of something.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Span {
+    /// The least.
+    pub least: f64,
+    /// The most.
+    pub most: f64,
+}
+
+impl Span {
+    /// The span of some values; `None` without one.
+    pub(crate) fn of(values: impl IntoIterator<Item = f64>) -> Option<Self> {
+        let one = |value| Self { least: value, most: value };
+        values
+            .into_iter()
+            .map(one)
+            .reduce(|a, b| Self { least: a.least.min(b.least), most: a.most.max(b.most) })
+    }
 }
 
 /// Which point is nearer the nose.
@@ -75,6 +106,21 @@ pub enum Nearer {
     CentreOfPressure,
     /// They are less than half a millimetre apart.
     Neither,
+}
+
+impl Nearer {
+    /// Which it is with this separation, in metres. Everything that says which point is
+    /// nearer the nose asks here.
+    #[must_use]
+    pub fn of(separation_m: f64) -> Self {
+        if separation_m.abs() < SAME_PLACE_M {
+            Self::Neither
+        } else if separation_m > 0.0 {
+            Self::CentreOfMass
+        } else {
+            Self::CentreOfPressure
+        }
+    }
 }
 
 /// The figures of one part.
@@ -118,9 +164,29 @@ const SAME_PLACE_M: f64 = 0.5e-3;
 /// ```
 #[must_use]
 pub fn evaluate(design: &Design) -> Report {
+    evaluate_measured(design, &MeasuredPoints::default())
+}
+
+/// The same with the points that were read on the finished rocket and its cut-out in the
+/// place of the computed ones, in everything that follows from them.
+///
+/// A measured centre of pressure says that the air pushes so much further forward or back
+/// than described, so the air from every other side is moved along with it.
+///
+/// ```
+/// use noseward_stability::{Example, MeasuredPoints, evaluate_measured};
+///
+/// let hung = MeasuredPoints::hung_at(0.150)?;
+/// let figures = evaluate_measured(&Example::Puffin.design(), &hung).figures.unwrap();
+/// assert_eq!(figures.mass.centre_m, 0.150);
+/// assert_ne!(figures.computed_mass.centre_m, 0.150);
+/// # Ok::<(), noseward_stability::ToleranceError>(())
+/// ```
+#[must_use]
+pub fn evaluate_measured(design: &Design, measured: &MeasuredPoints) -> Report {
     let mut faults = check(design);
     let stopped = faults.iter().any(|fault| fault.severity() == Severity::Stop);
-    let figures = if stopped { None } else { figures(design) };
+    let figures = if stopped { None } else { figures(design, measured) };
     if let Some(figures) = &figures {
         let compared = crate::check::compare_with_measured(design, figures);
         let new = |fault: &Fault| faults.iter().all(|known| known.field != fault.field);
@@ -131,17 +197,27 @@ pub fn evaluate(design: &Design) -> Report {
 }
 
 /// The figures of a design without faults that stop it.
-fn figures(design: &Design) -> Option<Figures> {
+fn figures(design: &Design, measured: &MeasuredPoints) -> Option<Figures> {
     let body = Body::new(design)?;
     let view = SideView::new(design, &body);
     let pressure = side_on::side_on(&view);
     let part_masses = masses::parts(design, &body);
     let computed_mass = masses::total(&part_masses);
-    let mass = with_measured(computed_mass, design);
-    let separation_m = pressure.centre_m - mass.centre_m;
+    let mass = with_measured(computed_mass, design, measured);
+    let centre_m =
+        measured.centre_of_pressure.as_ref().map_or(pressure.centre_m, |p| p.value_m());
+    let separation_m = centre_m - mass.centre_m;
     let body_width_m = body.width_m();
-    let planes = Air::in_planes(design, &body, &view, Model::default());
-    let (air, resting_angles, weaker_plane_decides) = weakest(planes, mass.centre_m)?;
+    let planes: Vec<Plane> = Air::in_planes(design, &body, &view, Model::default())
+        .into_iter()
+        .map(|plane| plane.moved(centre_m - pressure.centre_m))
+        .collect();
+    let separation_rolled_m =
+        Span::of(planes.iter().map(|p| p.side_on_m - mass.centre_m))?;
+    let nose_on: Option<Vec<f64>> =
+        planes.iter().map(|p| p.air.centre_of_pressure_m(0.0)).collect();
+    let nose_on = nose_on.and_then(Span::of);
+    let Decided { roll_deg, air, rests } = least_favourable(planes, mass.centre_m)?;
     let parts = part_masses
         .into_iter()
         .map(|p| {
@@ -164,48 +240,61 @@ fn figures(design: &Design) -> Option<Figures> {
         length_m: body.length_m(),
         body_width_m,
         side_area_m2: pressure.area_m2,
-        centre_of_pressure_side_on_m: pressure.centre_m,
+        centre_of_pressure_side_on_m: centre_m,
+        computed_centre_of_pressure_side_on_m: pressure.centre_m,
         mass,
         computed_mass,
         separation_m,
         separation_body_widths: separation_m / body_width_m,
-        nearer_the_nose: if separation_m.abs() < SAME_PLACE_M {
-            Nearer::Neither
-        } else if separation_m > 0.0 {
-            Nearer::CentreOfMass
-        } else {
-            Nearer::CentreOfPressure
-        },
-        centre_of_pressure_nose_on_m: air.centre_of_pressure_m(0.0),
+        separation_rolled_m,
+        nearer_the_nose: Nearer::of(separation_m),
+        centre_of_pressure_nose_on_m: nose_on.map(|span| span.least),
+        centre_of_pressure_nose_on_rolled_m: nose_on,
         normal_force_slope_per_rad: air.slope_per_rad(),
-        outcome: Outcome::of(&resting_angles),
-        resting_angles,
-        weaker_plane_decides,
+        outcome: Outcome::of(&rests),
+        resting_angles: rests,
+        deciding_roll_deg: roll_deg,
         air,
         parts,
     })
 }
 
-/// The plane with the worst outcome, with its resting angles, and whether it is another
-/// than the first. Between equals the first counts.
-fn weakest(planes: Vec<Air>, centre_of_mass_m: f64) -> Option<(Air, Vec<Rest>, bool)> {
-    let judged = planes.into_iter().enumerate().map(|(i, air)| {
-        let rests = resting_angles(&air, centre_of_mass_m);
-        (Outcome::of(&rests).rank(), air, rests, i > 0)
+/// The roll that decides what a rocket does.
+struct Decided {
+    roll_deg: f64,
+    air: Air,
+    rests: Vec<Rest>,
+}
+
+/// The plane with the worst outcome; among equals the one with the weaker moment, so that
+/// nothing jumps from one plane to another while both come to the same.
+fn least_favourable(planes: Vec<Plane>, centre_of_mass_m: f64) -> Option<Decided> {
+    let judged = planes.into_iter().map(|plane| {
+        let rests = resting_angles(&plane.air, centre_of_mass_m);
+        let rank = Outcome::of(&rests).rank();
+        let weakest = plane.air.weakest_moment_m(centre_of_mass_m);
+        (rank, weakest, Decided { roll_deg: plane.roll_deg, air: plane.air, rests })
     });
-    let worst = judged.reduce(|worst, next| if next.0 > worst.0 { next } else { worst });
-    worst.map(|(_, air, rests, other)| (air, rests, other))
+    let worst = judged.reduce(|worst, next| {
+        let worse = next.0 > worst.0 || (next.0 == worst.0 && next.1 < worst.1);
+        if worse { next } else { worst }
+    });
+    worst.map(|(.., decided)| decided)
 }
 
 /// What was measured takes the place of what was computed; the inertia is rescaled to the
 /// measured mass.
-fn with_measured(computed: MassProperties, design: &Design) -> MassProperties {
-    let measured = design.measured;
-    let mass = match measured.total_mass_g {
+fn with_measured(
+    computed: MassProperties,
+    design: &Design,
+    measured: &MeasuredPoints,
+) -> MassProperties {
+    let mass = match design.measured.total_mass_g {
         Some(g) => computed.scaled_to(g / 1000.0),
         None => computed,
     };
-    let centre_m = measured.hanging_point_mm.map_or(mass.centre_m, |mm| mm / 1000.0);
+    let centre_m =
+        measured.centre_of_mass.as_ref().map_or(mass.centre_m, |p| p.value_m());
     MassProperties { centre_m, ..mass }
 }
 
@@ -219,8 +308,8 @@ mod tests {
         let mut design = Example::Puffin.design();
         let before = evaluate(&design).figures.unwrap();
         design.measured.total_mass_g = Some(60.0);
-        design.measured.hanging_point_mm = Some(140.0);
-        let after = evaluate(&design).figures.unwrap();
+        let hung = MeasuredPoints::hung_at(0.140).unwrap();
+        let after = evaluate_measured(&design, &hung).figures.unwrap();
         assert_eq!(after.computed_mass, before.mass);
         assert!((after.mass.mass_kg - 0.060).abs() < 1e-15);
         assert!((after.mass.centre_m - 0.140).abs() < 1e-15);
@@ -254,8 +343,11 @@ mod tests {
             [
                 "body_width_m",
                 "centre_of_pressure_nose_on_m",
+                "centre_of_pressure_nose_on_rolled_m",
                 "centre_of_pressure_side_on_m",
+                "computed_centre_of_pressure_side_on_m",
                 "computed_mass",
+                "deciding_roll_deg",
                 "length_m",
                 "mass",
                 "nearer_the_nose",
@@ -265,8 +357,8 @@ mod tests {
                 "resting_angles",
                 "separation_body_widths",
                 "separation_m",
+                "separation_rolled_m",
                 "side_area_m2",
-                "weaker_plane_decides",
             ]
         );
         assert_eq!(

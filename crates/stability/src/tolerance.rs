@@ -21,6 +21,7 @@ pub(crate) mod monte_carlo;
 pub(crate) mod propagation;
 pub(crate) mod readings;
 pub(crate) mod separation;
+pub(crate) mod unread;
 
 /// What a quantity, or a set of readings, cannot be.
 #[derive(Clone, Copy, Debug, PartialEq, thiserror::Error)]

@@ -6,6 +6,7 @@ mod edits;
 mod effect;
 mod history;
 mod keeping;
+mod measured;
 mod message;
 mod notice;
 mod presses;
@@ -15,8 +16,9 @@ mod typed;
 use noseward_lesson::{Record, Swings};
 use noseward_link as link;
 use noseward_stability::{
-    BottleSize, Design, Example, Field, Influence, Part, Quantity, Report, Resolution,
-    SeparationDraws, Severity, UnitSystem, Units, Verdict, WeightField, evaluate,
+    BottleSize, Design, Example, Field, Influence, MeasuredPoints, Part, Quantity,
+    Report, Resolution, SeparationDraws, Severity, UnitSystem, Units, Verdict,
+    WeightField, evaluate,
 };
 
 pub(crate) use computer::{Computer, Trial, Way};
@@ -27,6 +29,7 @@ pub(crate) use edits::{
 pub(crate) use effect::Effect;
 pub(crate) use history::Owner;
 pub(crate) use keeping::Keeping;
+pub(crate) use measured::ReadOf;
 pub(crate) use message::{Msg, Paper, Start};
 pub(crate) use notice::Notice;
 pub(crate) use presses::Presses;
@@ -42,6 +45,8 @@ pub(crate) struct State {
     pub(crate) design: Design,
     /// What is known about it.
     pub(crate) report: Report,
+    /// What was measured of its two points.
+    pub(crate) measured: MeasuredPoints,
     /// What it did on its string.
     pub(crate) swings: Swings,
     /// The swing bench.
@@ -183,6 +188,7 @@ impl State {
         Self {
             design,
             report,
+            measured: MeasuredPoints::default(),
             swings,
             bench: Bench::new(opening.still),
             desk: Desk::default(),
@@ -281,12 +287,8 @@ impl State {
     fn refresh(&mut self) {
         self.notice.take_if(|notice| notice.is_passing());
         self.prediction = None;
-        self.certainty = Certainty::Unknown;
-        self.report = evaluate(&self.design);
-        if self.report.figures.is_some() {
-            self.drawn = (self.design.clone(), self.report.clone());
-        }
         self.hold_to_trial();
+        self.assess();
         self.hang_anew();
     }
 
@@ -447,6 +449,7 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
         }
         Msg::Go(field) => go(state, field),
         Msg::Why => vec![Effect::Show("why")],
+        Msg::ToNotebook => vec![Effect::Show("notebook-title")],
         Msg::CopyLink => vec![Effect::CopyLink(link::hash(&state.record()))],
         Msg::Copied { link, done } => {
             let trial = if done { Trial::Works } else { Trial::Barred };
@@ -591,14 +594,16 @@ fn slice(state: &mut State) -> Vec<Effect> {
     match &mut state.certainty {
         Certainty::Known(_) => return Vec::new(),
         Certainty::Unknown => {
-            let draws = SeparationDraws::new(&state.design, state.resolution);
+            let draws =
+                SeparationDraws::new(&state.design, &state.measured, state.resolution);
             state.certainty = Certainty::Drawing(Box::new(draws));
         }
         Certainty::Drawing(draws) => {
             draws.run(DRAWS_IN_SLICE);
             if draws.is_done() {
                 let verdict = draws.verdict();
-                let mut influences = Influence::of(&state.design, state.resolution);
+                let mut influences =
+                    Influence::of(&state.design, &state.measured, state.resolution);
                 influences.truncate(3);
                 let sure = verdict.map(|verdict| Sure { verdict, influences });
                 state.certainty = Certainty::Known(sure);

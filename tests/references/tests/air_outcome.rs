@@ -10,8 +10,8 @@ use std::f64::consts::PI;
 
 use noseward_references_tests::{assert_close, assert_within, figures, four_sided};
 use noseward_stability::{
-    Design, Example, Figures, Mass, Outcome, Planform, Problem, Severity, Weight,
-    evaluate,
+    Design, Example, Figures, Mass, MeasuredPoints, Outcome, Planform, Problem, Severity,
+    Weight, evaluate, evaluate_measured,
 };
 use serde::Deserialize;
 
@@ -295,10 +295,9 @@ fn weight_in_the_nose_improves() {
 
 /// The same rocket hung as far ahead of its centre of pressure side-on as this.
 fn hung(design: &Design, separation_mm: f64) -> Figures {
-    let mut hung = design.clone();
-    let centre_mm = 1e3 * figures(design).centre_of_pressure_side_on_m;
-    hung.measured.hanging_point_mm = Some(centre_mm - separation_mm);
-    let figures = figures(&hung);
+    let centre_m = figures(design).centre_of_pressure_side_on_m - separation_mm / 1e3;
+    let hung = MeasuredPoints::hung_at(centre_m).expect("a finite place");
+    let figures = evaluate_measured(design, &hung).figures.expect("it has figures");
     assert_within("separation", figures.separation_m * 1e3, separation_mm, 1e-9);
     figures
 }

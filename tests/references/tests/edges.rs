@@ -54,7 +54,6 @@ fn the_tail_belongs_to_the_rocket() {
             mass_g: 5.0,
             position_mm: end_mm,
         });
-        design.measured.hanging_point_mm = Some(end_mm);
         let report = evaluate(&design);
         assert!(report.figures.is_some(), "{end_mm} mm: {:?}", report.faults);
     }

@@ -100,14 +100,13 @@ fn weight_in_the_nose_moves_the_centre_of_mass_only() {
 #[test]
 fn mass_alone_never_moves_the_centre_of_pressure() {
     type Change = fn(&mut Design);
-    let changes: [Change; 7] = [
+    let changes: [Change; 6] = [
         |d| d.sections[0].mass = Mass::WeighedG(60.0),
         |d| d.sections[1].mass = Mass::SheetGPerM2(900.0),
         |d| d.fins[0].mass = Mass::WeighedG(80.0),
         |d| d.fins[0].mass = Mass::Material(Material::CorrugatedPlastic),
         |d| d.weights.clear(),
         |d| d.measured.total_mass_g = Some(300.0),
-        |d| d.measured.hanging_point_mm = Some(100.0),
     ];
     for rocket in rockets() {
         let before = figures(&rocket);

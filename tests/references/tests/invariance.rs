@@ -333,7 +333,7 @@ fn garbage_set() -> impl Strategy<Value = FinSet> {
 fn anything() -> impl Strategy<Value = Design> {
     let weight = ("\\PC{0,30}", garbage(), garbage())
         .prop_map(|(label, mass_g, position_mm)| Weight { label, mass_g, position_mm });
-    let measured = (proptest::option::of(garbage()), proptest::option::of(garbage()));
+    let measured = proptest::option::of(garbage());
     (
         "\\PC{0,30}",
         vec(garbage_section(), 0..15),
@@ -341,12 +341,12 @@ fn anything() -> impl Strategy<Value = Design> {
         vec(weight, 0..15),
         measured,
     )
-        .prop_map(|(name, sections, fins, weights, (total, hanging))| Design {
+        .prop_map(|(name, sections, fins, weights, total)| Design {
             name,
             sections,
             fins,
             weights,
-            measured: Measured { total_mass_g: total, hanging_point_mm: hanging },
+            measured: Measured { total_mass_g: total },
         })
 }
 

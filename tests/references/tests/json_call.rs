@@ -64,7 +64,7 @@ fn full() -> Value {
             }
         ],
         "weights": [{ "label": "clay", "mass_g": 20.0, "position_mm": 45.0 }],
-        "measured": { "total_mass_g": 75.0, "hanging_point_mm": 190.0 }
+        "measured": { "total_mass_g": 75.0 }
     })
 }
 
@@ -87,7 +87,7 @@ fn every_documented_key_is_read_and_written_back() {
     assert_eq!(design.fins[1].roll_deg, 30.0);
     let points = vec![[0.0, 0.0], [20.0, 15.0], [40.0, 0.0]];
     assert_eq!(design.fins[1].planform, Planform::PointsMm(points));
-    assert_eq!(design.measured.hanging_point_mm, Some(190.0));
+    assert_eq!(design.measured.total_mass_g, Some(75.0));
     assert_eq!(serde_json::to_value(&design).unwrap(), json);
     assert_eq!(evaluate(&design).faults, []);
 }

@@ -168,7 +168,7 @@ fn right_words(
     let units = layout.units;
     let full = layout.labels == LabelStyle::Full;
     let mass_mm = figures.mass.centre_m * 1000.0;
-    let measured = design.measured.hanging_point_mm.is_some();
+    let measured = figures.mass.centre_m != figures.computed_mass.centre_m;
     let mass_words = if measured {
         format!("measured, {}", units.reading(mass_mm))
     } else {

@@ -153,7 +153,6 @@ fn words_and_measured_values_are_no_change() {
         d.name = "Razorbill".into();
         d.weights[0].label = "putty".into();
         d.measured.total_mass_g = Some(80.0);
-        d.measured.hanging_point_mm = Some(140.0);
     });
     assert_eq!(changes(&before, &after), []);
 }

@@ -49,7 +49,6 @@ struct HeadV1<'a> {
     weights: u8,
     name: &'a str,
     total_mass: Option<MassSteps>,
-    hanging_point: Steps,
 }
 
 #[derive(Serialize, Deserialize)]
@@ -115,7 +114,6 @@ pub(crate) fn write(design: &Design) -> Vec<u8> {
             weights: count(weights.len()),
             name: short(&design.name),
             total_mass: design.measured.total_mass_g.map(MassSteps::new),
-            hanging_point: Steps::optional(design.measured.hanging_point_mm, PER_MM),
         },
     );
     for section in sections {
@@ -163,10 +161,7 @@ pub(crate) fn read(payload: &[u8]) -> Result<Read<'_>, Damage> {
         sections,
         fins,
         weights,
-        measured: Measured {
-            total_mass_g: head.total_mass.map(MassSteps::value),
-            hanging_point_mm: head.hanging_point.optional_value(PER_MM),
-        },
+        measured: Measured { total_mass_g: head.total_mass.map(MassSteps::value) },
     };
     Ok(Read { design, missing, rest: source.rest })
 }
@@ -395,7 +390,7 @@ mod tests {
                 },
             ],
             weights: vec![Weight { label: "é".into(), mass_g: 0.64, position_mm: 1.0 }],
-            measured: Measured { total_mass_g: Some(0.01), hanging_point_mm: None },
+            measured: Measured { total_mass_g: Some(0.01) },
         };
         #[rustfmt::skip]
         let bytes = [
@@ -419,8 +414,7 @@ mod tests {
     #[test]
     fn a_fault_stays_a_fault() {
         let mut design = Example::Puffin.design();
-        design.measured =
-            Measured { total_mass_g: Some(80.0), hanging_point_mm: Some(140.0) };
+        design.measured = Measured { total_mass_g: Some(80.0) };
         design.sections[0].mass = Mass::SheetGPerM2(120.0);
         design.fins.push(FinSet {
             planform: Planform::PointsMm(vec![[0.0, 0.0], [9.0, 4.0], [20.0, 0.0]]),
@@ -470,18 +464,10 @@ mod tests {
     #[test]
     fn counts_and_texts_beyond_the_bound_are_refused() {
         let head = |sections, fin_sets, weights, name: &str| {
-            let hanging_point = Steps::optional(None, PER_MM);
             let mut bytes = Vec::new();
             put(
                 &mut bytes,
-                &HeadV1 {
-                    sections,
-                    fin_sets,
-                    weights,
-                    name,
-                    total_mass: None,
-                    hanging_point,
-                },
+                &HeadV1 { sections, fin_sets, weights, name, total_mass: None },
             );
             read(&bytes).map(|read| read.missing)
         };

@@ -100,10 +100,7 @@ fn weight() -> impl Strategy<Value = Weight> {
 pub(crate) fn design() -> impl Strategy<Value = Design> {
     let measured =
         (prop::option::of(grams(0.1)), prop::option::of(mm(0.0, limits::LENGTH_MM)));
-    let measured = measured.prop_map(|(total_mass_g, hanging_point_mm)| Measured {
-        total_mass_g,
-        hanging_point_mm,
-    });
+    let measured = measured.prop_map(|(total_mass_g, _)| Measured { total_mass_g });
     (
         text(),
         vec(section(), 0..=limits::SECTIONS),

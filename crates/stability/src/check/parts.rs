@@ -1,10 +1,11 @@
 //! Parts that do not fit together.
 
 use super::{Findings, Problem};
-use crate::design::field::{Field, FinField, MeasuredField, SectionField, WeightField};
-use crate::design::{Design, Mass, Planform, SectionKind, limits};
+use crate::design::field::{Field, FinField, SectionField, WeightField};
+use crate::design::{Design, FinSet, Mass, Planform, SectionKind, limits};
 use crate::outline::fin::Fin;
-use crate::outline::width_mm;
+use crate::outline::{Body, width_mm};
+use crate::pressure::fin_sets::crowds;
 
 /// How much a fin may reach behind the body before it is asked about, as a share of its
 /// own reach. Our judgement: fins often stand a little proud of the neck.
@@ -18,6 +19,10 @@ const SLENDER: f64 = 3.0;
 const USUAL_BOTTLE_MM: f64 = 65.0;
 /// Width of a bottle's neck, in millimetres: the usual 28 mm finish.
 const USUAL_NECK_MM: f64 = 28.0;
+/// A fin this far off the body, in metres, is still glued to it.
+const GLUE_M: f64 = 1e-3;
+/// Fins this close together, in millimetres and degrees, are in the same place.
+const SAME_FINS: f64 = 1.0;
 /// Places this close are the same: sums of lengths miss by the last bit.
 const SAME_PLACE_MM: f64 = 1e-6;
 
@@ -66,6 +71,7 @@ pub(super) fn check(design: &Design, found: &mut Findings) {
             push(field(SectionField::Mass), Problem::JoinedToNothing);
         }
     }
+    let body = Body::new(design);
     for (i, set) in design.fins.iter().enumerate() {
         let field = |f| Field::Fins(i, f);
         if set.mass == Mass::Joined {
@@ -82,6 +88,10 @@ pub(super) fn check(design: &Design, found: &mut Findings) {
             push(field(FinField::Planform), Problem::TooManyPoints);
         } else if !fin.is_simple() {
             push(field(FinField::Planform), Problem::FinCrossesItself);
+        } else if let Some(body) = &body
+            && !fin.touches(body, set.start_mm / 1000.0, GLUE_M)
+        {
+            push(field(FinField::Planform), Problem::FinTouchesNothing);
         }
         let reach_mm = fin.reach_m() * 1000.0;
         let by_mm = set.start_mm + reach_mm - length_mm;
@@ -103,16 +113,20 @@ pub(super) fn check(design: &Design, found: &mut Findings) {
             push(field(FinField::Count), Problem::ManyFins);
         }
     }
+    for (i, crowd) in crowds(design).into_iter().enumerate() {
+        let set = &design.fins[i];
+        if design.fins[..i].iter().any(|other| in_same_place(set, other)) {
+            push(Field::Fins(i, FinField::Roll), Problem::SameFinsTwice);
+        }
+        if crowd.is_in_wake() {
+            push(Field::Fins(i, FinField::Start), Problem::FinsInWake);
+        }
+    }
     for (i, weight) in design.weights.iter().enumerate() {
         if weight.position_mm > length_mm + SAME_PLACE_MM {
             let field = Field::Weight(i, WeightField::Position);
             push(field, Problem::WeightOutside { length_mm });
         }
-    }
-    let tail_mm = length_mm + SAME_PLACE_MM;
-    if design.measured.hanging_point_mm.is_some_and(|mm| mm > tail_mm) {
-        let field = Field::Measured(MeasuredField::HangingPoint);
-        push(field, Problem::HangingPointOutside { length_mm });
     }
     if !design.sections.is_empty() && !weighs_anything(design) {
         let field = match design.sections[0].mass {
@@ -121,6 +135,16 @@ pub(super) fn check(design: &Design, found: &mut Findings) {
         };
         push(Field::Section(0, field), Problem::NothingWeighed);
     }
+}
+
+/// Whether two sets of fins are the same fins in the same place.
+fn in_same_place(a: &FinSet, b: &FinSet) -> bool {
+    let between_deg = 360.0 / f64::from(a.count.max(1));
+    let turned_deg = (a.roll_deg - b.roll_deg).rem_euclid(between_deg);
+    a.count == b.count
+        && a.planform == b.planform
+        && (a.start_mm - b.start_mm).abs() < SAME_FINS
+        && turned_deg.min(between_deg - turned_deg) < SAME_FINS
 }
 
 fn weighs_anything(design: &Design) -> bool {
@@ -179,10 +203,6 @@ mod tests {
             "a weight outside the rocket"
         );
         assert_eq!(
-            fault(|d| d.measured.hanging_point_mm = Some(500.0)),
-            stop("/measured/hanging_point_mm")
-        );
-        assert_eq!(
             fault(|d| {
                 d.sections[0].length_mm = 30.0;
                 d.fins[0].start_mm = 120.0;
@@ -216,6 +236,30 @@ mod tests {
             }),
             ask("/fins/0/planform/four_sided/span_mm"),
             "fins that stall early"
+        );
+        let off_the_body = vec![[0.0, 30.0], [20.0, 60.0], [80.0, 60.0], [100.0, 30.0]];
+        assert_eq!(
+            fault(|d| d.fins[0].planform = Planform::PointsMm(off_the_body.clone())),
+            stop("/fins/0/planform"),
+            "a fin that touches nothing"
+        );
+        assert_eq!(
+            fault(|d| {
+                let mut again = d.fins[0].clone();
+                again.roll_deg = 90.0;
+                d.fins.push(again);
+            }),
+            ask("/fins/1/roll_deg"),
+            "the same fins twice"
+        );
+        assert_eq!(
+            fault(|d| {
+                let mut ahead = d.fins[0].clone();
+                ahead.start_mm = 105.0;
+                d.fins.push(ahead);
+            }),
+            ask("/fins/0/start_mm"),
+            "fins behind fins"
         );
         for points in [
             vec![[0.0, 0.0], [50.0, 0.0]],

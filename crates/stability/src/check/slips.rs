@@ -1,9 +1,7 @@
 //! Numbers that look like a slip of the unit. These only ask.
 
 use super::{Findings, Problem};
-use crate::design::field::{
-    Field, FinField, MeasuredField, Quantity, SectionField, WeightField,
-};
+use crate::design::field::{Field, FinField, Quantity, SectionField, WeightField};
 use crate::design::{Design, Planform, SectionKind};
 use crate::outline::width_mm;
 
@@ -64,13 +62,6 @@ pub(super) fn check(design: &Design, found: &mut Findings) {
             ask(Field::Weight(i, WeightField::Position), centimetres(mm));
         }
     }
-    if let Some(mm) = design.measured.hanging_point_mm
-        && mm > 0.0
-        && mm < 40.0
-        && near_nose(mm, length_mm)
-    {
-        ask(Field::Measured(MeasuredField::HangingPoint), centimetres(mm));
-    }
     for field in Field::numbers(design) {
         let Some(typed_g) = field.get(design) else { continue };
         let slip = typed_g > HEAVY_G || (typed_g > 0.0 && typed_g < LIGHT_G);
@@ -95,7 +86,7 @@ mod tests {
     #[test]
     fn slips_are_asked_about_and_block_nothing() {
         type Change = fn(&mut Design);
-        let slips: [(&str, Change); 15] = [
+        let slips: [(&str, Change); 14] = [
             ("/sections/0/length_mm", |d| {
                 d.fins.clear();
                 d.sections[0].kind = SectionKind::Cone;
@@ -124,7 +115,6 @@ mod tests {
             ("/weights/0/mass_g", |d| d.weights[0].mass_g = 0.02),
             ("/weights/0/mass_g", |d| d.weights[0].mass_g = 2000.0),
             ("/measured/total_mass_g", |d| d.measured.total_mass_g = Some(0.65)),
-            ("/measured/hanging_point_mm", |d| d.measured.hanging_point_mm = Some(14.0)),
             ("/fins/0/start_mm", |d| d.fins[0].start_mm = 310.0),
             ("/fins/0/start_mm", |d| d.fins[0].start_mm = 21.5),
             ("/weights/0/position_mm", |d| d.weights[0].position_mm = 4.5),

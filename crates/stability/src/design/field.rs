@@ -29,8 +29,8 @@ pub enum Field {
     Fins(usize, FinField),
     /// A value of a weight.
     Weight(usize, WeightField),
-    /// A value measured on the whole rocket.
-    Measured(MeasuredField),
+    /// What the whole rocket weighed; may be empty.
+    TotalMass,
 }
 
 /// A value of a section.
@@ -100,16 +100,6 @@ pub enum WeightField {
     /// Where it is.
     Position,
 }
-
-/// A value measured on the whole rocket.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum MeasuredField {
-    /// The whole mass; may be empty.
-    TotalMass,
-    /// The hanging point; may be empty.
-    HangingPoint,
-}
-
 /// What a number counts or measures.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Quantity {
@@ -239,8 +229,7 @@ impl Field {
             fields.push(Self::Weight(i, WeightField::Mass));
             fields.push(Self::Weight(i, WeightField::Position));
         }
-        fields.push(Self::Measured(MeasuredField::TotalMass));
-        fields.push(Self::Measured(MeasuredField::HangingPoint));
+        fields.push(Self::TotalMass);
         fields
     }
 
@@ -255,7 +244,7 @@ impl Field {
             | Self::Sections
             | Self::FinSets
             | Self::Weights
-            | Self::Measured(_) => None,
+            | Self::TotalMass => None,
         }
     }
 
@@ -284,10 +273,8 @@ impl Field {
                 | FinField::Point(..) => Some(Quantity::Length),
                 FinField::Planform | FinField::Mass => None,
             },
-            Self::Weight(_, WeightField::Mass)
-            | Self::Measured(MeasuredField::TotalMass) => Some(Quantity::Mass),
-            Self::Weight(_, WeightField::Position)
-            | Self::Measured(MeasuredField::HangingPoint) => Some(Quantity::Length),
+            Self::Weight(_, WeightField::Mass) | Self::TotalMass => Some(Quantity::Mass),
+            Self::Weight(_, WeightField::Position) => Some(Quantity::Length),
             Self::Weight(_, WeightField::Label)
             | Self::Name
             | Self::Sections
@@ -316,10 +303,10 @@ impl Field {
             Self::Fins(_, FinField::Sweep | FinField::Point(_, Axis::Along)) => {
                 (-limits::FIN_REACH_MM, limits::FIN_REACH_MM)
             }
-            Self::Fins(_, FinField::Start)
-            | Self::Weight(_, WeightField::Position)
-            | Self::Measured(MeasuredField::HangingPoint) => (0.0, limits::LENGTH_MM),
-            Self::Measured(MeasuredField::TotalMass) => (0.1, limits::MASS_G),
+            Self::Fins(_, FinField::Start) | Self::Weight(_, WeightField::Position) => {
+                (0.0, limits::LENGTH_MM)
+            }
+            Self::TotalMass => (0.1, limits::MASS_G),
             _ => (0.0, limits::MASS_G),
         }
     }
@@ -327,7 +314,7 @@ impl Field {
     /// Whether the number may be left empty.
     #[must_use]
     pub fn is_optional(self) -> bool {
-        matches!(self, Self::Section(_, SectionField::Diameter) | Self::Measured(_))
+        matches!(self, Self::Section(_, SectionField::Diameter) | Self::TotalMass)
     }
 
     /// The number that the design holds here, in millimetres, grams, degrees or grams per
@@ -379,10 +366,7 @@ impl Field {
                     WeightField::Label => None,
                 }
             }
-            Self::Measured(MeasuredField::TotalMass) => design.measured.total_mass_g,
-            Self::Measured(MeasuredField::HangingPoint) => {
-                design.measured.hanging_point_mm
-            }
+            Self::TotalMass => design.measured.total_mass_g,
             Self::Name | Self::Sections | Self::FinSets | Self::Weights => None,
         }
     }
@@ -419,12 +403,7 @@ impl Field {
             Self::Section(i, SectionField::Diameter) => {
                 design.sections.get_mut(i).map(|s| &mut s.diameter_mm)
             }
-            Self::Measured(MeasuredField::TotalMass) => {
-                Some(&mut design.measured.total_mass_g)
-            }
-            Self::Measured(MeasuredField::HangingPoint) => {
-                Some(&mut design.measured.hanging_point_mm)
-            }
+            Self::TotalMass => Some(&mut design.measured.total_mass_g),
             _ => None,
         }
     }
@@ -510,7 +489,7 @@ impl fmt::Display for Field {
             }
             Self::Fins(i, field) => write!(f, "/fins/{i}/{}", field.path()),
             Self::Weight(i, field) => write!(f, "/weights/{i}/{}", field.path()),
-            Self::Measured(field) => write!(f, "/measured/{}", field.path()),
+            Self::TotalMass => write!(f, "/measured/total_mass_g"),
         }
     }
 }
@@ -535,12 +514,10 @@ fn parse(text: &str) -> Option<Field> {
         "/sections" => return Some(Field::Sections),
         "/fins" => return Some(Field::FinSets),
         "/weights" => return Some(Field::Weights),
+        "/measured/total_mass_g" => return Some(Field::TotalMass),
         _ => {}
     }
     let (list, rest) = text.strip_prefix('/')?.split_once('/')?;
-    if list == "measured" {
-        return find(&MeasuredField::ALL, MeasuredField::path, rest).map(Field::Measured);
-    }
     let (index, rest) = rest.split_once('/')?;
     let index = index.parse().ok()?;
     match list {
@@ -642,17 +619,6 @@ impl WeightField {
     }
 }
 
-impl MeasuredField {
-    const ALL: [Self; 2] = [Self::TotalMass, Self::HangingPoint];
-
-    fn path(self) -> &'static str {
-        match self {
-            Self::TotalMass => "total_mass_g",
-            Self::HangingPoint => "hanging_point_mm",
-        }
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -666,8 +632,7 @@ mod tests {
             Planform::PointsMm(vec![[0.0, 0.0], [9.0, 4.0], [20.0, 0.0]]);
         designs[1].sections[0].mass = Mass::SheetGPerM2(120.0);
         designs[2].fins[0].mass = Mass::SheetGPerM2(500.0);
-        designs[3].measured =
-            crate::Measured { total_mass_g: Some(80.0), hanging_point_mm: Some(140.0) };
+        designs[3].measured.total_mass_g = Some(80.0);
         for design in designs {
             let json = serde_json::to_value(&design).unwrap();
             for field in Field::numbers(&design) {

@@ -3,7 +3,12 @@
 use geo::line_intersection::{LineIntersection, line_intersection};
 use geo::{Area, Centroid, Coord, Line, LineString, Polygon};
 
+use super::Body;
+use super::side_view::FLATTENING_M;
 use crate::design::Planform;
+
+/// A body that stands no higher than this above the root line hides nothing.
+const SAME_PLACE_M: f64 = 1e-9;
 
 /// The outline of a fin with its root at `out = 0` and the front of the root at the
 /// origin: x runs towards the tail, y outwards.
@@ -90,6 +95,14 @@ impl Fin {
         self.corners().iter().map(|c| c.x).fold(0.0, f64::max)
     }
 
+    /// Length of the root, from its first corner to its last, in metres.
+    pub(crate) fn root_m(&self) -> f64 {
+        match self.corners() {
+            [front, .., rear] => (rear.x - front.x).max(0.0),
+            _ => 0.0,
+        }
+    }
+
     /// The fin cut into strips along the axis: exact, since chord and front edge change
     /// linearly between the heights of the corners. Where a strip has gaps, its chord is
     /// the sum of its pieces and its front that of the foremost. `None` for a fin without
@@ -153,6 +166,96 @@ impl Fin {
         Some((chord, front))
     }
 
+    /// The same of what lies outside a body, with the front of the root at `start_m`. A
+    /// body that widens behind that place hides some of the fin; what is left is cut into
+    /// many thin strips.
+    pub(crate) fn strips_outside(&self, body: &Body, start_m: f64) -> Option<Strips> {
+        const STRIPS: u32 = 200;
+        let whole = self.strips()?;
+        let chain = self.body_above_root(body, start_m);
+        if chain.iter().all(|&(_, above)| above <= SAME_PLACE_M) {
+            return Some(whole);
+        }
+        let lowest = self.corners().iter().map(|c| c.y).fold(f64::INFINITY, f64::min);
+        let thick = (whole.span - lowest) / f64::from(STRIPS);
+        let (mut area, mut chord2, mut front, mut top) = (0.0, 0.0, 0.0, 0.0);
+        let (mut sum_y, mut sum_m, mut sum_yy, mut sum_ym, mut high) =
+            (0.0, 0.0, 0.0, 0.0, 0.0);
+        for k in 0..STRIPS {
+            let y = lowest + (f64::from(k) + 0.5) * thick;
+            let pieces = outside(&self.pieces_at(y), &chain, y);
+            let chord: f64 = pieces.iter().map(|(from, to)| to - from).sum();
+            let Some(&(foremost, _)) = pieces.first().filter(|_| chord > 0.0) else {
+                continue;
+            };
+            let middle = foremost + chord / 2.0;
+            area += chord * thick;
+            chord2 += chord * chord * thick;
+            front += chord * foremost * thick;
+            sum_y += y * thick;
+            sum_m += middle * thick;
+            sum_yy += y * y * thick;
+            sum_ym += y * middle * thick;
+            high += thick;
+            top = y + thick / 2.0;
+        }
+        let spread = high * sum_yy - sum_y * sum_y;
+        if !(area > 0.0 && spread > 0.0) {
+            return None;
+        }
+        Some(Strips {
+            span: top,
+            area,
+            mean_chord: chord2 / area,
+            front: front / area,
+            middle_slope: (high * sum_ym - sum_y * sum_m) / spread,
+        })
+    }
+
+    /// Whether some of the outline lies on the body or inside it, with the front of the
+    /// root at `start_m` and a gap of up to `gap_m` for glue.
+    pub(crate) fn touches(&self, body: &Body, start_m: f64, gap_m: f64) -> bool {
+        const STEPS: u32 = 64;
+        let root_m = body.radius_at_m(start_m);
+        self.outline.exterior().lines().any(|edge| {
+            (0..=STEPS).any(|k| {
+                let share = f64::from(k) / f64::from(STEPS);
+                let x = edge.start.x + share * (edge.end.x - edge.start.x);
+                let y = edge.start.y + share * (edge.end.y - edge.start.y);
+                let radius_m = body.radius_at_m(start_m + x);
+                radius_m > 0.0 && y <= radius_m - root_m + gap_m
+            })
+        })
+    }
+
+    /// How far the body stands above the root line beside this fin: points `(x, y)` in the
+    /// fin's own coordinates, straight lines between them.
+    fn body_above_root(&self, body: &Body, start_m: f64) -> Vec<(f64, f64)> {
+        let root_m = body.radius_at_m(start_m);
+        let ahead = self.corners().iter().map(|c| c.x).fold(0.0, f64::min);
+        let reach = self.reach_m();
+        let chain = body.chain_m(FLATTENING_M);
+        let own: Vec<(f64, f64)> =
+            chain.into_iter().map(|(x, r)| (x - start_m, r - root_m)).collect();
+        own.windows(2)
+            .filter(|w| w[1].0 > ahead && w[0].0 < reach)
+            .flat_map(|w| [w[0], w[1]])
+            .collect()
+    }
+
+    /// The stretches of the fin at a height, front to rear.
+    fn pieces_at(&self, height: f64) -> Vec<(f64, f64)> {
+        let mut crossings: Vec<f64> = Vec::new();
+        for edge in self.outline.exterior().lines() {
+            let (a, b) = (edge.start, edge.end);
+            if (a.y < height) != (b.y < height) {
+                let x = a.x + (b.x - a.x) * (height - a.y) / (b.y - a.y);
+                crossings.insert(crossings.partition_point(|&c| c < x), x);
+            }
+        }
+        crossings.chunks_exact(2).map(|pair| (pair[0], pair[1])).collect()
+    }
+
     /// Second moments per area, in m², from the triangles of the origin with each edge.
     pub(crate) fn second_moments_m2(&self) -> SecondMoments {
         let (mut twice_area, mut along2, mut out2) = (0.0, 0.0, 0.0);
@@ -165,6 +268,27 @@ impl Fin {
         }
         SecondMoments { along2: along2 / twice_area, out2: out2 / twice_area }
     }
+}
+
+/// Stretches of a fin at a height less where the body is thicker than that.
+fn outside(pieces: &[(f64, f64)], body: &[(f64, f64)], height: f64) -> Vec<(f64, f64)> {
+    let mut left = pieces.to_vec();
+    for pair in body.chunks_exact(2) {
+        let ((x0, y0), (x1, y1)) = (pair[0], pair[1]);
+        let at = |y: f64| x0 + (x1 - x0) * (y - y0) / (y1 - y0);
+        let (from, to) = match (y0 > height, y1 > height) {
+            (false, false) => continue,
+            (true, true) => (x0, x1),
+            (true, false) => (x0, at(height)),
+            (false, true) => (at(height), x1),
+        };
+        left = left
+            .into_iter()
+            .flat_map(|(a, b)| [(a, b.min(from)), (a.max(to), b)])
+            .filter(|(a, b)| b > a)
+            .collect();
+    }
+    left
 }
 
 #[cfg(test)]

@@ -17,8 +17,10 @@
 use std::f64::consts::{FRAC_PI_2, PI};
 
 use super::crossflow::Crossflow;
-use super::model::Model;
+use super::fin_sets::crowds;
+use super::model::{Model, Wake};
 use super::nose_on;
+use super::rolls::{telling_rolls_deg, turned};
 use crate::design::Design;
 use crate::design::part::Part;
 use crate::outcome::{Outcome, resting_angles};
@@ -55,15 +57,31 @@ pub struct Air {
     reference_area_m2: f64,
 }
 
+/// The air on a rocket that is turned about its axis in some way.
+#[derive(Clone, Debug)]
+pub(crate) struct Plane {
+    /// By how much it is turned out of the view of the drawing, in degrees.
+    pub(crate) roll_deg: f64,
+    /// The air in that plane.
+    pub(crate) air: Air,
+    /// The centre of pressure side-on: the centroid of the side view.
+    pub(crate) side_on_m: f64,
+}
+
+impl Plane {
+    /// The same with all of the air so much further back.
+    pub(crate) fn moved(self, by_m: f64) -> Self {
+        let (air, side_on_m) = (self.air.moved(by_m), self.side_on_m + by_m);
+        Self { air, side_on_m, ..self }
+    }
+}
+
 /// A force and its first moment about the nose tip, both on `q S_ref` sin a.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 struct Load {
     force: f64,
     first: f64,
 }
-
-/// Beyond four, fins shade one another: this many count. Lower bound, our judgement.
-const MOST_FINS: u32 = 4;
 
 impl Air {
     /// The air in the plane of the drawing. `None` when the design has no body.
@@ -105,17 +123,21 @@ impl Air {
                 }
             })
             .collect();
-        for (i, set) in design.fins.iter().enumerate() {
+        for (i, (set, crowd)) in design.fins.iter().zip(crowds(design)).enumerate() {
             let start_m = set.start_mm / 1000.0;
             let fin = Fin::new(&set.planform);
-            let panels = if set.count == 2 {
+            let flat = if set.count == 2 {
                 let seen = view.fins().iter().filter(|fin| fin.set == i);
                 seen.map(|fin| fin.turned * fin.turned).sum()
             } else {
-                f64::from(set.count.min(MOST_FINS)) / 2.0
+                f64::from(set.count) / 2.0
             };
-            let root_m = body.radius_at_m(start_m);
-            let lift = nose_on::fins(&fin, root_m, body, panels, model);
+            let in_wake = match model.wake {
+                Wake::InFull => 0.0,
+                Wake::NoLift => crowd.in_wake,
+            };
+            let panels = flat * crowd.share * (1.0 - in_wake);
+            let lift = nose_on::fins(&fin, start_m, body, panels, model);
             let added = view.added_by_set(i);
             let along_m = fin.centroid_m().0;
             let side_centre_m = if added.area > 0.0 {
@@ -137,25 +159,36 @@ impl Air {
         Self { parts, reference_area_m2: nose_on::reference_area_m2(body) }
     }
 
-    /// The air in each plane that may be the weakest: that of the drawing, and for each
-    /// pair of fins the one in which they are seen edge-on and do nothing.
+    /// The air in each plane that may be the least favourable, that of the drawing first,
+    /// with the angle in degrees by which the rocket is turned for it, and the centre of
+    /// pressure side-on there.
     pub(crate) fn in_planes(
         design: &Design,
         body: &Body,
         view: &SideView,
         model: Model,
-    ) -> Vec<Self> {
-        let mut planes = vec![Self::with(design, body, view, model, None)];
-        for pair in design.fins.iter().filter(|set| set.count == 2) {
-            let by_deg = 90.0 - pair.roll_deg;
-            let mut turned = design.clone();
-            for set in &mut turned.fins {
-                set.roll_deg += by_deg;
-            }
+    ) -> Vec<Plane> {
+        let plane = |roll_deg, design: &Design, view: &SideView| Plane {
+            roll_deg,
+            air: Self::with(design, body, view, model, None),
+            side_on_m: view.area_and_centroid_m().1,
+        };
+        let rolls = telling_rolls_deg(design).into_iter().skip(1).map(|roll_deg| {
+            let turned = turned(design, roll_deg);
             let view = SideView::new(&turned, body);
-            planes.push(Self::with(&turned, body, &view, model, None));
+            plane(roll_deg, &turned, &view)
+        });
+        std::iter::once(plane(0.0, design, view)).chain(rolls).collect()
+    }
+
+    /// The same air, with each of its centres so much further back.
+    pub(crate) fn moved(mut self, by_m: f64) -> Self {
+        for part in &mut self.parts {
+            part.forward_centre_m += by_m;
+            part.backward_centre_m += by_m;
+            part.side_centre_m += by_m;
         }
-        planes
+        self
     }
 
     /// The area that the coefficients stand on: the body's largest cross-section, in m².
@@ -206,6 +239,14 @@ impl Air {
     pub(crate) fn moment_by_sine(&self, angle_rad: f64, centre_of_mass_m: f64) -> f64 {
         let load = self.load(angle_rad);
         load.first - load.force * centre_of_mass_m
+    }
+
+    /// The least of all the turning moments over the sine of the angle, in steps of ten
+    /// degrees: how weakly the air turns the rocket back where it does so the least.
+    pub(crate) fn weakest_moment_m(&self, centre_of_mass_m: f64) -> f64 {
+        let moment =
+            |k: u32| self.moment_by_sine(PI * f64::from(k) / 18.0, centre_of_mass_m);
+        (0..=18).map(moment).fold(f64::INFINITY, f64::min)
     }
 
     /// What the rocket does in this plane with its centre of mass there.
@@ -324,8 +365,11 @@ mod tests {
             let body = Body::new(&design).unwrap();
             let view = SideView::new(&design, &body);
             let planes = Air::in_planes(&design, &body, &view, Model::default());
-            let fins = planes[1].parts().last().unwrap();
-            assert!(fins.slope_per_rad.abs() < 1e-12 && fins.side_area_m2 < 1e-12);
+            let edge_on = |plane: &Plane| {
+                let fins = plane.air.parts().last().unwrap();
+                fins.slope_per_rad.abs() < 1e-12 && fins.side_area_m2 < 1e-12
+            };
+            assert_eq!(planes.iter().filter(|plane| edge_on(plane)).count(), 1);
         }
     }
 

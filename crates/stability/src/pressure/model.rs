@@ -35,6 +35,16 @@ pub enum FinCentre {
     Stubby,
 }
 
+/// How fins behind other fins count.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Wake {
+    /// As in clean air.
+    #[default]
+    InFull,
+    /// Not at all, as far as they are behind: the worst that a wake can do.
+    NoLift,
+}
+
 /// One set of choices.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub struct Model {
@@ -44,6 +54,8 @@ pub struct Model {
     pub shoulder: Shoulder,
     /// Stubby fins.
     pub fin_centre: FinCentre,
+    /// Fins behind fins.
+    pub wake: Wake,
 }
 
 /// Half-angle up to which a narrowing stretch counts in full, in degrees.
@@ -55,7 +67,7 @@ impl Model {
     /// The model itself and each of its doubts alone: what another published choice
     /// would give.
     #[must_use]
-    pub fn with_doubts() -> [Self; 5] {
+    pub fn with_doubts() -> [Self; 6] {
         let plain = Self::default();
         [
             plain,
@@ -63,6 +75,7 @@ impl Model {
             Self { shoulder: Shoulder::InFull, ..plain },
             Self { shoulder: Shoulder::NotAtAll, ..plain },
             Self { fin_centre: FinCentre::Stubby, ..plain },
+            Self { wake: Wake::NoLift, ..plain },
         ]
     }
 }

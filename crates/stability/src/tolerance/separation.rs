@@ -1,20 +1,25 @@
-//! How sure the separation and the outcome are, from the readings of a design.
+//! How sure the separation and the outcome are.
 //!
 //! Every length and weighed mass of a design was read with a ruler or scales of some
 //! resolution: a rectangular distribution of half a step to either side (JCGM 100, 4.3.7).
-//! A reading of zero (the tip of a triangle) is what was built, not what was read.
+//! A reading of zero (the tip of a triangle) is what was built, not what was read. What
+//! nobody reads, such as the density of a sheet, has a stated spread (JCGM 100, 4.3). A point
+//! that was measured on the finished rocket takes the place of all that, with the spread of
+//! its own readings.
 
 use super::generator::Generator;
 use super::input::{Distribution, Input};
 use super::monte_carlo::{Draw, Interval, MonteCarlo};
 use super::propagation::propagate;
-use crate::design::Design;
+use super::unread::{Unread, unread};
 use crate::design::field::{Field, Quantity};
-use crate::masses;
+use crate::design::{Design, SectionKind};
+use crate::masses::{self, Thickness};
+use crate::measured::MeasuredPoints;
 use crate::outcome::quick_outcome;
-use crate::outline::Body;
 use crate::outline::side_view::SideView;
-use crate::pressure::air::Air;
+use crate::outline::{Body, width_mm};
+use crate::pressure::air::{Air, Plane};
 use crate::pressure::model::Model;
 
 /// The smallest steps that ruler and scales can tell apart.
@@ -36,17 +41,23 @@ impl Default for Resolution {
 /// What the draws say.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Verdict {
-    /// 95 % of the draws' separations lie in it, as many below as above, in metres.
+    /// 95 % of the draws' separations in the least favourable roll lie in it, as many below
+    /// as above, in metres: everything that is not known exactly counts.
     pub separation_m: Interval,
+    /// Half the width of that interval if only ruler and scales err, in metres: to first
+    /// order.
+    pub readings_alone_m: f64,
     /// Share of the draws in each outcome, by [`Outcome::rank`](crate::Outcome::rank).
     pub shares: [f64; 4],
 }
 
 /// Less than this share in one outcome is too close to call.
 const SURE: f64 = 0.95;
+/// Half of a 95 % interval in standard uncertainties, of a normal distribution.
+const COVERAGE: f64 = 1.96;
 
 impl Verdict {
-    /// Whether the outcome changes within what the readings leave open.
+    /// Whether the outcome changes within what is not known exactly.
     #[must_use]
     pub fn is_too_close(&self) -> bool {
         self.shares.iter().all(|&share| share < SURE)
@@ -62,26 +73,27 @@ pub struct Influence {
     pub uncertainty_m: f64,
 }
 
-/// Draws of a design's readings, made in slices.
+/// Draws of all that is not known exactly about a rocket, made in slices.
 ///
 /// ```
-/// use noseward_stability::{Example, Resolution, SeparationDraws};
+/// use noseward_stability::{Example, MeasuredPoints, Resolution, SeparationDraws};
 ///
 /// let puffin = Example::Puffin.design();
-/// let mut draws = SeparationDraws::new(&puffin, Resolution::default());
+/// let nothing = MeasuredPoints::default();
+/// let mut draws = SeparationDraws::new(&puffin, &nothing, Resolution::default());
 /// while !draws.is_done() {
 ///     draws.run(500);
 /// }
 /// let verdict = draws.verdict().expect("10,000 draws");
 /// assert!(!verdict.is_too_close());
-/// assert!(verdict.separation_m.low > 0.060 && verdict.separation_m.high < 0.075);
+/// assert!(verdict.separation_m.high - verdict.separation_m.low > 0.002);
 /// ```
 #[derive(Clone, Debug)]
 pub struct SeparationDraws {
-    design: Design,
-    fields: Vec<Field>,
+    rocket: Rocket,
     draws: MonteCarlo,
     made: usize,
+    readings_alone_m: f64,
 }
 
 /// Draws in all: they place each end of the interval to about 3 % of its half-width.
@@ -92,24 +104,34 @@ const SEED: u64 = 20_100;
 impl SeparationDraws {
     /// Ready for the first draw.
     #[must_use]
-    pub fn new(design: &Design, resolution: Resolution) -> Self {
-        let (fields, inputs) = readings(design, resolution);
+    pub fn new(
+        design: &Design,
+        measured: &MeasuredPoints,
+        resolution: Resolution,
+    ) -> Self {
+        let (rocket, inputs) = Rocket::new(design, measured, resolution);
+        let read = rocket.first_order(&inputs).into_iter();
+        let read = read.filter(|(source, _)| !matches!(source, Source::Unread(_)));
+        let variance: f64 = read.map(|(_, u)| u * u).sum();
         let draws = MonteCarlo::new(inputs, Generator::seeded(SEED));
-        Self { design: design.clone(), fields, draws, made: 0 }
+        Self { rocket, draws, made: 0, readings_alone_m: COVERAGE * variance.sqrt() }
     }
 
     /// Makes so many draws more, up to 10,000 in all.
     pub fn run(&mut self, count: usize) {
         let count = count.min(DRAWS - self.made);
         self.made += count;
-        let (design, fields) = (&mut self.design, &self.fields);
-        self.draws.run(count, &mut |values| {
-            put(design, fields, values);
-            match separation_and_rank(design) {
-                Some((value, class)) => Draw { value, class },
-                None => Draw { value: f64::NAN, class: 0 },
-            }
+        let rocket = &self.rocket;
+        self.draws.run(count, &mut |values| match rocket.drawn(values).judged() {
+            Some((value, class)) => Draw { value, class },
+            None => Draw { value: f64::NAN, class: 0 },
         });
+    }
+
+    /// How many draws came to nothing. None may: each is a rocket that might be.
+    #[must_use]
+    pub fn lost(&self) -> usize {
+        self.made - self.draws.values().len()
     }
 
     /// Whether all draws are made.
@@ -129,6 +151,7 @@ impl SeparationDraws {
         };
         Some(Verdict {
             separation_m: summary.symmetric,
+            readings_alone_m: self.readings_alone_m,
             shares: [share(0), share(1), share(2), share(3)],
         })
     }
@@ -136,19 +159,20 @@ impl SeparationDraws {
 
 impl Influence {
     /// The readings of a design by what they add to the uncertainty of its separation,
-    /// the largest first: to first order (JCGM 100, 5.1).
+    /// the largest first: to first order (JCGM 100, 5.1). What nobody reads is not among
+    /// them, nor is a reading whose place a measured point takes.
     #[must_use]
-    pub fn of(design: &Design, resolution: Resolution) -> Vec<Self> {
-        let (fields, inputs) = readings(design, resolution);
-        let mut tried = design.clone();
-        let budget = propagate(&inputs, &mut |values| {
-            put(&mut tried, &fields, values);
-            separation(&tried).map_or(f64::NAN, |(separation_m, ..)| separation_m)
-        });
+    pub fn of(
+        design: &Design,
+        measured: &MeasuredPoints,
+        resolution: Resolution,
+    ) -> Vec<Self> {
+        let (rocket, inputs) = Rocket::new(design, measured, resolution);
         let mut list: Vec<Self> = Vec::new();
-        for (&field, contribution) in fields.iter().zip(&budget.contributions) {
-            let uncertainty_m = contribution.signed.abs();
-            if uncertainty_m > 0.0 {
+        for (source, uncertainty_m) in rocket.first_order(&inputs) {
+            if let Source::Reading(field) = source
+                && uncertainty_m > 0.0
+            {
                 let place = list.partition_point(|i| i.uncertainty_m >= uncertainty_m);
                 list.insert(place, Self { field, uncertainty_m });
             }
@@ -157,8 +181,107 @@ impl Influence {
     }
 }
 
+/// Where a value that is not known exactly stands.
+#[derive(Clone, Copy, Debug, PartialEq)]
+enum Source {
+    Reading(Field),
+    Unread(Unread),
+    CentreOfMass,
+    CentreOfPressure,
+}
+
+/// A rocket, and what about it is not known exactly.
+#[derive(Clone, Debug)]
+struct Rocket {
+    design: Design,
+    sources: Vec<Source>,
+}
+
+/// A rocket that might be.
+#[derive(Clone, Debug)]
+struct Drawn {
+    design: Design,
+    thickness: Thickness,
+    centre_of_mass_m: Option<f64>,
+    centre_of_pressure_m: Option<f64>,
+}
+
+impl Rocket {
+    fn new(
+        design: &Design,
+        measured: &MeasuredPoints,
+        resolution: Resolution,
+    ) -> (Self, Vec<Input>) {
+        let step_m = resolution.length_mm / 1000.0;
+        let of = |point: &Option<crate::MeasuredPoint>, source| {
+            point.as_ref().and_then(|p| Some((source, p.input(step_m).ok()?)))
+        };
+        let unread = match measured.centre_of_mass {
+            // Where it hangs says all that these could.
+            Some(_) => Vec::new(),
+            None => unread(design),
+        };
+        let (sources, inputs) = readings(design, resolution)
+            .into_iter()
+            .map(|(field, input)| (Source::Reading(field), input))
+            .chain(unread.into_iter().map(|(u, input)| (Source::Unread(u), input)))
+            .chain(of(&measured.centre_of_mass, Source::CentreOfMass))
+            .chain(of(&measured.centre_of_pressure, Source::CentreOfPressure))
+            .unzip();
+        (Self { design: design.clone(), sources }, inputs)
+    }
+
+    /// What each source adds to the standard uncertainty of the separation as drawn, in
+    /// metres, to first order (JCGM 100, 5.1).
+    fn first_order(&self, inputs: &[Input]) -> Vec<(Source, f64)> {
+        let budget = propagate(inputs, &mut |values| {
+            self.drawn(values).as_drawn_m().unwrap_or(f64::NAN)
+        });
+        let added = budget.contributions.iter().map(|c| c.signed.abs());
+        self.sources.iter().copied().zip(added).collect()
+    }
+
+    /// The rocket with these values, in the order of the sources.
+    fn drawn(&self, values: &[f64]) -> Drawn {
+        let mut drawn = Drawn {
+            design: self.design.clone(),
+            thickness: Thickness::default(),
+            centre_of_mass_m: None,
+            centre_of_pressure_m: None,
+        };
+        for (source, &value) in self.sources.iter().zip(values) {
+            match *source {
+                Source::Reading(field) => {
+                    field.set(&mut drawn.design, Some(value));
+                }
+                Source::Unread(unread) => {
+                    unread.put(value, &mut drawn.design, &mut drawn.thickness);
+                }
+                Source::CentreOfMass => drawn.centre_of_mass_m = Some(value),
+                Source::CentreOfPressure => drawn.centre_of_pressure_m = Some(value),
+            }
+        }
+        hold_shapes(&mut drawn.design);
+        drawn
+    }
+}
+
+/// A reading at the edge of what its shape allows was read of a shape that exists: a dome
+/// is at most half a ball, an ogive at least half as long as it is wide.
+fn hold_shapes(design: &mut Design) {
+    for i in 0..design.sections.len() {
+        let Some(half_mm) = width_mm(design, i).map(|mm| mm / 2.0) else { continue };
+        let section = &mut design.sections[i];
+        match section.kind {
+            SectionKind::Dome => section.length_mm = section.length_mm.min(half_mm),
+            SectionKind::Ogive => section.length_mm = section.length_mm.max(half_mm),
+            _ => {}
+        }
+    }
+}
+
 /// The readings of a design, each as an input.
-fn readings(design: &Design, resolution: Resolution) -> (Vec<Field>, Vec<Input>) {
+fn readings(design: &Design, resolution: Resolution) -> Vec<(Field, Input)> {
     Field::numbers(design)
         .into_iter()
         .filter_map(|field| {
@@ -175,68 +298,109 @@ fn readings(design: &Design, resolution: Resolution) -> (Vec<Field>, Vec<Input>)
             let input = Input::new(value, Distribution::Rectangular { half_width });
             Some((field, input.ok()?))
         })
-        .unzip()
+        .collect()
 }
 
-fn put(design: &mut Design, fields: &[Field], values: &[f64]) {
-    for (field, &value) in fields.iter().zip(values) {
-        field.set(design, Some(value));
+impl Drawn {
+    /// The body, its side view, and the centre of mass in metres.
+    fn parts(&self) -> Option<(Body, SideView, f64)> {
+        let body = Body::new(&self.design)?;
+        let view = SideView::new(&self.design, &body);
+        let mass_m = self.centre_of_mass_m.unwrap_or_else(|| {
+            let parts = masses::parts_with(&self.design, &body, self.thickness);
+            masses::total(&parts).centre_m
+        });
+        Some((body, view, mass_m))
     }
-}
 
-/// Separation side-on in metres, with what the outcome is worked out from.
-fn separation(design: &Design) -> Option<(f64, Body, SideView, f64)> {
-    let body = Body::new(design)?;
-    let view = SideView::new(design, &body);
-    let (_, pressure_m) = view.area_and_centroid_m();
-    let mass_m = match design.measured.hanging_point_mm {
-        Some(mm) => mm / 1000.0,
-        None => masses::total(&masses::parts(design, &body)).centre_m,
-    };
-    Some((pressure_m - mass_m, body, view, mass_m))
-}
+    /// The separation in the view of the drawing, in metres.
+    fn as_drawn_m(&self) -> Option<f64> {
+        let (_, view, mass_m) = self.parts()?;
+        let pressure_m =
+            self.centre_of_pressure_m.unwrap_or_else(|| view.area_and_centroid_m().1);
+        Some(pressure_m - mass_m)
+    }
 
-/// Separation in metres and the rank of the worst outcome of any plane.
-fn separation_and_rank(design: &Design) -> Option<(f64, u8)> {
-    let (separation_m, body, view, mass_m) = separation(design)?;
-    let planes = Air::in_planes(design, &body, &view, Model::default());
-    let ranks = planes.iter().map(|air| quick_outcome(air, mass_m).rank());
-    Some((separation_m, ranks.max()?))
+    /// The separation in the least favourable roll, in metres, and the rank of the worst
+    /// outcome of any roll.
+    fn judged(&self) -> Option<(f64, u8)> {
+        let (body, view, mass_m) = self.parts()?;
+        let planes = Air::in_planes(&self.design, &body, &view, Model::default());
+        let drawn_m = planes.first()?.side_on_m;
+        let moved_m = self.centre_of_pressure_m.map_or(0.0, |m| m - drawn_m);
+        let mut least_m = f64::INFINITY;
+        let mut rank = 0;
+        for Plane { air, side_on_m, .. } in &planes {
+            least_m = least_m.min(side_on_m + moved_m - mass_m);
+            // Air that is moved back is a centre of mass that is moved forward.
+            rank = rank.max(quick_outcome(air, mass_m - moved_m).rank());
+        }
+        Some((least_m, rank))
+    }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::{Example, evaluate};
+    use crate::{Example, MeasuredPoint, evaluate, evaluate_measured};
 
-    fn drawn(design: &Design, resolution: Resolution) -> Verdict {
-        let mut draws = SeparationDraws::new(design, resolution);
+    fn drawn_with(
+        design: &Design,
+        measured: &MeasuredPoints,
+        resolution: Resolution,
+    ) -> Verdict {
+        let mut draws = SeparationDraws::new(design, measured, resolution);
         while !draws.is_done() {
             draws.run(3000);
         }
+        assert_eq!(draws.lost(), 0);
         draws.verdict().unwrap()
     }
 
-    /// Two ways to one answer: the spread of the draws and the law of propagation. Half the
-    /// 95 % interval is 0.95 √3 = 1.65 standard uncertainties where one rectangle rules
-    /// (the Gannet's clay), and 1.96 where many add up to a normal distribution.
+    fn drawn(design: &Design, resolution: Resolution) -> Verdict {
+        drawn_with(design, &MeasuredPoints::default(), resolution)
+    }
+
+    fn half(verdict: Verdict) -> f64 {
+        (verdict.separation_m.high - verdict.separation_m.low) / 2.0
+    }
+
+    /// Two ways to one answer where a ruler alone errs: fins and body weighed, and the
+    /// hanging point measured, so that nothing is left that nobody read.
     #[test]
     fn draws_agree_with_first_order() {
         for example in Example::ALL {
             let design = example.design();
-            let resolution = Resolution::default();
-            let verdict = drawn(&design, resolution);
-            let squares = Influence::of(&design, resolution);
-            let u =
-                squares.iter().map(|i| i.uncertainty_m * i.uncertainty_m).sum::<f64>();
-            let half = (verdict.separation_m.high - verdict.separation_m.low) / 2.0;
-            let ratio = half / u.sqrt();
-            assert!((1.62..2.0).contains(&ratio), "{example:?}: {ratio}");
-            let middle =
-                f64::midpoint(verdict.separation_m.high, verdict.separation_m.low);
-            let separation = evaluate(&design).figures.unwrap().separation_m;
-            assert!((middle - separation).abs() < 0.2 * half, "{example:?}");
+            let hung = evaluate(&design).figures.unwrap().mass.centre_m;
+            let hung = MeasuredPoints::hung_at(hung).unwrap();
+            let verdict = drawn_with(&design, &hung, Resolution::default());
+            let ratio = half(verdict) / verdict.readings_alone_m;
+            // One rectangle has 95 % within 0.95 √3 = 1.65 standard uncertainties; many
+            // add up to 1.96.
+            assert!((0.8..1.1).contains(&ratio), "{example:?}: {ratio}");
         }
+    }
+
+    #[test]
+    fn what_nobody_read_widens_the_interval() {
+        for example in Example::ALL {
+            let verdict = drawn(&example.design(), Resolution::default());
+            assert!(half(verdict) > 1.1 * verdict.readings_alone_m, "{example:?}");
+        }
+    }
+
+    /// Half a ball as long as its radius: half of all draws are of a shape that does not
+    /// exist, unless they are held to it.
+    #[test]
+    fn no_draw_of_a_half_ball_is_lost() {
+        let mut design = Example::Puffin.design();
+        design.sections[0].kind = SectionKind::Dome;
+        design.sections[0].length_mm = 32.5;
+        design.fins[0].start_mm = 130.0;
+        design.weights[0].position_mm = 20.0;
+        drawn(&design, Resolution::default());
+        design.sections[0].kind = SectionKind::Ogive;
+        drawn(&design, Resolution::default());
     }
 
     #[test]
@@ -246,7 +410,7 @@ mod tests {
             let verdict = drawn(&design, Resolution::default());
             let rank = evaluate(&design).figures.unwrap().outcome.rank();
             let share = verdict.shares[usize::from(rank)];
-            assert!(share > 0.5, "{example:?}: {:?}", verdict.shares);
+            assert!(share > 0.4, "{example:?}: {:?}", verdict.shares);
             let all: f64 = verdict.shares.iter().sum();
             assert!((all - 1.0).abs() < 1e-12);
         }
@@ -256,33 +420,62 @@ mod tests {
     /// close to call.
     #[test]
     fn on_the_border_it_is_too_close_to_call() {
-        let mut design = Example::Puffin.design();
-        assert!(!drawn(&design, Resolution::default()).is_too_close());
-        let rank = |mm: f64| {
-            let mut design = design.clone();
-            design.measured.hanging_point_mm = Some(mm);
-            evaluate(&design).figures.unwrap().outcome.rank()
-        };
-        let (mut sure, mut lost) = (141.0, 300.0);
+        let design = Example::Puffin.design();
+        let hung = |m: f64| MeasuredPoints::hung_at(m).unwrap();
+        let rank =
+            |m: f64| evaluate_measured(&design, &hung(m)).figures.unwrap().outcome.rank();
+        let (mut sure, mut lost) = (0.1, 0.3);
         assert_ne!(rank(sure), rank(lost));
-        while lost - sure > 0.05 {
+        let at = |m: f64| drawn_with(&design, &hung(m), Resolution::default());
+        assert!(!at(sure).is_too_close());
+        while lost - sure > 0.05e-3 {
             let middle = f64::midpoint(sure, lost);
             if rank(middle) == 0 { sure = middle } else { lost = middle }
         }
-        design.measured.hanging_point_mm = Some(sure);
-        assert!(drawn(&design, Resolution::default()).is_too_close());
+        assert!(at(sure).is_too_close());
+    }
+
+    /// A point that was measured counts with its own repeats, and nothing else of it does.
+    #[test]
+    fn repeats_of_a_measured_point_decide_its_share() {
+        let design = Example::Puffin.design();
+        let hung = |readings: &[f64]| {
+            let centre_of_mass = Some(MeasuredPoint::new(readings).unwrap());
+            let measured = MeasuredPoints { centre_of_mass, centre_of_pressure: None };
+            half(drawn_with(&design, &measured, Resolution::default()))
+        };
+        let (close, scattered) = (hung(&[0.141; 3]), hung(&[0.131, 0.141, 0.151]));
+        assert!(close < half(drawn(&design, Resolution::default())));
+        // s/√3 = 5.8 mm, and 3.18 of them to either side with the three degrees of freedom
+        // that are drawn with.
+        assert!((0.016..0.021).contains(&scattered), "{scattered}");
+        let balanced = MeasuredPoints {
+            centre_of_pressure: Some(MeasuredPoint::new(&[0.2; 3]).unwrap()),
+            ..MeasuredPoints::hung_at(0.14).unwrap()
+        };
+        // As drawn 60 mm; in the least favourable roll as much less as computed.
+        let figures = evaluate_measured(&design, &balanced).figures.unwrap();
+        assert!((figures.separation_m - 0.060).abs() < 1e-12);
+        let both = drawn_with(&design, &balanced, Resolution::default()).separation_m;
+        let middle = f64::midpoint(both.low, both.high);
+        assert!((middle - figures.separation_rolled_m.least).abs() < 0.5e-3);
+        // A half millimetre to either side of both.
+        assert!(both.high - both.low < 2.1e-3, "{both:?}");
     }
 
     #[test]
     fn coarser_tools_are_less_sure_and_the_same_draws_come_again() {
         let design = Example::Puffin.design();
-        let width =
-            |verdict: Verdict| verdict.separation_m.high - verdict.separation_m.low;
         let fine = drawn(&design, Resolution::default());
         let coarse = drawn(&design, Resolution { length_mm: 5.0, mass_g: 5.0 });
-        assert!(width(coarse) > 3.0 * width(fine));
+        assert!(coarse.readings_alone_m > 3.0 * fine.readings_alone_m);
+        assert!(half(coarse) > half(fine));
         assert_eq!(fine, drawn(&design, Resolution::default()));
-        let mut slices = SeparationDraws::new(&design, Resolution::default());
+        let mut slices = SeparationDraws::new(
+            &design,
+            &MeasuredPoints::default(),
+            Resolution::default(),
+        );
         while !slices.is_done() {
             slices.run(77);
         }
@@ -291,7 +484,9 @@ mod tests {
 
     #[test]
     fn what_matters_most_comes_first() {
-        let list = Influence::of(&Example::Puffin.design(), Resolution::default());
+        let nothing = MeasuredPoints::default();
+        let design = Example::Puffin.design();
+        let list = Influence::of(&design, &nothing, Resolution::default());
         assert!(list.windows(2).all(|w| w[0].uncertainty_m >= w[1].uncertainty_m));
         assert!(list.len() > 10);
     }

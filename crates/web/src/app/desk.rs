@@ -6,7 +6,7 @@
 use noseward_lesson::{Group, Notebook};
 use noseward_link::Parts;
 
-use super::{Draft, Effect, State};
+use super::{Draft, Effect, ReadOf, State};
 use crate::later::{Ask, Call};
 use crate::part;
 
@@ -21,6 +21,8 @@ pub(crate) struct Desk {
     pub(crate) slots: Vec<Slot>,
     /// Whether the open one has changed since it was last kept.
     pub(crate) unsaved: bool,
+    /// The rocket that the readings of the trial in hand were taken from.
+    pub(crate) read_of: Option<ReadOf>,
     /// Text in its fields that could not be read.
     pub(crate) drafts: Vec<(String, Draft)>,
     /// Whether its code is here.
@@ -142,7 +144,7 @@ pub(super) fn update(state: &mut State, msg: NotebookMsg) -> Vec<Effect> {
             let mut effects = vec![Effect::Redraw];
             if done {
                 for msg in std::mem::take(&mut state.desk.waiting) {
-                    effects.extend(call(state, Ask::Update(msg)).effects);
+                    effects.extend(asked(state, msg));
                 }
                 effects.push(Effect::RebuildNotebook);
             }
@@ -153,12 +155,21 @@ pub(super) fn update(state: &mut State, msg: NotebookMsg) -> Vec<Effect> {
             if in_view { load(state, vec![Effect::Redraw]) } else { Vec::new() }
         }
         NotebookMsg::Again => load(state, Vec::new()),
-        msg if state.desk.code == Code::Here => call(state, Ask::Update(msg)).effects,
+        msg if state.desk.code == Code::Here => asked(state, msg),
         msg => {
             state.desk.waiting.push(msg);
             load(state, Vec::new())
         }
     }
+}
+
+/// Lets a message change the notebook, whose code is here; what was measured leads.
+fn asked(state: &mut State, msg: NotebookMsg) -> Vec<Effect> {
+    let mut effects = call(state, Ask::Update(msg)).effects;
+    if state.take_readings() {
+        effects.extend([Effect::Redraw, Effect::Slice]);
+    }
+    effects
 }
 
 fn load(state: &mut State, otherwise: Vec<Effect>) -> Vec<Effect> {

@@ -1,9 +1,8 @@
 //! Changes of a design's structure.
 
 use noseward_stability::{
-    Body, COMMON_WEIGHTS, Design, Field, FinField, FinSet, Mass, Material, MeasuredField,
-    Part, Planform, Report, Section, SectionField, SectionKind, Weight, WeightField,
-    limits,
+    Body, COMMON_WEIGHTS, Design, Field, FinField, FinSet, Mass, Material, Part,
+    Planform, Report, Section, SectionField, SectionKind, Weight, WeightField, limits,
 };
 
 /// A part that can be added.
@@ -451,7 +450,6 @@ pub(crate) fn remove_corner(design: &mut Design, set: usize, corner: usize) -> b
 
 /// What an empty field stands for, so that arrow keys have somewhere to start.
 pub(crate) fn stand_in(design: &Design, field: Field) -> Option<f64> {
-    let report = || noseward_stability::evaluate(design).figures;
     let round = |value: f64| value.round();
     match field {
         Field::Section(i, SectionField::Diameter) => {
@@ -459,11 +457,9 @@ pub(crate) fn stand_in(design: &Design, field: Field) -> Option<f64> {
             let stretch = body.stretches().get(i)?;
             Some(round(stretch.profile.rear_radius_m() * 2000.0))
         }
-        Field::Measured(MeasuredField::TotalMass) => {
-            report().map(|f| round(f.mass.mass_kg * 1000.0))
-        }
-        Field::Measured(MeasuredField::HangingPoint) => {
-            report().map(|f| round(f.mass.centre_m * 1000.0))
+        Field::TotalMass => {
+            let figures = noseward_stability::evaluate(design).figures;
+            figures.map(|f| round(f.mass.mass_kg * 1000.0))
         }
         _ => None,
     }

@@ -60,6 +60,8 @@ pub(crate) enum Msg {
     Go(Field),
     /// To the reasons for the outcome.
     Why,
+    /// To the notebook.
+    ToNotebook,
     CopyLink,
     /// Whether the link could be copied.
     Copied {
@@ -177,6 +179,7 @@ impl Msg {
             "inch" => Self::Units(UnitSystem::Inch),
             "go" => Self::Go(target.parse().ok()?),
             "why" => Self::Why,
+            "to-notebook" => Self::ToNotebook,
             "predict-first" => Self::PredictFirst(true),
             "tell-at-once" => Self::PredictFirst(false),
             "predict" => Self::Predicted(target.parse().ok()?),

@@ -8,7 +8,7 @@ mod swing;
 use super::*;
 use crate::views;
 use noseward_stability::{
-    Axis, FinField, Mass, MeasuredField, Planform, SectionField, SectionKind, limits,
+    Axis, FinField, Mass, Planform, SectionField, SectionKind, limits,
 };
 
 fn open(hash: &str, kept: Option<&Design>) -> State {
@@ -256,11 +256,10 @@ mod typing {
     #[test]
     fn an_optional_number_can_be_emptied() {
         let mut state = open("", None);
-        let hanging = Field::Measured(MeasuredField::HangingPoint);
-        typed(&mut state, hanging, "150");
-        assert_eq!(state.design.measured.hanging_point_mm, Some(150.0));
-        typed(&mut state, hanging, "");
-        assert_eq!(state.design.measured.hanging_point_mm, None);
+        typed(&mut state, Field::TotalMass, "75");
+        assert_eq!(state.design.measured.total_mass_g, Some(75.0));
+        typed(&mut state, Field::TotalMass, "");
+        assert_eq!(state.design.measured.total_mass_g, None);
         assert_eq!(state.faults(), []);
     }
 
@@ -512,10 +511,20 @@ mod editing {
 
 mod air {
     use super::*;
+    use noseward_stability::evaluate_measured;
+
+    /// A trial is begun, and the rocket hangs level there.
+    fn read(state: &mut State, mm: f64) {
+        state.desk.notebook.begin(&state.record()).unwrap();
+        let trial = state.desk.notebook.in_hand_mut().unwrap();
+        trial.measured.mass.mm = [Some(mm); 3];
+        state.take_readings();
+    }
 
     /// As the strip writes it, from draws of its own.
     fn half_interval(design: &Design, resolution: Resolution) -> String {
-        let mut draws = SeparationDraws::new(design, resolution);
+        let mut draws =
+            SeparationDraws::new(design, &MeasuredPoints::default(), resolution);
         draws.run(10_000);
         let interval = draws.verdict().unwrap().separation_m;
         format!("± {:.0} mm", (interval.high - interval.low) * 500.0)
@@ -578,14 +587,15 @@ mod air {
     #[test]
     fn a_border_case_is_too_close_to_call() {
         let mut state = open("", None);
-        let hanging = Field::Measured(MeasuredField::HangingPoint);
-        let holds =
-            |state: &State| state.report.figures.as_ref().unwrap().outcome.rank() == 0;
-        let mut mm = 150.0;
-        while holds(&state) {
+        let hung = |mm: f64| MeasuredPoints::hung_at(mm / 1000.0).unwrap();
+        let design = state.design.clone();
+        let outcome =
+            |mm: f64| evaluate_measured(&design, &hung(mm)).figures.unwrap().outcome;
+        let mut mm = 100.0;
+        while outcome(mm).rank() == 0 {
             mm += 0.1;
-            typed(&mut state, hanging, &format!("{mm:.1}"));
         }
+        read(&mut state, mm);
         work_out(&mut state);
         assert!(region(&state, "strip").contains("Too close to call"));
         assert!(region(&state, "in-words").contains("too close to call"));

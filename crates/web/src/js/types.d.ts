@@ -59,7 +59,6 @@ export interface Weight {
 
 export interface Measured {
   total_mass_g?: number | null;
-  hanging_point_mm?: number | null;
 }
 
 export interface Report {

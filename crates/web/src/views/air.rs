@@ -67,7 +67,7 @@ pub(super) fn resting_picture(state: &State) -> Markup {
 /// The outcome as sentences that stand by themselves.
 pub(super) fn outcome_sentence(state: &State, figures: &Figures) -> String {
     let (name, meaning) = told(state, figures);
-    let plane = if figures.weaker_plane_decides {
+    let plane = if figures.deciding_roll_deg != 0.0 {
         " Two fins steady it in one plane only; the other plane decides."
     } else {
         ""

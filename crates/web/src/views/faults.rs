@@ -51,7 +51,7 @@ pub(super) fn place(state: &State, field: Field) -> String {
         Field::Sections => "Body".into(),
         Field::FinSets => "Fins".into(),
         Field::Weights => "Weights".into(),
-        Field::Measured(_) => "Measured".into(),
+        Field::TotalMass => "Measured".into(),
         Field::Section(_, field) => within(match field {
             SectionField::Kind => "shape",
             SectionField::Length => "length",

@@ -38,7 +38,7 @@ fn nearer(figures: &Figures) -> &'static str {
 /// The strip below the drawing.
 pub(super) fn strip(state: &State) -> Markup {
     let units = state.units;
-    let Some((design, figures)) = drawn(state) else { return html! {} };
+    let Some((_, figures)) = drawn(state) else { return html! {} };
     html! {
         div class="strip__main" {
             p class="strip__separation" {
@@ -72,7 +72,7 @@ pub(super) fn strip(state: &State) -> Markup {
             p class="strip__legend" {
                 span class="legend legend--mass" {
                     "centre of mass " (units.reading(figures.mass.centre_m * MM))
-                    @if design.measured.hanging_point_mm.is_some() { " (measured)" }
+                    @if state.measured.centre_of_mass.is_some() { " (measured)" }
                 }
                 " "
                 span class="legend legend--wind" {
@@ -115,7 +115,7 @@ pub(super) fn in_words(state: &State) -> Markup {
             " body widths. " (nearer(figures))
         }
         @if state.tells_outcome() { p { (super::air::outcome_sentence(state, figures)) } }
-        @if let Some(mm) = measured.hanging_point_mm {
+        @if let Some(mm) = state.measured.centre_of_mass.as_ref().map(|p| p.value_m() * MM) {
             p {
                 "The hanging point was measured, at " (units.length(mm))
                 ". The parts say " (units.reading(computed.centre_m * MM)) ", "

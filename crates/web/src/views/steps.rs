@@ -6,8 +6,8 @@
 use maud::{Markup, html};
 use noseward_drawing::Picture;
 use noseward_stability::{
-    Axis, COMMON_WEIGHTS, Design, Field, FinField, Mass, MeasuredField, Part, Planform,
-    SectionField, SectionKind, UnitSystem, WeightField, limits,
+    Axis, COMMON_WEIGHTS, Design, Field, FinField, Mass, Part, Planform, SectionField,
+    SectionKind, UnitSystem, WeightField, limits,
 };
 
 use super::field::{self, Look};
@@ -451,9 +451,6 @@ fn weight_rows(state: &State, i: usize, label: &str) -> Markup {
 }
 
 fn measured_card(state: &State, number: u32) -> Markup {
-    let field = |which, label, picture| {
-        field::number(state, Field::Measured(which), Look::new(label, picture))
-    };
     html! {
         section class="card" aria-labelledby="measured-title" {
             div class="card__head" {
@@ -463,16 +460,12 @@ fn measured_card(state: &State, number: u32) -> Markup {
                 }
             }
             p class="card__note" {
-                "Leave these empty until it is built. What you measure then takes the \
-                 place of what is worked out."
+                "Leave this empty until it is built. What you measure takes the place of \
+                 what is worked out. Where it hangs level, and where its cut-out balances, \
+                 goes into the notebook."
             }
             div class="card__fields" {
-                (field(MeasuredField::TotalMass, "Whole rocket weighs", Picture::Scales))
-                (field(
-                    MeasuredField::HangingPoint,
-                    "Hangs level at, from nose tip",
-                    Picture::HangingPoint,
-                ))
+                (field::number(state, Field::TotalMass, Look::new("Whole rocket weighs", Picture::Scales)))
             }
         }
     }

@@ -9,7 +9,7 @@ use noseward_drawing::{
 };
 use noseward_lesson::{COUNTED, SwingOutcome};
 use noseward_stability::{
-    Field, MeasuredField, Outcome, Settles, Settling, Shares, Space, SwingField, capital,
+    Outcome, Settles, Settling, Shares, Space, SwingField, capital,
 };
 
 use super::readings::drawn;
@@ -489,7 +489,7 @@ fn controls(state: &State, card: usize) -> Markup {
     html! {
         @if card == 0 {
             button type="button" class="button button--small" id="type-hanging"
-                data-action="go" data-target=(Field::Measured(MeasuredField::HangingPoint)) { "Type what you measured" }
+                data-action="to-notebook" { "Type what you measured" }
         } @else if card == SPACE_CARD {
             p { "The adult, or whoever leads the group, looks at it and says so, once for this "
                 "visit and this string:" }

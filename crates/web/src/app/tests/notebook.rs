@@ -106,7 +106,7 @@ fn a_locked_rocket_stays_as_it_was() {
     assert_eq!(state.waits(), None);
     assert_eq!(state.swings.outcomes(), [SwingOutcome::Wobbling]);
     // Measuring it is no change of it.
-    typed(&mut state, Field::Measured(MeasuredField::TotalMass), "90");
+    typed(&mut state, Field::TotalMass, "90");
     assert_eq!(state.waits(), None);
     assert_eq!(state.swings.outcomes(), [SwingOutcome::Wobbling]);
 }
