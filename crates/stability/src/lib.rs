@@ -21,6 +21,7 @@
 
 mod check;
 mod design;
+mod doubts;
 mod masses;
 mod measured;
 mod outcome;
@@ -45,6 +46,7 @@ pub use design::units::{UnitSystem, Units, minus, trimmed};
 pub use design::{
     Design, FinSet, Mass, Measured, Planform, Section, SectionKind, Weight,
 };
+pub use doubts::{Confidence, Doubts};
 pub use masses::{MassProperties, PartMass};
 pub use measured::{MeasuredPoint, MeasuredPoints};
 pub use outcome::{Outcome, Rest};
@@ -56,6 +58,7 @@ pub use pressure::crossflow::Crossflow;
 pub use pressure::model::{CarryOver, FinCentre, Model, Shoulder, Wake};
 pub use report::{
     Figures, Nearer, PartFigures, Report, Span, evaluate, evaluate_measured,
+    separation_over_rolls,
 };
 pub use swing::{
     Settles, Settling, Shares, Space, StartRange, Starts, Swing, SwingFault, SwingField,

@@ -13,6 +13,7 @@ use crate::outline::fin::Fin;
 use crate::outline::side_view::SideView;
 use crate::pressure::air::{Air, Plane};
 use crate::pressure::model::Model;
+use crate::pressure::rolls::side_on_over_rolls_m;
 use crate::pressure::side_on;
 
 /// What [`evaluate`] finds.
@@ -47,8 +48,9 @@ pub struct Figures {
     pub separation_m: f64,
     /// The same in body widths.
     pub separation_body_widths: f64,
-    /// The same as the rocket rolls: from the least favourable view to the most favourable.
-    pub separation_rolled_m: Span,
+    /// The same in the least favourable roll, in metres: the separation of a rocket in
+    /// flight, which rolls. See [`separation_over_rolls`].
+    pub least_separation_m: f64,
     /// Which of the two is nearer the nose, in the view of the drawing.
     pub nearer_the_nose: Nearer,
     /// The centre of pressure nose-on, in metres from the nose tip, in the least favourable
@@ -208,12 +210,13 @@ fn figures(design: &Design, measured: &MeasuredPoints) -> Option<Figures> {
         measured.centre_of_pressure.as_ref().map_or(pressure.centre_m, |p| p.value_m());
     let separation_m = centre_m - mass.centre_m;
     let body_width_m = body.width_m();
+    let moved_m = centre_m - pressure.centre_m;
     let planes: Vec<Plane> = Air::in_planes(design, &body, &view, Model::default())
         .into_iter()
-        .map(|plane| plane.moved(centre_m - pressure.centre_m))
+        .map(|plane| plane.moved(moved_m))
         .collect();
-    let separation_rolled_m =
-        Span::of(planes.iter().map(|p| p.side_on_m - mass.centre_m))?;
+    let least_m =
+        planes.iter().map(|plane| plane.side_on_m).fold(f64::INFINITY, f64::min);
     let nose_on: Option<Vec<f64>> =
         planes.iter().map(|p| p.air.centre_of_pressure_m(0.0)).collect();
     let nose_on = nose_on.and_then(Span::of);
@@ -246,7 +249,7 @@ fn figures(design: &Design, measured: &MeasuredPoints) -> Option<Figures> {
         computed_mass,
         separation_m,
         separation_body_widths: separation_m / body_width_m,
-        separation_rolled_m,
+        least_separation_m: least_m - mass.centre_m,
         nearer_the_nose: Nearer::of(separation_m),
         centre_of_pressure_nose_on_m: nose_on.map(|span| span.least),
         centre_of_pressure_nose_on_rolled_m: nose_on,
@@ -257,6 +260,19 @@ fn figures(design: &Design, measured: &MeasuredPoints) -> Option<Figures> {
         air,
         parts,
     })
+}
+
+/// The separation of a design with these figures as it rolls, from the least favourable
+/// view to the most favourable, in metres; the latter within half a millimetre on a
+/// hand-sized rocket, since the rolls are searched in steps.
+#[must_use]
+pub fn separation_over_rolls(design: &Design, figures: &Figures) -> Option<Span> {
+    let body = Body::new(design)?;
+    let view = SideView::new(design, &body);
+    let moved_m = figures.centre_of_pressure_side_on_m
+        - figures.computed_centre_of_pressure_side_on_m;
+    let side_on = side_on_over_rolls_m(design, &body, &view).into_iter();
+    Span::of(side_on.map(|m| m + moved_m - figures.mass.centre_m))
 }
 
 /// The roll that decides what a rocket does.
@@ -348,6 +364,7 @@ mod tests {
                 "computed_centre_of_pressure_side_on_m",
                 "computed_mass",
                 "deciding_roll_deg",
+                "least_separation_m",
                 "length_m",
                 "mass",
                 "nearer_the_nose",
@@ -357,7 +374,6 @@ mod tests {
                 "resting_angles",
                 "separation_body_widths",
                 "separation_m",
-                "separation_rolled_m",
                 "side_area_m2",
             ]
         );

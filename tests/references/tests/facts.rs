@@ -100,13 +100,17 @@ fn weight_in_the_nose_moves_the_centre_of_mass_only() {
 #[test]
 fn mass_alone_never_moves_the_centre_of_pressure() {
     type Change = fn(&mut Design);
-    let changes: [Change; 6] = [
+    let changes: [Change; 7] = [
         |d| d.sections[0].mass = Mass::WeighedG(60.0),
         |d| d.sections[1].mass = Mass::SheetGPerM2(900.0),
         |d| d.fins[0].mass = Mass::WeighedG(80.0),
         |d| d.fins[0].mass = Mass::Material(Material::CorrugatedPlastic),
         |d| d.weights.clear(),
         |d| d.measured.total_mass_g = Some(300.0),
+        |d| {
+            let label = String::new();
+            d.weights.push(Weight { label, mass_g: 30.0, position_mm: 40.0 });
+        },
     ];
     for rocket in rockets() {
         let before = figures(&rocket);

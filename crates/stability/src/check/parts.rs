@@ -88,7 +88,8 @@ pub(super) fn check(design: &Design, found: &mut Findings) {
             push(field(FinField::Planform), Problem::TooManyPoints);
         } else if !fin.is_simple() {
             push(field(FinField::Planform), Problem::FinCrossesItself);
-        } else if let Some(body) = &body
+        } else if set.start_mm < length_mm - SAME_PLACE_MM
+            && let Some(body) = &body
             && !fin.touches(body, set.start_mm / 1000.0, GLUE_M)
         {
             push(field(FinField::Planform), Problem::FinTouchesNothing);

@@ -4,7 +4,6 @@ use geo::line_intersection::{LineIntersection, line_intersection};
 use geo::{Area, Centroid, Coord, Line, LineString, Polygon};
 
 use super::Body;
-use super::side_view::FLATTENING_M;
 use crate::design::Planform;
 
 /// A body that stands no higher than this above the root line hides nothing.
@@ -108,108 +107,34 @@ impl Fin {
     /// the sum of its pieces and its front that of the foremost. `None` for a fin without
     /// area off the root line.
     pub(crate) fn strips(&self) -> Option<Strips> {
-        let corners = self.corners();
-        let mut heights: Vec<f64> = corners.iter().map(|c| c.y).collect();
-        heights.sort_unstable_by(f64::total_cmp);
-        heights.dedup();
-        let (&root, &tip) = (heights.first()?, heights.last()?);
-        let (mut area, mut chord2, mut front) = (0.0, 0.0, 0.0);
-        // Moments of the chord's middle line, for a straight line through it.
-        let (mut sum_y, mut sum_m, mut sum_yy, mut sum_ym) = (0.0, 0.0, 0.0, 0.0);
-        for w in heights.windows(2) {
-            let (low, high) = (w[0], w[1]);
-            let (c0, f0) = self.chord_at(low, (low + high) / 2.0)?;
-            let (c1, f1) = self.chord_at(high, (low + high) / 2.0)?;
-            // Simpson's rule is exact for the products of two straight lines.
-            let (ym, cm, fm) =
-                ((low + high) / 2.0, f64::midpoint(c0, c1), f64::midpoint(f0, f1));
-            let simpson = |a: f64, m: f64, b: f64| (high - low) * (a + 4.0 * m + b) / 6.0;
-            area += simpson(c0, cm, c1);
-            chord2 += simpson(c0 * c0, cm * cm, c1 * c1);
-            front += simpson(c0 * f0, cm * fm, c1 * f1);
-            let (m0, mm, m1) = (f0 + c0 / 2.0, fm + cm / 2.0, f1 + c1 / 2.0);
-            sum_y += simpson(low, ym, high);
-            sum_m += simpson(m0, mm, m1);
-            sum_yy += simpson(low * low, ym * ym, high * high);
-            sum_ym += simpson(low * m0, ym * mm, high * m1);
-        }
-        let span = tip - root;
-        if !(area > 0.0 && span > 0.0) {
-            return None;
-        }
-        let middle_slope =
-            (span * sum_ym - sum_y * sum_m) / (span * sum_yy - sum_y * sum_y);
-        Some(Strips {
-            span: tip,
-            area,
-            mean_chord: chord2 / area,
-            front: front / area,
-            middle_slope,
-        })
-    }
-
-    /// The chord and its front at a height, from the edges that pass the height `within`
-    /// the same strip.
-    fn chord_at(&self, height: f64, within: f64) -> Option<(f64, f64)> {
-        let mut crossings: Vec<(f64, f64)> = Vec::new();
-        for edge in self.outline.exterior().lines() {
-            let (a, b) = (edge.start, edge.end);
-            let passes = (a.y < within) != (b.y < within);
-            if passes {
-                let at = |y: f64| a.x + (b.x - a.x) * (y - a.y) / (b.y - a.y);
-                let place = crossings.partition_point(|&(key, _)| key < at(within));
-                crossings.insert(place, (at(within), at(height)));
-            }
-        }
-        let front = crossings.first()?.1;
-        let chord = crossings.chunks_exact(2).map(|pair| pair[1].1 - pair[0].1).sum();
-        Some((chord, front))
+        strips_between(self.heights(), &|y| self.pieces_at(y))
     }
 
     /// The same of what lies outside a body, with the front of the root at `start_m`. A
-    /// body that widens behind that place hides some of the fin; what is left is cut into
-    /// many thin strips.
-    pub(crate) fn strips_outside(&self, body: &Body, start_m: f64) -> Option<Strips> {
-        const STRIPS: u32 = 200;
-        let whole = self.strips()?;
-        let chain = self.body_above_root(body, start_m);
-        if chain.iter().all(|&(_, above)| above <= SAME_PLACE_M) {
-            return Some(whole);
+    /// body that widens behind that place hides some of the fin. `chain_m` is one side of its
+    /// outline.
+    pub(crate) fn strips_outside(
+        &self,
+        body: &Body,
+        chain_m: &[(f64, f64)],
+        start_m: f64,
+    ) -> Option<Strips> {
+        let above_root = self.body_above_root(body, chain_m, start_m);
+        if above_root.iter().all(|line| line.start.y.max(line.end.y) <= SAME_PLACE_M) {
+            return self.strips();
         }
-        let lowest = self.corners().iter().map(|c| c.y).fold(f64::INFINITY, f64::min);
-        let thick = (whole.span - lowest) / f64::from(STRIPS);
-        let (mut area, mut chord2, mut front, mut top) = (0.0, 0.0, 0.0, 0.0);
-        let (mut sum_y, mut sum_m, mut sum_yy, mut sum_ym, mut high) =
-            (0.0, 0.0, 0.0, 0.0, 0.0);
-        for k in 0..STRIPS {
-            let y = lowest + (f64::from(k) + 0.5) * thick;
-            let pieces = outside(&self.pieces_at(y), &chain, y);
-            let chord: f64 = pieces.iter().map(|(from, to)| to - from).sum();
-            let Some(&(foremost, _)) = pieces.first().filter(|_| chord > 0.0) else {
-                continue;
-            };
-            let middle = foremost + chord / 2.0;
-            area += chord * thick;
-            chord2 += chord * chord * thick;
-            front += chord * foremost * thick;
-            sum_y += y * thick;
-            sum_m += middle * thick;
-            sum_yy += y * y * thick;
-            sum_ym += y * middle * thick;
-            high += thick;
-            top = y + thick / 2.0;
+        let mut heights = self.heights();
+        for line in &above_root {
+            heights.extend([line.start.y, line.end.y]);
+            for edge in self.outline.exterior().lines() {
+                if let Some(LineIntersection::SinglePoint { intersection, .. }) =
+                    line_intersection(edge, *line)
+                {
+                    heights.push(intersection.y);
+                }
+            }
         }
-        let spread = high * sum_yy - sum_y * sum_y;
-        if !(area > 0.0 && spread > 0.0) {
-            return None;
-        }
-        Some(Strips {
-            span: top,
-            area,
-            mean_chord: chord2 / area,
-            front: front / area,
-            middle_slope: (high * sum_ym - sum_y * sum_m) / spread,
-        })
+        strips_between(heights, &|y| outside(self.pieces_at(y), &above_root, y))
     }
 
     /// Whether some of the outline lies on the body or inside it, with the front of the
@@ -228,18 +153,30 @@ impl Fin {
         })
     }
 
-    /// How far the body stands above the root line beside this fin: points `(x, y)` in the
-    /// fin's own coordinates, straight lines between them.
-    fn body_above_root(&self, body: &Body, start_m: f64) -> Vec<(f64, f64)> {
+    /// The heights of the corners.
+    fn heights(&self) -> Vec<f64> {
+        self.corners().iter().map(|c| c.y).collect()
+    }
+
+    /// The outline of the body beside this fin as short lines in the fin's own coordinates.
+    fn body_above_root(
+        &self,
+        body: &Body,
+        chain_m: &[(f64, f64)],
+        start_m: f64,
+    ) -> Vec<Line<f64>> {
         let root_m = body.radius_at_m(start_m);
         let ahead = self.corners().iter().map(|c| c.x).fold(0.0, f64::min);
         let reach = self.reach_m();
-        let chain = body.chain_m(FLATTENING_M);
-        let own: Vec<(f64, f64)> =
-            chain.into_iter().map(|(x, r)| (x - start_m, r - root_m)).collect();
-        own.windows(2)
-            .filter(|w| w[1].0 > ahead && w[0].0 < reach)
-            .flat_map(|w| [w[0], w[1]])
+        // A body begins and ends with a step from its axis.
+        let ends = [(0.0, 0.0), (body.length_m(), 0.0)];
+        let points: Vec<(f64, f64)> =
+            ends[..1].iter().chain(chain_m).chain(&ends[1..]).copied().collect();
+        let own = |(x, r): (f64, f64)| Coord { x: x - start_m, y: r - root_m };
+        points
+            .windows(2)
+            .map(|w| Line::new(own(w[0]), own(w[1])))
+            .filter(|line| line.end.x > ahead && line.start.x < reach)
             .collect()
     }
 
@@ -270,25 +207,85 @@ impl Fin {
     }
 }
 
-/// Stretches of a fin at a height less where the body is thicker than that.
-fn outside(pieces: &[(f64, f64)], body: &[(f64, f64)], height: f64) -> Vec<(f64, f64)> {
-    let mut left = pieces.to_vec();
-    for pair in body.chunks_exact(2) {
-        let ((x0, y0), (x1, y1)) = (pair[0], pair[1]);
-        let at = |y: f64| x0 + (x1 - x0) * (y - y0) / (y1 - y0);
-        let (from, to) = match (y0 > height, y1 > height) {
-            (false, false) => continue,
-            (true, true) => (x0, x1),
-            (true, false) => (x0, at(height)),
-            (false, true) => (at(height), x1),
+/// Strips between heights, at which the stretches of a fin bend, from those stretches at
+/// any height. Between two of them chord and front change linearly.
+fn strips_between(
+    mut heights: Vec<f64>,
+    pieces: &dyn Fn(f64) -> Vec<(f64, f64)>,
+) -> Option<Strips> {
+    heights.sort_unstable_by(f64::total_cmp);
+    heights.dedup();
+    let chord_at = |y: f64| {
+        let pieces = pieces(y);
+        let chord: f64 = pieces.iter().map(|(from, to)| to - from).sum();
+        pieces.first().filter(|_| chord > 0.0).map(|&(front, _)| (chord, front))
+    };
+    let (mut area, mut chord2, mut front) = (0.0, 0.0, 0.0);
+    // Moments of the chord's middle line, for a straight line through it.
+    let (mut sum_1, mut sum_y, mut sum_m, mut sum_yy, mut sum_ym) =
+        (0.0, 0.0, 0.0, 0.0, 0.0);
+    let mut tip = f64::NEG_INFINITY;
+    for w in heights.windows(2) {
+        let (low, high) = (w[0], w[1]);
+        // The ends belong to the strips beside this one too: look inside, and draw the
+        // straight lines out to them.
+        let quarter = |k: f64| low + (high - low) * k;
+        let (Some((ca, fa)), Some((cb, fb))) =
+            (chord_at(quarter(0.25)), chord_at(quarter(0.75)))
+        else {
+            continue;
         };
-        left = left
+        let ends =
+            |a: f64, b: f64| (1.5 * a - 0.5 * b, f64::midpoint(a, b), 1.5 * b - 0.5 * a);
+        let ((c0, cm, c1), (f0, fm, f1)) = (ends(ca, cb), ends(fa, fb));
+        let ym = quarter(0.5);
+        // Simpson's rule is exact for the products of two straight lines.
+        let simpson = |a: f64, m: f64, b: f64| (high - low) * (a + 4.0 * m + b) / 6.0;
+        area += simpson(c0, cm, c1);
+        chord2 += simpson(c0 * c0, cm * cm, c1 * c1);
+        front += simpson(c0 * f0, cm * fm, c1 * f1);
+        let (m0, mm, m1) = (f0 + c0 / 2.0, fm + cm / 2.0, f1 + c1 / 2.0);
+        sum_1 += high - low;
+        sum_y += simpson(low, ym, high);
+        sum_m += simpson(m0, mm, m1);
+        sum_yy += simpson(low * low, ym * ym, high * high);
+        sum_ym += simpson(low * m0, ym * mm, high * m1);
+        tip = high;
+    }
+    let spread = sum_1 * sum_yy - sum_y * sum_y;
+    if !(area > 0.0 && tip > 0.0 && spread > 0.0) {
+        return None;
+    }
+    Some(Strips {
+        span: tip,
+        area,
+        mean_chord: chord2 / area,
+        front: front / area,
+        middle_slope: (sum_1 * sum_ym - sum_y * sum_m) / spread,
+    })
+}
+
+/// Stretches of a fin at a height less where the body is thicker than that.
+fn outside(
+    mut pieces: Vec<(f64, f64)>,
+    body: &[Line<f64>],
+    height: f64,
+) -> Vec<(f64, f64)> {
+    for line in body {
+        let at = |y: f64| line.start.x + line.dx() * (y - line.start.y) / line.dy();
+        let (from, to) = match (line.start.y > height, line.end.y > height) {
+            (false, false) => continue,
+            (true, true) => (line.start.x, line.end.x),
+            (true, false) => (line.start.x, at(height)),
+            (false, true) => (at(height), line.end.x),
+        };
+        pieces = pieces
             .into_iter()
             .flat_map(|(a, b)| [(a, b.min(from)), (a.max(to), b)])
             .filter(|(a, b)| b > a)
             .collect();
     }
-    left
+    pieces
 }
 
 #[cfg(test)]
@@ -310,6 +307,29 @@ mod tests {
         let second = fin.second_moments_m2();
         assert!((second.along2 - 0.06 * 0.06 / 3.0).abs() < 1e-12);
         assert!((second.out2 - 0.04 * 0.04 / 3.0).abs() < 1e-12);
+    }
+
+    /// On a cone that widens as the fin reaches back, a rectangle shows as the part above
+    /// the cone's side: here a triangle.
+    #[test]
+    fn what_is_inside_the_body_is_no_part_of_it() {
+        use crate::{Example, SectionKind};
+        let mut design = Example::Gannet.design();
+        design.sections[0].kind = SectionKind::Cone;
+        // The radius grows from 0 to 12 mm within 60 mm: 0.2 for each millimetre.
+        let body = Body::new(&design).unwrap();
+        let chain = body.chain_m(1e-5);
+        let fin = four_sided(50.0, 50.0, 10.0, 0.0);
+        let shown = fin.strips_outside(&body, &chain, 0.0).unwrap();
+        assert!((shown.area - 0.010 * 0.050 / 2.0).abs() < 1e-12, "{shown:?}");
+        assert!((shown.front - 0.0).abs() < 1e-12);
+        assert!((shown.mean_chord - 0.050 * 2.0 / 3.0).abs() < 1e-12);
+        // On the tube behind nothing is hidden.
+        assert_eq!(fin.strips_outside(&body, &chain, 0.1), fin.strips());
+        // One that is no higher than the body is at its front shows nothing.
+        let low = four_sided(10.0, 10.0, 2.0, 0.0);
+        let flush = low.strips_outside(&body, &chain, 0.055).unwrap();
+        assert!(flush.area < low.area_m2());
     }
 
     /// Mean aerodynamic chord of a trapezoid, 2/3 (a + b − ab/(a + b)), its front at

@@ -50,13 +50,26 @@ impl SideView {
             moments.area += side.area;
             moments.first += side.first + side.area * stretch.front_m;
         }
+        Self::of_outline(design, body, body.chain_m(FLATTENING_M), moments)
+    }
+
+    /// The side view of the same body with other fins, or with its fins turned.
+    pub(crate) fn with_fins_of(&self, design: &Design, body: &Body) -> Self {
+        Self::of_outline(design, body, self.chain.clone(), self.body)
+    }
+
+    fn of_outline(
+        design: &Design,
+        body: &Body,
+        chain: Vec<(f64, f64)>,
+        moments: AreaMoments,
+    ) -> Self {
         let fins: Vec<ProjectedFin> = design
             .fins
             .iter()
             .enumerate()
             .flat_map(|(i, set)| projections(i, set, body))
             .collect();
-        let chain = body.chain_m(FLATTENING_M);
         let mut added = vec![AreaMoments::default()];
         for set in 0..design.fins.len() {
             let first = fins.partition_point(|fin| fin.set <= set);
@@ -207,14 +220,25 @@ impl Edge {
 
 /// The area that fins add beyond the body, with its first moment about the nose tip.
 fn added_by_fins(chain: &[(f64, f64)], fins: &[ProjectedFin]) -> AreaMoments {
-    let right = added_on_side(chain, fins, 1.0);
-    let left = added_on_side(chain, fins, -1.0);
-    AreaMoments { area: right.area + left.area, first: right.first + left.first }
+    let (right, left) = (seen_on_side(fins, 1.0), seen_on_side(fins, -1.0));
+    let first = added_on_side(chain, &right, 1.0);
+    // An even number of fins looks the same from both sides.
+    let mirrored = right.len() == left.len()
+        && right.iter().all(|fin| {
+            left.iter().any(|other| {
+                fin.set == other.set && (fin.turned + other.turned).abs() < EDGE_ON
+            })
+        });
+    let second = if mirrored { first } else { added_on_side(chain, &left, -1.0) };
+    AreaMoments { area: first.area + second.area, first: first.first + second.first }
 }
 
-/// The same on one side of the axis.
-fn added_on_side(chain: &[(f64, f64)], fins: &[ProjectedFin], side: f64) -> AreaMoments {
-    let outlines = outlines_on_side(fins, side);
+/// The same on one side of the axis, by the fins that are seen there.
+fn added_on_side(chain: &[(f64, f64)], fins: &[&ProjectedFin], side: f64) -> AreaMoments {
+    // Mirrored to positive y.
+    let mirrored = |c: &Coord<f64>| Coord { x: c.x, y: c.y * side };
+    let outlines: Vec<Vec<Coord<f64>>> =
+        fins.iter().map(|fin| fin.corners.iter().map(mirrored).collect()).collect();
     let fin_edges: Vec<Vec<Edge>> = outlines.iter().map(|ring| edges_of(ring)).collect();
     let from = outlines.iter().flatten().map(|c| c.x).fold(f64::INFINITY, f64::min);
     let to = outlines.iter().flatten().map(|c| c.x).fold(f64::NEG_INFINITY, f64::max);
@@ -229,9 +253,13 @@ fn added_on_side(chain: &[(f64, f64)], fins: &[ProjectedFin], side: f64) -> Area
 
     let mut added = AreaMoments::default();
     let cuts = cuts(&outlines, &fin_edges, &body_edges, from, to);
+    let mut body_left = body_edges.as_slice();
     for w in cuts.windows(2) {
         let (a, b) = (w[0], w[1]);
-        let (at_a, at_b) = uncovered(&fin_edges, &body_edges, a, b);
+        let middle = f64::midpoint(a, b);
+        let behind = body_left.iter().position(|edge| edge.b.x >= middle);
+        body_left = &body_left[behind.unwrap_or(body_left.len())..];
+        let (at_a, at_b) = uncovered(&fin_edges, body_left.first(), a, b);
         // The integral of a linear width, and of x times it.
         let h = b - a;
         added.area += h * (at_a + at_b) / 2.0;
@@ -240,20 +268,18 @@ fn added_on_side(chain: &[(f64, f64)], fins: &[ProjectedFin], side: f64) -> Area
     added
 }
 
-/// The fins on one side, mirrored to positive y, each distinct outline once.
-fn outlines_on_side(fins: &[ProjectedFin], side: f64) -> Vec<Vec<Coord<f64>>> {
-    let mut outlines: Vec<(usize, f64, Vec<Coord<f64>>)> = Vec::new();
+/// The fins on one side, each distinct outline once.
+fn seen_on_side(fins: &[ProjectedFin], side: f64) -> Vec<&ProjectedFin> {
+    let mut seen: Vec<&ProjectedFin> = Vec::new();
     for fin in fins.iter().filter(|fin| fin.turned * side > EDGE_ON) {
-        let same = |(set, turned, _): &(usize, f64, _)| {
-            *set == fin.set && (turned - fin.turned).abs() < EDGE_ON
+        let same = |known: &&ProjectedFin| {
+            known.set == fin.set && (known.turned - fin.turned).abs() < EDGE_ON
         };
-        if !outlines.iter().any(same) {
-            let ring =
-                fin.corners.iter().map(|c| Coord { x: c.x, y: c.y * side }).collect();
-            outlines.push((fin.set, fin.turned, ring));
+        if !seen.iter().any(same) {
+            seen.push(fin);
         }
     }
-    outlines.into_iter().map(|(_, _, ring)| ring).collect()
+    seen
 }
 
 fn edges_of(ring: &[Coord<f64>]) -> Vec<Edge> {
@@ -285,8 +311,13 @@ fn cuts(
 }
 
 /// The width that fins cover outside the body, at both ends of a strip in which no edges
-/// cross.
-fn uncovered(fin_edges: &[Vec<Edge>], body_edges: &[Edge], a: f64, b: f64) -> (f64, f64) {
+/// cross. `body_edge` is the body's outline there, or the next one behind.
+fn uncovered(
+    fin_edges: &[Vec<Edge>],
+    body_edge: Option<&Edge>,
+    a: f64,
+    b: f64,
+) -> (f64, f64) {
     let middle = f64::midpoint(a, b);
     // Kept in order from the axis outwards; both lists are short.
     let mut spans: Vec<(Edge, Edge)> = Vec::new();
@@ -304,7 +335,7 @@ fn uncovered(fin_edges: &[Vec<Edge>], body_edges: &[Edge], a: f64, b: f64) -> (f
         }
     }
 
-    let mut top = body_edges.iter().copied().find(|e| e.covers(middle));
+    let mut top = body_edge.copied().filter(|edge| edge.covers(middle));
     let (mut at_a, mut at_b) = (0.0, 0.0);
     for (low, high) in spans {
         let covered_to = top.map_or(0.0, |edge| edge.y(middle));

@@ -20,10 +20,10 @@ use super::crossflow::Crossflow;
 use super::fin_sets::crowds;
 use super::model::{Model, Wake};
 use super::nose_on;
-use super::rolls::{telling_rolls_deg, turned};
+use super::rolls::Turned;
 use crate::design::Design;
 use crate::design::part::Part;
-use crate::outcome::{Outcome, resting_angles};
+use crate::outcome::{Outcome, Rest, resting_angles};
 use crate::outline::Body;
 use crate::outline::fin::Fin;
 use crate::outline::side_view::SideView;
@@ -55,6 +55,44 @@ pub struct AirPart {
 pub struct Air {
     parts: Vec<AirPart>,
     reference_area_m2: f64,
+    sums: Sums,
+}
+
+/// The parts added up, so that a search over many angles asks each part once.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+struct Sums {
+    body_ahead: Load,
+    body_behind: Load,
+    fins_ahead: Load,
+    fins_behind: Load,
+    across: Load,
+}
+
+impl Sums {
+    fn of(parts: &[AirPart], reference_area_m2: f64) -> Self {
+        let mut sums = Self::default();
+        for part in parts {
+            let slope = part.slope_per_rad;
+            let (ahead, behind) = match part.part {
+                Part::Fins(_) => (&mut sums.fins_ahead, &mut sums.fins_behind),
+                Part::Section(_) | Part::Weight(_) => {
+                    (&mut sums.body_ahead, &mut sums.body_behind)
+                }
+            };
+            ahead.add(slope, part.forward_centre_m);
+            behind.add(slope, part.backward_centre_m);
+            let drag = part.side_drag * part.side_area_m2 / reference_area_m2;
+            sums.across.add(drag, part.side_centre_m);
+        }
+        sums
+    }
+}
+
+impl Load {
+    fn add(&mut self, force: f64, at_m: f64) {
+        self.force += force;
+        self.first += force * at_m;
+    }
 }
 
 /// The air on a rocket that is turned about its axis in some way.
@@ -83,6 +121,83 @@ struct Load {
     first: f64,
 }
 
+/// The air on the body alone, which is the same in every roll.
+#[derive(Clone, Debug)]
+pub(crate) struct BodyAir {
+    parts: Vec<AirPart>,
+    model: Model,
+    drag: Crossflow,
+}
+
+impl BodyAir {
+    pub(crate) fn new(body: &Body, model: Model, crossflow: Option<Crossflow>) -> Self {
+        let length_m = body.length_m();
+        let drag =
+            crossflow.unwrap_or_else(|| Crossflow::of_parts(length_m / body.width_m()));
+        let parts = nose_on::body(body, model)
+            .into_iter()
+            .zip(body.stretches())
+            .map(|(slope, stretch)| {
+                let side = stretch.profile.side();
+                AirPart {
+                    part: slope.part,
+                    slope_per_rad: slope.slope,
+                    forward_centre_m: slope.centre_m,
+                    backward_centre_m: length_m - slope.centre_m,
+                    side_area_m2: side.area,
+                    side_centre_m: stretch.front_m + side.first / side.area,
+                    side_spread_m2: stretch.profile.side_spread_m2(),
+                    side_drag: drag.body,
+                }
+            })
+            .collect();
+        Self { parts, model, drag }
+    }
+
+    /// The air on the whole rocket, its fins as they are seen in a side view.
+    pub(crate) fn with_fins(&self, design: &Design, body: &Body, view: &SideView) -> Air {
+        let Self { model, drag, .. } = *self;
+        let mut parts = self.parts.clone();
+        for (i, (set, crowd)) in design.fins.iter().zip(crowds(design)).enumerate() {
+            let start_m = set.start_mm / 1000.0;
+            let fin = Fin::new(&set.planform);
+            let flat = if set.count == 2 {
+                let seen = view.fins().iter().filter(|fin| fin.set == i);
+                seen.map(|fin| fin.turned * fin.turned).sum()
+            } else {
+                f64::from(set.count) / 2.0
+            };
+            let in_wake = match model.wake {
+                Wake::InFull => 0.0,
+                Wake::NoLift => crowd.in_wake,
+            };
+            let panels = flat * crowd.share * (1.0 - in_wake);
+            let lift =
+                nose_on::fins(&fin, start_m, body, view.body_chain_m(), panels, model);
+            let added = view.added_by_set(i);
+            let along_m = fin.centroid_m().0;
+            let side_centre_m = if added.area > 0.0 {
+                added.first / added.area
+            } else {
+                start_m + along_m
+            };
+            parts.push(AirPart {
+                part: Part::Fins(i),
+                slope_per_rad: lift.map_or(0.0, |l| l.slope),
+                forward_centre_m: start_m + lift.map_or(0.0, |l| l.forward_m),
+                backward_centre_m: start_m + lift.map_or(0.0, |l| l.backward_m),
+                side_area_m2: added.area,
+                side_centre_m,
+                side_spread_m2: fin.second_moments_m2().along2 - along_m * along_m,
+                side_drag: drag.fins,
+            });
+        }
+        let reference_area_m2 = nose_on::reference_area_m2(body);
+        let sums = Sums::of(&parts, reference_area_m2);
+        Air { parts, reference_area_m2, sums }
+    }
+}
+
 impl Air {
     /// The air in the plane of the drawing. `None` when the design has no body.
     #[must_use]
@@ -103,60 +218,7 @@ impl Air {
         model: Model,
         crossflow: Option<Crossflow>,
     ) -> Self {
-        let length_m = body.length_m();
-        let drag =
-            crossflow.unwrap_or_else(|| Crossflow::of_parts(length_m / body.width_m()));
-        let mut parts: Vec<AirPart> = nose_on::body(body, model)
-            .into_iter()
-            .zip(body.stretches())
-            .map(|(slope, stretch)| {
-                let side = stretch.profile.side();
-                AirPart {
-                    part: slope.part,
-                    slope_per_rad: slope.slope,
-                    forward_centre_m: slope.centre_m,
-                    backward_centre_m: length_m - slope.centre_m,
-                    side_area_m2: side.area,
-                    side_centre_m: stretch.front_m + side.first / side.area,
-                    side_spread_m2: stretch.profile.side_spread_m2(),
-                    side_drag: drag.body,
-                }
-            })
-            .collect();
-        for (i, (set, crowd)) in design.fins.iter().zip(crowds(design)).enumerate() {
-            let start_m = set.start_mm / 1000.0;
-            let fin = Fin::new(&set.planform);
-            let flat = if set.count == 2 {
-                let seen = view.fins().iter().filter(|fin| fin.set == i);
-                seen.map(|fin| fin.turned * fin.turned).sum()
-            } else {
-                f64::from(set.count) / 2.0
-            };
-            let in_wake = match model.wake {
-                Wake::InFull => 0.0,
-                Wake::NoLift => crowd.in_wake,
-            };
-            let panels = flat * crowd.share * (1.0 - in_wake);
-            let lift = nose_on::fins(&fin, start_m, body, panels, model);
-            let added = view.added_by_set(i);
-            let along_m = fin.centroid_m().0;
-            let side_centre_m = if added.area > 0.0 {
-                added.first / added.area
-            } else {
-                start_m + along_m
-            };
-            parts.push(AirPart {
-                part: Part::Fins(i),
-                slope_per_rad: lift.map_or(0.0, |l| l.slope),
-                forward_centre_m: start_m + lift.map_or(0.0, |l| l.forward_m),
-                backward_centre_m: start_m + lift.map_or(0.0, |l| l.backward_m),
-                side_area_m2: added.area,
-                side_centre_m,
-                side_spread_m2: fin.second_moments_m2().along2 - along_m * along_m,
-                side_drag: drag.fins,
-            });
-        }
-        Self { parts, reference_area_m2: nose_on::reference_area_m2(body) }
+        BodyAir::new(body, model, crossflow).with_fins(design, body, view)
     }
 
     /// The air in each plane that may be the least favourable, that of the drawing first,
@@ -168,17 +230,13 @@ impl Air {
         view: &SideView,
         model: Model,
     ) -> Vec<Plane> {
-        let plane = |roll_deg, design: &Design, view: &SideView| Plane {
-            roll_deg,
-            air: Self::with(design, body, view, model, None),
-            side_on_m: view.area_and_centroid_m().1,
+        let alone = BodyAir::new(body, model, None);
+        let plane = |turned: Turned| Plane {
+            roll_deg: turned.roll_deg,
+            air: alone.with_fins(&turned.design, body, &turned.view),
+            side_on_m: turned.view.area_and_centroid_m().1,
         };
-        let rolls = telling_rolls_deg(design).into_iter().skip(1).map(|roll_deg| {
-            let turned = turned(design, roll_deg);
-            let view = SideView::new(&turned, body);
-            plane(roll_deg, &turned, &view)
-        });
-        std::iter::once(plane(0.0, design, view)).chain(rolls).collect()
+        Turned::all(design, body, view).into_iter().map(plane).collect()
     }
 
     /// The same air, with each of its centres so much further back.
@@ -188,6 +246,7 @@ impl Air {
             part.backward_centre_m += by_m;
             part.side_centre_m += by_m;
         }
+        self.sums = Sums::of(&self.parts, self.reference_area_m2);
         self
     }
 
@@ -249,6 +308,13 @@ impl Air {
         (0..=18).map(moment).fold(f64::INFINITY, f64::min)
     }
 
+    /// Every angle at which the air does not turn the rocket with its centre of mass there,
+    /// from 0 to π; both ends are always among them.
+    #[must_use]
+    pub fn resting_angles(&self, centre_of_mass_m: f64) -> Vec<Rest> {
+        resting_angles(self, centre_of_mass_m)
+    }
+
     /// What the rocket does in this plane with its centre of mass there.
     #[must_use]
     pub fn outcome(&self, centre_of_mass_m: f64) -> Outcome {
@@ -261,20 +327,19 @@ impl Air {
         let nearer = if from_ahead { angle_rad } else { PI - angle_rad };
         let (sin, cos) = libm::sincos(nearer);
         let body_share = libm::cos(nearer / 2.0);
-        let mut load = Load::default();
-        for part in &self.parts {
-            let share = match part.part {
-                Part::Fins(_) => 1.0,
-                Part::Section(_) | Part::Weight(_) => body_share,
-            };
-            let potential = part.slope_per_rad * cos * share;
-            let centre =
-                if from_ahead { part.forward_centre_m } else { part.backward_centre_m };
-            let cross = part.side_drag * part.side_area_m2 / self.reference_area_m2 * sin;
-            load.force += potential + cross;
-            load.first += potential * centre + cross * part.side_centre_m;
+        let Sums { across, .. } = self.sums;
+        let (body, fins) = if from_ahead {
+            (self.sums.body_ahead, self.sums.fins_ahead)
+        } else {
+            (self.sums.body_behind, self.sums.fins_behind)
+        };
+        let sum = |body: f64, fins: f64, across: f64| {
+            cos * (body_share * body + fins) + sin * across
+        };
+        Load {
+            force: sum(body.force, fins.force, across.force),
+            first: sum(body.first, fins.first, across.first),
         }
-        load
     }
 }
 

@@ -69,15 +69,17 @@ pub(crate) struct FinLift {
 /// Diederich's lift slope (NACA TN 2335, 1951) as Barrowman & Barrowman (1966) use it:
 /// `C_Nα = K 8 p (s/d)² / (1 + √(1 + (2 l/(c_r + c_t))²))`, with p panels and the mid-chord
 /// line l. Other outlines use their own area, mid-chord slope and mean chord. From memory.
-/// What lies inside the body pushes nothing. The front of the root is at `start_m`.
+/// What lies inside the body pushes nothing: `chain_m` is one side of its outline. The front
+/// of the root is at `start_m`.
 pub(crate) fn fins(
     fin: &Fin,
     start_m: f64,
     body: &Body,
+    chain_m: &[(f64, f64)],
     panels: f64,
     model: Model,
 ) -> Option<FinLift> {
-    let strips = fin.strips_outside(body, start_m)?;
+    let strips = fin.strips_outside(body, chain_m, start_m)?;
     let (s, r, d) = (strips.span, body.radius_at_m(start_m), body.width_m());
     let interference = 1.0 + r / (s + r);
     let k = match model.carry_over {
@@ -196,7 +198,7 @@ mod tests {
         let body = bodied(|_| {});
         let stubby = Model { fin_centre: FinCentre::Stubby, ..Model::default() };
         let centre = |span, model: Model| {
-            fins(&fin(span), 0.1, &body, 2.0, model).unwrap().forward_m
+            fins(&fin(span), 0.1, &body, &[], 2.0, model).unwrap().forward_m
         };
         assert!((centre(50.0, Model::default()) - 0.025).abs() < 1e-12);
         // Aspect ratio 1 of the pair.

@@ -2,6 +2,8 @@
 //! favourable one counts.
 
 use crate::design::Design;
+use crate::outline::Body;
+use crate::outline::side_view::SideView;
 
 /// Two rolls this close, in degrees, are one.
 const SAME_DEG: f64 = 1e-9;
@@ -10,16 +12,21 @@ const SAME_DEG: f64 = 1e-9;
 /// least or the most favourable: 0, the view of the drawing, and all others at which the
 /// fins of some set are seen as wide or as narrow as they can be.
 ///
-/// Between two of them what is seen of each set changes one way only, so that a search in
-/// small steps finds next to nothing beyond them: a test says how little.
-pub(crate) fn telling_rolls_deg(design: &Design) -> Vec<f64> {
+/// A search in small steps finds no roll that is less favourable by more than half a
+/// millimetre of separation: a test says so.
+fn telling_rolls_deg(design: &Design) -> Vec<f64> {
+    rolls_deg(design, 2)
+}
+
+/// The same in so many steps from one fin to the next.
+fn rolls_deg(design: &Design, steps: u32) -> Vec<f64> {
     let turns: Vec<u32> = design.fins.iter().map(|set| repeats(set.count)).collect();
     let common = turns.iter().copied().reduce(gcd).unwrap_or(1);
     let period_deg = 180.0 / f64::from(common);
     let mut rolls = vec![0.0];
     for (set, &repeats) in design.fins.iter().zip(&turns) {
-        let step_deg = 90.0 / f64::from(repeats);
-        for k in 0..2 * repeats / common {
+        let step_deg = 180.0 / f64::from(repeats * steps);
+        for k in 0..steps * repeats / common {
             let roll = step_deg * f64::from(k) - set.roll_deg;
             let roll = roll.rem_euclid(period_deg);
             let known = |&r: &f64| {
@@ -45,13 +52,51 @@ fn gcd(a: u32, b: u32) -> u32 {
     if b == 0 { a } else { gcd(b, a % b) }
 }
 
-/// The same rocket, turned about its axis.
-pub(crate) fn turned(design: &Design, by_deg: f64) -> Design {
-    let mut turned = design.clone();
-    for set in &mut turned.fins {
+/// The centre of pressure side-on in many rolls, the telling ones among them, in metres from
+/// the nose tip. Between those more of the fins may be seen than at any of them, since they
+/// lie less behind one another.
+pub(crate) fn side_on_over_rolls_m(
+    design: &Design,
+    body: &Body,
+    view: &SideView,
+) -> Vec<f64> {
+    let rolls = rolls_deg(design, 36).into_iter();
+    rolls
+        .map(|roll_deg| {
+            let turned = rolled(design, roll_deg);
+            view.with_fins_of(&turned, body).area_and_centroid_m().1
+        })
+        .collect()
+}
+
+fn rolled(design: &Design, by_deg: f64) -> Design {
+    let mut rolled = design.clone();
+    for set in &mut rolled.fins {
         set.roll_deg += by_deg;
     }
-    turned
+    rolled
+}
+
+/// A rocket turned about its axis, as it is seen then.
+#[derive(Clone, Debug)]
+pub(crate) struct Turned {
+    /// By how much it is turned out of the view of the drawing, in degrees.
+    pub(crate) roll_deg: f64,
+    pub(crate) design: Design,
+    pub(crate) view: SideView,
+}
+
+impl Turned {
+    /// The rocket in every telling roll, the view of the drawing first.
+    pub(crate) fn all(design: &Design, body: &Body, view: &SideView) -> Vec<Self> {
+        let rolls = telling_rolls_deg(design).into_iter().skip(1).map(|roll_deg| {
+            let design = rolled(design, roll_deg);
+            let view = view.with_fins_of(&design, body);
+            Self { roll_deg, design, view }
+        });
+        let as_drawn = Self { roll_deg: 0.0, design: design.clone(), view: view.clone() };
+        std::iter::once(as_drawn).chain(rolls).collect()
+    }
 }
 
 #[cfg(test)]

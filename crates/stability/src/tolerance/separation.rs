@@ -57,10 +57,16 @@ const SURE: f64 = 0.95;
 const COVERAGE: f64 = 1.96;
 
 impl Verdict {
+    /// Whether next to all draws come to the outcome of this
+    /// [rank](crate::Outcome::rank).
+    pub(crate) fn settles(&self, rank: usize) -> bool {
+        self.shares[rank] >= SURE
+    }
+
     /// Whether the outcome changes within what is not known exactly.
     #[must_use]
     pub fn is_too_close(&self) -> bool {
-        self.shares.iter().all(|&share| share < SURE)
+        (0..self.shares.len()).all(|rank| !self.settles(rank))
     }
 }
 
@@ -458,7 +464,7 @@ mod tests {
         assert!((figures.separation_m - 0.060).abs() < 1e-12);
         let both = drawn_with(&design, &balanced, Resolution::default()).separation_m;
         let middle = f64::midpoint(both.low, both.high);
-        assert!((middle - figures.separation_rolled_m.least).abs() < 0.5e-3);
+        assert!((middle - figures.least_separation_m).abs() < 0.5e-3);
         // A half millimetre to either side of both.
         assert!(both.high - both.low < 2.1e-3, "{both:?}");
     }
