@@ -28,7 +28,7 @@ pub struct Comparison {
 
 /// Less than this apart, in millimetres, measured and computed agree however small the
 /// range is. Our judgement: a string, or the edge that a card lies on, is as wide.
-const AGREE_MM: f64 = 5.0;
+pub const AGREE_MM: f64 = 5.0;
 /// The scales may differ by this share from the parts together before it is said. Our
 /// judgement.
 const MASS_SHARE: f64 = 0.05;
@@ -116,7 +116,7 @@ pub fn explanations(
         let label = point.label();
         let apart =
             units.length(beside.difference_as_read_mm(units).unwrap_or(off_mm).abs());
-        if agrees {
+        if off_mm.abs() <= AGREE_MM {
             said.push(format!(
                 "The {label}: measured and computed agree to within {apart}."
             ));
@@ -126,6 +126,14 @@ pub fn explanations(
         said.push(format!(
             "The {label}: measured {apart} nearer the {end} than computed."
         ));
+        if agrees {
+            let range_mm = beside.measured.map_or(0.0, |measured| measured.range_mm());
+            said.push(format!(
+                "But your readings lie {} apart themselves: they cannot tell. Measure again?",
+                units.length(range_mm)
+            ));
+            continue;
+        }
         let from_other_end_mm = length_mm - beside.computed_mm;
         let mirrored = beside.measured.is_some_and(|measured| {
             (measured.middle_mm - from_other_end_mm).abs() <= AGREE_MM

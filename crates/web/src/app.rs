@@ -16,8 +16,8 @@ mod typed;
 use noseward_lesson::{Record, Swings};
 use noseward_link as link;
 use noseward_stability::{
-    BottleSize, Design, Example, Field, Influence, MeasuredPoints, Part, Quantity,
-    Report, Resolution, SeparationDraws, Severity, UnitSystem, Units, Verdict,
+    BottleSize, Design, Doubts, Example, Field, Influence, MeasuredPoints, Part,
+    Quantity, Report, Resolution, SeparationDraws, Severity, UnitSystem, Units, Verdict,
     WeightField, evaluate,
 };
 
@@ -116,6 +116,8 @@ pub(crate) enum Certainty {
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Sure {
     pub(crate) verdict: Verdict,
+    /// What the model of the air leaves open.
+    pub(crate) doubts: Option<Doubts>,
     /// The readings that matter most, the first the most.
     pub(crate) influences: Vec<Influence>,
 }
@@ -605,7 +607,9 @@ fn slice(state: &mut State) -> Vec<Effect> {
                 let mut influences =
                     Influence::of(&state.design, &state.measured, state.resolution);
                 influences.truncate(3);
-                let sure = verdict.map(|verdict| Sure { verdict, influences });
+                let figures = state.report.figures.as_ref();
+                let doubts = figures.and_then(|f| Doubts::of(&state.design, f));
+                let sure = verdict.map(|verdict| Sure { verdict, doubts, influences });
                 state.certainty = Certainty::Known(sure);
                 // The bench comes after the draws.
                 return vec![Effect::Redraw, Effect::Slice];

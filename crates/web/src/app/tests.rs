@@ -515,19 +515,25 @@ mod air {
 
     /// A trial is begun, and the rocket hangs level there.
     fn read(state: &mut State, mm: f64) {
-        state.desk.notebook.begin(&state.record()).unwrap();
+        let id = state.desk.notebook.begin(&state.record()).unwrap();
         let trial = state.desk.notebook.in_hand_mut().unwrap();
         trial.measured.mass.mm = [Some(mm); 3];
+        trial.draft.outcome = Some(noseward_lesson::SwingOutcome::Steady);
+        assert!(state.desk.notebook.lock(id));
         state.take_readings();
     }
 
     /// As the strip writes it, from draws of its own.
-    fn half_interval(design: &Design, resolution: Resolution) -> String {
+    fn interval(design: &Design, resolution: Resolution) -> String {
         let mut draws =
             SeparationDraws::new(design, &MeasuredPoints::default(), resolution);
         draws.run(10_000);
         let interval = draws.verdict().unwrap().separation_m;
-        format!("± {:.0} mm", (interval.high - interval.low) * 500.0)
+        format!(
+            "likely {:.0} mm to {:.0} mm",
+            interval.low * 1000.0,
+            interval.high * 1000.0
+        )
     }
 
     fn work_out(state: &mut State) {
@@ -541,25 +547,25 @@ mod air {
     #[test]
     fn how_sure_it_is_follows_once_typing_pauses() {
         let mut state = open("", None);
-        assert!(region(&state, "strip").contains("± …"));
+        assert!(region(&state, "strip").contains("likely …"));
         work_out(&mut state);
-        let expected = half_interval(&state.design, Resolution::default());
+        let expected = interval(&state.design, Resolution::default());
         assert!(region(&state, "strip").contains(&expected), "{expected}");
         let sure = region(&state, "air-sure");
-        assert!(sure.contains("self-righting 100 %"), "{sure}");
+        assert!(sure.contains("self-righting in all tries"), "{sure}");
         assert!(sure.contains("The readings that matter most: clay"), "{sure}");
         assert_eq!(update(&mut state, Msg::Slice), [], "all is known");
 
         // While somebody types nothing is worked out, and what was known is dropped.
         update(&mut state, Msg::Typed { field: CLAY_PLACE, text: "50".into() });
-        assert!(region(&state, "strip").contains("± …"));
+        assert!(region(&state, "strip").contains("likely …"));
         assert_eq!(update(&mut state, Msg::Slice), []);
         update(&mut state, Msg::Paused);
         work_out(&mut state);
         let coarse = Resolution { length_mm: 5.0, mass_g: 5.0 };
         update(&mut state, Msg::Resolution(coarse));
         work_out(&mut state);
-        let wider = half_interval(&state.design, coarse);
+        let wider = interval(&state.design, coarse);
         assert!(wider != expected && region(&state, "strip").contains(&wider), "{wider}");
     }
 
@@ -601,6 +607,57 @@ mod air {
         assert!(region(&state, "in-words").contains("too close to call"));
     }
 
+    /// Once a group has measured, that is what counts, and a difference is said.
+    #[test]
+    fn what_was_measured_leads() {
+        let mut state = open("", None);
+        let computed = state.report.figures.as_ref().unwrap().clone();
+        read(&mut state, 160.0);
+        let figures = state.report.figures.as_ref().unwrap().clone();
+        assert!((figures.mass.centre_m - 0.160).abs() < 1e-12);
+        let lost = computed.least_separation_m - figures.least_separation_m;
+        assert!((lost - (0.160 - computed.mass.centre_m)).abs() < 1e-12);
+        let strip = region(&state, "strip");
+        let told =
+            "centre of mass 160 mm, measured; worked out 141 mm<strong>: they differ";
+        assert!(strip.contains(told), "{strip}");
+        let least = format!("{:.0} mm", figures.least_separation_m * 1000.0);
+        assert!(strip.contains(&least), "{strip}");
+        // The swing uses it too.
+        update(&mut state, Msg::Bench(BenchMsg::InView(true)));
+        let used = state.report.figures.as_ref().unwrap().mass.centre_m;
+        assert!((used - 0.160).abs() < 1e-12);
+        // Close enough to be one place.
+        let trial = state.desk.notebook.in_hand_mut().unwrap();
+        trial.measured.mass.mm = [Some(143.0), Some(144.0), Some(141.0)];
+        state.take_readings();
+        let strip = region(&state, "strip");
+        assert!(strip.contains("143 mm, measured (141 mm to 144 mm)"), "{strip}");
+        assert!(!strip.contains("they differ"), "{strip}");
+    }
+
+    /// Readings of a rocket say nothing of another one.
+    #[test]
+    fn a_change_leaves_the_readings_with_the_rocket_that_they_are_of() {
+        let mut state = open("", None);
+        state.desk.notebook.begin(&state.record()).unwrap();
+        let trial = state.desk.notebook.in_hand_mut().unwrap();
+        trial.measured.mass.mm = [Some(160.0); 3];
+        assert!(state.take_readings());
+        typed(&mut state, CLAY_PLACE, "60");
+        assert!(state.measured.is_empty());
+        let strip = region(&state, "strip");
+        assert!(strip.contains("of the rocket before you changed it"), "{strip}");
+        typed(&mut state, CLAY_PLACE, "45");
+        assert!(!state.measured.is_empty(), "the old number again");
+        // A new reading is of the rocket as it is now.
+        typed(&mut state, CLAY_PLACE, "60");
+        let trial = state.desk.notebook.in_hand_mut().unwrap();
+        trial.measured.mass.mm[0] = Some(165.0);
+        assert!(state.take_readings());
+        assert!(!region(&state, "strip").contains("before you changed"));
+    }
+
     #[test]
     fn a_prediction_comes_before_the_outcome_where_that_is_wished() {
         let mut state = open("", None);
@@ -616,7 +673,7 @@ mod air {
                 .map(|r| r.markup.as_str())
                 .collect()
         };
-        assert!(everything(&state).contains("Self-righting"));
+        assert!(everything(&state).contains("elf-righting"));
         let effects = update(&mut state, Msg::parse("predict-first", "").unwrap());
         assert_eq!(effects, [Effect::Redraw, Effect::KeepView]);
         let hidden = everything(&state).to_lowercase();
@@ -625,25 +682,30 @@ mod air {
         }
         assert!(!views::spoken(&state).contains("righting"));
         update(&mut state, Msg::parse("predict", "2").unwrap());
-        assert!(everything(&state).contains("Self-righting"));
+        assert!(everything(&state).contains("elf-righting"));
         let words = region(&state, "air-words");
         assert!(words.contains("The prediction was: <strong>Broadside"), "{words}");
         // Another rocket wants another prediction.
         typed(&mut state, CLAY_PLACE, "60");
-        assert!(!everything(&state).contains("Self-righting"));
+        assert!(!everything(&state).contains("elf-righting"));
     }
 
     #[test]
     fn each_outcome_has_its_words() {
         for (example, name) in [
-            (Example::Puffin, "Self-righting"),
-            (Example::Tern, "Broadside"),
-            (Example::Razorbill, "Broadside"),
-            (Example::Gannet, "Self-righting"),
+            (Example::Puffin, "self-righting"),
+            (Example::Tern, "broadside"),
+            (Example::Razorbill, "at an angle"),
+            (Example::Gannet, "self-righting"),
         ] {
             let mut state = open("", None);
             update(&mut state, Msg::Start(Start::Example(example)));
-            assert!(region(&state, "strip").contains(name), "{example:?}");
+            // Nothing is more than probable before the readings have been tried.
+            let strip = region(&state, "strip");
+            assert!(
+                strip.contains(&format!("Probably {name}. ")),
+                "{example:?}: {strip}"
+            );
         }
     }
 }

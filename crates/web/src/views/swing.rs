@@ -259,7 +259,7 @@ fn share_words(on_string: Outcome, shares: &Shares) -> Markup {
         @if shares.spin_alone_holds {
             p { strong { "This swing proves little. " }
                 "The spin of the swing itself pulls this rocket along its path. The air "
-                "alone would not hold it nose-first, and there is no spin in flight." }
+                "alone would not hold it nose-first, and nothing swings it round in flight." }
         } @else if shares.string_flatters {
             p { strong { "The string flatters this rocket. " }
                 "The spin of the swing holds it better than the air alone would." }
@@ -269,7 +269,7 @@ fn share_words(on_string: Outcome, shares: &Shares) -> Markup {
         } @else if shares.spin_does_most {
             p { strong { "This swing proves little. " }
                 "Near nose-first the spin of the swing does " (part.unwrap_or_default())
-                " of the turning back, the air the rest. There is no spin in flight." }
+                " of the turning back, the air the rest. In flight nothing swings it round." }
         } @else if let (Some(part), true) = (part, on_string.holds_nose_first()) {
             p { "Near nose-first the spin of the swing does " (part)
                 " of the turning back, the air the rest." }

@@ -88,8 +88,8 @@ fn a_string_may_be_typed_in_any_unit_and_nonsense_loses_nothing() {
 fn what_it_comes_to_is_told_in_words() {
     for (example, words) in [
         (Example::Puffin, "comes round nose-first in"),
-        (Example::Tern, "settles across its path, turned by 66°"),
-        (Example::Razorbill, "This swing proves little"),
+        (Example::Tern, "settles across its path, turned by 70°"),
+        (Example::Razorbill, "settles across its path, turned by 6°"),
         (Example::Gannet, "comes round nose-first in"),
     ] {
         let state = in_view(example);
