@@ -142,7 +142,7 @@ impl Bench {
     /// Whether the space that this swing needs has been checked. What needs more than what
     /// was checked has to be looked at again.
     pub(crate) fn is_space_checked(&self) -> bool {
-        let needed = self.known.as_ref().map(|known| known.swing.space().clear_told_m());
+        let needed = self.known.as_ref().map(|known| known.swing.space().clear_m);
         // A tenth is less than anyone's pace.
         needed
             .zip(self.checked_m)
@@ -218,7 +218,7 @@ impl State {
     /// How long the graph is, in seconds.
     fn shown_s(swing: &Swing, settling: &Settling) -> f64 {
         let (least, most) = SHOWN_S;
-        let enough = settling.time_s.map_or(most, |time_s| 1.6 * time_s + 1.0);
+        let enough = settling.when.map_or(most, |when| 1.6 * when.on_axis_s() + 1.0);
         enough.clamp(least, most).min(swing.watched_s())
     }
 
@@ -431,7 +431,7 @@ pub(super) fn update(state: &mut State, msg: BenchMsg) -> Vec<Effect> {
         }
         BenchMsg::SpaceChecked(checked) => {
             let known = state.bench.known.as_ref().filter(|_| checked);
-            state.bench.checked_m = known.map(|k| k.swing.space().clear_told_m());
+            state.bench.checked_m = known.map(|k| k.swing.space().clear_m);
             redraw
         }
         BenchMsg::Swung(outcome) => {

@@ -9,7 +9,7 @@ use noseward_drawing::{
 };
 use noseward_lesson::{COUNTED, SwingOutcome};
 use noseward_stability::{
-    Outcome, Settles, Settling, Shares, Space, SwingField, capital,
+    Outcome, Settles, Settling, Shares, Space, SwingField, When, capital,
 };
 
 use super::readings::drawn;
@@ -217,16 +217,17 @@ fn degrees(rad: f64) -> String {
 
 fn settles(settling: &Settling) -> String {
     let start = degrees(settling.start_rad);
-    let when = match (settling.time_s, settling.turns) {
-        (Some(time_s), Some(turns)) => format!("in {time_s:.1} s ({turns:.1} turns)"),
-        _ => String::new(),
-    };
+    let when = settling.when.map_or(String::new(), |when| {
+        let (seconds, turns) = (when.seconds(), when.turns());
+        let word = if turns.is_one() { "turn" } else { "turns" };
+        format!("in about {seconds} s ({turns} {word})")
+    });
     let remains = settling.remaining_rad.filter(|rad| rad.to_degrees() >= 0.5);
     let remains = remains.map_or(String::new(), |rad| {
         format!(" It still swings by {} at the end.", degrees(rad))
     });
     match settling.comes_to {
-        Settles::NoseFirst if settling.time_s.is_some_and(|time_s| time_s < 0.05) => {
+        Settles::NoseFirst if settling.when.is_some_and(When::is_from_the_start) => {
             format!("Started at {start}, it is nose-first at once.{remains}")
         }
         Settles::NoseFirst => {
@@ -292,16 +293,16 @@ fn space(state: &State) -> Markup {
     html! {
         dl class="swing__figures" {
             div { dt { "String and rocket sweep" } dd { (metres(space.swept_told_m())) " from the swinger" } }
-            div { dt { "Nobody stands within" } dd { strong { (metres(space.clear_told_m())) } } }
+            div { dt { "Nobody stands within" } dd { strong { (metres(space.clear_m)) } } }
             div { dt { "Speed" } dd { (format!("{speed_m_per_s:.0} m/s")) } }
             div { dt { "Pull in the string" } dd { (format!("{pull_n:.1} N"))
                 ", like " (format!("{:.0} g", space.hung_kg() * 1000.0)) " hung on it" } }
             div { dt { "If the string comes off" } dd { "it may fly " (metres(space.throw_told_m())) } }
         }
         p class="swing__small" {
-            "Worked out from your string, your arm and the rocket, let go level, 2 m up and "
-            "without drag: not a permission. Let go upwards, it flies further; it may "
-            "slide or bounce further too."
+            "Worked out from your string, your arm and the rocket, let go up to 20° upwards "
+            "from the shoulder and without drag: not a permission. Steeper flies further; it "
+            "may slide or bounce further too."
         }
         @if long || heavy || fast {
             p {
@@ -379,7 +380,7 @@ fn stills(state: &State) -> Markup {
         return html! {};
     }
     let end_s = known.trajectory.samples.last().map_or(0.0, |last| last.time_s);
-    let shown_s = known.settling.time_s.map_or(end_s, |time_s| (1.3 * time_s).min(end_s));
+    let shown_s = known.settling.when.map_or(end_s, |when| (1.3 * when.on_axis_s()).min(end_s));
     html! {
         ol class="stills" {
             @for k in 0..STILLS {
@@ -455,7 +456,7 @@ fn card(state: &State, card: usize) -> (&'static str, Markup) {
             html! {
                 p { "A hall, or outside. Look up as well: lamps, wires, branches."
                     @if let Some(space) = space {
-                        " Mark a line " strong { (metres(space.clear_told_m())) } " from the swinger, "
+                        " Mark a line " strong { (metres(space.clear_m)) } " from the swinger, "
                         "all the way round: nobody stands inside it. String and rocket sweep "
                         (metres(space.swept_told_m())) "." } }
             },

@@ -51,9 +51,9 @@ fn nothing_is_worked_out_until_the_bench_is_in_view() {
 #[test]
 fn another_rocket_or_string_is_worked_out_anew() {
     let mut state = in_view(Example::Puffin);
-    let before = known(&state).swing.space().clear_told_m();
+    let before = known(&state).swing.space().clear_m;
     bench(&mut state, BenchMsg::Typed(STRING, "1,0".into()));
-    let shorter = known(&state).swing.space().clear_told_m();
+    let shorter = known(&state).swing.space().clear_m;
     assert!(shorter < before - 0.5);
     assert!(region(&state, "swing-space").contains(&format!("{shorter:.1} m")));
     let length_m = known(&state).swing.space().swept_m;
