@@ -10,6 +10,7 @@ mod measured;
 mod message;
 mod notice;
 mod presses;
+mod sure;
 mod swing;
 mod typed;
 
@@ -36,6 +37,7 @@ pub(crate) use presses::Presses;
 pub(crate) use swing::{Bench, BenchField, BenchMsg, CARDS, Known, SPACE_CARD};
 pub(crate) use typed::{Unreadable, read as read_number};
 
+use crate::later::Ask;
 use history::{History, Step};
 
 /// Everything the page knows.
@@ -121,9 +123,6 @@ pub(crate) struct Sure {
     /// The readings that matter most, the first the most.
     pub(crate) influences: Vec<Influence>,
 }
-
-/// Draws of one slice: some milliseconds on a slow machine.
-const DRAWS_IN_SLICE: usize = 100;
 
 /// What the page finds when it opens.
 #[derive(Debug, Default)]
@@ -553,7 +552,7 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
             vec![Effect::Redraw]
         }
         Msg::Slice => {
-            let mut effects = slice(state);
+            let mut effects = call(state, Ask::Sure).effects;
             if effects.is_empty() && state.told.is_none() {
                 effects = swing::slice(state);
             }
@@ -563,7 +562,7 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
         Msg::Bench(msg) => swing::update(state, msg),
         Msg::WorkOut => {
             state.told = None;
-            while slice(state).contains(&Effect::Slice) {}
+            while call(state, Ask::Sure).effects.contains(&Effect::Slice) {}
             // Paper is all in view.
             let in_view = std::mem::replace(&mut state.bench.in_view, true);
             while !swing::slice(state).is_empty() {}
@@ -585,38 +584,6 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
             vec![Effect::Redraw]
         }
     }
-}
-
-/// Works out a little more of how sure the figures are. Nothing while somebody types, or
-/// when all is known.
-fn slice(state: &mut State) -> Vec<Effect> {
-    if state.told.is_some() || state.report.figures.is_none() {
-        return Vec::new();
-    }
-    match &mut state.certainty {
-        Certainty::Known(_) => return Vec::new(),
-        Certainty::Unknown => {
-            let draws =
-                SeparationDraws::new(&state.design, &state.measured, state.resolution);
-            state.certainty = Certainty::Drawing(Box::new(draws));
-        }
-        Certainty::Drawing(draws) => {
-            draws.run(DRAWS_IN_SLICE);
-            if draws.is_done() {
-                let verdict = draws.verdict();
-                let mut influences =
-                    Influence::of(&state.design, &state.measured, state.resolution);
-                influences.truncate(3);
-                let figures = state.report.figures.as_ref();
-                let doubts = figures.and_then(|f| Doubts::of(&state.design, f));
-                let sure = verdict.map(|verdict| Sure { verdict, doubts, influences });
-                state.certainty = Certainty::Known(sure);
-                // The bench comes after the draws.
-                return vec![Effect::Redraw, Effect::Slice];
-            }
-        }
-    }
-    vec![Effect::Slice]
 }
 
 /// What follows a change of the design. A change of its structure, or of values that the

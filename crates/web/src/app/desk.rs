@@ -146,7 +146,9 @@ pub(super) fn update(state: &mut State, msg: NotebookMsg) -> Vec<Effect> {
                 for msg in std::mem::take(&mut state.desk.waiting) {
                     effects.extend(asked(state, msg));
                 }
-                effects.push(Effect::RebuildNotebook);
+                // What waited for this part besides.
+                state.hang_anew();
+                effects.extend([Effect::RebuildNotebook, Effect::Slice]);
             }
             effects
         }
@@ -172,7 +174,8 @@ fn asked(state: &mut State, msg: NotebookMsg) -> Vec<Effect> {
     effects
 }
 
-fn load(state: &mut State, otherwise: Vec<Effect>) -> Vec<Effect> {
+/// Has the notebook's code loaded, if it is not.
+pub(super) fn load(state: &mut State, otherwise: Vec<Effect>) -> Vec<Effect> {
     match state.desk.code {
         Code::NotAsked | Code::Failed => {
             state.desk.code = Code::Loading;

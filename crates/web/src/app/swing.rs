@@ -6,8 +6,10 @@ use noseward_stability::{
     Trajectory, evaluate, trimmed,
 };
 
+use super::desk::load;
 use super::typed::{self, Unreadable};
-use super::{Draft, Effect, Notice, State, Waits};
+use super::{Draft, Effect, Notice, State, Waits, call};
+use crate::later::Ask;
 
 /// Everything about the bench that is not recorded.
 #[derive(Debug)]
@@ -227,12 +229,19 @@ impl State {
     pub(super) fn hang_anew(&mut self) {
         self.bench.motion.playing = false;
         self.bench.motion.time_s = 0.0;
-        self.bench.known = if self.bench.in_view { self.hang() } else { None };
+        self.bench.known = None;
+        if self.bench.in_view {
+            call(self, Ask::Hang);
+        }
     }
 
     /// Works out the motion from the chosen start. Nothing while a field cannot be read: a
     /// distance from an older number would look as if it were from this one.
-    fn hang(&self) -> Option<Box<Known>> {
+    pub(crate) fn hang(&mut self) {
+        self.bench.known = self.hung();
+    }
+
+    fn hung(&self) -> Option<Box<Known>> {
         if !self.bench.drafts.is_empty() {
             return None;
         }
@@ -360,9 +369,9 @@ pub(super) fn update(state: &mut State, msg: BenchMsg) -> Vec<Effect> {
                 return Vec::new();
             }
             if state.bench.known.is_none() {
-                state.bench.known = state.hang();
+                call(state, Ask::Hang);
             }
-            vec![Effect::Slice, Effect::Redraw]
+            load(state, vec![Effect::Slice, Effect::Redraw])
         }
         BenchMsg::Typed(field, text) => typed_into(state, field, &text),
         BenchMsg::Left(field) => {
@@ -518,14 +527,22 @@ pub(super) fn slice(state: &mut State) -> Vec<Effect> {
     if !state.bench.in_view {
         return Vec::new();
     }
-    let Some(known) = &mut state.bench.known else {
-        state.bench.known = state.hang();
+    if state.bench.known.is_none() {
+        call(state, Ask::Hang);
         let found = state.bench.known.is_some();
         return if found { vec![Effect::Slice, Effect::Redraw] } else { Vec::new() };
-    };
-    if known.starts.is_done() {
-        return Vec::new();
     }
-    known.starts.run(STARTS_IN_SLICE);
-    if known.starts.is_done() { vec![Effect::Redraw] } else { vec![Effect::Slice] }
+    call(state, Ask::Starts).effects
+}
+
+impl State {
+    /// Tries a few starts more. Returns what is to be done next.
+    pub(crate) fn try_starts(&mut self) -> Vec<Effect> {
+        let Some(known) = &mut self.bench.known else { return Vec::new() };
+        if known.starts.is_done() {
+            return Vec::new();
+        }
+        known.starts.run(STARTS_IN_SLICE);
+        if known.starts.is_done() { vec![Effect::Redraw] } else { vec![Effect::Slice] }
+    }
 }

@@ -12,12 +12,15 @@ use noseward_stability::{
 };
 
 fn open(hash: &str, kept: Option<&Design>) -> State {
-    State::new(&Opening {
+    let mut state = State::new(&Opening {
         hash: hash.into(),
         kept: kept.map(|design| link::to_file(&design.clone().into())),
         can_keep: true,
         ..Opening::default()
-    })
+    });
+    // As it is a moment after the first drawing.
+    state.desk.code = Code::Here;
+    state
 }
 
 fn typed(state: &mut State, field: Field, text: &str) -> Vec<Effect> {
@@ -144,6 +147,7 @@ mod opening {
 fn region(state: &State, id: &str) -> String {
     let mut all = views::outputs(state).regions;
     all.extend(views::later_regions(state));
+    all.extend(views::waiting(state));
     all.extend(views::computer(state));
     all.extend(views::bench_regions(state));
     all.into_iter().filter(|r| r.id == id).map(|r| r.markup).collect()

@@ -1,6 +1,13 @@
 //! The notebook: what it does to the rocket on the page, and the page to it.
 
 use super::*;
+
+/// The page before its later part is here.
+fn unloaded() -> State {
+    let mut state = open("", None);
+    state.desk.code = Code::NotAsked;
+    state
+}
 use crate::later::Ask;
 use noseward_lesson::{Notebook, SwingOutcome};
 use noseward_link::{Format, open_notebook_file, open_table, to_table};
@@ -23,7 +30,7 @@ fn write(state: &mut State, field: &str, text: &str) -> Vec<Effect> {
 
 /// A page whose notebook is loaded and in view.
 fn desk() -> State {
-    let mut state = open("", None);
+    let mut state = unloaded();
     let kept = NotebookMsg::Kept { slots: Vec::new(), open: 0, afresh: false };
     assert!(tell(&mut state, kept).contains(&Effect::LoadLater));
     tell(&mut state, NotebookMsg::Loaded(true));
@@ -381,7 +388,7 @@ fn what_is_kept_is_there_again() {
     press(&mut state, "nb-begin", "");
     write(&mut state, "nb:because", "half a sen");
     let kept = file(&mut state);
-    let mut again = open("", None);
+    let mut again = unloaded();
     let slots = vec![(4, kept)];
     tell(&mut again, NotebookMsg::Kept { slots, open: 4, afresh: false });
     tell(&mut again, NotebookMsg::Loaded(true));
@@ -603,7 +610,7 @@ fn help_with_the_conclusion_has_three_levels() {
 
 #[test]
 fn a_notebook_that_could_not_load_says_so_and_tries_again() {
-    let mut state = open("", None);
+    let mut state = unloaded();
     tell(&mut state, NotebookMsg::Kept { slots: Vec::new(), open: 0, afresh: false });
     tell(&mut state, NotebookMsg::Loaded(false));
     assert!(region(&state, "nb-state").contains("could not be loaded"));
@@ -799,7 +806,7 @@ fn a_fresh_start_opens_no_notebook_and_loses_none() {
     let mut state = desk();
     press(&mut state, "nb-begin", "");
     let kept = file(&mut state);
-    let mut afresh = open("", None);
+    let mut afresh = unloaded();
     let slots = vec![(1, kept.clone())];
     tell(&mut afresh, NotebookMsg::Kept { slots, open: 1, afresh: true });
     tell(&mut afresh, NotebookMsg::Loaded(true));
