@@ -54,7 +54,7 @@ use serde::Serialize;
 use crate::outcome::{Outcome, Rest, resting_angles_of};
 use crate::pressure::air::Air;
 use crate::report::Figures;
-use forces::Forces;
+use forces::{DRAG_ALONG, Forces};
 use motion::{Motion, State};
 use settling::Well;
 
@@ -120,10 +120,15 @@ pub struct Shares {
 pub struct Turning {
     /// Time in seconds.
     pub time_s: f64,
-    /// Angle between nose and path in radians: any number, for a rocket may turn over.
+    /// Angle between nose and path in radians, positive with the nose above it: any number,
+    /// for a rocket may turn over.
     pub angle_rad: f64,
-    /// How fast it turns, in radians a second.
+    /// How fast it turns about the string, in radians a second.
     pub rate_rad_per_s: f64,
+    /// How far the string is above level, in radians: the rocket rises and falls.
+    pub elevation_rad: f64,
+    /// How steeply the path climbs then, in radians.
+    pub climb_rad: f64,
 }
 
 /// The turning against time, for drawing.
@@ -143,11 +148,6 @@ impl Trajectory {
     /// The longest trajectory, in seconds; a longer one is cut.
     pub const LONGEST_S: f64 = 120.0;
 }
-
-/// Drag coefficient along the axis, on the body's largest cross-section. Our judgement,
-/// between a hemisphere's 0.34 and a blunt cylinder's 0.85 to 0.99 along the flow (C.
-/// Matthews, Aeronautical Engineer's Data Book, fig. 5.13).
-const DRAG_ALONG: f64 = 0.5;
 
 impl Swing {
     /// Hangs a rocket on a string. `None` when the setup has a fault that stops it, when it
@@ -169,7 +169,7 @@ impl Swing {
             mass_kg: figures.mass.mass_kg,
             length_m: figures.length_m,
             drag_m2: 0.0,
-            forces,
+            forces: forces.clone(),
             rests: Vec::new(),
             wells: Vec::new(),
             outcome_in_air: figures.outcome,
@@ -182,20 +182,28 @@ impl Swing {
     /// The same rocket under other forces.
     fn with(self, forces: Forces) -> Self {
         let rests = resting_angles_of(&|angle| forces.by_sine_n_m(angle));
-        let wells = Well::all(&rests, &forces);
+        let below = resting_angles_of(&|angle| forces.by_sine_n_m(-angle));
+        let wells = Well::all(&rests, &below);
         Self { forces, rests, wells, ..self }
     }
 
-    /// The same without the spin's own term: what the air alone would do.
+    /// The same without the spin's own pull and with the string level: what the air alone
+    /// would do.
     #[must_use]
     pub fn air_alone(&self) -> Self {
-        self.clone().with(self.forces.without_spin())
+        self.clone().with(self.forces.clone().held_level().without_spin())
     }
 
-    /// The same as if nothing resisted the turning. It never settles.
+    /// The same as if turning met no more air than standing still does.
     #[must_use]
     pub fn undamped(&self) -> Self {
-        self.clone().with(self.forces.without_damping())
+        self.clone().with(self.forces.clone().without_damping())
+    }
+
+    /// The same as if the string stayed level, whatever the rocket does.
+    #[must_use]
+    pub fn held_level(&self) -> Self {
+        self.clone().with(self.forces.clone().held_level())
     }
 
     /// How it is swung.
@@ -214,24 +222,32 @@ impl Swing {
     #[must_use]
     pub fn spin_moment_n_m(&self, angle_rad: f64) -> f64 {
         let (sin, cos) = libm::sincos(angle_rad);
-        self.forces.spin_n_m * sin * cos
+        self.forces.spin_n_m() * sin * cos
     }
 
-    /// What resists turning at an angle, in N·m·s: never negative.
+    /// What resists slow turning at an angle with the string level, in N·m·s: never
+    /// negative.
     #[must_use]
     pub fn damping_n_m_s(&self, angle_rad: f64) -> f64 {
         self.forces.damping_n_m_s(angle_rad)
     }
 
-    /// Energy of turning about the string plus the work against air and spin from
-    /// nose-on, in joules. Damping only takes it away.
+    /// The air's moment on a rocket that turns at so many radians a second, with the
+    /// string level, in N·m.
     #[must_use]
-    pub fn energy_j(&self, angle_rad: f64, rate_rad_per_s: f64) -> f64 {
-        self.forces.energy_j(angle_rad, rate_rad_per_s)
+    pub fn air_moment_turning_n_m(&self, angle_rad: f64, rate_rad_per_s: f64) -> f64 {
+        self.forces.air_turning_n_m(angle_rad, rate_rad_per_s)
     }
 
-    /// How fast it swings about nose-on at small angles, in radians a second, damping left
-    /// out; `None` where nose-on does not hold:
+    /// How far above level the string rests with the rocket held at an angle, in radians:
+    /// below it where nothing lifts.
+    #[must_use]
+    pub fn elevation_rad(&self, angle_rad: f64) -> f64 {
+        self.forces.elevation_rad(angle_rad)
+    }
+
+    /// How fast it swings about nose-on at small angles with the string level, in radians a
+    /// second, damping left out; `None` where nose-on does not hold:
     ///
     /// ```text
     /// √((q S_ref C_Nα (x_CP − x_CM) + (I_t − I_a) Ω²) / I_t)
@@ -239,7 +255,7 @@ impl Swing {
     #[must_use]
     pub fn frequency_rad_per_s(&self) -> Option<f64> {
         let (air, spin) = self.forces.stiffness_n_m();
-        let square = (air + spin) / self.forces.inertia_kg_m2;
+        let square = (air + spin) / self.forces.across_kg_m2;
         (square > 0.0).then(|| square.sqrt())
     }
 
@@ -316,10 +332,9 @@ impl Swing {
         start_rate_rad_per_s: f64,
         duration_s: f64,
     ) -> Trajectory {
-        let start =
-            State { angle_rad: start_angle_rad, rate_rad_per_s: start_rate_rad_per_s };
-        let samples = match Motion::new(&self.forces, start) {
-            Some(motion) if duration_s >= 0.0 => sampled(motion, start, duration_s),
+        let start = self.start(start_angle_rad, start_rate_rad_per_s);
+        let samples = match Motion::of(&self.forces, start) {
+            Some(motion) if duration_s >= 0.0 => sampled(motion, duration_s),
             _ => Vec::new(),
         };
         // A half turn is done where the rocket lies square across its path.
@@ -344,13 +359,19 @@ fn least_drag_m2(air: &Air, rests: &[Rest]) -> f64 {
 }
 
 /// Samples of a motion at even times.
-fn sampled(mut motion: Motion<'_>, start: State, duration_s: f64) -> Vec<Turning> {
-    let turning = |time_s, state: State| Turning {
-        time_s,
-        angle_rad: state.angle_rad,
-        rate_rad_per_s: state.rate_rad_per_s,
+fn sampled(mut motion: Motion<'_>, duration_s: f64) -> Vec<Turning> {
+    let forces = motion.forces();
+    let turning = |time_s, state: State| {
+        let angle_rad = forces.off_path_rad(state);
+        Turning {
+            time_s,
+            angle_rad,
+            rate_rad_per_s: state.rate_rad_per_s,
+            elevation_rad: state.elevation_rad,
+            climb_rad: state.angle_rad - angle_rad,
+        }
     };
-    let mut samples = vec![turning(0.0, start)];
+    let mut samples = vec![turning(0.0, motion.state())];
     // A rounding of the last bits must not lose the last sample.
     let end_s = duration_s.min(Trajectory::LONGEST_S) + 1e-9;
     for k in 1_u32.. {
