@@ -109,7 +109,7 @@ pub fn swing_cursor(cursor_s: Option<f64>, duration_s: f64, width_px: f64) -> Gr
         let ends = vec![Point { x, y: TOP }, Point { x, y: TOP + HEIGHT }];
         items.push(Item::Path {
             path: Path::open(ends),
-            style: Style::line(Colour::Wind, 2.0),
+            style: Style::line(Colour::Ink, 2.0),
         });
     }
     Group { key: "cursor", items }

@@ -120,7 +120,7 @@ fn words(state: &State, note: Note, label: &Markup, lines: usize, most: usize) -
         div class="nb__words" {
             label for=(name) { (label) }
             textarea class="menu__text" id=(name) data-note=(name) rows=(lines)
-                maxlength=(most) autocomplete="off" { (note.text(state)) }
+                maxlength=(most) autocomplete="off" spellcheck="false" { (note.text(state)) }
         }
     }
 }

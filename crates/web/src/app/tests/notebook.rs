@@ -280,9 +280,9 @@ fn what_was_said_goes_when_something_else_happens() {
     let mut state = desk();
     press(&mut state, "nb-begin", "");
     predict(&mut state, 0, "it is long");
-    assert!(shown(&mut state).contains("Now you may swing"));
+    assert!(shown(&mut state).contains("Next: the cards, with the adult"));
     swing(&mut state, SwingOutcome::Steady);
-    assert!(!shown(&mut state).contains("Now you may swing"));
+    assert!(!shown(&mut state).contains("Next: the cards, with the adult"));
     press(&mut state, "nb-delete", 1);
     assert!(shown(&mut state).contains("Trial 1 is deleted. It can"));
     typed(&mut state, FIN_SPAN, "70");
