@@ -83,7 +83,7 @@ pub fn swing_circle(
             "The swing seen from above: rocket and string reach {:.1} metres from the \
              middle; nobody stands within {:.1} metres",
             space.swept_told_m(),
-            space.clear_told_m()
+            space.clear_m
         ),
         groups: vec![
             Group { key: "circles", items: circles(&layout) },
@@ -210,7 +210,7 @@ fn words(space: &Space, layout: &Layout, width_px: f64) -> (Vec<Item>, f64) {
     let clear_at = Point { x: right.x + 3.0, y: right.y - 2.0 };
     let swept_at = Point { x: left.x - 3.0, y: left.y + 10.0 };
     let mut items = vec![
-        number(clear_at, Anchor::Start, space.clear_told_m(), Colour::Alert),
+        number(clear_at, Anchor::Start, space.clear_m, Colour::Alert),
         number(swept_at, Anchor::End, space.swept_told_m(), Colour::Ink),
     ];
     let entries = [

@@ -129,7 +129,7 @@ fn another_string_is_another_trial() {
     assert_eq!(state.waits(), Some(Waits::ForTrial));
     swing(&mut state, SwingOutcome::TailFirst);
     assert_eq!(in_hand(&state).swings().outcomes(), [SwingOutcome::Steady]);
-    update(&mut state, Msg::Bench(BenchMsg::Typed(string, "1,5".into())));
+    update(&mut state, Msg::Bench(BenchMsg::Typed(string, "1".into())));
     assert_eq!(state.waits(), None);
     assert_eq!(state.swings.outcomes(), [SwingOutcome::Steady]);
 }
