@@ -527,7 +527,7 @@ mod tests {
             for start_deg in [-170.0_f64, -60.0, 30.0, 100.0, 200.0, 370.0] {
                 let start = start_deg.to_radians();
                 let settling = swing.settling(start);
-                if settling.settled_s().is_none_or(|time_s| time_s > 12.0) {
+                if settling.when.is_none_or(|when| when.on_axis_s() > 12.0) {
                     continue;
                 }
                 let moved = swing.trajectory(start, 20.0);

@@ -197,7 +197,7 @@ impl State {
                         BenchField::Setup(SwingField::AirDensity) => "1.2",
                         _ => "1",
                     };
-                    format!("This is not a number. Type, for example, {example}.")
+                    format!("I cannot read this. Type, for example, {example}.")
                 }
             });
         }

@@ -127,7 +127,7 @@ fn words(state: &State, note: Note, label: &Markup, lines: usize, most: usize) -
 
 /// Beside every room for free text.
 fn no_names() -> Markup {
-    html! { span class="nb__hint" { " Don’t use names." } }
+    html! { span class="nb__hint" { " (no names)" } }
 }
 
 /// What is wrong in some fields, as sentences.

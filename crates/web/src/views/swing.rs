@@ -181,10 +181,10 @@ fn words(state: &State) -> Markup {
             p {
                 @if state.report.figures.is_none() {
                     "Nothing to swing yet. First put right what is listed under the drawing."
-                } @else if let Some(limit) = state.swing_limit() {
-                    strong { (limit.sentence()) }
                 } @else if BenchField::ALL.iter().any(|f| state.bench_fault(*f).is_some()) {
                     "Nothing to swing yet. First put the number above right."
+                } @else if let Some(limit) = state.swing_limit() {
+                    strong { (limit.sentence()) }
                 } @else {
                     "Being worked out…"
                 }
