@@ -114,15 +114,15 @@ mod tests {
     }
 
     #[test]
-    fn what_loads_later_has_a_budget_of_its_own() {
+    fn the_whole_page_has_a_budget_too() {
         let later = |size| File {
             name: "later-0.wasm".to_owned(),
             bytes: noise(size),
             first_visit: false,
         };
-        assert!(check(&[later(LATER_BUDGET / 2)]).is_ok());
-        let error = check(&[later(LATER_BUDGET + 1)]).unwrap_err().to_string();
-        assert!(error.contains("later-0.wasm"), "{error}");
+        assert!(check(&[later(WHOLE_BUDGET / 2)]).is_ok());
+        let error = check(&[later(WHOLE_BUDGET + 1)]).unwrap_err().to_string();
+        assert!(error.contains("the whole page"), "{error}");
     }
 
     #[test]

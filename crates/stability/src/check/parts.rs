@@ -205,6 +205,7 @@ mod tests {
         );
         assert_eq!(
             fault(|d| {
+                d.sections[0].kind = SectionKind::Ogive;
                 d.sections[0].length_mm = 30.0;
                 d.fins[0].start_mm = 120.0;
             }),

@@ -2,13 +2,13 @@
 
 use noseward_lesson::{SwingOutcome, Swings, same_build};
 use noseward_stability::{
-    Design, Figures, Quantity, Settling, Starts, Swing, SwingField, SwingSetup,
-    Trajectory, evaluate, trimmed,
+    Design, Figures, Quantity, Settling, Starts, Swing, SwingField, SwingLimit,
+    SwingSetup, Trajectory, evaluate, trimmed,
 };
 
 use super::desk::load;
 use super::typed::{self, Unreadable};
-use super::{Draft, Effect, Notice, State, Waits, call};
+use super::{Draft, Effect, Notice, Owner, State, Waits, call};
 use crate::later::Ask;
 
 /// Everything about the bench that is not recorded.
@@ -25,9 +25,8 @@ pub(crate) struct Bench {
     /// The rocket that the present one is compared with.
     pub(crate) previous: Option<Box<Previous>>,
     pub(crate) motion: Motion,
-    /// The clear radius in metres for which somebody who leads has said, in this visit,
-    /// that the space is checked.
-    checked_m: Option<f64>,
+    /// What the adult in charge has looked at, in this visit.
+    checked: Option<Checked>,
     /// The card of the test that is shown.
     pub(crate) card: usize,
     /// Whether the reader's system asks for as little motion as possible.
@@ -62,6 +61,15 @@ pub(crate) struct Previous {
     pub(crate) swings: Swings,
 }
 
+/// The space as the adult in charge has looked at it: for one set of three swings.
+#[derive(Clone, Copy, Debug, PartialEq)]
+struct Checked {
+    clear_m: f64,
+    mass_kg: f64,
+    speed_m_per_s: f64,
+    owner: Owner,
+}
+
 /// Where the moving pictures are.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(crate) struct Motion {
@@ -73,8 +81,8 @@ pub(crate) struct Motion {
 
 /// Cards of the test, from the hanging point to letting it slow.
 pub(crate) const CARDS: usize = 7;
-/// The card on which the space is checked.
-pub(crate) const SPACE_CARD: usize = 3;
+/// The card on which the space is checked. Those after it wait for that.
+pub(crate) const SPACE_CARD: usize = 4;
 /// Starts that are tried in one slice: some milliseconds on a slow machine.
 const STARTS_IN_SLICE: usize = 2;
 /// How far one step of the pictures goes, in seconds.
@@ -92,7 +100,7 @@ impl Bench {
             known: None,
             previous: None,
             motion: Motion { playing: false, time_s: 0.0, speed: 0.5 },
-            checked_m: None,
+            checked: None,
             card: 0,
             still,
         }
@@ -141,16 +149,6 @@ impl BenchField {
 }
 
 impl Bench {
-    /// Whether the space that this swing needs has been checked. What needs more than what
-    /// was checked has to be looked at again.
-    pub(crate) fn is_space_checked(&self) -> bool {
-        let needed = self.known.as_ref().map(|known| known.swing.space().clear_m);
-        // A tenth is less than anyone's pace.
-        needed
-            .zip(self.checked_m)
-            .is_some_and(|(needed, checked)| needed <= checked + 0.1)
-    }
-
     /// When the pictures end, in seconds.
     pub(crate) fn end_s(&self) -> f64 {
         let known = self.known.as_ref();
@@ -199,7 +197,7 @@ impl State {
                         BenchField::Setup(SwingField::AirDensity) => "1.2",
                         _ => "1",
                     };
-                    format!("This is not a number. Type, for example, {example}.")
+                    format!("I cannot read this. Type, for example, {example}.")
                 }
             });
         }
@@ -209,9 +207,39 @@ impl State {
         Some(fault.sentence(self.units))
     }
 
+    /// The space that this swing needs, for the adult in charge to look at.
+    fn space_needed(&self) -> Option<Checked> {
+        let space = self.bench.known.as_ref()?.swing.space();
+        Some(Checked {
+            clear_m: space.clear_m,
+            mass_kg: self.report.figures.as_ref()?.mass.mass_kg,
+            speed_m_per_s: space.speed_m_per_s,
+            owner: self.owner(),
+        })
+    }
+
+    /// Whether the space that this swing needs has been checked. A longer string, faster
+    /// turns, a heavier rocket or another trial has to be looked at again.
+    pub(crate) fn is_space_checked(&self) -> bool {
+        // Less than a scale or a watch can tell.
+        const SAME: f64 = 1.001;
+        self.space_needed().zip(self.bench.checked).is_some_and(|(needed, checked)| {
+            needed.owner == checked.owner
+                && needed.clear_m <= checked.clear_m * SAME
+                && needed.speed_m_per_s <= checked.speed_m_per_s * SAME
+                && needed.mass_kg <= checked.mass_kg * SAME
+        })
+    }
+
+    /// What makes this swing too much: then there is no result, and nothing is recorded.
+    pub(crate) fn swing_limit(&self) -> Option<SwingLimit> {
+        let figures = self.report.figures.as_ref()?;
+        self.swings.setup.limit(figures.mass.mass_kg)
+    }
+
     /// Whether an outcome may be recorded now.
     pub(crate) fn may_swing(&self) -> bool {
-        self.bench.is_space_checked()
+        self.is_space_checked()
             && self.waits().is_none()
             && !self.swings.is_done()
             && !self.swings.is_full()
@@ -242,7 +270,7 @@ impl State {
     }
 
     fn hung(&self) -> Option<Box<Known>> {
-        if !self.bench.drafts.is_empty() {
+        if !self.bench.drafts.is_empty() || self.swing_limit().is_some() {
             return None;
         }
         let figures = self.report.figures.as_ref()?;
@@ -435,12 +463,12 @@ pub(super) fn update(state: &mut State, msg: BenchMsg) -> Vec<Effect> {
             vec![Effect::DrawMotion, Effect::Redraw]
         }
         BenchMsg::Card(card) => {
-            state.bench.card = card;
+            let waits = card > SPACE_CARD && !state.is_space_checked();
+            state.bench.card = if waits { SPACE_CARD } else { card };
             vec![Effect::Redraw, Effect::Focus("swing-card".into())]
         }
         BenchMsg::SpaceChecked(checked) => {
-            let known = state.bench.known.as_ref().filter(|_| checked);
-            state.bench.checked_m = known.map(|k| k.swing.space().clear_m);
+            state.bench.checked = state.space_needed().filter(|_| checked);
             redraw
         }
         BenchMsg::Swung(outcome) => {
@@ -459,6 +487,7 @@ pub(super) fn update(state: &mut State, msg: BenchMsg) -> Vec<Effect> {
         }
         BenchMsg::Anew => {
             let setup = state.swings.setup;
+            state.bench.checked = None;
             state.remember(None);
             let again = state.desk.notebook.in_hand().map(|trial| trial.id());
             if let Some(id) = again.filter(|_| state.is_of_trial()) {

@@ -485,7 +485,7 @@ fn lock(state: &mut State) -> Vec<Effect> {
     let words = if was_locked {
         "Your new prediction stands beside the first one."
     } else {
-        "Locked. Now you may swing."
+        "Locked. Next: the cards, with the adult."
     };
     let mut effects = say(state, false, words);
     effects.extend(rebuilt(state));

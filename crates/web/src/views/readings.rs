@@ -1,6 +1,7 @@
 //! What was found, as the strip, in words and as a table.
 
-use maud::{Markup, html};
+use maud::{Markup, PreEscaped, html};
+use noseward_drawing::{push_bars, svg_document};
 use noseward_link::defused;
 use noseward_stability::{Design, Figures, MeasuredPoint, Nearer, Units, minus};
 
@@ -239,18 +240,33 @@ pub(super) fn as_table(state: &State) -> Markup {
             }
         }
         p class="card__note" {
-            "All distances are from the nose tip. Push is the normal-force slope for each \
-             radian, on the body’s largest cross-section. Separation counts as positive when the centre of mass is nearer the nose."
+            "All distances are from the nose tip. Separation counts as positive when the \
+             centre of mass is nearer the nose."
         }
+        @let bars = state.tells_outcome().then(|| push_bars(design, figures, units));
+        @if let Some(scene) = bars.flatten() {
+            figure class="air__graph" {
+                figcaption { strong { "Flying straight: how the air’s push is shared" } }
+                (PreEscaped(svg_document(&scene, None)))
+            }
+        }
+        details id="parts-in-numbers" {
+            summary { "The parts in numbers" }
+            (parts_in_numbers(design, figures, units))
+        }
+    }
+}
+
+fn parts_in_numbers(design: &Design, figures: &Figures, units: Units) -> Markup {
+    html! {
         table class="table" {
-            caption { "Its parts" }
             thead {
                 tr {
                     th scope="col" { "Part" }
-                    th scope="col" { "Mass" }
-                    th scope="col" { "Its middle" }
-                    th scope="col" { "Push of the air, nose-on" }
-                    th scope="col" { "Where it pushes" }
+                    th scope="col" { "Weighs" }
+                    th scope="col" { "Hangs at" }
+                    th scope="col" { "Pushed (for experts: force slope for each radian)" }
+                    th scope="col" { "at" }
                 }
             }
             tbody {
@@ -259,9 +275,11 @@ pub(super) fn as_table(state: &State) -> Markup {
                         // The table may be copied into a spreadsheet.
                         th scope="row" { (defused(&part.part.name(design))) }
                         td { (units.mass(rounded_mass(part.mass.mass_kg * GRAMS))) }
-                        td { (length(part.mass.centre_m)) }
-                        td { (format!("{:.2}", part.normal_force_slope_per_rad + 0.0)) }
-                        td { (part.nose_on_centre_m.map_or("–".into(), length)) }
+                        td { (units.reading(part.mass.centre_m * MM)) }
+                        td { (minus(&format!("{:.2}", part.normal_force_slope_per_rad + 0.0))) }
+                        td {
+                            (part.nose_on_centre_m.map_or("–".into(), |m| units.reading(m * MM)))
+                        }
                     }
                 }
             }

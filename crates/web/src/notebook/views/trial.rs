@@ -126,7 +126,7 @@ fn knock_on(state: &State, trial: &Trial, baseline: &Trial) -> Markup {
         @else if level(state) == Level::Balance {
             p { "That moved a balance point too: see the drawing above." }
         } @else {
-            p { "What else moved (computed): " (sentences.join(" ")) }
+            p { "What else moved (worked out): " (sentences.join(" ")) }
         }
     }
 }
