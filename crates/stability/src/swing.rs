@@ -42,6 +42,7 @@
 //! rocket meets on a curved path, at most half its length by R of V, is left out. With two
 //! fins, the air is that of the weaker plane and `I_t` the mean of both.
 
+mod draws;
 mod forces;
 mod motion;
 mod settling;
@@ -58,6 +59,7 @@ use forces::{DRAG_ALONG, Forces};
 use motion::{Motion, State};
 use settling::Well;
 
+pub use draws::{SwingDraws, SwingVerdict};
 pub use settling::{Settles, Settling, StartRange, Starts};
 pub use setup::{SwingFault, SwingField, SwingProblem, SwingSetup};
 pub use space::{SmallerSpace, Space, SwingLimit};

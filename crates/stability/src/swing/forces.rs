@@ -60,6 +60,7 @@ struct Potential {
 /// the same spread.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 struct Strip {
+    is_fin: bool,
     /// Drag coefficient times area.
     drag_m2: f64,
     /// Its centroid behind the centre of mass.
@@ -100,7 +101,7 @@ impl Strip {
     /// `∫ w |w| dξ` and `∫ ξ w |w| dξ` of the local crosswind `w = across + rate ξ`, by the
     /// strip's length.
     fn in_wind(&self, across: f64, rate: f64) -> Push {
-        let Self { drag_m2, lever_m: x, half_m: h } = *self;
+        let Self { drag_m2, lever_m: x, half_m: h, .. } = *self;
         let (least, most) = (across + rate * (x - h), across + rate * (x + h));
         // As if w² kept the sign that it has at the far end.
         let (p, r, k2) = (across, rate, h * h / 3.0);
@@ -143,6 +144,7 @@ impl Forces {
             front.add(area_m2, part.forward_centre_m - mass.centre_m);
             back.add(area_m2, part.backward_centre_m - mass.centre_m);
             strips.push(Strip {
+                is_fin: matches!(part.part, Part::Fins(_)),
                 drag_m2: part.side_drag * part.side_area_m2,
                 lever_m: part.side_centre_m - mass.centre_m,
                 half_m: (3.0 * part.side_spread_m2).sqrt(),
@@ -168,6 +170,14 @@ impl Forces {
             rises: true,
             is_damped: true,
         })
+    }
+
+    /// With the drag square to the wind of body and fins so many times as much.
+    pub(super) fn with_drag(mut self, body: f64, fins: f64) -> Self {
+        for strip in &mut self.strips {
+            strip.drag_m2 *= if strip.is_fin { fins } else { body };
+        }
+        self
     }
 
     /// As if the spin had no pull of its own: as on a body that resists turning the same
@@ -292,12 +302,7 @@ impl Forces {
         if !self.rises {
             return 0.0;
         }
-        let still = |elevation_rad| State {
-            angle_rad,
-            rate_rad_per_s: 0.0,
-            elevation_rad,
-            rising_rad_per_s: 0.0,
-        };
+        let still = |elevation_rad| State::of([angle_rad, 0.0, elevation_rad, 0.0]);
         // It falls from straight up and, if it leaves it at all, rises from straight down.
         let mut rises = |elevation_rad| self.accelerations(still(elevation_rad)).1;
         if rises(0.0) == 0.0 {
@@ -308,7 +313,22 @@ impl Forces {
 
     /// Air and spin together, divided by sin a, with the string where it then rests.
     pub(super) fn by_sine_n_m(&self, angle_rad: f64) -> f64 {
-        let elevation_rad = self.elevation_rad(angle_rad);
+        self.by_sine_at_n_m(angle_rad, self.elevation_rad(angle_rad))
+    }
+
+    /// The same with the string within a thousandth of a radian of there: for many draws.
+    pub(super) fn roughly_by_sine_n_m(&self, angle_rad: f64) -> f64 {
+        let (mut low, mut high) = (-FRAC_PI_2, FRAC_PI_2);
+        for _ in 0..12 {
+            let middle = f64::midpoint(low, high);
+            let still = State::of([angle_rad, 0.0, middle, 0.0]);
+            let rises = self.accelerations(still).1 > 0.0;
+            *(if rises { &mut low } else { &mut high }) = middle;
+        }
+        self.by_sine_at_n_m(angle_rad, f64::midpoint(low, high))
+    }
+
+    fn by_sine_at_n_m(&self, angle_rad: f64, elevation_rad: f64) -> f64 {
         let (sin, cos) = libm::sincos(angle_rad);
         let level = libm::cos(elevation_rad);
         // At the ends, what it tends to.
@@ -531,7 +551,7 @@ mod tests {
     /// hand for one about its own middle, `c A ρ/2 · 2 ∫₀ʰ r² ξ³ dξ / 2h = c A ρ/2 · r² h³/4`.
     #[test]
     fn fast_turning_is_resisted_by_its_square() {
-        let strip = Strip { drag_m2: 0.7, lever_m: 0.0, half_m: 0.2 };
+        let strip = Strip { drag_m2: 0.7, half_m: 0.2, ..Strip::default() };
         let by_hand = 0.7 * 9.0 * 0.008 / 4.0;
         assert!((strip.in_wind(0.0, 3.0).moment_n_m - by_hand).abs() < 1e-15);
         assert!((strip.in_wind(0.0, -3.0).moment_n_m + by_hand).abs() < 1e-15);
@@ -548,7 +568,8 @@ mod tests {
         for lever_m in [-0.15, 0.0, 0.08, 0.4] {
             for across in [-6.0, -0.7, 0.0, 0.4, 9.0] {
                 for rate in [-40.0, -3.0, 0.0, 2.0, 25.0] {
-                    let strip = Strip { drag_m2: 0.02, lever_m, half_m: 0.1 };
+                    let strip =
+                        Strip { drag_m2: 0.02, lever_m, half_m: 0.1, is_fin: true };
                     let found = strip.in_wind(across, rate);
                     let pieces = 20_000;
                     let (mut force, mut moment) = (0.0, 0.0);
@@ -568,7 +589,7 @@ mod tests {
             }
         }
         // Where the wind just stops at one end.
-        let strip = Strip { drag_m2: 1.0, lever_m: 0.0, half_m: 1.0 };
+        let strip = Strip { drag_m2: 1.0, half_m: 1.0, ..Strip::default() };
         assert!(strip.in_wind(-2.0, 2.0).force_n < 0.0);
         assert!(strip.in_wind(2.0, -2.0).force_n > 0.0);
     }

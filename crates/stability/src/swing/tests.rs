@@ -365,9 +365,8 @@ fn the_ends_are_balance_points_that_nobody_hits() {
         assert!(matches!(tern.settling(start).comes_to, Settles::Across { .. }));
     }
     // Square across, the dumb-bell is as likely to go either way.
-    let quicker = SwingSetup { turns_per_s: 1.6, ..quick() };
-    let dumb_bell = swing(&dumb_bell(150.0), &quicker).held_level();
-    assert_eq!(dumb_bell.settling(FRAC_PI_2).comes_to, Settles::NoseFirst);
+    let dumb_bell = swing(&dumb_bell(150.0), &quick()).held_level();
+    assert_eq!(dumb_bell.settling(FRAC_PI_2).rest_rad, Some(0.0));
     let puffin = swing(&Example::Puffin.design(), &SwingSetup::default());
     assert_eq!(puffin.let_go(0.0), 0.0);
     assert!(puffin.settling(0.0).when.is_some_and(When::is_from_the_start));
