@@ -118,7 +118,7 @@ pub struct Shares {
 }
 
 /// The rocket about the string at one time.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize)]
 pub struct Turning {
     /// Time in seconds.
     pub time_s: f64,

@@ -151,13 +151,11 @@ fn the_room_that_a_swing_takes() {
     assert_within("clear", space.clear_m, 18.5, 1e-12);
     // Level from there it would fly √(2 · 1.5/9.81) · 13.82 = 7.64 m, half as far.
     assert!(space.throw_m > 2.0 * 7.64);
-    // So slow that 20 degrees are steeper than what flies furthest: with 0.94 m/s, at
-    // 9.4 degrees or so, V/g · √(V² + 2 g h) = 0.096 · 5.51 = 0.529 m.
-    let slow = SwingSetup { string_m: 0.3, arm_m: 0.0, turns_per_s: 1.2, ..usual() };
+    // So slow that 20 degrees are steeper than what flies furthest: with 1.885 m/s that is
+    // at 18.2 degrees, V/g · √(V² + 2 g h) = 0.1922 · 5.742 = 1.104 m.
+    let slow = SwingSetup { string_m: 0.3, arm_m: 0.0, turns_per_s: 1.0, ..usual() };
     let space = swing(&metre(150.0), &slow).space();
-    let v = space.speed_m_per_s;
-    let furthest = v / 9.806_65 * (v * v + 2.0 * 9.806_65 * 1.5).sqrt();
-    assert_within("furthest", space.throw_m, furthest, 1e-9);
+    assert_within("furthest", space.throw_m, 1.104, 5e-4);
 }
 
 /// The usual string and pace fit a hall with every example: 9.5 m at most.
@@ -182,21 +180,23 @@ fn the_usual_swing_fits_a_hall() {
     }
 }
 
-/// A rocket across its path is braked by its whole side: by hand a tube of a metre, 50 mm
-/// wide, c = 0.9 or so, 150 g: k = ½ · 1.225 · 0.9 · 0.05/0.15 = 0.18 per metre, so that the
-/// horizontal flight of 7.4 m shrinks to some ln(1 + 0.18 · 7.4)/0.18 = 4.7 m.
+/// A rocket across its path is braked by its whole side: by hand a tube of 0.3 m, 50 mm
+/// wide, c = 0.75, 40 g: k = ½ · 1.225 · 0.75 · 0.015/0.04 = 0.172 per metre, so that the
+/// horizontal flight of 7.44 m shrinks to some ln(1 + 0.172 · 7.44)/0.172 = 4.8 m.
 #[test]
 fn its_own_drag_shortens_the_throw() {
-    let across = swing(&metre(150.0), &usual());
+    let mut tube = metre(40.0);
+    tube.sections[0].length_mm = 300.0;
+    let across = swing(&tube, &usual());
     assert!(matches!(across.outcome(), Outcome::Broadside { .. }));
     let space = across.space();
-    assert_within("about", space.about_m, 2.2 + 4.7, 0.6);
+    assert_within("about", space.about_m, 1.85 + 4.8, 0.5);
     // Nose-first next to nothing brakes it.
     let puffin = swing(&Example::Puffin.design(), &usual()).space();
     assert!(puffin.clear_m - puffin.about_m <= 1.0, "{puffin:?}");
     // The thinner the air, the further.
     let thin = SwingSetup { air_density_kg_m3: 0.8, ..usual() };
-    assert!(swing(&metre(150.0), &thin).space().about_m >= space.about_m);
+    assert!(swing(&tube, &thin).space().about_m > space.about_m);
 }
 
 /// Above 15 m/s or 15 N there is no result.
@@ -228,6 +228,7 @@ fn a_rocket_at_the_border_is_too_close_to_call() {
     let design: Design =
         serde_json::from_value(cases["designs"]["example_razorbill"].clone())
             .expect("a design");
+    // About half of them on the usual string.
     for setup in [usual(), SwingSetup { string_m: 1.5, turns_per_s: 1.0, ..usual() }] {
         let nothing = MeasuredPoints::default();
         let mut draws = SwingDraws::new(&design, &nothing, &setup, Resolution::default());
@@ -235,9 +236,9 @@ fn a_rocket_at_the_border_is_too_close_to_call() {
             draws.run(20);
         }
         let verdict = draws.verdict().expect("they are made");
-        let nominal = swing(&design, &setup).outcome();
-        println!("{nominal:?} {verdict:?}");
         assert!(verdict.is_too_close(), "{verdict:?}");
+        let nose_first = verdict.shares[0] + verdict.shares[1];
+        assert!((0.2..0.8).contains(&nose_first), "{verdict:?}");
     }
 }
 
@@ -265,7 +266,7 @@ fn a_larger_separation_comes_round_quicker() {
     for example in [Example::Puffin, Example::Razorbill, Example::Gannet] {
         for setup in [
             SwingSetup::default(),
-            SwingSetup { string_m: 0.8, turns_per_s: 2.0, ..SwingSetup::default() },
+            SwingSetup { string_m: 0.8, turns_per_s: 1.4, ..SwingSetup::default() },
         ] {
             let mut before = 0.0;
             for separation_mm in [70.0, 60.0, 50.0, 40.0, 30.0, 20.0] {
@@ -345,12 +346,11 @@ fn dumb_bell(end_g: f64) -> Design {
 /// air's also with the square of the radius. A light tube on a long string lies across.
 #[test]
 fn a_long_body_without_separation_looks_steered() {
-    let short = SwingSetup { string_m: 0.4, arm_m: 0.0, ..SwingSetup::default() };
-    for (end_g, setup, held) in [
-        (150.0, SwingSetup::default(), true),
-        (10.0, SwingSetup::default(), false),
-        (10.0, short, true),
-    ] {
+    let long = SwingSetup { string_m: 1.5, turns_per_s: 1.0, ..usual() };
+    let short = SwingSetup { string_m: 0.4, arm_m: 0.0, turns_per_s: 1.2, ..usual() };
+    for (end_g, setup, held) in
+        [(150.0, usual(), true), (10.0, long, false), (10.0, short, true)]
+    {
         let design = dumb_bell(end_g);
         assert_within("points", figures(&design).separation_m, 0.0, 1e-12);
         let swing = swing(&design, &setup);
@@ -372,14 +372,14 @@ fn a_long_body_without_separation_looks_steered() {
 fn a_shorter_string_leaves_more_to_the_spin() {
     for example in [Example::Puffin, Example::Gannet] {
         let share = |string_m| {
-            let setup = SwingSetup { string_m, arm_m: 0.0, ..SwingSetup::default() };
+            let setup = SwingSetup { string_m, arm_m: 0.0, turns_per_s: 1.1, ..usual() };
             let shares = swing(&example.design(), &setup).shares();
             shares.spin_share_at_small_angles.expect("both turn back")
         };
-        let (long, short) = (share(3.0), share(0.3));
+        let (long, short) = (share(2.1), share(0.3));
         assert!(long < 0.1 && short > 5.0 * long, "{example:?}: {long} and {short}");
         // Air by spin goes with the square of the radius.
         let ratio = |share: f64| (1.0 - share) / share;
-        assert_close("square", ratio(long), 100.0 * ratio(short), 1e-9);
+        assert_close("square", ratio(long), 49.0 * ratio(short), 1e-9);
     }
 }

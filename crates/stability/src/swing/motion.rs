@@ -27,7 +27,7 @@ pub(super) struct State {
 
 /// Error allowed in one step, in radians and radians a second: so small that a thousand
 /// steps stay well within the width of a drawn line.
-const STEP_ERROR: f64 = 5e-11;
+const STEP_ERROR: f64 = 1e-11;
 /// Longest step where no force acts, in seconds.
 const LONGEST_STEP_S: f64 = 0.1;
 /// Binary digits kept of a step's length, after the first.
