@@ -1,46 +1,73 @@
 //! The rocket swung round on a string.
 //!
-//! It hangs at its centre of mass on a string of which the other end goes round, so that it
-//! flies a circle of radius R (string plus arm) at the speed V = Ω R, and is free to turn
-//! about the string. With `a` the angle between nose and path, and the string level:
+//! It hangs at its centre of mass on a string of length l, of which the other end goes round
+//! on an arm `R_a`. The string holds it along itself only: about the string it turns, and
+//! across the string it rises and falls. With `a` the angle of the nose above the level path,
+//! `b` that of the string above level and Ω the turning of the hand about the upright:
 //!
 //! ```text
-//! I_t a'' = −M_air(a) − D(a) a' − (I_t − I_a) Ω² sin a cos a
+//! R = R_a + l cos b                       radius of the circle
+//! V² = (Ω R)² + (l b')²,  tan g = l b'/(Ω R)      speed, and climb of the path
+//! a − g                                   the angle to the air, and what an eye sees
 //! ```
 //!
-//! **The spin.** The rocket takes part in the turn Ω about the upright. Of that, Ω sin a is
-//! about its own axis and Ω cos a across it, so its energy of turning is
+//! **The energies.** The hand turns the rocket by Ω about the upright, rising turns it by b'
+//! about the path backwards, and a' is about the string. Along its own axis, across it, and
+//! along the string that is, with the body held square to the string,
 //!
 //! ```text
-//! T = ½ I_t a'² + ½ Ω² (I_a sin² a + I_t cos² a)
+//! w_1 = Ω cos b sin a − b' cos a,   w_2 = Ω cos b cos a + b' sin a,   w_3 = a' + Ω sin b
+//! T = ½ m V² + ½ I_a w_1² + ½ I_t (w_2² + w_3²),   U = m g₀ l sin b
 //! ```
 //!
-//! and Lagrange's equation gives the last term. It pulls a long body along its path, either
-//! way round: a rocket without any separation can look steered, and can fly tail-first.
-//!
-//! **The air.** `M_air` is the moment of [`Air`](crate::Air) on q = ρ V²/2. D is our
-//! derivation from strips, as its levers suggest: at a lever ξ behind the centre of mass,
-//! turning at a' changes the wind across the rocket from V sin a to V sin a + a' ξ. The
-//! potential term is `½ ρ S_ref C V cos a g` times that wind, the crossflow term `½ ρ c A`
-//! times its square. To first order in a', moments about the centre of mass:
+//! **The motion.** Lagrange's equations of these two, with the air's moment M, its force N
+//! across the rocket and its drag A along it:
 //!
 //! ```text
-//! D = ½ ρ V S_ref [ Σ C_Nα,i cos a' g ξ_i² + 2 sin a' Σ c_i (A_i/S_ref) (ξ_i² + k_i²) ]
+//! I_t a'' = −M − (I_t − I_a) w_1 w_2 − I_t Ω b' cos b
+//!
+//! (m l² + I_a cos² a + I_t sin² a) b'' =
+//!     l (N cos a − A sin a − m g₀ cos b − m Ω² R sin b)
+//!   + Ω² (I_t − I_a) sin b cos b sin² a
+//!   + Ω a' cos b (I_t − (I_t − I_a) cos 2a) − 2 (I_t − I_a) a' b' sin a cos a
 //! ```
 //!
-//! in N·m·s, with the nearer angle a', the share g and the centres of [`Air`](crate::Air),
-//! and k² the spread of the side area. Nose-on it is `½ ρ V S_ref Σ C_Nα,i ξ_i²`, which the
+//! The first line of the second equation is what counts; the rest is the body's own turning,
+//! some hundredths of it. With the string held level the first equation is `I_t a'' = −M −
+//! (I_t − I_a) Ω² sin a cos a`, as it is for a rocket too heavy to be lifted.
+//!
+//! **The spin.** `(I_t − I_a) w_1 w_2` pulls a long body along its path, either way round: a
+//! rocket without any separation can look steered, and can fly tail-first.
+//!
+//! **The air.** `M` and `N` are those of [`Air`](crate::Air), strip by strip: a strip at a
+//! lever ξ behind the centre of mass meets `w = V sin(a − g) + a' ξ` across it. The potential
+//! terms are `½ ρ S_ref C V |cos(a − g)| g' w` with the body's share g'; the crossflow terms
+//! `½ ρ c A w |w|`, so that where turning is quick, what resists it goes with its square.
+//! Each side area is taken as an even strip of the same centroid and spread k². To first
+//! order in a', on a level string, moments about the centre of mass resist with D a':
+//!
+//! ```text
+//! D = ½ ρ V S_ref [ Σ C_Nα,i cos n g' ξ_i² + 2 sin n Σ c_i (A_i/S_ref) (ξ_i² + k_i²) ]
+//! ```
+//!
+//! in N·m·s, with the angle n to the nearer end. Nose-on it is `½ ρ V S_ref Σ C_Nα,i ξ_i²`, which the
 //! literature on small rockets uses (Mandell, Caporaso & Bengen, Topics in Advanced Model
 //! Rocketry, 1973; from memory). A narrowing stretch of body takes away from it; slender-body
 //! theory, which also counts the air that is carried along, gives `ρ V S_base ξ_base²` for
-//! a whole body, so the body's sum is not taken below nothing.
+//! a whole body, so the body's sum is not taken below nothing. A is `½ ρ S_ref V² cos²(a − g)`
+//! times a coefficient of one half: little, but all that calms the rising and falling of a
+//! rocket which points along its path.
 //!
-//! **What is left out.** The string is taken as level (`SwingSetup::below_level_rad` says
-//! how far it is not), the speed as steady whatever the rocket does, the air as still; the
-//! rocket meets its own wake from the turn before. The string itself resists no turning, and
-//! holds the rocket against turning any other way. The wind along the string that a long
-//! rocket meets on a curved path, at most half its length by R of V, is left out. With two
-//! fins, the air is that of the weaker plane and `I_t` the mean of both.
+//! **Flutter.** A light rocket on a short string can swing up and down more and more: its
+//! nose follows the climbing path late and then too far, so that the lift pushes the way it
+//! already goes. It then never settles, though it points along its path.
+//!
+//! **What is left out.** The hand goes round steadily and level, the speed is steady whatever
+//! the rocket does, the air is still; the rocket meets its own wake from the turn before. The
+//! string weighs nothing, resists no turning and no wind, never goes slack, and holds the
+//! rocket against turning any other way. The curve of the path, which turns the wind along a
+//! long rocket by at most half its length by R, is left out. The air is that of the roll
+//! that decides, and `I_t` the mean of all rolls.
 
 mod draws;
 mod forces;

@@ -255,7 +255,16 @@ mod tests {
                     let high = corner >> i & 1 == 1;
                     field.set(&mut setup, if high { most } else { least });
                 }
-                let swing = Swing::new(&figures, &setup).unwrap();
+                // The nearest pace at which it can be swung.
+                while setup.limit(figures.mass.mass_kg).is_some() {
+                    setup.turns_per_s *= 0.95;
+                }
+                let swing = loop {
+                    match Swing::new(&figures, &setup) {
+                        Some(swing) => break swing,
+                        None => setup.turns_per_s *= 1.02,
+                    }
+                };
                 all.push((swing.space(), setup));
             }
         }
