@@ -255,10 +255,13 @@ mod tests {
                     let high = corner >> i & 1 == 1;
                     field.set(&mut setup, if high { most } else { least });
                 }
-                let swing = Swing::new(&figures, &setup).unwrap();
-                all.push((swing.space(), setup));
+                // The fastest of them are not swung.
+                if let Some(swing) = Swing::new(&figures, &setup) {
+                    all.push((swing.space(), setup));
+                }
             }
         }
+        assert!(all.len() >= 12, "{}", all.len());
         all
     }
 
