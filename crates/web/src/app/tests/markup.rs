@@ -48,10 +48,7 @@ fn states() -> Vec<State> {
     update(&mut faulty, Msg::Bench(BenchMsg::SpaceChecked(true)));
     faulty.bench.card = SPACE_CARD;
     update(&mut faulty, Msg::WorkOut);
-    update(
-        &mut faulty,
-        Msg::Bench(BenchMsg::Swung(SwingOutcome::Slipped)),
-    );
+    update(&mut faulty, Msg::Bench(BenchMsg::Swung(SwingOutcome::Slipped)));
     update(&mut faulty, Msg::Bench(BenchMsg::Compare));
     faulty.computer.framed = true;
     faulty.address = Some("https://example.org/".into());
