@@ -268,6 +268,7 @@ mod tests {
                 all.push((swing.space(), setup));
             }
         }
+        assert!(all.len() >= 12, "{}", all.len());
         all
     }
 

@@ -6,7 +6,7 @@
 use noseward_lesson::{Group, Notebook};
 use noseward_link::Parts;
 
-use super::{Draft, Effect, ReadOf, State};
+use super::{Draft, Effect, Press, ReadOf, State};
 use crate::later::{Ask, Call};
 use crate::part;
 
@@ -116,7 +116,7 @@ pub(crate) enum NotebookMsg {
     /// Whether a text could be copied.
     Copied { text: String, done: bool },
     /// A control was used.
-    Pressed { action: String, target: String },
+    Pressed(Press),
     /// Text was typed, or chosen from a list.
     Typed { field: String, text: String },
     /// A field was left.

@@ -597,7 +597,7 @@ fn help_with_the_conclusion_has_three_levels() {
     predict(&mut state, 0, "");
     swing(&mut state, SwingOutcome::Steady);
     assert!(shown(&mut state).contains("nb-use"));
-    press(&mut state, "nb-use", "nb:claim 0");
+    press(&mut state, "nb-use", "0 0");
     let used = state.desk.notebook.conclusion.claim.clone();
     write(&mut state, "nb:support", "1");
     let questions = shown(&mut state);
