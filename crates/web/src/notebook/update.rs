@@ -1,7 +1,7 @@
 //! What a message does to the notebook.
 
 use noseward_lesson::{
-    Colour, End, Group, LeftOut, Level, NotebookError, Point, REASON_CHARS, Record,
+    Colour, End, Group, LeftOut, Level, NotebookError, BalancePoint, REASON_CHARS, Record,
     Sentences, Support, SwingOutcome, Trial,
 };
 use noseward_link::{self as link, Format};
@@ -203,7 +203,7 @@ fn length(state: &mut State, note: Note, text: &str) -> Vec<Effect> {
 
 /// What the forms ask about the readings, as far as it follows from them.
 fn asked(trial: &Trial) -> [(bool, bool); 2] {
-    Point::ALL.map(|point| {
+    BalancePoint::ALL.map(|point| {
         let readings = trial.measured.of(point);
         (readings.any(), readings.apart().is_some())
     })

@@ -2,7 +2,7 @@
 
 use maud::{Markup, html};
 use noseward_lesson::{
-    BECAUSE_CHARS, COUNTED, Level, NOTE_CHARS, PLAN_CHARS, Point, SwingOutcome, Trial,
+    BECAUSE_CHARS, COUNTED, Level, NOTE_CHARS, PLAN_CHARS, BalancePoint, SwingOutcome, Trial,
     moved,
 };
 use noseward_stability::evaluate;
@@ -248,13 +248,13 @@ pub(super) fn plans(state: &State) -> Markup {
 }
 
 /// The notes of a point, in their order.
-pub(super) fn notes_of(point: Point) -> Vec<Note> {
+pub(super) fn notes_of(point: BalancePoint) -> Vec<Note> {
     let mut notes = vec![Note::Guess(point)];
     notes.extend((0..noseward_lesson::REPEATS).map(|i| Note::Reading(point, i)));
     notes
 }
 
 /// What is wrong in the fields of a point.
-pub(super) fn faults_of(state: &State, point: Point) -> Markup {
+pub(super) fn faults_of(state: &State, point: BalancePoint) -> Markup {
     faults(state, notes_of(point))
 }
