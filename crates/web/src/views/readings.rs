@@ -1,7 +1,7 @@
 //! What was found, as the strip, in words and as a table.
 
 use maud::{Markup, html};
-use noseward_link::defused;
+use noseward_link::escape_formula;
 use noseward_stability::{Design, Figures, Nearer, Units};
 
 use crate::app::{State, Waits};
@@ -193,7 +193,7 @@ pub(super) fn as_table(state: &State) -> Markup {
                 @for part in &figures.parts {
                     tr {
                         // The table may be copied into a spreadsheet.
-                        th scope="row" { (defused(&part.part.name(design))) }
+                        th scope="row" { (escape_formula(&part.part.name(design))) }
                         td { (units.mass(rounded_mass(part.mass.mass_kg * GRAMS))) }
                         td { (length(part.mass.centre_m)) }
                         td { (format!("{:.2}", part.normal_force_slope_per_rad + 0.0)) }

@@ -322,7 +322,7 @@ fn fin_card(state: &State, i: usize, number: u32) -> Markup {
             }
             Planform::PointsMm(points) => {
                 p class="card__note" {
-                    "Free form with " (points.len()) " corners: see all measurements."
+                    "Own outline with " (points.len()) " corners: see all measurements."
                 }
                 (field::slot(Field::Fins(i, FinField::Planform)))
             }
@@ -335,7 +335,7 @@ fn fin_card(state: &State, i: usize, number: u32) -> Markup {
                 "Outline",
                 &[
                     ("four-sided".into(), now == PlanformChoice::FourSided),
-                    ("free form, by corners".into(), now == PlanformChoice::Points),
+                    ("own outline, by corners".into(), now == PlanformChoice::Points),
                 ],
             ))
             (field::number(state, Field::Fins(i, FinField::Roll), Look::plain("Turned by")))

@@ -5,17 +5,20 @@
 
 use serde::{Deserialize, Serialize};
 
+/// Steps of a length in one millimetre.
+pub(crate) const PER_MM: f64 = 10.0;
+
 /// Steps of a length or an areal density: always two bytes.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 pub(crate) struct Steps(#[serde(with = "postcard::fixint::le")] i16);
 
 /// Steps of 0.01 g.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
-pub(super) struct MassSteps(i32);
+pub(crate) struct MassSteps(i32);
 
 /// Steps of one degree.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
-pub(super) struct Angle(i16);
+pub(crate) struct Angle(i16);
 
 /// The nearest whole number of steps, within ±`most`; `None` when it is not a number.
 pub(super) fn steps(value: f64, per_unit: f64, most: i32) -> Option<i32> {

@@ -1,23 +1,19 @@
-//! Version 1 of the payload. It stands for ever: what is here is never changed, only
-//! mended where it cannot read what it wrote.
+//! A rocket in bytes, and the swings that may go along.
 //!
 //! The structs mirror the tables of `FORMATS.md`; the order of their fields, and of the
 //! variants of the enums, is the format.
 
-mod codes;
-mod corners;
-mod numbers;
-
+use noseward_lesson::{Record, Swings};
 use noseward_stability::{
     Design, FinSet, Mass, Measured, Planform, Section, Weight, limits,
 };
-use postcard::{Error, take_from_bytes};
 use serde::{Deserialize, Serialize};
 
-use super::Damage;
-use super::missing::Missing;
-pub(crate) use numbers::Steps;
-use numbers::{Angle, MassSteps};
+use super::codes::{KINDS, MATERIALS, choice, code};
+use super::numbers::{Angle, MassSteps, PER_MM, Steps};
+use super::{TAIL, VERSION, behind_tail, corners, flags, put, swings, take};
+use crate::error::LinkErrorKind;
+use crate::missing::Missing;
 
 // One more than `check` allows of each, so that "too many" is not healed by a link.
 const SECTIONS: usize = 13;
@@ -33,34 +29,38 @@ const _: () = assert!(
         && WEIGHTS > limits::WEIGHTS
         && CORNERS > limits::FIN_POINTS.1
         && TEXT_BYTES >= 4 * limits::LABEL_CHARS,
-    "version 1 has no room for the limits: lower them, or write a version 2"
+    "there is no room for the limits"
 );
 
-/// Steps of a length.
-pub(crate) const PER_MM: f64 = 10.0;
 const PER_G_PER_M2: f64 = 1.0;
 /// Added to a section's kind when its front is closed.
 const CLOSED_FRONT: u8 = 16;
 
+/// The rocket was weighed whole.
+const TOTAL_MASS: u8 = 1 << 4;
+/// The swings go along.
+const SWINGS: u8 = 1 << 5;
+
 #[derive(Serialize, Deserialize)]
-struct HeadV1<'a> {
-    sections: u8,
-    fin_sets: u8,
+struct Head<'a> {
+    /// Version and flags.
+    form: u8,
+    /// Sections in the lower half, sets of fins in the upper.
+    body: u8,
     weights: u8,
     name: &'a str,
-    total_mass: Option<MassSteps>,
 }
 
 #[derive(Serialize, Deserialize)]
-struct SectionV1 {
+struct SectionBytes {
     shape: u8,
     length: Steps,
     diameter: Steps,
-    mass: MassV1,
+    mass: MassBytes,
 }
 
 #[derive(Serialize, Deserialize)]
-enum MassV1 {
+enum MassBytes {
     Weighed(MassSteps),
     Material(u8),
     Sheet(Steps),
@@ -68,23 +68,23 @@ enum MassV1 {
 }
 
 #[derive(Serialize, Deserialize)]
-struct FinSetV1<'a> {
+struct FinSetBytes<'a> {
     count: u8,
     start: Steps,
     roll: Angle,
     #[serde(borrow)]
-    planform: PlanformV1<'a>,
-    mass: MassV1,
+    planform: PlanformBytes<'a>,
+    mass: MassBytes,
 }
 
 #[derive(Serialize, Deserialize)]
-enum PlanformV1<'a> {
+enum PlanformBytes<'a> {
     FourSided { root: Steps, tip: Steps, span: Steps, sweep: Steps },
     Corners(&'a [u8]),
 }
 
 #[derive(Serialize, Deserialize)]
-struct WeightV1<'a> {
+struct WeightBytes<'a> {
     label: &'a str,
     mass: MassSteps,
     position: Steps,
@@ -93,29 +93,62 @@ struct WeightV1<'a> {
 /// What a payload, whole or cut short, holds.
 #[derive(Debug)]
 pub(crate) struct Read<'a> {
-    pub(crate) design: Design,
+    /// The rocket, [cleaned](Design::cleaned), and its swings.
+    pub(crate) record: Record,
     /// What the head announces and the bytes do not hold.
     pub(crate) missing: Vec<Missing>,
     /// What follows the last part.
     pub(crate) rest: &'a [u8],
 }
 
-/// The payload for a design. Numbers come out on the grid of [`Design::rounded`].
+/// What a design has more of than is kept.
+pub(crate) fn crowded(design: &Design) -> Option<LinkErrorKind> {
+    let corners = design.fins.iter().map(|set| match &set.planform {
+        Planform::FourSided { .. } => 0,
+        Planform::PointsMm(corners) => corners.len(),
+    });
+    [
+        ("sections", design.sections.len(), SECTIONS),
+        ("fins", design.fins.len(), FIN_SETS),
+        ("weights", design.weights.len(), WEIGHTS),
+        ("own_outline_mm", corners.max().unwrap_or(0), CORNERS),
+    ]
+    .into_iter()
+    .find(|(_, count, most)| count > most)
+    .map(|(list, count, most)| LinkErrorKind::Crowded { list, count, most })
+}
+
+/// The payload for a record: its rocket, and its swings if there are any. Numbers come out
+/// on the grid of [`Record::rounded`].
+pub(crate) fn write_record(record: &Record) -> Vec<u8> {
+    if !record.has_swings() {
+        return write(&record.design);
+    }
+    let mut bytes = write(&record.design);
+    bytes[0] |= SWINGS;
+    bytes.extend(swings::write(&record.swings));
+    bytes
+}
+
+/// The payload for a design alone.
 pub(crate) fn write(design: &Design) -> Vec<u8> {
     let sections = first(&design.sections, SECTIONS);
     let fin_sets = first(&design.fins, FIN_SETS);
     let weights = first(&design.weights, WEIGHTS);
+    let Measured { total_mass_g } = design.measured;
     let mut bytes = Vec::new();
     put(
         &mut bytes,
-        &HeadV1 {
-            sections: count(sections.len()),
-            fin_sets: count(fin_sets.len()),
+        &Head {
+            form: VERSION | total_mass_g.map_or(0, |_| TOTAL_MASS),
+            body: count(sections.len()) | count(fin_sets.len()) << 4,
             weights: count(weights.len()),
             name: short(&design.name),
-            total_mass: design.measured.total_mass_g.map(MassSteps::new),
         },
     );
+    if let Some(grams) = total_mass_g {
+        put(&mut bytes, &MassSteps::new(grams));
+    }
     for section in sections {
         put(&mut bytes, &write_section(section));
     }
@@ -125,7 +158,7 @@ pub(crate) fn write(design: &Design) -> Vec<u8> {
     for weight in weights {
         put(
             &mut bytes,
-            &WeightV1 {
+            &WeightBytes {
                 label: short(&weight.label),
                 mass: MassSteps::new(weight.mass_g),
                 position: length(weight.position_mm),
@@ -139,48 +172,63 @@ pub(crate) fn write(design: &Design) -> Vec<u8> {
 ///
 /// # Errors
 ///
-/// [`Damage::CutShort`] when not even the head is whole, [`Damage::Changed`] when a value
-/// is none that [`write()`] writes.
-pub(crate) fn read(payload: &[u8]) -> Result<Read<'_>, Damage> {
-    let mut source = Source { rest: payload, ended: false };
-    let head = source.take::<HeadV1<'_>>()?.ok_or(Damage::CutShort)?;
+/// [`LinkErrorKind::CutShort`] when not even the head is whole,
+/// [`LinkErrorKind::Newer`] and [`LinkErrorKind::Unknown`] for what another version wrote,
+/// [`LinkErrorKind::Changed`] when a value is none that is ever written.
+pub(crate) fn read(payload: &[u8]) -> Result<Read<'_>, LinkErrorKind> {
+    let (Head { form, body, weights, name }, rest) = take::<Head<'_>>(payload)?;
+    let flags = flags(form, TOTAL_MASS | SWINGS)?;
+    let name = text(name)?;
+    let (total_mass, rest) = if flags & TOTAL_MASS == 0 {
+        (None, rest)
+    } else {
+        let (mass, rest) = take::<MassSteps>(rest)?;
+        (Some(mass), rest)
+    };
+    let mut source = Source { rest, ended: false };
     let mut missing = Vec::new();
     let mut note = |count: usize, kind: fn(usize) -> Missing| {
         if count > 0 {
             missing.push(kind(count));
         }
     };
-    let (sections, lost) = source.list(head.sections, SECTIONS, read_section)?;
+    let (sections, lost) = source.list(body & 0b1111, SECTIONS, read_section)?;
     note(lost, Missing::Sections);
-    let (fins, lost) = source.list(head.fin_sets, FIN_SETS, read_fin_set)?;
+    let (fins, lost) = source.list(body >> 4, FIN_SETS, read_fin_set)?;
     note(lost, Missing::FinSets);
-    let (weights, lost) = source.list(head.weights, WEIGHTS, read_weight)?;
+    let (weights, lost) = source.list(weights, WEIGHTS, read_weight)?;
     note(lost, Missing::Weights);
-    let design = Design {
-        name: text(head.name)?,
-        sections,
-        fins,
-        weights,
-        measured: Measured { total_mass_g: head.total_mass.map(MassSteps::value) },
-    };
-    Ok(Read { design, missing, rest: source.rest })
+    let mut swings = Swings::default();
+    if flags & SWINGS != 0 {
+        let arrived = if source.ended { None } else { swings::read(source.rest)? };
+        match arrived {
+            Some(arrived) => (swings, source.rest) = arrived,
+            None => missing.push(Missing::Swings),
+        }
+    }
+    if flags & TAIL != 0 && missing.is_empty() {
+        source.rest = behind_tail(source.rest)?;
+    }
+    let measured = Measured { total_mass_g: total_mass.map(MassSteps::value) };
+    let design = Design { name, sections, fins, weights, measured }.cleaned();
+    Ok(Read { record: Record { design, swings }, missing, rest: source.rest })
 }
 
-fn write_section(section: &Section) -> SectionV1 {
+fn write_section(section: &Section) -> SectionBytes {
     let closed = if section.closed_front { CLOSED_FRONT } else { 0 };
-    SectionV1 {
-        shape: codes::kind_code(section.kind) + closed,
+    SectionBytes {
+        shape: code(KINDS, &section.kind) + closed,
         length: length(section.length_mm),
         diameter: Steps::optional(section.diameter_mm, PER_MM),
         mass: write_mass(section.mass),
     }
 }
 
-fn read_section(section: &SectionV1) -> Result<Section, Damage> {
+fn read_section(section: &SectionBytes) -> Result<Section, LinkErrorKind> {
     let closed_front = section.shape & CLOSED_FRONT != 0;
-    let code = section.shape & !CLOSED_FRONT;
     Ok(Section {
-        kind: codes::kind(code).ok_or(Damage::Changed)?,
+        kind: choice(KINDS, section.shape & !CLOSED_FRONT)
+            .ok_or(LinkErrorKind::Changed)?,
         length_mm: section.length.value(PER_MM),
         diameter_mm: section.diameter.optional_value(PER_MM),
         closed_front,
@@ -188,23 +236,23 @@ fn read_section(section: &SectionV1) -> Result<Section, Damage> {
     })
 }
 
-fn write_mass(mass: Mass) -> MassV1 {
+fn write_mass(mass: Mass) -> MassBytes {
     match mass {
-        Mass::WeighedG(g) => MassV1::Weighed(MassSteps::new(g)),
-        Mass::Material(material) => MassV1::Material(codes::material_code(material)),
-        Mass::SheetGPerM2(density) => MassV1::Sheet(Steps::new(density, PER_G_PER_M2)),
-        Mass::Joined => MassV1::Joined,
+        Mass::WeighedG(g) => MassBytes::Weighed(MassSteps::new(g)),
+        Mass::Material(material) => MassBytes::Material(code(MATERIALS, &material)),
+        Mass::SheetGPerM2(density) => MassBytes::Sheet(Steps::new(density, PER_G_PER_M2)),
+        Mass::Joined => MassBytes::Joined,
     }
 }
 
-fn read_mass(mass: &MassV1) -> Result<Mass, Damage> {
+fn read_mass(mass: &MassBytes) -> Result<Mass, LinkErrorKind> {
     Ok(match *mass {
-        MassV1::Weighed(mass) => Mass::WeighedG(mass.value()),
-        MassV1::Material(code) => {
-            Mass::Material(codes::material(code).ok_or(Damage::Changed)?)
+        MassBytes::Weighed(mass) => Mass::WeighedG(mass.value()),
+        MassBytes::Material(code) => {
+            Mass::Material(choice(MATERIALS, code).ok_or(LinkErrorKind::Changed)?)
         }
-        MassV1::Sheet(density) => Mass::SheetGPerM2(density.value(PER_G_PER_M2)),
-        MassV1::Joined => Mass::Joined,
+        MassBytes::Sheet(density) => Mass::SheetGPerM2(density.value(PER_G_PER_M2)),
+        MassBytes::Joined => Mass::Joined,
     })
 }
 
@@ -212,7 +260,7 @@ fn write_fin_set(bytes: &mut Vec<u8>, set: &FinSet) {
     let packed;
     let planform = match &set.planform {
         &Planform::FourSided { root_mm, tip_mm, span_mm, sweep_mm } => {
-            PlanformV1::FourSided {
+            PlanformBytes::FourSided {
                 root: length(root_mm),
                 tip: length(tip_mm),
                 span: length(span_mm),
@@ -221,12 +269,12 @@ fn write_fin_set(bytes: &mut Vec<u8>, set: &FinSet) {
         }
         Planform::PointsMm(points) => {
             packed = corners::pack(first(points, CORNERS));
-            PlanformV1::Corners(&packed)
+            PlanformBytes::Corners(&packed)
         }
     };
     put(
         bytes,
-        &FinSetV1 {
+        &FinSetBytes {
             count: u8::try_from(set.count).unwrap_or(u8::MAX),
             start: length(set.start_mm),
             roll: Angle::new(set.roll_deg),
@@ -236,16 +284,17 @@ fn write_fin_set(bytes: &mut Vec<u8>, set: &FinSet) {
     );
 }
 
-fn read_fin_set(set: &FinSetV1<'_>) -> Result<FinSet, Damage> {
+fn read_fin_set(set: &FinSetBytes<'_>) -> Result<FinSet, LinkErrorKind> {
     let planform = match set.planform {
-        PlanformV1::FourSided { root, tip, span, sweep } => Planform::FourSided {
+        PlanformBytes::FourSided { root, tip, span, sweep } => Planform::FourSided {
             root_mm: root.value(PER_MM),
             tip_mm: tip.value(PER_MM),
             span_mm: span.value(PER_MM),
             sweep_mm: sweep.value(PER_MM),
         },
-        PlanformV1::Corners(packed) => {
-            let points = corners::unpack(packed, CORNERS).ok_or(Damage::Changed)?;
+        PlanformBytes::Corners(packed) => {
+            let points =
+                corners::unpack(packed, CORNERS).ok_or(LinkErrorKind::Changed)?;
             Planform::PointsMm(points)
         }
     };
@@ -258,7 +307,7 @@ fn read_fin_set(set: &FinSetV1<'_>) -> Result<FinSet, Damage> {
     })
 }
 
-fn read_weight(weight: &WeightV1<'_>) -> Result<Weight, Damage> {
+fn read_weight(weight: &WeightBytes<'_>) -> Result<Weight, LinkErrorKind> {
     Ok(Weight {
         label: text(weight.label)?,
         mass_g: weight.mass.value(),
@@ -274,20 +323,20 @@ struct Source<'a> {
 
 impl<'a> Source<'a> {
     /// The next value; `None` once the bytes have ended.
-    fn take<T: Deserialize<'a>>(&mut self) -> Result<Option<T>, Damage> {
+    fn take<T: Deserialize<'a>>(&mut self) -> Result<Option<T>, LinkErrorKind> {
         if self.ended {
             return Ok(None);
         }
-        match take_from_bytes(self.rest) {
+        match take(self.rest) {
             Ok((value, rest)) => {
                 self.rest = rest;
                 Ok(Some(value))
             }
-            Err(Error::DeserializeUnexpectedEnd) => {
+            Err(LinkErrorKind::CutShort) => {
                 self.ended = true;
                 Ok(None)
             }
-            Err(_) => Err(Damage::Changed),
+            Err(kind) => Err(kind),
         }
     }
 
@@ -296,11 +345,11 @@ impl<'a> Source<'a> {
         &mut self,
         count: u8,
         most: usize,
-        convert: fn(&T) -> Result<U, Damage>,
-    ) -> Result<(Vec<U>, usize), Damage> {
+        convert: fn(&T) -> Result<U, LinkErrorKind>,
+    ) -> Result<(Vec<U>, usize), LinkErrorKind> {
         let count = usize::from(count);
         if count > most {
-            return Err(Damage::Changed);
+            return Err(LinkErrorKind::Changed);
         }
         let mut list = Vec::with_capacity(count);
         while list.len() < count
@@ -311,11 +360,6 @@ impl<'a> Source<'a> {
         let lost = count - list.len();
         Ok((list, lost))
     }
-}
-
-fn put(bytes: &mut Vec<u8>, value: &impl Serialize) {
-    let more = postcard::to_allocvec(value).expect("every field can be written");
-    bytes.extend_from_slice(&more);
 }
 
 fn length(mm: f64) -> Steps {
@@ -334,16 +378,18 @@ fn short(text: &str) -> &str {
     &text[..text.floor_char_boundary(TEXT_BYTES)]
 }
 
-fn text(text: &str) -> Result<String, Damage> {
+fn text(text: &str) -> Result<String, LinkErrorKind> {
     if text.len() > TEXT_BYTES {
-        return Err(Damage::Changed);
+        return Err(LinkErrorKind::Changed);
     }
     Ok(text.to_owned())
 }
 
 #[cfg(test)]
 mod tests {
+    use super::super::tail;
     use super::*;
+    use noseward_lesson::SwingOutcome;
     use noseward_stability::{Example, Field, Material, SectionKind, check};
 
     /// The bytes of one of everything, written out by hand from the tables of
@@ -394,7 +440,7 @@ mod tests {
         };
         #[rustfmt::skip]
         let bytes = [
-            3, 2, 1,  2, b'A', b'b',  1, 2,  0x01, 0x80,
+            0x11, 0x23, 1,  2, b'A', b'b',  2,
             1,       0xe8, 0x03,  0x01, 0x80,  0, 6,
             5 + 16,  0xe8, 0x03,  0x00, 0x02,  2, 0x01, 0x01,
             8,       0xe8, 0x03,  0x00, 0x01,  3,
@@ -407,7 +453,8 @@ mod tests {
         ];
         assert_eq!(write(&design), bytes);
         let read = read(&bytes).unwrap();
-        assert_eq!((read.design, read.missing, read.rest), (design, vec![], &[][..]));
+        assert_eq!((&read.missing[..], read.rest), (&[][..], &[][..]));
+        assert_eq!(read.record, Record::from(design));
     }
 
     /// A number that cannot stand must not come back as one that can.
@@ -428,7 +475,7 @@ mod tests {
                     continue;
                 }
                 let bytes = write(&worse);
-                let back = read(&bytes).unwrap().design;
+                let back = read(&bytes).unwrap().record.design;
                 let value = field.get(&back).unwrap();
                 assert_eq!(value.is_nan(), wrong.is_nan(), "{field} {wrong}");
                 let faults = |design| check(design).iter().map(|f| f.field).collect();
@@ -452,7 +499,7 @@ mod tests {
         design.weights = vec![design.weights[0].clone(); 300];
         design.sections = vec![design.sections[1].clone(); 300];
         let bytes = write(&design);
-        let back = read(&bytes).unwrap().design;
+        let back = read(&bytes).unwrap().record.design;
         assert_eq!(back.name, "ö".repeat(48));
         assert_eq!(back.sections.len(), limits::SECTIONS + 1);
         assert_eq!(back.fins.len(), limits::FIN_SETS + 1);
@@ -463,20 +510,74 @@ mod tests {
 
     #[test]
     fn counts_and_texts_beyond_the_bound_are_refused() {
-        let head = |sections, fin_sets, weights, name: &str| {
+        let head = |sections: u8, fin_sets: u8, weights, name: &str| {
             let mut bytes = Vec::new();
-            put(
-                &mut bytes,
-                &HeadV1 { sections, fin_sets, weights, name, total_mass: None },
-            );
+            let body = sections | fin_sets << 4;
+            put(&mut bytes, &Head { form: VERSION, body, weights, name });
             read(&bytes).map(|read| read.missing)
         };
         let all = [Missing::Sections(13), Missing::FinSets(5), Missing::Weights(13)];
         assert_eq!(head(13, 5, 13, ""), Ok(all.to_vec()));
-        assert_eq!(head(14, 0, 0, ""), Err(Damage::Changed));
-        assert_eq!(head(0, 6, 0, ""), Err(Damage::Changed));
-        assert_eq!(head(0, 0, 255, ""), Err(Damage::Changed));
+        assert_eq!(head(14, 0, 0, ""), Err(LinkErrorKind::Changed));
+        assert_eq!(head(0, 6, 0, ""), Err(LinkErrorKind::Changed));
+        assert_eq!(head(0, 0, 255, ""), Err(LinkErrorKind::Changed));
         assert_eq!(head(0, 0, 0, &"a".repeat(96)), Ok(vec![]));
-        assert_eq!(head(0, 0, 0, &"a".repeat(97)), Err(Damage::Changed));
+        assert_eq!(head(0, 0, 0, &"a".repeat(97)), Err(LinkErrorKind::Changed));
+    }
+
+    #[test]
+    fn the_swings_come_whole_or_not_at_all() {
+        let mut sent = Record::from(Example::Tern.design());
+        sent.swings.add(SwingOutcome::TailFirst);
+        let bytes = write_record(&sent);
+        assert_eq!(read(&bytes).unwrap().record, sent);
+        let rocket = write(&sent.design).len();
+        for end in rocket..bytes.len() {
+            let read = read(&bytes[..end]).unwrap();
+            assert_eq!(read.record, sent.design.clone().into());
+            assert_eq!(read.missing, [Missing::Swings]);
+        }
+        let missing = read(&bytes[..rocket - 1]).unwrap().missing;
+        assert_eq!((missing.last(), missing.len()), (Some(&Missing::Swings), 2));
+    }
+
+    /// What a later version may write behind the rest, and in the first byte.
+    #[test]
+    fn what_comes_later_is_passed_over_or_refused_by_name() {
+        let mut record = Record::from(Example::Puffin.design());
+        for _ in 0..2 {
+            let mut bytes = write_record(&record);
+            bytes[0] |= TAIL;
+            let with =
+                |values: &[(bool, &str, &[u8])]| [&bytes[..], &tail(values)].concat();
+            let passed = with(&[(false, "paint", b"red and white")]);
+            let read_all = read(&passed).unwrap();
+            assert_eq!((&read_all.record, read_all.rest), (&record, &[][..]));
+            assert_eq!(read_all.missing, []);
+            let named = with(&[(false, "paint", b""), (true, "fin_foil", b"2")]);
+            let unknown = LinkErrorKind::Unknown { key: "fin_foil".into() };
+            assert_eq!(read(&named).map(|_| ()), Err(unknown));
+            let mut newer = write_record(&record);
+            newer[0] += 1;
+            let error = LinkErrorKind::Newer { version: 2 };
+            assert_eq!(read(&newer).map(|_| ()), Err(error));
+            record.swings.add(SwingOutcome::Steady);
+        }
+    }
+
+    #[test]
+    fn what_has_more_than_is_kept_is_named() {
+        let mut design = Example::Puffin.design();
+        assert_eq!(crowded(&design), None);
+        design.weights = vec![design.weights[0].clone(); 13];
+        assert_eq!(crowded(&design), None);
+        design.weights = vec![design.weights[0].clone(); 6000];
+        let crowd = LinkErrorKind::Crowded { list: "weights", count: 6000, most: 13 };
+        assert_eq!(crowded(&design), Some(crowd));
+        design.weights.clear();
+        design.fins[0].planform = Planform::PointsMm(vec![[0.0, 0.0]; 26]);
+        let crowd =
+            LinkErrorKind::Crowded { list: "own_outline_mm", count: 26, most: 25 };
+        assert_eq!(crowded(&design), Some(crowd));
     }
 }

@@ -1,7 +1,6 @@
-//! The corners of a free-form fin, 3½ bytes each.
+//! The corners of an own outline, 3½ bytes each.
 
-use super::PER_MM;
-use super::numbers::steps;
+use super::numbers::{PER_MM, steps};
 
 /// Bits of one coordinate.
 const BITS: u32 = 14;
