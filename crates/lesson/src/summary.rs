@@ -43,7 +43,7 @@ pub struct Summary {
     pub swings: usize,
     /// Whether it was swung before anything was predicted.
     pub swung_first: bool,
-    /// Whether what is locked was changed outside of the notebook.
+    /// Whether what is sealed was changed by hand, outside of the page.
     pub altered: bool,
 }
 

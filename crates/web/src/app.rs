@@ -477,7 +477,7 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
                 effects
             }
             Err(error) => {
-                state.notice = Some(Notice::FileFault(error.to_string()));
+                state.notice = Some(Notice::FileFault(error.sentence()));
                 vec![Effect::Redraw]
             }
         },

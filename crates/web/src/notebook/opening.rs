@@ -1,8 +1,7 @@
 //! Notebooks that are kept on this computer, and those that come from elsewhere.
 //!
 //! Each has a place of its own. A notebook that comes in is put beside the others and
-//! never in place of one, so that nothing is lost and no prediction can be exchanged
-//! unseen.
+//! never in place of one, so that nothing is lost.
 
 use noseward_lesson::{Colour, Group, MOST_GROUP_NUMBER, Notebook};
 use noseward_link::{

@@ -205,7 +205,7 @@ fn length(state: &mut State, note: Note, text: &str) -> Vec<Effect> {
 fn asked(trial: &Trial) -> [(bool, bool); 2] {
     BalancePoint::ALL.map(|point| {
         let readings = trial.measured.of(point);
-        (readings.any(), readings.apart().is_some())
+        (readings.any(), readings.outlier().is_some())
     })
 }
 

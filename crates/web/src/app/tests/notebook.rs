@@ -497,7 +497,7 @@ fn a_notebook_from_elsewhere_stands_beside_the_open_one() {
         let changed = in_or_first(&state).clone();
         assert!(changed.is_altered(), "a prediction changed by hand says so");
         let page = shown(&mut state);
-        for place in ["in this trial was changed", ">changed outside of the notebook<"] {
+        for place in ["in this trial was changed", ">changed by hand, outside of the page<"] {
             assert!(page.contains(place), "{place}: {page}");
         }
         write(&mut state, "nb:slot", &slot.to_string());

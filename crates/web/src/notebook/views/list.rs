@@ -34,6 +34,12 @@ pub(super) fn list(state: &State, summaries: &[Summary]) -> Markup {
             }
             }
         }
+        @if notebook.is_altered() {
+            p class="notice notice--alarm" {
+                "Trials were taken out of this notebook, or put in, by hand, outside of the page. "
+                "A mark such as this one shows a change by hand. It cannot show that somebody went back to an earlier file."
+            }
+        }
         @if !notebook.deleted().is_empty() {
             p class="nb__deleted" {
                 "Deleted: "
@@ -80,7 +86,7 @@ fn row(state: &State, trial: &Trial, found: &Summary) -> Markup {
                     }
                 } @else { "nothing yet" }
                 @if trial.swung_first() { br; span class="nb__mark" { "swung before it was predicted" } }
-                @if trial.is_altered() { br; span class="nb__mark" { "changed outside of the notebook" } }
+                @if trial.is_altered() { br; span class="nb__mark" { "changed by hand, outside of the page" } }
             }
             td {
                 (trial.overall().label())

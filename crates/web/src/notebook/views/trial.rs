@@ -63,7 +63,7 @@ fn prediction(state: &State, trial: &Trial) -> Markup {
             @if trial.is_locked() { "Add this as a later prediction" } @else { "Lock the prediction" }
         }))
         @if !trial.is_locked() {
-            p class="nb__hint" { "Once it is locked it stays, whatever happens. Only then can you record a swing." }
+            p class="nb__hint" { "Once it is locked, this page never changes it. Only then can you record a swing." }
         }
     }
 }
@@ -159,7 +159,7 @@ fn predicted(trial: &Trial) -> Markup {
         }
         @if trial.is_altered() {
             p class="notice notice--alarm" {
-                "What is locked in this trial was changed outside of the notebook, in a file or a table."
+                "Something in this trial was changed by hand, outside of the page: in a file, a table or a code."
             }
         }
     }
