@@ -22,6 +22,7 @@ mod group;
 mod key;
 mod moved;
 mod notebook;
+mod number;
 mod outcome;
 mod prediction;
 mod readings;
@@ -44,6 +45,7 @@ pub use notebook::{
     Deleted, DeletedParts, MOST_PLANS, MOST_TRIALS, Notebook, NotebookError,
     NotebookParts,
 };
+pub use number::{could_be_thousands, decimal};
 pub use outcome::SwingOutcome;
 pub use prediction::{BECAUSE_CHARS, MOST_VERSIONS, Prediction, Predictions};
 pub use readings::{

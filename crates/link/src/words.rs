@@ -329,6 +329,7 @@ pub fn to_plain_text(notebook: &Notebook) -> String {
         }
     }
     words.gap();
+    words.line("Keep what follows: with it this page opens the notebook again.");
     let table = table::rows(notebook, Format::Tabs, Terminator::Any(b'\n'));
     format!("{}{BEGIN}\n{table}{END}\n", words.0)
 }

@@ -1,8 +1,8 @@
 //! A notebook goes through a spreadsheet program and comes back.
 
 use noseward_lesson::{
-    BECAUSE_CHARS, Colour, Draft, End, Group, LeftOut, Level, Notebook, BalancePoint, Statement,
-    Support, SwingOutcome, Swings, Trial,
+    BECAUSE_CHARS, BalancePoint, Colour, Draft, End, Group, LeftOut, Level, Notebook,
+    Statement, Support, SwingOutcome, Swings, Trial,
 };
 use noseward_link::{Format, open_table, to_table};
 use noseward_spreadsheet_tests::{Convention, Spreadsheet};

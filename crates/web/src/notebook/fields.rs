@@ -31,7 +31,8 @@ pub(super) enum Note {
     Compared,
 }
 
-const POINTS: [(BalancePoint, &str); 2] = [(BalancePoint::Mass, "mass"), (BalancePoint::Pressure, "pressure")];
+const POINTS: [(BalancePoint, &str); 2] =
+    [(BalancePoint::Mass, "mass"), (BalancePoint::Pressure, "pressure")];
 const STATEMENTS: [(Statement, &str); 4] = [
     (Statement::Claim, "claim"),
     (Statement::Evidence, "evidence"),
@@ -50,7 +51,9 @@ fn named<T: Copy>(name: &str, words: &[(T, &str)]) -> Option<T> {
 impl Note {
     /// Its name in the markup, which is the element's id too.
     pub(super) fn name(self) -> String {
-        let of = |what: &str, point: BalancePoint| format!("nb:{what}:{}", word(point, &POINTS));
+        let of = |what: &str, point: BalancePoint| {
+            format!("nb:{what}:{}", word(point, &POINTS))
+        };
         match self {
             Self::RocketLength => "nb:rocket-length".into(),
             Self::CutoutLength => "nb:cutout-length".into(),

@@ -1,8 +1,8 @@
 //! What a message does to the notebook.
 
 use noseward_lesson::{
-    Colour, End, Group, LeftOut, Level, NotebookError, BalancePoint, REASON_CHARS, Record,
-    Sentences, Support, SwingOutcome, Trial,
+    BalancePoint, Colour, End, Group, LeftOut, Level, NotebookError, REASON_CHARS,
+    Record, Sentences, Support, SwingOutcome, Trial,
 };
 use noseward_link::{self as link, Format};
 use noseward_stability::{Field, FinField, Quantity, capital, cleaned_lines};

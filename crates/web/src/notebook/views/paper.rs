@@ -2,7 +2,7 @@
 //! in full, or room to write it.
 
 use maud::{Markup, html};
-use noseward_lesson::{End, BalancePoint, REPEATS, Statement, Trial};
+use noseward_lesson::{BalancePoint, End, REPEATS, Statement, Trial};
 
 use super::measured;
 use crate::app::State;

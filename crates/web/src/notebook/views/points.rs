@@ -3,8 +3,8 @@
 use maud::{Markup, PreEscaped, html};
 use noseward_drawing::{Picture, picture, svg_document};
 use noseward_lesson::{
-    End, Level, ReadingStats, ReadingField, BalancePoint, REASON_CHARS, REPEATS, Trial, compare,
-    explanations, slips,
+    BalancePoint, End, Level, REASON_CHARS, REPEATS, ReadingField, ReadingStats, Trial,
+    compare, explanations, slips,
 };
 use noseward_stability::evaluate;
 

@@ -2,8 +2,8 @@
 
 use maud::{Markup, html};
 use noseward_lesson::{
-    BECAUSE_CHARS, COUNTED, Level, NOTE_CHARS, PLAN_CHARS, BalancePoint, SwingOutcome, Trial,
-    moved,
+    BECAUSE_CHARS, BalancePoint, COUNTED, Level, NOTE_CHARS, PLAN_CHARS, SwingOutcome,
+    Trial, moved,
 };
 use noseward_stability::evaluate;
 
