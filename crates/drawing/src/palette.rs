@@ -23,6 +23,8 @@ pub enum Colour {
     Fulcrum,
     /// The wind: centre of pressure.
     Wind,
+    /// Cautions and odd readings, nothing else.
+    Alert,
 }
 
 impl Colour {
@@ -38,8 +40,9 @@ impl Colour {
             Self::FineLine => "#e3e9ee",
             Self::BoldLine => "#cbd6de",
             Self::Ruler => "#fff8e2",
-            Self::Fulcrum => "#0b5d66",
-            Self::Wind => "#b4480f",
+            Self::Fulcrum => "#6d4426",
+            Self::Wind => "#1c5d99",
+            Self::Alert => "#b4480f",
         }
     }
 }
@@ -77,7 +80,9 @@ mod tests {
     #[test]
     fn words_and_marks_stand_out() {
         for ground in [Colour::Sheet, Colour::Body, Colour::Fin, Colour::Ruler] {
-            for word in [Colour::Ink, Colour::Soft, Colour::Fulcrum, Colour::Wind] {
+            for word in
+                [Colour::Ink, Colour::Soft, Colour::Fulcrum, Colour::Wind, Colour::Alert]
+            {
                 assert!(contrast(word, ground) >= 4.5, "{word:?} on {ground:?}");
             }
         }

@@ -28,7 +28,7 @@ pub struct Comparison {
 
 /// Less than this apart, in millimetres, measured and computed agree however small the
 /// range is. Our judgement: a string, or the edge that a card lies on, is as wide.
-const AGREE_MM: f64 = 5.0;
+pub const AGREE_MM: f64 = 5.0;
 /// The scales may differ by this share from the parts together before it is said. Our
 /// judgement.
 const MASS_SHARE: f64 = 0.05;
@@ -116,16 +116,24 @@ pub fn explanations(
         let label = point.label();
         let apart =
             units.length(beside.difference_as_read_mm(units).unwrap_or(off_mm).abs());
-        if agrees {
+        let range_mm = beside.measured.map_or(0.0, |measured| measured.range_mm());
+        if off_mm.abs() <= AGREE_MM && range_mm <= 2.0 * AGREE_MM {
             said.push(format!(
-                "The {label}: measured and computed agree to within {apart}."
+                "The {label}: measured and worked out agree to within {apart}."
             ));
             continue;
         }
         let end = if off_mm > 0.0 { "tail" } else { "nose" };
         said.push(format!(
-            "The {label}: measured {apart} nearer the {end} than computed."
+            "The {label}: measured {apart} nearer the {end} than worked out."
         ));
+        if agrees {
+            said.push(format!(
+                "But your readings lie {} apart themselves: they cannot tell. Measure again?",
+                units.length(range_mm)
+            ));
+            continue;
+        }
         let from_other_end_mm = length_mm - beside.computed_mm;
         let mirrored = beside.measured.is_some_and(|measured| {
             (measured.middle_mm - from_other_end_mm).abs() <= AGREE_MM
@@ -228,8 +236,8 @@ mod tests {
         let text = said(&design, mass.round() + 4.0, pressure.round() - 4.0);
         assert_eq!(
             text,
-            "The centre of mass: measured and computed agree to within 4 mm. \
-             The centre of pressure (side-on): measured and computed agree to within 4 mm."
+            "The centre of mass: measured and worked out agree to within 4 mm. \
+             The centre of pressure (side-on): measured and worked out agree to within 4 mm."
         );
         // A wide range leaves more open.
         let wide = measured([mass - 20.0, mass + 12.0, mass + 14.0], [pressure; 3]);
@@ -243,7 +251,7 @@ mod tests {
     fn a_heavier_tail_or_a_lighter_one() {
         let (mut design, mass, pressure) = tern();
         let back = said(&design, mass.round() + 20.5, pressure);
-        assert!(back.contains("20.5 mm nearer the tail than computed"), "{back}");
+        assert!(back.contains("20.5 mm nearer the tail than worked out"), "{back}");
         assert!(back.contains("tail heavier than described"), "{back}");
         assert!(back.contains("What does the whole rocket weigh"), "{back}");
         let forward = said(&design, mass.round() - 20.0, pressure);

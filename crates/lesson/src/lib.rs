@@ -36,7 +36,7 @@ mod swings;
 mod trial;
 
 pub use changes::{Change, ChangeKind, changes};
-pub use compare::{Beside, Comparison, compare, explanations};
+pub use compare::{AGREE_MM, Beside, Comparison, compare, explanations};
 pub use conclusion::{BOX_CHARS, Conclusion, Statement};
 pub use group::{Colour, Group, MOST_GROUP_NUMBER};
 pub use key::{from_key, key};

@@ -49,7 +49,7 @@ impl BeforeAfter {
 /// let mut other = puffin.clone();
 /// other.weights[0].mass_g += 10.0;
 /// let sentences = moved(&puffin, &other).expect("both are whole").sentences(Units::METRIC);
-/// assert_eq!(sentences[0], "The centre of mass moved 15 mm forward.");
+/// assert_eq!(sentences[0], "The centre of mass moved 14 mm forward.");
 /// assert_eq!(sentences[1], "The centre of pressure (side-on) did not move.");
 /// assert_eq!(sentences[3], "The rocket is 10 g heavier.");
 /// ```

@@ -1,6 +1,6 @@
 //! Sentences with the group's own numbers, for its conclusion.
 
-use noseward_stability::{Units, minus};
+use noseward_stability::{Nearer, Units, minus};
 
 use crate::moved::separation;
 use crate::{
@@ -170,7 +170,7 @@ impl Row<'_> {
             said.push(format!("{when} {}.", separation(from, to, written)));
         } else if let Some((from, to)) = both(Summary::computed_separation_mm) {
             let written = |mm| self.units.reading(mm);
-            said.push(format!("{when} computed {}.", separation(from, to, written)));
+            said.push(format!("{when} worked out {}.", separation(from, to, written)));
         }
         if let (Overall::Mostly(from), Overall::Mostly(to)) =
             (before.overall, now.overall)
@@ -233,7 +233,7 @@ impl Row<'_> {
 
     /// The separation, or at the first level which point is nearer the nose.
     fn separation(&self, mm: f64) -> String {
-        let how = if self.summary.is_measured() { "" } else { "computed " };
+        let how = if self.summary.is_measured() { "" } else { "worked out: " };
         if self.level == Level::Balance {
             return match nearer_nose(&self.summary) {
                 Some(point) => format!("{how}{} nearer the nose", point.label()),
@@ -302,7 +302,9 @@ impl Row<'_> {
             ));
         }
         if !row.is_measured() && row.separation_mm().is_some() {
-            said.push(format!("The separation of trial {id} is computed, not measured."));
+            said.push(format!(
+                "The separation of trial {id} is worked out, not measured."
+            ));
         }
         self.within_readings(said);
         if self.changes.len() > 1 {
@@ -370,12 +372,13 @@ impl Row<'_> {
 
 /// Which point is nearer the nose; `None` where that is too close to call, or not known.
 fn nearer_nose(row: &Summary) -> Option<BalancePoint> {
-    let mm = row.separation_mm()?;
-    // What rounds to zero tells nothing.
-    if row.too_close == Some(true) || mm.abs() < 0.5 {
-        return None;
+    match Nearer::of(row.separation_mm()? / 1000.0) {
+        _ if row.too_close == Some(true) => None,
+        Nearer::CentreOfMass => Some(BalancePoint::Mass),
+        Nearer::CentreOfPressure => Some(BalancePoint::Pressure),
+        // What rounds to zero tells nothing.
+        Nearer::Neither => None,
     }
-    Some(if mm > 0.0 { BalancePoint::Mass } else { BalancePoint::Pressure })
 }
 
 fn says_something(outcome: SwingOutcome) -> bool {
@@ -569,7 +572,7 @@ mod tests {
         assert_eq!(
             trust(&notebook),
             [
-                "The separation of trial 1 is computed, not measured.",
+                "The separation of trial 1 is worked out, not measured.",
                 "Trial 1 was not swung, or no swing counts.",
                 "For trial 1 we predicted nothing.",
             ]

@@ -86,11 +86,11 @@ pub enum SectionKind {
 impl SectionKind {
     /// Every kind, in the order in which a list shows them.
     pub const ALL: [Self; 9] = [
-        Self::Cone,
-        Self::Ogive,
-        Self::Ellipsoid,
-        Self::Paraboloid,
         Self::Dome,
+        Self::Ellipsoid,
+        Self::Ogive,
+        Self::Paraboloid,
+        Self::Cone,
         Self::Tube,
         Self::StraightTaper,
         Self::RoundedTaper,

@@ -61,8 +61,9 @@ pub use report::{
     separation_over_rolls,
 };
 pub use swing::{
-    Settles, Settling, Shares, Space, StartRange, Starts, Swing, SwingFault, SwingField,
-    SwingProblem, SwingSetup, Trajectory, Turning,
+    About, Settles, Settling, Shares, SmallerSpace, Space, StartRange, Starts, Swing,
+    SwingFault, SwingField, SwingLimit, SwingProblem, SwingSetup, Trajectory, Turning,
+    When,
 };
 pub use tolerance::ToleranceError;
 pub use tolerance::generator::Generator;

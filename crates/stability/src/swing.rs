@@ -46,18 +46,22 @@ mod forces;
 mod motion;
 mod settling;
 mod setup;
+mod space;
+mod when;
 
 use serde::Serialize;
 
 use crate::outcome::{Outcome, Rest, resting_angles_of};
+use crate::pressure::air::Air;
 use crate::report::Figures;
 use forces::Forces;
 use motion::{Motion, State};
 use settling::Well;
-use setup::GRAVITY_M_S2;
 
 pub use settling::{Settles, Settling, StartRange, Starts};
 pub use setup::{SwingFault, SwingField, SwingProblem, SwingSetup};
+pub use space::{SmallerSpace, Space, SwingLimit};
+pub use when::{About, When};
 
 /// A rocket on its string.
 ///
@@ -68,67 +72,20 @@ pub use setup::{SwingFault, SwingField, SwingProblem, SwingSetup};
 /// let swing = Swing::new(&figures, &SwingSetup::default()).expect("it can be swung");
 /// let from_the_side = swing.settling(90_f64.to_radians());
 /// assert_eq!(from_the_side.comes_to, Settles::NoseFirst);
-/// assert!(from_the_side.turns.is_some_and(|turns| turns < 3.0));
+/// let when = from_the_side.when.expect("it settles");
+/// assert!(when.turns().value() < 5.0);
 /// ```
 #[derive(Clone, Debug, PartialEq)]
 pub struct Swing {
     setup: SwingSetup,
     mass_kg: f64,
     length_m: f64,
+    /// Drag area of the flight when the string comes off, in m².
+    drag_m2: f64,
     forces: Forces,
     rests: Vec<Rest>,
     wells: Vec<Well>,
     outcome_in_air: Outcome,
-}
-
-/// The room that a swing takes. Worked out from the string: no permission.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
-pub struct Space {
-    /// How fast the rocket flies, in m/s.
-    pub speed_m_per_s: f64,
-    /// Pull in the string, m V²/R, in newtons. The rocket's weight is left out.
-    pub pull_n: f64,
-    /// Radius that rocket and string sweep, in metres: string, arm and half the rocket's
-    /// length.
-    pub swept_m: f64,
-    /// How far the rocket flies if the string comes off, in metres: let go level at a
-    /// height of 2 m, over the head, without drag.
-    pub throw_m: f64,
-    /// Radius within which nobody stands, in metres: both together. A simple and cautious
-    /// sum; a rocket really leaves along the tangent, then slides or bounces.
-    pub clear_m: f64,
-}
-
-impl Space {
-    /// The mass in kilograms that pulls as hard when it hangs on the string.
-    #[must_use]
-    pub fn hung_kg(&self) -> f64 {
-        self.pull_n / GRAVITY_M_S2
-    }
-
-    /// The swept radius as it is told: in metres, rounded up to a tenth.
-    #[must_use]
-    pub fn swept_told_m(&self) -> f64 {
-        tenths_up(self.swept_m)
-    }
-
-    /// The throw as it is told, rounded up.
-    #[must_use]
-    pub fn throw_told_m(&self) -> f64 {
-        tenths_up(self.throw_m)
-    }
-
-    /// The clear radius as it is told: the sum of the other two, so that the figures add
-    /// up, and never less than [`Space::clear_m`].
-    #[must_use]
-    pub fn clear_told_m(&self) -> f64 {
-        self.swept_told_m() + self.throw_told_m()
-    }
-}
-
-/// Rounded up to a tenth; what is one but for its last bits stays.
-fn tenths_up(value: f64) -> f64 {
-    libm::ceil(value * 10.0 - 1e-9) / 10.0
 }
 
 /// What turns the rocket back towards nose-first.
@@ -187,28 +144,39 @@ impl Trajectory {
     pub const LONGEST_S: f64 = 120.0;
 }
 
-/// Height of the hand when the string comes off, in metres.
-const LET_GO_HEIGHT_M: f64 = 2.0;
+/// Drag coefficient along the axis, on the body's largest cross-section. Our judgement,
+/// between a hemisphere's 0.34 and a blunt cylinder's 0.85 to 0.99 along the flow (C.
+/// Matthews, Aeronautical Engineer's Data Book, fig. 5.13).
+const DRAG_ALONG: f64 = 0.5;
 
 impl Swing {
-    /// Hangs a rocket on a string. `None` when the setup has a fault that stops it, or
-    /// nothing of the rocket resists turning.
+    /// Hangs a rocket on a string. `None` when the setup has a fault that stops it, when it
+    /// is [too much](SwingSetup::limit) for this rocket, or nothing of the rocket resists
+    /// turning.
     #[must_use]
     pub fn new(figures: &Figures, setup: &SwingSetup) -> Option<Self> {
-        if setup.is_stopped() {
+        if setup.is_stopped() || setup.limit(figures.mass.mass_kg).is_some() {
             return None;
         }
+        Self::hung(figures, setup)
+    }
+
+    /// The same, however fast and however hard it pulls.
+    fn hung(figures: &Figures, setup: &SwingSetup) -> Option<Self> {
         let forces = Forces::new(&figures.air, &figures.mass, setup)?;
         let hung = Self {
             setup: *setup,
             mass_kg: figures.mass.mass_kg,
             length_m: figures.length_m,
+            drag_m2: 0.0,
             forces,
             rests: Vec::new(),
             wells: Vec::new(),
             outcome_in_air: figures.outcome,
         };
-        Some(hung.with(forces))
+        let hung = hung.with(forces);
+        let drag_m2 = least_drag_m2(&figures.air, &hung.rests);
+        Some(Self { drag_m2, ..hung })
     }
 
     /// The same rocket under other forces.
@@ -290,26 +258,22 @@ impl Swing {
 
     /// The room that the swing takes.
     ///
-    /// The throw is V √(2 h/g), by hand from the free fall of 2 m.
+    /// [`Space::about_m`] is of the rocket lying along its path as it rests on the string,
+    /// in the position that holds with the least drag.
     #[must_use]
     pub fn space(&self) -> Space {
-        self.space_let_go_at(LET_GO_HEIGHT_M)
+        self.space_in(&self.setup)
     }
 
-    /// The room that the swing takes if the string comes off at another height, in metres.
+    fn space_in(&self, setup: &SwingSetup) -> Space {
+        Space::new(setup, self.mass_kg, self.length_m, self.drag_m2)
+    }
+
+    /// A few ways to need less room, as they are told: with a shorter string, with slower
+    /// turns, with both. Empty where there is none that keeps the string off the ground.
     #[must_use]
-    pub fn space_let_go_at(&self, height_m: f64) -> Space {
-        let radius_m = self.setup.radius_m();
-        let speed_m_per_s = self.setup.speed_m_per_s();
-        let swept_m = radius_m + self.length_m / 2.0;
-        let throw_m = speed_m_per_s * (2.0 * height_m / GRAVITY_M_S2).sqrt();
-        Space {
-            speed_m_per_s,
-            pull_n: self.mass_kg * speed_m_per_s * speed_m_per_s / radius_m,
-            swept_m,
-            throw_m,
-            clear_m: swept_m + throw_m,
-        }
+    pub fn smaller_spaces(&self) -> Vec<SmallerSpace> {
+        space::smaller(&self.setup, &|setup| self.space_in(setup))
     }
 
     /// What turns it back towards nose-first: the air or the spin.
@@ -366,6 +330,17 @@ impl Swing {
         let half_turns = (half(samples.last()) - half(samples.first())) as i32;
         Trajectory { samples, half_turns }
     }
+}
+
+/// The drag of a rocket that flies on as it rests on the string, as an area: drag by
+/// dynamic pressure. Of the positions that hold, that with the least.
+fn least_drag_m2(air: &Air, rests: &[Rest]) -> f64 {
+    let drag = |angle_rad: f64| {
+        let (sin, cos) = libm::sincos(angle_rad);
+        DRAG_ALONG * cos * cos + air.normal_force(angle_rad) * sin
+    };
+    let held = rests.iter().filter(|rest| rest.holds).map(|rest| drag(rest.angle_rad));
+    air.reference_area_m2() * held.reduce(f64::min).unwrap_or(DRAG_ALONG)
 }
 
 /// Samples of a motion at even times.

@@ -9,15 +9,17 @@ mod keeping;
 mod measured;
 mod message;
 mod notice;
+mod press;
 mod presses;
+mod sure;
 mod swing;
 mod typed;
 
 use noseward_lesson::{Record, Swings};
 use noseward_link as link;
 use noseward_stability::{
-    BottleSize, Design, Example, Field, Influence, MeasuredPoints, Part, Quantity,
-    Report, Resolution, SeparationDraws, Severity, UnitSystem, Units, Verdict,
+    BottleSize, Design, Doubts, Example, Field, Influence, MeasuredPoints, Part,
+    Quantity, Report, Resolution, SeparationDraws, Severity, UnitSystem, Units, Verdict,
     WeightField, evaluate,
 };
 
@@ -32,10 +34,12 @@ pub(crate) use keeping::Keeping;
 pub(crate) use measured::ReadOf;
 pub(crate) use message::{Msg, Paper, Start};
 pub(crate) use notice::Notice;
+pub(crate) use press::Press;
 pub(crate) use presses::Presses;
 pub(crate) use swing::{Bench, BenchField, BenchMsg, CARDS, Known, SPACE_CARD};
 pub(crate) use typed::{Unreadable, read as read_number};
 
+use crate::later::Ask;
 use history::{History, Step};
 
 /// Everything the page knows.
@@ -116,12 +120,11 @@ pub(crate) enum Certainty {
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Sure {
     pub(crate) verdict: Verdict,
+    /// What the model of the air leaves open.
+    pub(crate) doubts: Option<Doubts>,
     /// The readings that matter most, the first the most.
     pub(crate) influences: Vec<Influence>,
 }
-
-/// Draws of one slice: some milliseconds on a slow machine.
-const DRAWS_IN_SLICE: usize = 100;
 
 /// What the page finds when it opens.
 #[derive(Debug, Default)]
@@ -552,7 +555,7 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
             vec![Effect::Redraw]
         }
         Msg::Slice => {
-            let mut effects = slice(state);
+            let mut effects = call(state, Ask::Sure).effects;
             if effects.is_empty() && state.told.is_none() {
                 effects = swing::slice(state);
             }
@@ -562,7 +565,7 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
         Msg::Bench(msg) => swing::update(state, msg),
         Msg::WorkOut => {
             state.told = None;
-            while slice(state).contains(&Effect::Slice) {}
+            while call(state, Ask::Sure).effects.contains(&Effect::Slice) {}
             // Paper is all in view.
             let in_view = std::mem::replace(&mut state.bench.in_view, true);
             while !swing::slice(state).is_empty() {}
@@ -584,36 +587,6 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
             vec![Effect::Redraw]
         }
     }
-}
-
-/// Works out a little more of how sure the figures are. Nothing while somebody types, or
-/// when all is known.
-fn slice(state: &mut State) -> Vec<Effect> {
-    if state.told.is_some() || state.report.figures.is_none() {
-        return Vec::new();
-    }
-    match &mut state.certainty {
-        Certainty::Known(_) => return Vec::new(),
-        Certainty::Unknown => {
-            let draws =
-                SeparationDraws::new(&state.design, &state.measured, state.resolution);
-            state.certainty = Certainty::Drawing(Box::new(draws));
-        }
-        Certainty::Drawing(draws) => {
-            draws.run(DRAWS_IN_SLICE);
-            if draws.is_done() {
-                let verdict = draws.verdict();
-                let mut influences =
-                    Influence::of(&state.design, &state.measured, state.resolution);
-                influences.truncate(3);
-                let sure = verdict.map(|verdict| Sure { verdict, influences });
-                state.certainty = Certainty::Known(sure);
-                // The bench comes after the draws.
-                return vec![Effect::Redraw, Effect::Slice];
-            }
-        }
-    }
-    vec![Effect::Slice]
 }
 
 /// What follows a change of the design. A change of its structure, or of values that the

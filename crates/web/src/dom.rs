@@ -25,7 +25,7 @@ use crate::app::{
     self, BenchField, BenchMsg, Effect, Msg, NotebookMsg, Opening, Paper, Presses, State,
     Trial, Way,
 };
-use crate::later::Ask;
+use crate::later::{Ask, Call};
 use crate::part;
 use animation::Animation;
 use events::Drag;
@@ -243,25 +243,24 @@ impl Page {
 
     /// The pictures of the swing bench.
     fn draw_pictures(&self) -> Result<(), JsValue> {
-        let pictures = crate::views::bench_pictures(&self.state.borrow());
-        for (id, picture) in pictures {
-            self.screen.show_drawing(id, &picture)?;
+        let call = app::call(&mut self.state.borrow_mut(), Ask::Pictures);
+        for (id, picture) in &call.pictures {
+            self.screen.show_drawing(id, picture)?;
         }
-        self.show_bench_time()
+        self.show_bench_time(&call)
     }
 
     /// What moves in them, and nothing else: this happens in every frame of the motion.
     fn draw_moving(&self) -> Result<(), JsValue> {
-        let moving = crate::views::bench_moving(&self.state.borrow());
-        for (id, key, markup) in moving {
-            self.screen.show_group(id, key, &markup)?;
+        let call = app::call(&mut self.state.borrow_mut(), Ask::Moving);
+        for (id, key, markup) in &call.groups {
+            self.screen.show_group(id, key, markup)?;
         }
-        self.show_bench_time()
+        self.show_bench_time(&call)
     }
 
-    fn show_bench_time(&self) -> Result<(), JsValue> {
-        let time = crate::views::bench_time(&self.state.borrow());
-        self.screen.show("swing-time", &time)
+    fn show_bench_time(&self, call: &Call) -> Result<(), JsValue> {
+        self.screen.show("swing-time", call.text.as_deref().unwrap_or_default())
     }
 
     fn tick(self: &Rc<Self>) {
@@ -287,10 +286,7 @@ impl Page {
     }
 
     fn draw_notebook(&self) {
-        let call = app::call(&mut self.state.borrow_mut(), Ask::Notebook);
-        for region in call.regions {
-            report(self.screen.show(region.id, &region.markup));
-        }
+        self.show_later(Ask::Notebook);
     }
 
     fn draw(self: &Rc<Self>) {
@@ -304,10 +300,11 @@ impl Page {
     fn draw_later(self: &Rc<Self>) {
         self.later_timer.stop();
         report(self.note_for_crash());
-        let regions = crate::views::later_regions(&self.state.borrow());
-        let bench = crate::views::bench_regions(&self.state.borrow());
         let has_bench = self.state.borrow().bench.in_view;
-        for region in regions.into_iter().chain(bench) {
+        for ask in [Ask::Below, Ask::Bench] {
+            self.show_later(ask);
+        }
+        for region in crate::views::waiting(&self.state.borrow()) {
             report(self.screen.show(region.id, &region.markup));
         }
         if has_bench {
@@ -316,7 +313,12 @@ impl Page {
         if self.state.borrow().desk.in_view {
             self.draw_notebook();
         }
-        let call = app::call(&mut self.state.borrow_mut(), Ask::Computer);
+        self.show_later(Ask::Computer);
+    }
+
+    /// What the later part has to show of something.
+    fn show_later(&self, ask: Ask) {
+        let call = app::call(&mut self.state.borrow_mut(), ask);
         for region in call.regions {
             report(self.screen.show(region.id, &region.markup));
         }

@@ -16,7 +16,7 @@ mod swing;
 use noseward_drawing::{LabelStyle, Scene, Sheet, rocket, svg_document, svg_group};
 use noseward_stability::Field;
 
-use crate::app::State;
+use crate::app::{Code, State};
 
 pub(crate) use field::spoken_unit;
 pub(crate) use menus::start_menu;
@@ -64,6 +64,7 @@ pub(crate) fn sheet(state: &State) -> Sheet {
 }
 
 /// A scene on the page: its frame, which seldom changes, and groups that may.
+#[derive(Debug)]
 pub(crate) struct Drawing {
     scene: Scene,
     described_by: Option<&'static str>,
@@ -136,7 +137,6 @@ pub(crate) fn later_regions(state: &State) -> Vec<Region> {
         ("air-words", air::words(state)),
         ("air-sure", air::sure(state)),
         ("air-reading", air::reading(state)),
-        ("nb-state", desk::state(state)),
     ]);
     if state.graphs_in_view {
         later.extend(regions([
@@ -183,6 +183,16 @@ pub(crate) fn regions<const N: usize>(
 ) -> Vec<Region> {
     let regions = list.into_iter();
     regions.map(|(id, markup)| Region { id, markup: markup.into_string() }).collect()
+}
+
+/// What stands where something is loaded later, until it is here.
+pub(crate) fn waiting(state: &State) -> Vec<Region> {
+    let mut waiting = regions([("nb-state", desk::state(state))]);
+    if state.desk.code != Code::Here {
+        let also = ["air-words", "swing-words"];
+        waiting.extend(also.map(|id| Region { id, ..waiting[0].clone() }));
+    }
+    waiting
 }
 
 /// What stands under Share until the part that fills it is here.

@@ -9,6 +9,8 @@ use crate::scene::Point;
 pub(super) const LINE_PX: f64 = 16.0;
 pub(super) const TOP_PX: f64 = 30.0;
 pub(super) const BOTTOM_PX: f64 = 16.0;
+/// Between the ruler and what reaches furthest to its side.
+const BESIDE_PX: f64 = 14.0;
 /// The largest scale: a short rocket does not fill a large sheet.
 const MOST_PX_PER_MM: f64 = 4.0;
 
@@ -51,8 +53,8 @@ impl Extent {
     }
 }
 
-/// Columns from left to right: ruler, words of the centre of pressure, rocket, bracket,
-/// words of the rest. All in pixels.
+/// Columns from left to right: words of the centre of pressure, ruler, rocket, bracket,
+/// words of the rest. The ruler stands beside the rocket. All in pixels.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Layout {
     pub(super) width: f64,
@@ -83,28 +85,30 @@ pub(super) struct Layout {
 impl Layout {
     pub(super) fn new(body: &Body, view: &SideView, sheet: &Sheet) -> Self {
         let extent = Extent::new(body, view);
-        let (ruler, left, right) = match sheet.labels {
-            LabelStyle::Full => ((8.0, 60.0), 142.0, 192.0),
-            LabelStyle::Short => ((2.0, 45.0), 60.0, 96.0),
+        let (words, ruler_width, right) = match sheet.labels {
+            LabelStyle::Full => (150.0, 46.0, 192.0),
+            LabelStyle::Short => (60.0, 40.0, 96.0),
         };
-        let left_words_x = ruler.1 + 10.0;
-        let rocket_left = left_words_x + left;
+        let rocket_left = words + ruler_width + BESIDE_PX;
         let rocket_right = (sheet.width_px - right).max(rocket_left + 40.0);
         let room_x = rocket_right - rocket_left;
         let room_y = sheet.height_px - TOP_PX - BOTTOM_PX;
         let px_per_mm = extent.px_per_mm(room_x, room_y);
         let spare_y = room_y - extent.length_mm() * px_per_mm;
+        let axis_x = f64::midpoint(rocket_left, rocket_right);
+        let ruler_right = axis_x - extent.half_m * 1000.0 * px_per_mm - BESIDE_PX;
+        let ruler = (ruler_right - ruler_width, ruler_right);
         Self {
             width: sheet.width_px,
             height: sheet.height_px,
             units: sheet.units,
             labels: sheet.labels,
             px_per_mm,
-            axis_x: f64::midpoint(rocket_left, rocket_right),
+            axis_x,
             nose_y: TOP_PX + spare_y / 2.0 - extent.front_m * 1000.0 * px_per_mm,
             ruler,
             two_edged: false,
-            left_words_x,
+            left_words_x: ruler.0 - words + 4.0,
             rocket_right,
             bracket_x: rocket_right + 14.0,
             right_words_x: rocket_right + 34.0,

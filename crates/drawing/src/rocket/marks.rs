@@ -118,11 +118,14 @@ pub(super) fn wind_level() -> Style {
 /// where the arrow is near the top of the sheet.
 fn left_words(figures: &Figures, y: f64, layout: &Layout) -> Vec<Item> {
     let distance = layout.units.reading(figures.centre_of_pressure_side_on_m * 1000.0);
+    let computed_m = figures.computed_centre_of_pressure_side_on_m;
+    let measured =
+        if figures.centre_of_pressure_side_on_m == computed_m { "" } else { "measured " };
     let lines = match layout.labels {
         LabelStyle::Full => {
             vec![
                 ("centre of pressure".to_owned(), true),
-                (format!("side-on, {distance}"), false),
+                (format!("side-on, {measured}{distance}"), false),
             ]
         }
         LabelStyle::Short => vec![(distance, true)],

@@ -109,7 +109,7 @@ pub fn swing_cursor(cursor_s: Option<f64>, duration_s: f64, width_px: f64) -> Gr
         let ends = vec![Point { x, y: TOP }, Point { x, y: TOP + HEIGHT }];
         items.push(Item::Path {
             path: Path::open(ends),
-            style: Style::line(Colour::Wind, 2.0),
+            style: Style::line(Colour::Ink, 2.0),
         });
     }
     Group { key: "cursor", items }
@@ -527,7 +527,7 @@ mod tests {
             for start_deg in [-170.0_f64, -60.0, 30.0, 100.0, 200.0, 370.0] {
                 let start = start_deg.to_radians();
                 let settling = swing.settling(start);
-                if settling.time_s.is_none_or(|time_s| time_s > 12.0) {
+                if settling.when.is_none_or(|when| when.on_axis_s() > 12.0) {
                     continue;
                 }
                 let moved = swing.trajectory(start, 20.0);

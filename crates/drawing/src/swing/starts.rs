@@ -294,7 +294,7 @@ mod tests {
             from_rad: from_deg.to_radians(),
             to_rad: to_deg.to_radians(),
             comes_to,
-            slowest_s: None,
+            slowest: None,
         }
     }
 

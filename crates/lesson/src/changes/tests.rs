@@ -85,7 +85,7 @@ fn one_aspect_is_one_change() {
         ),
         (
             "nose shape",
-            "Nose: shape ogive → dome.",
+            "Nose: shape ellipsoid → dome.",
             "changed the shape of the nose",
             |d| {
                 d.sections[0].kind = SectionKind::Dome;
@@ -241,7 +241,7 @@ fn another_weight_is_another_weight() {
 fn swings_are_compared_where_both_were_swung() {
     let (mut before, mut after) = (record(Example::Tern), record(Example::Tern));
     after.swings.setup.string_m = 2.0;
-    after.swings.setup.turns_per_s = 0.8;
+    after.swings.setup.turns_per_s = 0.6;
     after.swings.add(SwingOutcome::Steady);
     assert_eq!(changes(&before, &after), []);
     before.swings.add(SwingOutcome::Wobbling);
@@ -249,8 +249,8 @@ fn swings_are_compared_where_both_were_swung() {
     assert_eq!(
         sentences(&before, &after),
         [
-            "Swing: string 1.5 m → 2 m.",
-            "Swing: speed 1 turns a second → 0.8 turns a second.",
+            "Swing: string 1 m → 2 m.",
+            "Swing: speed 0.8 turns a second → 0.6 turns a second.",
         ]
     );
     assert_eq!(found[0].deed(), "made the string longer");

@@ -84,8 +84,6 @@ pub(super) fn check(design: &Design, found: &mut Findings) {
         let fin = Fin::new(&set.planform);
         if corners < limits::FIN_POINTS.0 {
             push(field(FinField::Planform), Problem::TooFewPoints);
-        } else if corners > limits::FIN_POINTS.1 {
-            push(field(FinField::Planform), Problem::TooManyPoints);
         } else if !fin.is_simple() {
             push(field(FinField::Planform), Problem::FinCrossesItself);
         } else if set.start_mm < length_mm - SAME_PLACE_MM
@@ -205,6 +203,7 @@ mod tests {
         );
         assert_eq!(
             fault(|d| {
+                d.sections[0].kind = SectionKind::Ogive;
                 d.sections[0].length_mm = 30.0;
                 d.fins[0].start_mm = 120.0;
             }),

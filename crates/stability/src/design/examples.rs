@@ -40,7 +40,7 @@ impl Example {
             Self::Puffin => Design {
                 name: "Puffin".into(),
                 sections: with_nose(
-                    nose(SectionKind::Ogive, 120.0, Mass::WeighedG(8.0)),
+                    nose(SectionKind::Ellipsoid, 120.0, Mass::WeighedG(8.0)),
                     bottle(65.0, 125.0, 55.0, 22.0),
                 ),
                 fins: vec![fins(4, 215.0, [110.0, 60.0, 55.0, 50.0], Material::Card300)],
@@ -50,7 +50,7 @@ impl Example {
             Self::Tern => Design {
                 name: "Tern".into(),
                 sections: with_nose(
-                    nose(SectionKind::Cone, 90.0, Mass::WeighedG(7.0)),
+                    nose(SectionKind::Ellipsoid, 90.0, Mass::WeighedG(7.0)),
                     bottle(65.0, 125.0, 55.0, 22.0),
                 ),
                 fins: vec![fins(3, 225.0, [45.0, 25.0, 25.0, 20.0], Material::Card300)],
@@ -60,7 +60,7 @@ impl Example {
             Self::Razorbill => Design {
                 name: "Razorbill".into(),
                 sections: with_nose(
-                    nose(SectionKind::Paraboloid, 80.0, Mass::WeighedG(5.0)),
+                    nose(SectionKind::Ellipsoid, 80.0, Mass::WeighedG(5.0)),
                     bottle(90.0, 195.0, 90.0, 39.9),
                 ),
                 fins: vec![fins(
@@ -77,7 +77,11 @@ impl Example {
                 sections: vec![
                     Section {
                         diameter_mm: None,
-                        ..nose(SectionKind::Cone, 60.0, Mass::Material(Material::Paper80))
+                        ..nose(
+                            SectionKind::Paraboloid,
+                            40.0,
+                            Mass::Material(Material::Paper80),
+                        )
                     },
                     Section {
                         kind: SectionKind::Tube,

@@ -9,10 +9,10 @@ impl SectionKind {
     pub fn name(self) -> &'static str {
         match self {
             Self::Cone => "nose: cone",
-            Self::Ogive => "nose: ogive (curved)",
-            Self::Ellipsoid => "nose: ellipsoid (egg)",
+            Self::Ogive => "nose: arch (ogive)",
+            Self::Ellipsoid => "nose: egg (ellipsoid)",
             Self::Paraboloid => "nose: paraboloid",
-            Self::Dome => "nose: dome (bottle base)",
+            Self::Dome => "nose: bottle base (dome)",
             Self::Tube => "tube",
             Self::StraightTaper => "taper, straight",
             Self::RoundedTaper => "taper, rounded (shoulder)",

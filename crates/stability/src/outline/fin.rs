@@ -316,6 +316,7 @@ mod tests {
         use crate::{Example, SectionKind};
         let mut design = Example::Gannet.design();
         design.sections[0].kind = SectionKind::Cone;
+        design.sections[0].length_mm = 60.0;
         // The radius grows from 0 to 12 mm within 60 mm: 0.2 for each millimetre.
         let body = Body::new(&design).unwrap();
         let chain = body.chain_m(1e-5);

@@ -139,7 +139,11 @@ mod tests {
 
     #[test]
     fn a_cone_and_a_tube() {
-        let slopes = body(&bodied(|_| {}), Model::default());
+        let cone = bodied(|d| {
+            d.sections[0].kind = crate::SectionKind::Cone;
+            d.sections[0].length_mm = 60.0;
+        });
+        let slopes = body(&cone, Model::default());
         let (slope, centre) = total(&slopes);
         assert!((slope - 2.0).abs() < 1e-12);
         assert!((centre - 0.060 * 2.0 / 3.0).abs() < 1e-12);

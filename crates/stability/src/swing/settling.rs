@@ -7,6 +7,7 @@ use serde::Serialize;
 use super::Swing;
 use super::forces::Forces;
 use super::motion::{Motion, State};
+use super::when::When;
 use crate::outcome::{Rest, bisected};
 
 /// How the rocket ends up on its circle.
@@ -37,11 +38,9 @@ pub struct Settling {
     pub start_rad: f64,
     /// What it comes to.
     pub comes_to: Settles,
-    /// When it comes within 10 degrees of where it rests, for good, in seconds. `None`
-    /// while it still swings.
-    pub time_s: Option<f64>,
-    /// The same in turns of the circle.
-    pub turns: Option<f64>,
+    /// When it comes within 10 degrees of where it rests, for good. `None` while it still
+    /// swings.
+    pub when: Option<When>,
     /// The resting angle, in radians; as in `comes_to`.
     pub rest_rad: Option<f64>,
     /// The most by which it can still swing away from there when the watching ends, in
@@ -58,9 +57,8 @@ pub struct StartRange {
     pub to_rad: f64,
     /// What they lead to.
     pub comes_to: Settles,
-    /// The longest that one of the tried starts takes, in seconds. `None` where one has
-    /// not settled.
-    pub slowest_s: Option<f64>,
+    /// The longest that one of the tried starts takes. `None` where one has not settled.
+    pub slowest: Option<When>,
 }
 
 impl StartRange {
@@ -194,8 +192,7 @@ impl Swing {
         let mut found = Settling {
             start_rad: folded(start_angle_rad),
             comes_to: Settles::StillSwinging { about_rad: None },
-            time_s: None,
-            turns: None,
+            when: None,
             rest_rad: None,
             remaining_rad: None,
         };
@@ -206,11 +203,11 @@ impl Swing {
         let Some(mut motion) = Motion::new(&self.forces, start) else { return found };
         let mut last = start;
         loop {
-            if found.time_s.is_none() {
+            if found.when.is_none() {
                 self.judge(&mut found, last, &since);
             }
             let over = motion.time_s() >= end_s;
-            if over || (found.time_s.is_some() && !to_the_end) {
+            if over || (found.when.is_some() && !to_the_end) {
                 break;
             }
             if motion.step().is_none() {
@@ -222,8 +219,8 @@ impl Swing {
             last = motion.state();
         }
         // What came after the end was not watched.
-        if found.time_s.is_some_and(|time_s| time_s > end_s) {
-            (found.time_s, found.turns) = (None, None);
+        if found.when.is_some_and(|when| when.on_axis_s() > end_s) {
+            found.when = None;
             found.comes_to = Settles::StillSwinging { about_rad: found.rest_rad };
         }
         let at_end = if to_the_end { motion.at(end_s) } else { last };
@@ -245,8 +242,7 @@ impl Swing {
             found.rest_rad = Some(rest_rad);
             found.comes_to = Settles::StillSwinging { about_rad: Some(rest_rad) };
             if let Some(since) = since.filter(|_| energy_j <= well.settled_j) {
-                found.time_s = Some(since);
-                found.turns = Some(since * self.setup.turns_per_s);
+                found.when = Some(When::new(since, self.setup.turns_per_s));
                 found.comes_to = if rest_rad == 0.0 {
                     Settles::NoseFirst
                 } else if rest_rad < PI {
@@ -355,8 +351,9 @@ impl Starts {
                 && range.comes_to == start.comes_to
             {
                 range.to_rad = start.start_rad;
-                let both = range.slowest_s.zip(start.time_s);
-                range.slowest_s = both.map(|(a, b)| a.max(b));
+                let both = range.slowest.zip(start.when);
+                range.slowest =
+                    both.map(|(a, b)| if b.on_axis_s() > a.on_axis_s() { b } else { a });
                 continue;
             }
             let mut from_rad = start.start_rad;
@@ -374,7 +371,7 @@ impl Starts {
                 from_rad,
                 to_rad: start.start_rad,
                 comes_to: start.comes_to,
-                slowest_s: start.time_s,
+                slowest: start.when,
             });
         }
         ranges

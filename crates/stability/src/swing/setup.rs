@@ -22,10 +22,11 @@ pub struct SwingSetup {
 }
 
 impl Default for SwingSetup {
-    /// 1.5 m of string, an arm of 0.7 m, one turn a second, in the standard atmosphere at
-    /// sea level (ISO 2533: 1.225 kg/m³).
+    /// 1 m of string, an arm of 0.7 m and 0.8 turns a second, which take a clear radius of
+    /// some 9.5 m and so fit into a hall, in the standard atmosphere at sea level (ISO 2533:
+    /// 1.225 kg/m³).
     fn default() -> Self {
-        Self { string_m: 1.5, arm_m: 0.7, turns_per_s: 1.0, air_density_kg_m3: 1.225 }
+        Self { string_m: 1.0, arm_m: 0.7, turns_per_s: 0.8, air_density_kg_m3: 1.225 }
     }
 }
 
@@ -87,7 +88,10 @@ impl SwingField {
                 format!("{} m", trimmed(value, 2))
             }
             (Self::String | Self::Arm, UnitSystem::Inch) => units.length(value * 1000.0),
-            (Self::Turns, _) => format!("{} turns a second", trimmed(value, 2)),
+            (Self::Turns, _) => match trimmed(value, 2).as_str() {
+                "1" => "1 turn a second".into(),
+                turns => format!("{turns} turns a second"),
+            },
             (Self::AirDensity, _) => format!("{} kg/m³", trimmed(value, 3)),
         }
     }
@@ -133,8 +137,7 @@ impl SwingFault {
                 self.field.written(most, units)
             ),
             SwingProblem::HangsDown => {
-                "This slowly, the string hangs down instead of lying nearly level. Swing \
-                 faster, or take what is worked out here as a rough guide."
+                "This slowly the string hangs down: take the figures as a rough guide."
                     .into()
             }
         }

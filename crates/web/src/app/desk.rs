@@ -6,7 +6,7 @@
 use noseward_lesson::{Group, Notebook};
 use noseward_link::QrSegments;
 
-use super::{Draft, Effect, ReadOf, State};
+use super::{Draft, Effect, Press, ReadOf, State};
 use crate::later::{Ask, Call};
 use crate::part;
 
@@ -116,7 +116,7 @@ pub(crate) enum NotebookMsg {
     /// Whether a text could be copied.
     Copied { text: String, done: bool },
     /// A control was used.
-    Pressed { action: String, target: String },
+    Pressed(Press),
     /// Text was typed, or chosen from a list.
     Typed { field: String, text: String },
     /// A field was left.
@@ -146,7 +146,9 @@ pub(super) fn update(state: &mut State, msg: NotebookMsg) -> Vec<Effect> {
                 for msg in std::mem::take(&mut state.desk.waiting) {
                     effects.extend(asked(state, msg));
                 }
-                effects.push(Effect::RebuildNotebook);
+                // What waited for this part besides.
+                state.hang_anew();
+                effects.extend([Effect::RebuildNotebook, Effect::Slice]);
             }
             effects
         }
@@ -172,7 +174,8 @@ fn asked(state: &mut State, msg: NotebookMsg) -> Vec<Effect> {
     effects
 }
 
-fn load(state: &mut State, otherwise: Vec<Effect>) -> Vec<Effect> {
+/// Has the notebook's code loaded, if it is not.
+pub(super) fn load(state: &mut State, otherwise: Vec<Effect>) -> Vec<Effect> {
     match state.desk.code {
         Code::NotAsked | Code::Failed => {
             state.desk.code = Code::Loading;

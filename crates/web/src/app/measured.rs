@@ -1,8 +1,8 @@
 //! What was measured of the two points of the rocket on the page: the readings of the trial
 //! in hand are their one home.
 
-use noseward_lesson::{Measurements, same_build};
-use noseward_stability::{Design, MeasuredPoints, evaluate_measured};
+use noseward_lesson::{AGREE_MM, Measurements, same_build};
+use noseward_stability::{Design, MeasuredPoint, MeasuredPoints, evaluate_measured};
 
 use super::{Certainty, State};
 
@@ -36,6 +36,13 @@ impl State {
         if self.report.figures.is_some() {
             self.drawn = (self.design.clone(), self.report.clone());
         }
+    }
+
+    /// Whether a measured point lies further from the computed one than its own range, and
+    /// further than such a point can be read.
+    pub(crate) fn differs(&self, measured: &MeasuredPoint, computed_m: f64) -> bool {
+        let range_m = measured.most_m() - measured.least_m();
+        (measured.value_m() - computed_m).abs() > range_m.max(AGREE_MM / 1000.0)
     }
 
     /// Whether the trial in hand has readings of the rocket as it was before a change: they

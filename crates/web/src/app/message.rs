@@ -5,6 +5,7 @@ use noseward_stability::{BottleSize, Example, Field, Part, Resolution, UnitSyste
 use super::computer::{Trial, Way};
 use super::desk::NotebookMsg;
 use super::edits::{Addition, Choice};
+use super::press::Press;
 use super::swing::BenchMsg;
 
 /// Something that happened.
@@ -200,11 +201,9 @@ impl Msg {
             "print-notebook" => Self::Print(Paper::Notebook),
             "print-swing" => Self::Print(Paper::Swing),
             "nb-again" => Self::Notebook(NotebookMsg::Again),
-            // What the others mean the notebook's own code knows.
-            _ if action.starts_with("nb-") => Self::Notebook(NotebookMsg::Pressed {
-                action: action.into(),
-                target: target.into(),
-            }),
+            _ if action.starts_with("nb-") => {
+                Self::Notebook(NotebookMsg::Pressed(Press::parse(action, target)?))
+            }
             _ => Self::Bench(BenchMsg::parse(action, target)?),
         })
     }

@@ -2,12 +2,14 @@
 
 use noseward_lesson::{SwingOutcome, Swings, same_build};
 use noseward_stability::{
-    Design, Figures, Quantity, Settling, Starts, Swing, SwingField, SwingSetup,
-    Trajectory, evaluate, trimmed,
+    Design, Figures, Quantity, Settling, Starts, Swing, SwingField, SwingLimit,
+    SwingSetup, Trajectory, evaluate, trimmed,
 };
 
+use super::desk::load;
 use super::typed::{self, Unreadable};
-use super::{Draft, Effect, Notice, State, Waits};
+use super::{Draft, Effect, Notice, Owner, State, Waits, call};
+use crate::later::Ask;
 
 /// Everything about the bench that is not recorded.
 #[derive(Debug)]
@@ -23,9 +25,8 @@ pub(crate) struct Bench {
     /// The rocket that the present one is compared with.
     pub(crate) previous: Option<Box<Previous>>,
     pub(crate) motion: Motion,
-    /// The clear radius in metres for which somebody who leads has said, in this visit,
-    /// that the space is checked.
-    checked_m: Option<f64>,
+    /// What the adult in charge has looked at, in this visit.
+    checked: Option<Checked>,
     /// The card of the test that is shown.
     pub(crate) card: usize,
     /// Whether the reader's system asks for as little motion as possible.
@@ -60,6 +61,15 @@ pub(crate) struct Previous {
     pub(crate) swings: Swings,
 }
 
+/// The space as the adult in charge has looked at it: for one set of three swings.
+#[derive(Clone, Copy, Debug, PartialEq)]
+struct Checked {
+    clear_m: f64,
+    mass_kg: f64,
+    speed_m_per_s: f64,
+    owner: Owner,
+}
+
 /// Where the moving pictures are.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(crate) struct Motion {
@@ -71,8 +81,8 @@ pub(crate) struct Motion {
 
 /// Cards of the test, from the hanging point to letting it slow.
 pub(crate) const CARDS: usize = 7;
-/// The card on which the space is checked.
-pub(crate) const SPACE_CARD: usize = 3;
+/// The card on which the space is checked. Those after it wait for that.
+pub(crate) const SPACE_CARD: usize = 4;
 /// Starts that are tried in one slice: some milliseconds on a slow machine.
 const STARTS_IN_SLICE: usize = 2;
 /// How far one step of the pictures goes, in seconds.
@@ -90,7 +100,7 @@ impl Bench {
             known: None,
             previous: None,
             motion: Motion { playing: false, time_s: 0.0, speed: 0.5 },
-            checked_m: None,
+            checked: None,
             card: 0,
             still,
         }
@@ -139,16 +149,6 @@ impl BenchField {
 }
 
 impl Bench {
-    /// Whether the space that this swing needs has been checked. What needs more than what
-    /// was checked has to be looked at again.
-    pub(crate) fn is_space_checked(&self) -> bool {
-        let needed = self.known.as_ref().map(|known| known.swing.space().clear_told_m());
-        // A tenth is less than anyone's pace.
-        needed
-            .zip(self.checked_m)
-            .is_some_and(|(needed, checked)| needed <= checked + 0.1)
-    }
-
     /// When the pictures end, in seconds.
     pub(crate) fn end_s(&self) -> f64 {
         let known = self.known.as_ref();
@@ -197,7 +197,7 @@ impl State {
                         BenchField::Setup(SwingField::AirDensity) => "1.2",
                         _ => "1",
                     };
-                    format!("This is not a number. Type, for example, {example}.")
+                    format!("I cannot read this. Type, for example, {example}.")
                 }
             });
         }
@@ -207,9 +207,39 @@ impl State {
         Some(fault.sentence(self.units))
     }
 
+    /// The space that this swing needs, for the adult in charge to look at.
+    fn space_needed(&self) -> Option<Checked> {
+        let space = self.bench.known.as_ref()?.swing.space();
+        Some(Checked {
+            clear_m: space.clear_m,
+            mass_kg: self.report.figures.as_ref()?.mass.mass_kg,
+            speed_m_per_s: space.speed_m_per_s,
+            owner: self.owner(),
+        })
+    }
+
+    /// Whether the space that this swing needs has been checked. A longer string, faster
+    /// turns, a heavier rocket or another trial has to be looked at again.
+    pub(crate) fn is_space_checked(&self) -> bool {
+        // Less than a scale or a watch can tell.
+        const SAME: f64 = 1.001;
+        self.space_needed().zip(self.bench.checked).is_some_and(|(needed, checked)| {
+            needed.owner == checked.owner
+                && needed.clear_m <= checked.clear_m * SAME
+                && needed.speed_m_per_s <= checked.speed_m_per_s * SAME
+                && needed.mass_kg <= checked.mass_kg * SAME
+        })
+    }
+
+    /// What makes this swing too much: then there is no result, and nothing is recorded.
+    pub(crate) fn swing_limit(&self) -> Option<SwingLimit> {
+        let figures = self.report.figures.as_ref()?;
+        self.swings.setup.limit(figures.mass.mass_kg)
+    }
+
     /// Whether an outcome may be recorded now.
     pub(crate) fn may_swing(&self) -> bool {
-        self.bench.is_space_checked()
+        self.is_space_checked()
             && self.waits().is_none()
             && !self.swings.is_done()
             && !self.swings.is_full()
@@ -218,7 +248,7 @@ impl State {
     /// How long the graph is, in seconds.
     fn shown_s(swing: &Swing, settling: &Settling) -> f64 {
         let (least, most) = SHOWN_S;
-        let enough = settling.time_s.map_or(most, |time_s| 1.6 * time_s + 1.0);
+        let enough = settling.when.map_or(most, |when| 1.6 * when.on_axis_s() + 1.0);
         enough.clamp(least, most).min(swing.watched_s())
     }
 
@@ -227,13 +257,20 @@ impl State {
     pub(super) fn hang_anew(&mut self) {
         self.bench.motion.playing = false;
         self.bench.motion.time_s = 0.0;
-        self.bench.known = if self.bench.in_view { self.hang() } else { None };
+        self.bench.known = None;
+        if self.bench.in_view {
+            call(self, Ask::Hang);
+        }
     }
 
     /// Works out the motion from the chosen start. Nothing while a field cannot be read: a
     /// distance from an older number would look as if it were from this one.
-    fn hang(&self) -> Option<Box<Known>> {
-        if !self.bench.drafts.is_empty() {
+    pub(crate) fn hang(&mut self) {
+        self.bench.known = self.hung();
+    }
+
+    fn hung(&self) -> Option<Box<Known>> {
+        if !self.bench.drafts.is_empty() || self.swing_limit().is_some() {
             return None;
         }
         let figures = self.report.figures.as_ref()?;
@@ -360,9 +397,9 @@ pub(super) fn update(state: &mut State, msg: BenchMsg) -> Vec<Effect> {
                 return Vec::new();
             }
             if state.bench.known.is_none() {
-                state.bench.known = state.hang();
+                call(state, Ask::Hang);
             }
-            vec![Effect::Slice, Effect::Redraw]
+            load(state, vec![Effect::Slice, Effect::Redraw])
         }
         BenchMsg::Typed(field, text) => typed_into(state, field, &text),
         BenchMsg::Left(field) => {
@@ -426,12 +463,12 @@ pub(super) fn update(state: &mut State, msg: BenchMsg) -> Vec<Effect> {
             vec![Effect::DrawMotion, Effect::Redraw]
         }
         BenchMsg::Card(card) => {
-            state.bench.card = card;
+            let waits = card > SPACE_CARD && !state.is_space_checked();
+            state.bench.card = if waits { SPACE_CARD } else { card };
             vec![Effect::Redraw, Effect::Focus("swing-card".into())]
         }
         BenchMsg::SpaceChecked(checked) => {
-            let known = state.bench.known.as_ref().filter(|_| checked);
-            state.bench.checked_m = known.map(|k| k.swing.space().clear_told_m());
+            state.bench.checked = state.space_needed().filter(|_| checked);
             redraw
         }
         BenchMsg::Swung(outcome) => {
@@ -450,6 +487,7 @@ pub(super) fn update(state: &mut State, msg: BenchMsg) -> Vec<Effect> {
         }
         BenchMsg::Anew => {
             let setup = state.swings.setup;
+            state.bench.checked = None;
             state.remember(None);
             let again = state.desk.notebook.in_hand().map(|trial| trial.id());
             if let Some(id) = again.filter(|_| state.is_of_trial()) {
@@ -518,14 +556,22 @@ pub(super) fn slice(state: &mut State) -> Vec<Effect> {
     if !state.bench.in_view {
         return Vec::new();
     }
-    let Some(known) = &mut state.bench.known else {
-        state.bench.known = state.hang();
+    if state.bench.known.is_none() {
+        call(state, Ask::Hang);
         let found = state.bench.known.is_some();
         return if found { vec![Effect::Slice, Effect::Redraw] } else { Vec::new() };
-    };
-    if known.starts.is_done() {
-        return Vec::new();
     }
-    known.starts.run(STARTS_IN_SLICE);
-    if known.starts.is_done() { vec![Effect::Redraw] } else { vec![Effect::Slice] }
+    call(state, Ask::Starts).effects
+}
+
+impl State {
+    /// Tries a few starts more. Returns what is to be done next.
+    pub(crate) fn try_starts(&mut self) -> Vec<Effect> {
+        let Some(known) = &mut self.bench.known else { return Vec::new() };
+        if known.starts.is_done() {
+            return Vec::new();
+        }
+        known.starts.run(STARTS_IN_SLICE);
+        if known.starts.is_done() { vec![Effect::Redraw] } else { vec![Effect::Slice] }
+    }
 }

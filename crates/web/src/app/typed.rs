@@ -36,7 +36,7 @@ impl Unreadable {
         match self {
             Self::Empty => format!("This needs a number, such as {example}."),
             Self::NotANumber => {
-                format!("This is not a number. Type, for example, {example}.")
+                format!("I cannot read this. Type, for example, {example}.")
             }
             Self::NotWhole => "This needs a whole number.".into(),
             Self::Ambiguous { small, large } => format!("Is that {small} or {large}?"),

@@ -14,7 +14,9 @@ use web_sys::{
 use super::keeping::Heard;
 use super::listener::Listener;
 use super::{Page, address, animation, computer, report};
-use crate::app::{BenchField, BenchMsg, Choice, Msg, NotebookMsg, Notice, place_field};
+use crate::app::{
+    BenchField, BenchMsg, Choice, Msg, NotebookMsg, Notice, Press, place_field,
+};
 
 /// A part being dragged along the ruler.
 #[derive(Clone, Copy, Debug)]
@@ -291,10 +293,7 @@ fn key(page: &Rc<Page>, event: &Event) {
         return;
     }
     if name == "Enter" && in_plan {
-        page.send(Msg::Notebook(NotebookMsg::Pressed {
-            action: "nb-plan-add".into(),
-            target: String::new(),
-        }));
+        page.send(Msg::Notebook(NotebookMsg::Pressed(Press::AddPlan)));
         return;
     }
     if name == "Escape" {

@@ -80,24 +80,34 @@ export interface Figures {
   length_m: number;
   body_width_m: number;
   side_area_m2: number;
+  /** Measured if it was, else computed from the view of the drawing. */
   centre_of_pressure_side_on_m: number;
+  computed_centre_of_pressure_side_on_m: number;
   /** Computed, with whatever was measured put in its place. */
   mass: MassProperties;
   computed_mass: MassProperties;
-  /** Positive when the centre of mass is nearer the nose. */
+  /** In the view of the drawing; positive when the centre of mass is nearer the nose. */
   separation_m: number;
+  /** The same in the least favourable roll. */
+  least_separation_m: number;
   separation_body_widths: number;
   nearer_the_nose: "centre_of_mass" | "centre_of_pressure" | "neither";
-  /** Null where the air pushes next to nothing. */
+  /** In the least favourable roll; null where the air pushes next to nothing. */
   centre_of_pressure_nose_on_m: number | null;
+  centre_of_pressure_nose_on_rolled_m: Span | null;
   /** Per radian, on the body's largest cross-section. */
   normal_force_slope_per_rad: number;
   outcome: Outcome;
   /** Nose first (0) to tail first (pi). */
   resting_angles: Rest[];
-  /** Two fins are stable in one plane only: the other decides. */
-  weaker_plane_decides: boolean;
+  /** By how much the rocket is turned out of the view of the drawing in the roll that decides. */
+  deciding_roll_deg: number;
   parts: PartFigures[];
+}
+
+export interface Span {
+  least: number;
+  most: number;
 }
 
 export type Outcome =

@@ -2,14 +2,14 @@
 
 use noseward_lesson::{
     BalancePoint, Colour, End, Group, LeftOut, Level, NotebookError, REASON_CHARS,
-    Record, Sentences, Support, SwingOutcome, Trial,
+    Record, Sentences, Statement, Support, Trial,
 };
 use noseward_link::{self as link, Format};
 use noseward_stability::{Field, FinField, Quantity, capital, cleaned_lines};
 
 use super::fields::Note;
 use super::opening;
-use crate::app::{Draft, Effect, NotebookMsg, Owner, Said, State, read_number};
+use crate::app::{Draft, Effect, NotebookMsg, Owner, Press, Said, State, read_number};
 
 /// What a message does.
 pub(crate) fn update(state: &mut State, msg: &NotebookMsg) -> Vec<Effect> {
@@ -26,7 +26,7 @@ pub(crate) fn update(state: &mut State, msg: &NotebookMsg) -> Vec<Effect> {
             opening::kept_elsewhere(state, *slot, text.as_deref(), mine.as_deref())
         }
         NotebookMsg::OpenText(text) => opening::open_text(state, text),
-        NotebookMsg::Pressed { action, target } => pressed(state, action, target),
+        NotebookMsg::Pressed(press) => pressed(state, *press),
         NotebookMsg::Typed { field, text } => match Note::parse(field) {
             Some(note) => typed(state, note, text),
             None => Vec::new(),
@@ -225,146 +225,101 @@ pub(super) fn fault(state: &State, note: Note) -> Option<String> {
     })
 }
 
-fn pressed(state: &mut State, action: &str, target: &str) -> Vec<Effect> {
-    let id = || target.parse::<u16>().unwrap_or_default();
+fn pressed(state: &mut State, press: Press) -> Vec<Effect> {
     (state.desk.look.said, state.desk.look.typing) = (None, None);
-    match action {
-        "nb-begin" => {
+    match press {
+        Press::Begin => {
             let begun = state.desk.notebook.begin(&state.record());
             begun_trial(state, begun)
         }
-        "nb-begin-plan" => {
-            let plan = index(target).unwrap_or(usize::MAX);
+        Press::BeginPlan(plan) => {
             let record = state.record();
             let begun = state.desk.notebook.begin_plan(plan, &record);
             begun_trial(state, begun)
         }
-        "nb-copy" => match state.desk.notebook.copy(id()) {
+        Press::Copy(id) => match state.desk.notebook.copy(id) {
             Ok(Some(copied)) => open_trial(state, copied),
             Ok(None) => Vec::new(),
             Err(full) => say(state, true, sentence(&full.to_string())),
         },
-        "nb-open" => open_trial(state, id()),
-        "nb-delete" => {
-            if !state.desk.notebook.delete(id()) {
-                return Vec::new();
-            }
-            let words =
-                format!("Trial {target} is deleted. It can be brought back below.");
-            let mut effects = say(state, false, words);
-            effects.extend(rebuilt(state));
-            effects.push(Effect::Focus(format!("nb-restore:{target}")));
-            effects
-        }
-        "nb-restore" => {
-            if !state.desk.notebook.restore(id()) {
-                return Vec::new();
-            }
-            let record = state.record();
-            let notebook = &mut state.desk.notebook;
-            let is_here = |trial: &Trial| trial.record() == record;
-            let words = if notebook.in_hand().is_none()
-                && notebook.trial(id()).is_some_and(is_here)
-            {
-                notebook.take_in_hand(id());
-                format!("Trial {target} is back, and in hand.")
-            } else {
-                format!("Trial {target} is back. Open it to go on with it.")
-            };
-            let mut effects = say(state, false, words);
-            effects.extend(rebuilt(state));
-            effects.push(Effect::Focus(format!("nb-open:{target}")));
-            effects
-        }
-        "nb-up" | "nb-down" => {
-            let to_front = action == "nb-up";
-            if !state.desk.notebook.shift(id(), to_front) {
-                let end = if to_front { "first" } else { "last" };
-                let words = format!("Trial {target} is the {end} one already.");
-                return say(state, false, words);
-            }
-            let mut effects = written(state);
-            effects.push(Effect::Focus(format!("{action}:{target}")));
-            effects
-        }
-        "nb-outcome" => {
-            let outcome = index(target).and_then(|i| SwingOutcome::ALL.get(i).copied());
+        Press::Open(id) => open_trial(state, id),
+        Press::Delete(id) => delete(state, id),
+        Press::Restore(id) => restore(state, id),
+        Press::Shift { id, to_front } => shift(state, id, to_front),
+        Press::Outcome(outcome) => {
             if let Some(trial) = state.desk.notebook.in_hand_mut() {
-                trial.draft.outcome = outcome.filter(|o| o.can_be_predicted());
+                trial.draft.outcome = Some(outcome);
             }
             written(state)
         }
-        "nb-lock" => lock(state),
-        "nb-undo-change" => undo_change(state, target),
-        "nb-allow" => {
+        Press::Lock => lock(state),
+        Press::UndoChange(change) => undo_change(state, change),
+        Press::AllowTwoChanges => {
             let notebook = &mut state.desk.notebook;
             notebook.allows_two_changes = !notebook.allows_two_changes;
             rebuilt(state)
         }
-        "nb-pair" => {
-            let notebook = &state.desk.notebook;
-            let trial = notebook.trial(id());
+        Press::Pair(id) => {
+            let trial = state.desk.notebook.trial(id);
             state.desk.look.pair = trial
                 .and_then(|trial| Some((trial.compared_with()?, trial.id())))
                 .filter(|pair| Some(*pair) != state.desk.look.pair);
             vec![Effect::Redraw]
         }
-        "nb-plan-add" => {
-            let plan = state.desk.look.plan.clone();
-            if !state.desk.notebook.add_plan(&plan) {
-                return if plan.trim().is_empty() {
-                    say(state, true, "First write what you will try.")
-                } else {
-                    say(state, true, sentence(&NotebookError::TooManyPlans.to_string()))
-                };
-            }
-            state.desk.look.plan.clear();
-            let mut effects = rebuilt(state);
-            effects.push(Effect::Focus(Note::Plan.name()));
-            effects
-        }
-        "nb-plan-remove" => {
-            if let Some(plan) =
-                state.desk.notebook.remove_plan(index(target).unwrap_or(usize::MAX))
-            {
-                // It stands in the field again, should that have been a slip.
-                if state.desk.look.plan.is_empty() {
-                    state.desk.look.plan = plan;
-                }
-            }
-            let mut effects = rebuilt(state);
-            effects.push(Effect::Focus(Note::Plan.name()));
-            effects
-        }
-        "nb-use" => use_sentence(state, target),
-        "nb-to-swing" => vec![Effect::Show("swing-record")],
-        "nb-go" => vec![Effect::Show("nb-trial")],
-        "nb-dismiss" => {
+        Press::AddPlan => add_plan(state),
+        Press::RemovePlan(plan) => remove_plan(state, plan),
+        Press::Use(statement, place) => use_sentence(state, statement, place),
+        Press::ToSwing => vec![Effect::Show("swing-record")],
+        Press::ToTrial => vec![Effect::Show("nb-trial")],
+        Press::Dismiss => {
             state.desk.look.by_hand = None;
             vec![Effect::Redraw, Effect::Focus("notebook-title".into())]
         }
-        "nb-save" => {
+        Press::Save
+        | Press::Spreadsheet(_)
+        | Press::PlainText
+        | Press::CopyTable(_)
+        | Press::CopyResult(_)
+        | Press::CopyLink => out(state, press),
+        Press::Symbols => {
+            state.desk.look.shows_symbols = !state.desk.look.shows_symbols;
+            vec![Effect::Redraw]
+        }
+        Press::NewGroup => opening::new_group(state),
+        Press::AskToDelete(asks) => {
+            state.desk.look.asks_to_delete = asks;
+            let next = if asks { "nb-delete-now" } else { "nb-ask-delete" };
+            vec![Effect::RebuildNotebook, Effect::Redraw, Effect::Focus(next.into())]
+        }
+        Press::DeleteNow => opening::delete_open(state),
+    }
+}
+
+/// A way out of this computer.
+fn out(state: &mut State, press: Press) -> Vec<Effect> {
+    match press {
+        Press::Save => {
             let name = link::notebook_file_name(&state.desk.notebook);
             download(state, name, opening::file)
         }
-        "nb-csv-point" => table(state, ".csv", Format::PointComma),
-        "nb-csv-comma" => table(state, "-semicolons.csv", Format::CommaSemicolon),
-        "nb-text" => download(state, file_name(state, ".txt"), |state| {
+        Press::Spreadsheet(format) => {
+            let ending = match format {
+                Format::CommaSemicolon => "-semicolons.csv",
+                _ => ".csv",
+            };
+            table(state, ending, format)
+        }
+        Press::PlainText => download(state, file_name(state, ".txt"), |state| {
             link::to_plain_text(&state.desk.notebook)
         }),
-        "nb-copy-table" => {
-            let text = link::to_table(&state.desk.notebook, Format::Tabs);
-            vec![Effect::CopyText(text)]
+        Press::CopyTable(format) => {
+            vec![Effect::CopyText(link::to_table(&state.desk.notebook, format))]
         }
-        "nb-copy-table-comma" => {
-            let text = link::to_table(&state.desk.notebook, Format::TabsComma);
-            vec![Effect::CopyText(text)]
-        }
-        "nb-copy-result" => match super::views::result_code(state, id()) {
+        Press::CopyResult(id) => match super::views::result_code(state, id) {
             Some(code) => vec![Effect::CopyText(code)],
             None => Vec::new(),
         },
-        "nb-copy-link" => match opening::hash(state) {
+        _ => match opening::hash(state) {
             Some(hash) => vec![Effect::CopyText(state.link_to(&hash))],
             None => say(
                 state,
@@ -372,23 +327,75 @@ fn pressed(state: &mut State, action: &str, target: &str) -> Vec<Effect> {
                 "This notebook does not fit into a link. Save it as a file.",
             ),
         },
-        "nb-symbols" => {
-            state.desk.look.shows_symbols = !state.desk.look.shows_symbols;
-            vec![Effect::Redraw]
-        }
-        "nb-new-group" => opening::new_group(state),
-        "nb-ask-delete" | "nb-keep-it" => {
-            state.desk.look.asks_to_delete = action == "nb-ask-delete";
-            let next = if state.desk.look.asks_to_delete {
-                "nb-delete-now"
-            } else {
-                "nb-ask-delete"
-            };
-            vec![Effect::RebuildNotebook, Effect::Redraw, Effect::Focus(next.into())]
-        }
-        "nb-delete-now" => opening::delete_open(state),
-        _ => Vec::new(),
     }
+}
+
+fn delete(state: &mut State, id: u16) -> Vec<Effect> {
+    if !state.desk.notebook.delete(id) {
+        return Vec::new();
+    }
+    let words = format!("Trial {id} is deleted. It can be brought back below.");
+    let mut effects = say(state, false, words);
+    effects.extend(rebuilt(state));
+    effects.push(Effect::Focus(format!("nb-restore:{id}")));
+    effects
+}
+
+fn restore(state: &mut State, id: u16) -> Vec<Effect> {
+    if !state.desk.notebook.restore(id) {
+        return Vec::new();
+    }
+    let record = state.record();
+    let notebook = &mut state.desk.notebook;
+    let is_here = |trial: &Trial| trial.record() == record;
+    let words = if notebook.in_hand().is_none() && notebook.trial(id).is_some_and(is_here)
+    {
+        notebook.take_in_hand(id);
+        format!("Trial {id} is back, and in hand.")
+    } else {
+        format!("Trial {id} is back. Open it to go on with it.")
+    };
+    let mut effects = say(state, false, words);
+    effects.extend(rebuilt(state));
+    effects.push(Effect::Focus(format!("nb-open:{id}")));
+    effects
+}
+
+fn shift(state: &mut State, id: u16, to_front: bool) -> Vec<Effect> {
+    let (end, button) = if to_front { ("first", "nb-up") } else { ("last", "nb-down") };
+    if !state.desk.notebook.shift(id, to_front) {
+        return say(state, false, format!("Trial {id} is the {end} one already."));
+    }
+    let mut effects = written(state);
+    effects.push(Effect::Focus(format!("{button}:{id}")));
+    effects
+}
+
+fn add_plan(state: &mut State) -> Vec<Effect> {
+    let plan = state.desk.look.plan.clone();
+    if !state.desk.notebook.add_plan(&plan) {
+        return if plan.trim().is_empty() {
+            say(state, true, "First write what you will try.")
+        } else {
+            say(state, true, sentence(&NotebookError::TooManyPlans.to_string()))
+        };
+    }
+    state.desk.look.plan.clear();
+    let mut effects = rebuilt(state);
+    effects.push(Effect::Focus(Note::Plan.name()));
+    effects
+}
+
+fn remove_plan(state: &mut State, plan: usize) -> Vec<Effect> {
+    if let Some(plan) = state.desk.notebook.remove_plan(plan) {
+        // It stands in the field again, should that have been a slip.
+        if state.desk.look.plan.is_empty() {
+            state.desk.look.plan = plan;
+        }
+    }
+    let mut effects = rebuilt(state);
+    effects.push(Effect::Focus(Note::Plan.name()));
+    effects
 }
 
 fn begun_trial(state: &mut State, begun: Result<u16, NotebookError>) -> Vec<Effect> {
@@ -485,7 +492,7 @@ fn lock(state: &mut State) -> Vec<Effect> {
     let words = if was_locked {
         "Your new prediction stands beside the first one."
     } else {
-        "Locked. Now you may swing."
+        "Locked. Next: the cards, with the adult."
     };
     let mut effects = say(state, false, words);
     effects.extend(rebuilt(state));
@@ -495,15 +502,13 @@ fn lock(state: &mut State) -> Vec<Effect> {
 }
 
 /// Takes one of the changes back, so that one is left.
-fn undo_change(state: &mut State, target: &str) -> Vec<Effect> {
+fn undo_change(state: &mut State, place: usize) -> Vec<Effect> {
     let Some(trial) = state.desk.notebook.in_hand() else { return Vec::new() };
     if trial.is_locked() {
         return Vec::new();
     }
     let found = state.desk.notebook.changes_of(trial);
-    let Some(change) = index(target).and_then(|i| found.get(i)) else {
-        return Vec::new();
-    };
+    let Some(change) = found.get(place) else { return Vec::new() };
     let record = change.undo(&trial.record());
     let owner = state.owner();
     let mut effects = onto_page(state, record, owner);
@@ -513,15 +518,10 @@ fn undo_change(state: &mut State, target: &str) -> Vec<Effect> {
 }
 
 /// Puts an offered sentence behind what the group has written.
-fn use_sentence(state: &mut State, target: &str) -> Vec<Effect> {
-    let Some((name, i)) = target.split_once(' ') else { return Vec::new() };
-    let (Some(Note::Statement(statement)), Some(i)) = (Note::parse(name), index(i))
-    else {
-        return Vec::new();
-    };
+fn use_sentence(state: &mut State, statement: Statement, place: usize) -> Vec<Effect> {
     let notebook = &state.desk.notebook;
     let offered = Sentences::of(notebook, state.units).offered(statement);
-    let Some(sentence) = offered.get(i) else { return Vec::new() };
+    let Some(sentence) = offered.get(place) else { return Vec::new() };
     let text = notebook.conclusion.text(statement);
     if text.contains(sentence.as_str()) {
         return say(state, false, "That sentence is there already.");

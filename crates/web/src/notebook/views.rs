@@ -120,14 +120,14 @@ fn words(state: &State, note: Note, label: &Markup, lines: usize, most: usize) -
         div class="nb__words" {
             label for=(name) { (label) }
             textarea class="menu__text" id=(name) data-note=(name) rows=(lines)
-                maxlength=(most) autocomplete="off" { (note.text(state)) }
+                maxlength=(most) autocomplete="off" spellcheck="false" { (note.text(state)) }
         }
     }
 }
 
 /// Beside every room for free text.
 fn no_names() -> Markup {
-    html! { span class="nb__hint" { " Don’t use names." } }
+    html! { span class="nb__hint" { " (no names)" } }
 }
 
 /// What is wrong in some fields, as sentences.

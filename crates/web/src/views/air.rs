@@ -1,30 +1,31 @@
 //! The air from every side: what the rocket will do, and why.
 
+use std::f64::consts::FRAC_PI_4;
+
 use maud::{Markup, PreEscaped, html};
 use noseward_drawing::{AirSheet, air_graph, svg_document, turned_rocket};
-use noseward_stability::{Air, Crossflow, Figures, Model, Outcome, Verdict};
+use noseward_stability::{
+    Confidence, Doubts, Figures, Outcome, Verdict, minus, separation_over_rolls,
+};
 
 use super::faults::place;
 use super::readings::drawn;
 use crate::app::{Certainty, State, Sure};
 
-/// The outcome's name and what it means, in a pupil's words.
-pub(super) fn outcome(figures: &Figures) -> (&'static str, String) {
-    match figures.outcome {
+/// An outcome's name and what it means, in a pupil's words.
+fn outcome(outcome: Outcome) -> (&'static str, String) {
+    match outcome {
         Outcome::SelfRighting => (
-            "Self-righting",
-            "From any angle the air turns this rocket back nose-first.".into(),
+            SELF_RIGHTING,
+            "The air turns this rocket back nose-first, whichever way it points.".into(),
         ),
         Outcome::StraightStartOnly => (
             "Straight start only",
             "It flies nose-first if it starts so, but can also settle otherwise.".into(),
         ),
         Outcome::Broadside { angle_rad } => (
-            "Broadside",
-            format!(
-                "The air holds it turned {:.0}° away from nose-first.",
-                angle_rad.to_degrees()
-            ),
+            if angle_rad < FRAC_PI_4 { "At an angle" } else { BROADSIDE },
+            format!("The air holds it tilted by {:.0}°.", angle_rad.to_degrees()),
         ),
         Outcome::SwapsEnds => {
             ("Swaps ends", "The air turns this rocket round to fly tail-first.".into())
@@ -32,14 +33,32 @@ pub(super) fn outcome(figures: &Figures) -> (&'static str, String) {
     }
 }
 
-/// What the strip says: the outcome, or that the readings do not settle it.
-pub(super) fn told(state: &State, figures: &Figures) -> (&'static str, String) {
-    match known(state) {
-        Some(sure) if sure.verdict.is_too_close() => {
-            let shares = shares(&sure.verdict);
-            ("Too close to call", format!("The readings leave it open: {shares}."))
+/// How sure the outcome is: no more than probable until the readings have been tried.
+fn confidence(state: &State, figures: &Figures) -> Confidence {
+    let Some(sure) = known(state) else { return Confidence::Probably };
+    sure.doubts.map_or(Confidence::Probably, |doubts| {
+        doubts.confidence(figures.outcome, Some(&sure.verdict))
+    })
+}
+
+/// What the strip says: the outcome with how sure it is, or that it is open.
+pub(super) fn told(state: &State, figures: &Figures) -> (String, String) {
+    let (name, meaning) = outcome(figures.outcome);
+    match confidence(state, figures) {
+        Confidence::Agreed => (name.into(), meaning),
+        Confidence::Probably => {
+            let doubted = known(state).is_some();
+            let why = if doubted { " Not all published sums say so." } else { "" };
+            (format!("Probably {}", name.to_ascii_lowercase()), format!("{meaning}{why}"))
         }
-        _ => outcome(figures),
+        Confidence::TooClose => {
+            let shares = known(state).map(|sure| shares(&sure.verdict));
+            let shares = shares.unwrap_or_default();
+            (
+                "Too close to call".into(),
+                format!("With what is not known exactly: {shares}."),
+            )
+        }
     }
 }
 
@@ -47,7 +66,7 @@ pub(super) fn told(state: &State, figures: &Figures) -> (&'static str, String) {
 /// hidden or open.
 pub(super) fn resting_picture(state: &State) -> Markup {
     let Some((design, figures)) = drawn(state) else { return html! {} };
-    let open = known(state).is_some_and(|sure| sure.verdict.is_too_close());
+    let open = confidence(state, figures) == Confidence::TooClose;
     if !state.tells_outcome() || open {
         return html! {};
     }
@@ -64,10 +83,11 @@ pub(super) fn resting_picture(state: &State) -> Markup {
     }
 }
 
-/// The outcome as sentences that stand by themselves.
+/// The outcome as sentences that stand by themselves, and what rolling has to do with it.
 pub(super) fn outcome_sentence(state: &State, figures: &Figures) -> String {
     let (name, meaning) = told(state, figures);
-    let plane = if figures.deciding_roll_deg != 0.0 {
+    let two = state.drawn.0.fins.iter().any(|set| set.count == 2);
+    let plane = if two && figures.deciding_roll_deg != 0.0 {
         " Two fins steady it in one plane only; the other plane decides."
     } else {
         ""
@@ -89,119 +109,135 @@ fn shares(verdict: &Verdict) -> String {
         .zip(verdict.shares)
         .filter(|(_, share)| *share >= 0.005)
         .map(|(name, share)| {
-            format!("{} {:.0} %", name.to_ascii_lowercase(), share * 100.0)
+            let name = name.to_ascii_lowercase();
+            if share >= 0.995 {
+                format!("{name} in all tries")
+            } else {
+                format!("{name} in {:.0} of 100 tries", share * 100.0)
+            }
         })
         .collect();
     told.join(", ")
 }
 
-/// Half the width of the interval of the separation, for the strip. Dots hold its place
-/// until it is known.
-pub(super) fn plus_minus(state: &State) -> String {
-    let half = known(state).map(|sure| {
-        let interval = sure.verdict.separation_m;
-        state.units.reading((interval.high - interval.low) / 2.0 * 1000.0)
-    });
-    format!("± {}", half.as_deref().unwrap_or("…"))
+/// Where the separation is likely to be, for the strip. Dots hold its place until it is
+/// known.
+pub(super) fn likely(state: &State) -> String {
+    let reading = |m: f64| state.units.reading(m * 1000.0);
+    let interval = known(state).map(|sure| sure.verdict.separation_m);
+    let told = interval.map(|i| format!("{} to {}", reading(i.low), reading(i.high)));
+    minus(&format!("likely {}", told.as_deref().unwrap_or("…")))
 }
 
 /// How sure the figures are: what the readings leave open, which of them matter most, and
 /// apart from that what the model itself leaves open.
 pub(super) fn sure(state: &State) -> Markup {
-    let Some((design, figures)) = drawn(state) else { return html! {} };
-    if !state.tells_outcome() {
+    if drawn(state).is_none() || !state.tells_outcome() {
         return html! {};
     }
+    let Some(sure) = known(state) else {
+        return html! {
+            p { strong { "How sure are your readings? " } "Being worked out." }
+        };
+    };
     let reading = |m: f64| state.units.reading(m * 1000.0);
-    let mass_m = figures.mass.centre_m;
-    let others: Vec<Air> = Model::with_doubts()
-        .into_iter()
-        .filter_map(|model| Air::new(design, model, None))
-        .collect();
-    let (low, high) = others
-        .iter()
-        .filter_map(|air| air.centre_of_pressure_m(0.0))
-        .fold((f64::INFINITY, f64::NEG_INFINITY), |(l, h), m| (l.min(m), h.max(m)));
-    // The cut-out's own idea, that the air pushes equally everywhere, is a doubt too.
-    let equal = Air::new(design, Model::default(), Some(Crossflow::common()));
-    let told: Vec<&str> = others
-        .iter()
-        .chain(&equal)
-        .map(|air| OUTCOMES[usize::from(air.outcome(mass_m).rank())])
-        .collect();
-    let outcomes: Vec<String> = OUTCOMES
-        .into_iter()
-        .filter(|name| told.contains(name))
-        .map(str::to_ascii_lowercase)
-        .collect();
+    let interval = sure.verdict.separation_m;
     html! {
-        @match known(state) {
-            Some(sure) => {
-                p {
-                    strong { "What the readings leave open: " }
-                    "19 of 20 times the separation is between "
-                    (reading(sure.verdict.separation_m.low)) " and "
-                    (reading(sure.verdict.separation_m.high)) ". Outcome: "
-                    (shares(&sure.verdict)) "."
-                    @if !sure.influences.is_empty() {
-                        " The readings that matter most: "
-                        @for (i, influence) in sure.influences.iter().enumerate() {
-                            @if i > 0 { "; " }
-                            (place(state, influence.field))
-                        }
-                        "."
-                    }
+        p {
+            strong { "How sure are your readings? " }
+            "If only ruler and scales err, the separation is known to ± "
+            (reading(sure.verdict.readings_alone_m))
+            ". With all that nobody read (how heavy the card is, the bottle’s floor and \
+             neck, glue), about 19 of 20 such rockets have one between "
+            (reading(interval.low)) " and " (reading(interval.high))
+            ". They come out " (shares(&sure.verdict)) "."
+            @if !sure.influences.is_empty() {
+                " The readings that matter most: "
+                @for (i, influence) in sure.influences.iter().enumerate() {
+                    @if i > 0 { "; " }
+                    (place(state, influence.field))
                 }
-            }
-            None => p {
-                strong { "What the readings leave open: " } "being worked out."
+                "."
             }
         }
-        @if low <= high && figures.centre_of_pressure_nose_on_m.is_some() {
-            p {
-                strong { "What the model leaves open: " }
-                "published ways to count fins, shoulders and the air from the side put the \
-                 nose-on centre of pressure between " (reading(low)) " and " (reading(high))
-                ". They give: " (outcomes.join(", or ")) "."
+        @if let Some(doubts) = &sure.doubts { (model(state, doubts)) }
+    }
+}
+
+/// What the model leaves open.
+fn model(state: &State, doubts: &Doubts) -> Markup {
+    let reading = |m: f64| state.units.reading(m * 1000.0);
+    let told = OUTCOMES.iter().zip(doubts.outcomes).filter(|&(_, told)| told);
+    let told: Vec<String> = told.map(|(name, _)| name.to_ascii_lowercase()).collect();
+    html! {
+        p {
+            strong { "How sure is our sum? " }
+            "There are several published sums for this. They "
+            @if let Some(band) = doubts.centre_of_pressure_nose_on_m {
+                "put the centre of pressure (nose-on) between " (reading(band.least))
+                " and " (reading(band.most)) ", and "
             }
+            @if doubts.agree() { "all say: " } @else { "say: " }
+            (told.join(", or ")) "."
         }
     }
 }
 
-/// Where each point lies nose-on and side-on, and what the card cut-out stands for.
+/// Where each point lies nose-on and side-on, and what rolling does.
 pub(super) fn words(state: &State) -> Markup {
-    let Some((_, figures)) = drawn(state) else { return html! {} };
+    let Some((design, figures)) = drawn(state) else { return html! {} };
     if !state.tells_outcome() {
         return html! { (prediction(state)) };
     }
     let reading = |m: f64| state.units.reading(m * 1000.0);
     let side_m = figures.centre_of_pressure_side_on_m;
+    let crosses = figures.resting_angles.len() > 2;
     html! {
         (prediction(state))
         p { (outcome_sentence(state, figures)) }
-        p {
-            "A card cut-out stands for air from the side: its centre of pressure is at "
-            (reading(side_m)) ". "
-            @match figures.centre_of_pressure_nose_on_m {
-                Some(nose_m) => {
-                    "A rocket that flies nearly straight meets the air nose-on, and fins \
-                     count for more then: at " (reading(nose_m)) ". For this rocket the "
-                    @if side_m <= nose_m { "cut-out" } @else { "nose-on point" }
-                    " is the more cautious of the two."
+        @if let Some(over) = separation_over_rolls(design, figures) {
+            @if reading(over.least) != reading(over.most) {
+                p {
+                    "A flying rocket rolls, and shows more or less of its fins: the two \
+                     points are then " (reading(over.least)) " to " (reading(over.most))
+                    " apart. The least counts. The drawing and the cut-out show one view, "
+                    "in which they are " (reading(figures.separation_m)) " apart."
                 }
-                None => "Nose-on, the air pushes this rocket next to nothing to the side.",
             }
         }
         p {
-            "The rocket rests where the curve meets the line of the centre of mass: at a \
-             full dot it comes back when it is turned a little, at an open one it goes on."
+            "A card cut-out stands for air from the side: its centre of pressure \
+             (side-on) is at " (reading(side_m)) ". "
+            @match figures.centre_of_pressure_nose_on_rolled_m {
+                Some(nose_m) => {
+                    "Flying straight, the air meets the nose: then the centre of pressure \
+                     (nose-on) is at " (reading(nose_m.least))
+                    @if reading(nose_m.least) != reading(nose_m.most) {
+                        ", or as far back as " (reading(nose_m.most)) " in another roll"
+                    }
+                    ". The one nearer the nose is the more cautious of the two."
+                }
+                None => "Flying straight, the air hardly pushes this rocket sideways.",
+            }
+        }
+        p {
+            @if crosses {
+                "Where the two lines cross, the air does not turn the rocket. Full dot: a \
+                 nudge, and it comes back. Open dot: a nudge, and it turns away."
+            } @else {
+                "The two lines do not cross: but for the two ends, the air turns the rocket \
+                 the same way at every angle. Full dot: a nudge, and it comes back. Open \
+                 dot: a nudge, and it turns away."
+            }
         }
     }
 }
 
 /// The names that a prediction can choose from, in the order of [`outcome`].
 const OUTCOMES: [&str; 4] =
-    ["Self-righting", "Straight start only", "Broadside", "Swaps ends"];
+    [SELF_RIGHTING, "Straight start only", BROADSIDE, "Swaps ends"];
+const SELF_RIGHTING: &str = "Self-righting";
+const BROADSIDE: &str = "Broadside";
 
 /// The switch for predicting first and, while it waits, the choice.
 fn prediction(state: &State) -> Markup {
@@ -269,10 +305,10 @@ pub(super) fn reading(state: &State) -> Markup {
     html! {
         (format!("{:.0}°: ", state.angle_deg))
         @if let Some(centre) = centre {
-            "centre of pressure " (state.units.reading(centre * 1000.0)) " from nose, "
+            "the air pushes " (state.units.reading(centre * 1000.0)) " from the nose, "
         }
-        @if moment.abs() < 1e-9 { "the air does not turn it." }
-        @else if moment > 0.0 { "the air turns it back nose-first." }
-        @else { "the air turns it away from nose-first." }
+        @if moment.abs() < 1e-9 { "and only a nudge lets it turn the rocket." }
+        @else if moment > 0.0 { "and turns it back nose-first." }
+        @else { "and turns it away from nose-first." }
     }
 }

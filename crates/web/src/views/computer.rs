@@ -41,8 +41,8 @@ pub(super) fn computer(state: &State) -> Markup {
             }
         }
         p {
-            "With all of that barred, two ways still work: write the code under Share on \
-             paper, and type it under Open on another computer."
+            "If none of these works, one way is left: write the code under Share on paper, \
+             and type it under Open on another computer."
         }
         div class="delete" { (delete(state.asks_to_delete)) }
     }

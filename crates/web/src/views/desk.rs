@@ -10,7 +10,7 @@ pub(super) fn state(state: &State) -> Markup {
             Code::NotAsked | Code::Loading => p { "Getting it out…" },
             Code::Failed => {
                 p class="notice notice--alarm" role="alert" {
-                    "This part of the page could not be loaded. What is kept is safe. See that \
+                    "This part of the page could not be loaded. What is kept has not changed. See that \
                      the network is there. "
                     button type="button" class="button button--small"
                         data-action="nb-again" { "Try again" }

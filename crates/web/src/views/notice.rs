@@ -71,9 +71,8 @@ fn message(notice: &Notice, is_served: bool) -> Markup {
             false,
             html! {
                 strong { "Everything of this page was deleted from this computer. " }
-                "Looked again: nothing is left. Files that were saved, and the browser’s \
-                 own history, are not the page’s to delete. What you type from now on is \
-                 kept again."
+                "We checked: nothing is left. This page cannot delete files you saved, or the \
+                 browser’s history. What you type from now on is kept again."
             },
         ),
         Notice::Deleted { left } => (
@@ -83,11 +82,9 @@ fn message(notice: &Notice, is_served: bool) -> Markup {
                 "Delete the data of this site in the browser’s own settings."
             },
         ),
-        Notice::Opened => {
-            (false, html! { "Opened. Undo brings the rocket before it back." })
-        }
+        Notice::Opened => (false, html! { "Opened. Undo brings the last rocket back." }),
         Notice::Started(name) => {
-            (false, html! { "This is " (name) ". Undo brings your rocket back." })
+            (false, html! { (name) " is here. Undo brings the last rocket back." })
         }
         Notice::Copied if !is_served => (
             false,

@@ -183,6 +183,8 @@ fn piece_card(state: &State, piece: &Piece, number: u32) -> Markup {
             (length(state, i, is_bottle))
         }
         (mass_fields(state, head, is_bottle))
+        @if design.sections[piece.from].kind.is_nose() { (nose_caution()) }
+        @if is_bottle { (cutting_caution()) }
     };
     let buttons = if is_bottle {
         html! {}
@@ -190,6 +192,19 @@ fn piece_card(state: &State, piece: &Piece, number: u32) -> Markup {
         part_buttons(state, head)
     };
     card(head, number, &name, &buttons, &inside)
+}
+
+fn nose_caution() -> Markup {
+    html! { p class="card__note" { strong { "Make the tip soft and round." } } }
+}
+
+fn cutting_caution() -> Markup {
+    html! {
+        p class="card__note" {
+            strong { "Scissors for card only. " }
+            "An adult cuts bottles, plastic, foam, balsa. Tape over edges."
+        }
+    }
 }
 
 /// One section with all its measurements.
@@ -342,6 +357,7 @@ fn fin_card(state: &State, i: usize, number: u32) -> Markup {
         }
     };
     let name = part.name(&state.design);
+    let inside = html! { (inside) (cutting_caution()) };
     card(part, number, &name, &part_buttons(state, part), &inside)
 }
 
@@ -389,8 +405,8 @@ fn weights_card(state: &State, number: u32) -> Markup {
                 (weight_rows(state, i, &weight.label))
             }
             p class="card__caution" {
-                strong { "Keep the nose blunt. " }
-                "No metal, stones or sharp points on the outside."
+                strong { "Inside, taped: " } "a weight must not come loose. Nothing hard or \
+                 sharp on the outside."
             }
             div class="card__foot" {
                 (add_button(state, Addition::Weight, "Add a weight"))

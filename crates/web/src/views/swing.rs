@@ -9,19 +9,13 @@ use noseward_drawing::{
 };
 use noseward_lesson::{COUNTED, SwingOutcome};
 use noseward_stability::{
-    Outcome, Settles, Settling, Shares, Space, SwingField, capital,
+    Outcome, Settles, Settling, Shares, Space, SwingField, When, trimmed,
 };
 
 use super::readings::drawn;
 use super::{Drawing, Region, pressed};
 use crate::app::{BenchField, CARDS, Known, SPACE_CARD, State, Waits};
 
-/// From this length of string and this mass on, an adult is asked first. Our judgement;
-/// an adult may judge otherwise.
-const LONG_STRING_M: f64 = 1.5;
-const HEAVY_KG: f64 = 0.2;
-const FAST_M_PER_S: f64 = 15.0;
-const HARD_N: f64 = 15.0;
 /// Width and height of the rocket seen along the string, in pixels.
 const ALONG_PX: f64 = 220.0;
 /// Stills that stand for the motion.
@@ -186,9 +180,11 @@ fn words(state: &State) -> Markup {
         return html! {
             p {
                 @if state.report.figures.is_none() {
-                    "There is nothing to swing yet: first mend what the drawing’s list names."
+                    "Nothing to swing yet. First put right what is listed under the drawing."
                 } @else if BenchField::ALL.iter().any(|f| state.bench_fault(*f).is_some()) {
-                    "There is nothing to swing yet: first mend the number above."
+                    "Nothing to swing yet. First put the number above right."
+                } @else if let Some(limit) = state.swing_limit() {
+                    strong { (limit.sentence()) }
                 } @else {
                     "Being worked out…"
                 }
@@ -217,16 +213,17 @@ fn degrees(rad: f64) -> String {
 
 fn settles(settling: &Settling) -> String {
     let start = degrees(settling.start_rad);
-    let when = match (settling.time_s, settling.turns) {
-        (Some(time_s), Some(turns)) => format!("in {time_s:.1} s ({turns:.1} turns)"),
-        _ => String::new(),
-    };
+    let when = settling.when.map_or(String::new(), |when| {
+        let (seconds, turns) = (when.seconds(), when.turns());
+        let word = if turns.is_one() { "turn" } else { "turns" };
+        format!("in about {seconds} s ({turns} {word})")
+    });
     let remains = settling.remaining_rad.filter(|rad| rad.to_degrees() >= 0.5);
     let remains = remains.map_or(String::new(), |rad| {
         format!(" It still swings by {} at the end.", degrees(rad))
     });
     match settling.comes_to {
-        Settles::NoseFirst if settling.time_s.is_some_and(|time_s| time_s < 0.05) => {
+        Settles::NoseFirst if settling.when.is_some_and(When::is_from_the_start) => {
             format!("Started at {start}, it is nose-first at once.{remains}")
         }
         Settles::NoseFirst => {
@@ -259,7 +256,7 @@ fn share_words(on_string: Outcome, shares: &Shares) -> Markup {
         @if shares.spin_alone_holds {
             p { strong { "This swing proves little. " }
                 "The spin of the swing itself pulls this rocket along its path. The air "
-                "alone would not hold it nose-first, and there is no spin in flight." }
+                "alone would not hold it nose-first, and nothing swings it round in flight." }
         } @else if shares.string_flatters {
             p { strong { "The string flatters this rocket. " }
                 "The spin of the swing holds it better than the air alone would." }
@@ -269,7 +266,7 @@ fn share_words(on_string: Outcome, shares: &Shares) -> Markup {
         } @else if shares.spin_does_most {
             p { strong { "This swing proves little. " }
                 "Near nose-first the spin of the swing does " (part.unwrap_or_default())
-                " of the turning back, the air the rest. There is no spin in flight." }
+                " of the turning back, the air the rest. In flight nothing swings it round." }
         } @else if let (Some(part), true) = (part, on_string.holds_nose_first()) {
             p { "Near nose-first the spin of the swing does " (part)
                 " of the turning back, the air the rest." }
@@ -281,41 +278,59 @@ fn metres(m: f64) -> String {
     format!("{m:.1} m")
 }
 
+/// Centimetres hide behind one decimal: whole and half metres have at most that.
+fn half_metres(m: f64) -> String {
+    format!("{} m", trimmed(m, 1))
+}
+
 /// The room it takes.
 fn space(state: &State) -> Markup {
     let Some(known) = &state.bench.known else { return html! {} };
     let space = known.swing.space();
     let Space { speed_m_per_s, pull_n, .. } = space;
-    let long = state.swings.setup.string_m > LONG_STRING_M;
-    let heavy = drawn(state).is_some_and(|(_, figures)| figures.mass.mass_kg > HEAVY_KG);
-    let fast = speed_m_per_s > FAST_M_PER_S || pull_n > HARD_N;
     html! {
-        dl class="swing__figures" {
-            div { dt { "String and rocket sweep" } dd { (metres(space.swept_told_m())) " from the swinger" } }
-            div { dt { "Nobody stands within" } dd { strong { (metres(space.clear_told_m())) } } }
-            div { dt { "Speed" } dd { (format!("{speed_m_per_s:.0} m/s")) } }
-            div { dt { "Pull in the string" } dd { (format!("{pull_n:.1} N"))
-                ", like " (format!("{:.0} g", space.hung_kg() * 1000.0)) " hung on it" } }
-            div { dt { "If the string comes off" } dd { "it may fly " (metres(space.throw_told_m())) } }
+        p class="card__caution" { strong { "Ask the adult before you swing." } }
+        p {
+            "Nobody stands within " strong { (half_metres(space.clear_m)) }
+            " of the swinger. That is " (half_metres(space.clear_across_m()))
+            " across. Too small? Then not here."
         }
         p class="swing__small" {
-            "Worked out from your string, your arm and the rocket, let go level, 2 m up and "
-            "without drag: not a permission. Let go upwards, it flies further; it may "
-            "slide or bounce further too."
+            "It holds for letting go up to 20° upwards from the shoulder, without drag. "
+            "Steeper flies further. With this rocket’s own drag it is about "
+            (half_metres(space.about_m)) ". Worked out, not a permission."
         }
-        @if long || heavy || fast {
-            p {
-                strong { (warning(long, heavy, fast)) " Ask the adult before you swing." }
+        dl class="swing__figures" {
+            div { dt { "String and rocket sweep" } dd { (metres(space.swept_told_m())) " from the swinger" } }
+            div { dt { "Speed" } dd { (format!("{speed_m_per_s:.0} m/s")) } }
+            div { dt { "Pull in the string" } dd { (format!("{pull_n:.1} N"))
+                ", like " (hung(space.hung_kg())) " hung on it" } }
+        }
+        @let smaller = known.swing.smaller_spaces();
+        @if !smaller.is_empty() {
+            table class="table" {
+                caption { "Less room: shorter string, slower turns" }
+                thead { tr {
+                    th scope="col" { "String" } th scope="col" { "Turns" }
+                    th scope="col" { "Nobody within" }
+                } }
+                tbody {
+                    @for row in smaller {
+                        tr {
+                            td { (SwingField::String.written(row.setup.string_m, state.units)) }
+                            td { (SwingField::Turns.written(row.setup.turns_per_s, state.units)) }
+                            td { (half_metres(row.clear_m)) }
+                        }
+                    }
+                }
             }
         }
     }
 }
 
-/// "Long, heavy and fast."
-fn warning(long: bool, heavy: bool, fast: bool) -> String {
-    let words = [(long, "long"), (heavy, "heavy"), (fast, "fast")];
-    let words: Vec<&str> = words.iter().filter(|(is, _)| *is).map(|(_, w)| *w).collect();
-    capital(&words.join(" and ")) + "."
+/// A mass that hangs: grams, from a kilogram on kilograms.
+fn hung(kg: f64) -> String {
+    if kg < 1.0 { format!("{:.0} g", kg * 1000.0) } else { format!("{kg:.1} kg") }
 }
 
 /// Play, pause, step and speed; none that moves where the reader asks for stillness.
@@ -379,7 +394,8 @@ fn stills(state: &State) -> Markup {
         return html! {};
     }
     let end_s = known.trajectory.samples.last().map_or(0.0, |last| last.time_s);
-    let shown_s = known.settling.time_s.map_or(end_s, |time_s| (1.3 * time_s).min(end_s));
+    let shown_s =
+        known.settling.when.map_or(end_s, |when| (1.3 * when.on_axis_s()).min(end_s));
     html! {
         ol class="stills" {
             @for k in 0..STILLS {
@@ -423,60 +439,60 @@ fn before(state: &State) -> Markup {
 
 /// A card in words: its title, and what is done.
 fn card(state: &State, card: usize) -> (&'static str, Markup) {
-    let point = drawn(state)
-        .map(|(_, figures)| state.units.reading(figures.mass.centre_m * 1000.0));
     let space = state.bench.known.as_ref().map(|known| known.swing.space());
     match card {
         0 => (
             "Find the hanging point",
             html! {
-                p { "Loop the string round the empty rocket. Slide it until the rocket hangs "
-                    "level: nose and tail the same height above the table. Hang it low; keep "
-                    "feet and faces clear. " }
-                p { "Measure from the nose tip to the loop. " @if let Some(point) = point {
-                    "Worked out: " (point) "." } }
+                p { "Loop the string round the empty rocket: no water, no air pumped in. Slide "
+                    "it until the rocket hangs level: nose and tail the same height above the "
+                    "table. Hang it low; keep feet and faces clear." }
+                p { "Measure from the nose tip to the string, three times." }
             },
         ),
         1 => (
             "Tape it",
-            html! { p { "Tape the string on both sides of the loop, so that it cannot slide." } },
+            html! { p { "Tape the string on both sides, so that it cannot slide. Never wind it "
+            "round fingers." } },
         ),
         2 => (
+            "Cover your eyes",
+            html! { p { "Eye protection on: the swinger and everybody who watches." } },
+        ),
+        3 => (
             "Tug it",
             html! {
-                p { "Tug the string hard, three times. Knot, loop and tape must hold"
+                p { "Tug the string hard, three times. Knot, string and tape must hold"
                     @if let Some(space) = space {
                         ": the swing will pull with about " (format!("{:.0} N", space.pull_n.ceil())) }
                     "." }
             },
         ),
         SPACE_CARD => (
-            "Check the space",
+            "Check the space, with the adult",
             html! {
                 p { "A hall, or outside. Look up as well: lamps, wires, branches."
                     @if let Some(space) = space {
-                        " Mark a line " strong { (metres(space.clear_told_m())) } " from the swinger, "
-                        "all the way round: nobody stands inside it. String and rocket sweep "
-                        (metres(space.swept_told_m())) "." } }
+                        " Mark a line " strong { (half_metres(space.clear_m)) } " from the "
+                        "swinger, all the way round: nobody stands inside it. That is "
+                        (half_metres(space.clear_across_m())) " across. Too small? Then not "
+                        "here. Steeper flies further." } }
             },
-        ),
-        4 => (
-            "Cover your eyes",
-            html! { p { "Eye protection on: the swinger’s and everybody’s who watches." } },
         ),
         5 => (
             "One person swings",
             html! {
                 p { "One person swings, level, over the head. Everyone else is outside the "
-                    "marked line. The same string and the same speed each time: count the "
-                    "turns in ten seconds." }
+                    "marked line. Anybody shouts Stop: it stops." }
+                p { "The same string and the same speed each time: count the turns in ten "
+                    "seconds." }
             },
         ),
         _ => (
             "Let it slow",
             html! {
-                p { "Watch the nose for five turns. Then let it slow down by itself. Don’t "
-                    "grab it. Say what you saw." }
+                p { "Watch the nose for five turns. Then arm up until it hangs still; nobody "
+                    "walks in before. Don’t grab it. Say what you saw." }
             },
         ),
     }
@@ -484,15 +500,17 @@ fn card(state: &State, card: usize) -> (&'static str, Markup) {
 
 /// What can be done on a card on the screen.
 fn controls(state: &State, card: usize) -> Markup {
-    let checked = state.bench.is_space_checked();
+    let checked = state.is_space_checked();
     let action = if checked { "space-open" } else { "space-checked" };
     html! {
         @if card == 0 {
             button type="button" class="button button--small" id="type-hanging"
                 data-action="to-notebook" { "Type what you measured" }
         } @else if card == SPACE_CARD {
-            p { "The adult, or whoever leads the group, looks at it and says so, once for this "
-                "visit and this string:" }
+            p id="space-who" {
+                "The adult in charge looks at the space and presses this, before every set of "
+                "three swings."
+            }
             button type="button" class="button" id="space-checked" data-action=(action)
                 aria-pressed=(pressed(checked)) { "Space checked" }
         }
@@ -519,8 +537,11 @@ fn cards(state: &State) -> Markup {
                         data-action="swing-card" data-target=(now - 1) { "Back" } " "
                 }
                 @if now + 1 < CARDS {
+                    @let waits = now == SPACE_CARD && !state.is_space_checked();
                     button type="button" class="button button--main" id="swing-card:next"
-                        data-action="swing-card" data-target=(now + 1) { "Next" }
+                        data-action="swing-card" data-target=(now + 1)
+                        aria-disabled=[waits.then_some("true")]
+                        aria-describedby=[waits.then_some("space-who")] { "Next" }
                 }
             }
         }
@@ -531,7 +552,9 @@ fn cards(state: &State) -> Markup {
             }
         }
         div class="paper-only" {
-            p { "Space checked by ______________________" }
+            p { "Space checked, adult’s initials: __________ (before every three swings)" }
+            p { "This is not permission to launch. Local rules, your school’s own risk "
+                "assessment and a qualified person decide. This page does not." }
             table class="table paper__table" {
                 caption { "What did it do? " (outcomes()) }
                 thead { tr {
@@ -589,7 +612,10 @@ fn record(state: &State) -> Markup {
                     data-action="nb-go" { "to the notebook" }
             }
         }
-        @if !state.bench.is_space_checked() {
+        p class="card__caution" {
+            "Eye protection on. Nobody inside the marked line. Anybody shouts Stop: it stops."
+        }
+        @if !state.is_space_checked() {
             p id="swing-why-not" {
                 "First the space has to be checked: "
                 button type="button" class="button button--small" id="to-space"
@@ -597,7 +623,7 @@ fn record(state: &State) -> Markup {
             }
         }
         @let why_not = if waits.is_some() { Some("swing-waits") }
-            else { (!state.bench.is_space_checked()).then_some("swing-why-not") };
+            else { (!state.is_space_checked()).then_some("swing-why-not") };
         div class="outcomes" {
             @for (i, outcome) in SwingOutcome::ALL.into_iter().enumerate() {
                 button type="button" class="button" id=(format!("swung:{i}"))
@@ -636,16 +662,31 @@ fn record(state: &State) -> Markup {
     }
 }
 
-/// What the page had worked out, beside what was seen.
+/// What the page had worked out, beside what was seen: what was seen leads.
 fn expected(state: &State) -> String {
-    let known = state.bench.known.as_ref();
-    known.map_or(String::new(), |known| {
-        let what = match known.settling.comes_to {
-            Settles::NoseFirst => "nose first",
-            Settles::TailFirst => "tail first",
-            Settles::Across { .. } => "across its path",
-            Settles::StillSwinging { .. } => "still swinging",
-        };
+    let Some(known) = &state.bench.known else { return String::new() };
+    let (what, fits): (_, &[SwingOutcome]) = match known.settling.comes_to {
+        Settles::NoseFirst => {
+            ("nose first", &[SwingOutcome::Steady, SwingOutcome::Wobbling])
+        }
+        Settles::TailFirst => ("tail first", &[SwingOutcome::TailFirst]),
+        Settles::Across { .. } => ("across its path", &[SwingOutcome::Sideways]),
+        Settles::StillSwinging { .. } => {
+            ("still swinging", &[SwingOutcome::Wobbling, SwingOutcome::Sideways])
+        }
+    };
+    let seen: Vec<SwingOutcome> = state
+        .swings
+        .counted()
+        .filter(|outcome| *outcome != SwingOutcome::NotSure)
+        .collect();
+    let as_seen = seen.iter().filter(|outcome| fits.contains(outcome)).count();
+    if 2 * as_seen < seen.len() {
+        format!(
+            "Worked out here: {what}. You saw something else, and what you saw counts. What \
+             could be the reason?"
+        )
+    } else {
         format!("Worked out here: {what}.")
-    })
+    }
 }

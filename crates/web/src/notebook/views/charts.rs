@@ -55,7 +55,7 @@ fn swings(state: &State, summaries: &[Summary]) -> Markup {
     };
     html! {
         figure class="nb__chart" {
-            figcaption { h3 { "Separation and what we saw" } p class="nb__hint" { "Each dot is one swing. What does this dot mean? Then: what is the pattern?" } }
+            figcaption { h3 { "Separation and what we saw" } p class="nb__hint" { "Each dot is one swing. Pick one: what does it tell? Now look at all: is there a pattern? One to two body widths is a habit, not a permission." } }
             (PreEscaped(svg_document(&scene, Some("nb-chart-words"))))
             p id="nb-chart-words" { (trial_chart_words(&dots, state.units)) }
             details id="nb-chart-table" { summary { "The same as a table" }
@@ -67,7 +67,7 @@ fn swings(state: &State, summaries: &[Summary]) -> Markup {
                             tr {
                                 th scope="row" { (dot.label) }
                                 td { @if dot.measured { (measured(state, dot.separation_mm)) } @else { (mm(state, dot.separation_mm)) } }
-                                td { @if dot.measured { "measured" } @else { "computed" } }
+                                td { @if dot.measured { "measured" } @else { "worked out" } }
                                 @for i in 0..3 { td { (dot.outcomes.get(i).map_or("", |o| o.label())) } }
                             }
                         }
@@ -110,7 +110,7 @@ fn series(state: &State, summaries: &[Summary]) -> Markup {
             details id="nb-series-table" { summary { "The same as a table" }
                 div class="nb__wide" tabindex="0" role="group" aria-label="Separation of each trial" {
                 table class="table" {
-                    thead { tr { th scope="col" { "Trial" } th scope="col" { "Measured" } th scope="col" { "From" } th scope="col" { "To" } th scope="col" { "Computed" } } }
+                    thead { tr { th scope="col" { "Trial" } th scope="col" { "Measured" } th scope="col" { "From" } th scope="col" { "To" } th scope="col" { "Worked out" } } }
                     tbody {
                         @for point in &points {
                             tr {
@@ -154,7 +154,7 @@ fn side_by_side(state: &State) -> Markup {
             figure class="nb__chart" id="nb-pair-figure" {
                 figcaption {
                     h3 { (left_caption) " and " (right_caption) ", side by side" }
-                    p class="nb__hint" { "Both as computed" (separations(state, [left, right])) "." }
+                    p class="nb__hint" { "Both as worked out" (separations(state, [left, right])) "." }
                 }
                 (PreEscaped(svg_document(&scene, None)))
             }

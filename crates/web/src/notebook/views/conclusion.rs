@@ -74,6 +74,7 @@ fn help(state: &State, sentences: &Sentences<'_>, of: Statement) -> Markup {
         p class="nb__hint" { (sentences.question(of)) }
         @if notebook.support == Support::Sentences {
             @let sentences = sentences.offered(of);
+            @let place = Statement::ALL.iter().position(|other| *other == of).unwrap_or_default();
             @if !sentences.is_empty() {
                 details class="nb__offered" id=(format!("{}-offered", output_id(of))) open[of == Statement::Claim] {
                     summary { "Sentences with your own numbers" }
@@ -81,7 +82,7 @@ fn help(state: &State, sentences: &Sentences<'_>, of: Statement) -> Markup {
                         @for (i, sentence) in sentences.iter().enumerate() {
                             li {
                                 (sentence) " "
-                                (button("nb-use", &format!("{} {i}", Note::Statement(of).name()), true,
+                                (button("nb-use", &format!("{place} {i}"), true,
                                     &html! { "Use it" span class="visually-hidden" { ": " (sentence) } }))
                             }
                         }

@@ -3,6 +3,7 @@
 use maud::{Markup, html};
 use noseward_lesson::{Level, Overall, Summary, Trial};
 use noseward_link::escape_formula;
+use noseward_stability::Nearer;
 
 use super::{button, level, measured, mm};
 use crate::app::State;
@@ -162,11 +163,11 @@ pub(super) fn count(n: usize) -> String {
 }
 
 fn nearer(found: &Summary) -> &'static str {
-    match found.separation_mm() {
+    match found.separation_mm().map(|mm| Nearer::of(mm / 1000.0)) {
         _ if found.too_close == Some(true) => "too close to call",
-        Some(mm) if mm >= 0.5 => "centre of mass",
-        Some(mm) if mm <= -0.5 => "centre of pressure",
-        Some(_) => "both in one place",
+        Some(Nearer::CentreOfMass) => "centre of mass",
+        Some(Nearer::CentreOfPressure) => "centre of pressure",
+        Some(Nearer::Neither) => "both in one place",
         None => "",
     }
 }
@@ -179,7 +180,7 @@ fn separation(state: &State, found: &Summary) -> Markup {
             br;
         }
         @if let Some(value) = found.computed_separation_mm() {
-            span class="nb__hint" { (mm(state, value)) " computed" }
+            span class="nb__hint" { (mm(state, value)) " worked out" }
         }
     }
 }

@@ -33,7 +33,7 @@ pub(in crate::notebook) fn result_words(state: &State, result: &ResultCode) -> S
         }
         (_, _, Some(model)) => {
             words += &format!(
-                "separation {} (computed). ",
+                "separation {} (worked out). ",
                 mm(state, model.pressure_point_mm - model.mass_point_mm)
             );
         }
@@ -74,8 +74,8 @@ pub(super) fn out(state: &State) -> Markup {
             (button("nb-copy-link", "", false, &words("Copy a link to all of it")))
         }
         p class="nb__hint" {
-            "Each of them opens again under Open, with nothing lost: as a file, or pasted as text. "
-            "They hold the group’s label and no name."
+            "All of these open again under Open. They hold the group’s colour and number, and what "
+            "you wrote."
         }
         @if let Some(trial) = notebook.in_hand() { (result(state, trial)) }
         button type="button" class="button" id="nb-symbols" data-action="nb-symbols"

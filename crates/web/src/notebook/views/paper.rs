@@ -30,6 +30,7 @@ pub(super) fn paper(state: &State) -> Markup {
                 @if text.is_empty() { p class="nb__lines" {} } @else { p class="nb__text" { (text) } }
             }
         }
+        p { "Adult’s initials, space checked before every three swings: ____ ____ ____ ____" }
         p { "A good swing is not permission to launch. Local rules, your school’s own risk \
              assessment and a qualified person decide." }
     }

@@ -6,7 +6,7 @@ use noseward_lesson::{
     BalancePoint, End, Level, REASON_CHARS, REPEATS, ReadingField, ReadingStats, Trial,
     compare, explanations, slips,
 };
-use noseward_stability::evaluate;
+use noseward_stability::{Nearer, evaluate};
 
 use super::{choice, faults, level, measured, mm, no_names, number, trial};
 use crate::app::State;
@@ -27,7 +27,7 @@ pub(super) fn form(state: &State, trial: &Trial) -> Markup {
             (number(state, Note::CutoutLength, "Length of the cut-out", ""))
         }
         p class="nb__hint" {
-            "With both lengths the size of the print or the drawing does not matter. Left empty: the length above, true to size."
+            "Type both lengths if the cut-out is smaller or larger than the rocket. Same size? Leave both empty."
         }
         div id="nb-lengths" {}
         div id="nb-points" {}
@@ -39,7 +39,7 @@ fn point_form(state: &State, trial: &Trial, point: BalancePoint) -> Markup {
     let (name, how, sketch) = match point {
         BalancePoint::Mass => (
             "Centre of mass",
-            "Loop the string round the rocket until it hangs level. Read at the loop.",
+            "Loop the string round the rocket until it hangs level. Read at the string.",
             Picture::HangingPoint,
         ),
         BalancePoint::Pressure => (
@@ -222,10 +222,10 @@ fn beside(state: &State, trial: &Trial) -> Markup {
         ("separation", comparison.separation),
     ];
     html! {
-        div class="nb__wide" tabindex="0" role="group" aria-label="Measured beside computed" {
+        div class="nb__wide" tabindex="0" role="group" aria-label="Measured beside worked out" {
         table class="table nb__beside" {
-            caption { "From the nose tip: measured beside computed" }
-            thead { tr { th scope="col" { "what" } th scope="col" { "measured" } th scope="col" { "computed" } th scope="col" { "difference" } } }
+            caption { "From the nose tip: measured beside worked out" }
+            thead { tr { th scope="col" { "what" } th scope="col" { "measured" } th scope="col" { "worked out" } th scope="col" { "difference" } } }
             tbody {
                 @for (label, beside) in rows {
                     tr {
@@ -243,13 +243,12 @@ fn beside(state: &State, trial: &Trial) -> Markup {
 }
 
 fn nearer(separation_mm: f64, overlaps: Option<bool>) -> &'static str {
-    if overlaps == Some(true) {
-        ""
-    } else if separation_mm > 0.0 {
-        "The centre of mass is nearer the nose."
-    } else if separation_mm < 0.0 {
-        "The centre of pressure (side-on) is nearer the nose."
-    } else {
-        "Both points are in the same place."
+    match Nearer::of(separation_mm / 1000.0) {
+        _ if overlaps == Some(true) => "",
+        Nearer::CentreOfMass => "The centre of mass is nearer the nose.",
+        Nearer::CentreOfPressure => {
+            "The centre of pressure (side-on) is nearer the nose."
+        }
+        Nearer::Neither => "Both points are in the same place.",
     }
 }

@@ -34,6 +34,7 @@ pub(super) fn form(state: &State) -> Markup {
             (others(state))
             (button("nb-new-group", "", true, &html! { "Another group on this computer" }))
         }
+        p class="nb__hint" { "Write about the rocket, not about people: no names." }
         details class="nb__settings" id="nb-settings" {
             summary { "For whoever leads: detail, help, rules" }
             div class="nb__row" {
@@ -97,7 +98,7 @@ pub(super) fn said(state: &State) -> Markup {
         @if parts.of > 0 {
             @let missing: Vec<String> = look.parts.missing().iter().map(u8::to_string).collect();
             p class="notice" {
-                "Of a notebook in " (parts.of) " parts, " (parts.have) " are here. Missing: "
+                (parts.have) " of " (parts.of) " parts are here. Still missing: "
                 (missing.join(", ")) ". Open them in the same way, in any order."
             }
         }
@@ -125,18 +126,19 @@ pub(super) fn page(state: &State) -> Markup {
             }
             (Some(trial), Some(Waits::ForTrial)) => {
                 p {
-                    "The rocket above is not the one of trial " (trial.id()) " any more. Begin a "
+                    "You have changed the rocket since trial " (trial.id()) ". Begin a "
                     "trial with it, or bring the rocket of trial " (trial.id()) " back."
                 }
                 (button("nb-begin", "", false, &html! { "Begin trial " (next) " with this rocket" })) " "
-                (button("nb-open", &trial.id().to_string(), false, &html! { "Bring trial " (trial.id()) " back" }))
+                button type="button" class="button" id="nb-bring-back" data-action="nb-open"
+                    data-target=(trial.id()) { "Bring trial " (trial.id()) " back" }
             }
             (Some(trial), waits) => {
                 p {
-                    "The rocket above is the one of " strong { "trial " (trial.id()) } ". "
-                    @if waits.is_some() { "It follows every change until you lock a prediction." }
+                    "This is " strong { "trial " (trial.id()) } ". "
+                    @if waits.is_some() { "It changes with the rocket until you lock a prediction." }
                     @else if trial.is_complete() { "It is complete: change one thing above, then begin the next trial." }
-                    @else { "It is locked: whatever you change above is for the next trial." }
+                    @else { "Its prediction is locked: whatever you change above is for the next trial." }
                 }
                 @if trial.is_complete() {
                     (button("nb-begin", "", false, &html! { "Begin trial " (next) " with this rocket" }))

@@ -126,7 +126,7 @@ fn knock_on(state: &State, trial: &Trial, baseline: &Trial) -> Markup {
         @else if level(state) == Level::Balance {
             p { "That moved a balance point too: see the drawing above." }
         } @else {
-            p { "What else moved (computed): " (sentences.join(" ")) }
+            p { "What else moved (worked out): " (sentences.join(" ")) }
         }
     }
 }
@@ -212,8 +212,8 @@ fn moment(state: &State, trial: &Trial) -> Markup {
                 " from the centre of mass. Push × that distance turns the rocket: "
                 @if figures.separation_m > 0.0 { "its tail goes back, nose into the air." }
                 @else { "its nose goes back, tail into the air." }
-                " The cut-out stands for air straight from the side; nearly nose-on the push "
-                "sits nearer the nose. With water inside, the centre of mass is elsewhere and moves."
+                " The cut-out stands for air straight from the side; flying straight, the air pushes at "
+                "another place. With water inside, the centre of mass is elsewhere and moves."
             }
         }
     }
