@@ -30,6 +30,8 @@ const LOOK: usize = 64;
 pub fn code(record: &Record) -> String {
     let mut data = vec![KIND, VERSION];
     data.extend(symbols::pack(&frame::encode(record)));
+    // The first row tells how long the code is, so it is always a whole one.
+    data.resize(data.len().max(ROW - 1), 0);
     rows(&data)
 }
 
@@ -135,11 +137,7 @@ pub(crate) fn read(
         return Err(find::in_row(1, &taken));
     }
     let count = MARK + announced(&data(&taken)[MARK..])?;
-    let whole = slots_of(count);
-    if whole < ROW {
-        // Too short for anything: another first row that happens to be right.
-        return Err(LinkErrorKind::Changed);
-    }
+    let whole = slots_of(count).max(ROW);
     // One row more shows whether a row stands there twice.
     taken.extend(slots.take(whole));
     if let Some(fault) = find::find(&taken, whole) {

@@ -209,6 +209,18 @@ fn every_cut_is_seen() {
     }
 }
 
+/// Found by fuzzing: the shortest rocket of all takes less than a row.
+#[test]
+fn the_shortest_code_is_a_row() {
+    let text = code(&Record::default());
+    assert_eq!(compact(&text).len(), ROW);
+    assert_eq!(open_code(&text), Ok(Record::default()));
+    assert_eq!(
+        open(&dense(&Record::default())[..ROW - 1]),
+        Err(LinkErrorKind::EndsEarly { row: 1 })
+    );
+}
+
 /// Found by fuzzing: a first row that is right by chance, and announces less than a row.
 #[test]
 fn a_code_of_less_than_a_row_is_refused() {
