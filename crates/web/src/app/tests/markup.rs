@@ -291,7 +291,8 @@ fn no_word_that_promises_anything() {
         all += &markup;
     }
     // What is easily left out of the walk.
-    for seen in ["nb-chart-words", "nb-pair", "nb__written", "nb-by-hand", "swung-wrong"] {
+    for seen in ["nb-chart-words", "nb-pair", "nb__written", "nb-by-hand", "swung-wrong"]
+    {
         assert!(all.contains(seen), "{seen} was never seen");
     }
 }
