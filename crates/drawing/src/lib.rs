@@ -16,6 +16,8 @@ mod palette;
 mod pictures;
 mod push;
 mod qr;
+#[cfg(test)]
+mod read_back;
 mod rocket;
 mod scene;
 mod svg;

@@ -140,26 +140,4 @@ mod tests {
             assert_eq!(scene.groups.len(), 4);
         }
     }
-
-    #[test]
-    fn the_whole_rocket_is_on_the_sheet_and_to_scale() {
-        for design in designs() {
-            let body = Body::new(&design).unwrap();
-            let view = SideView::new(&design, &body);
-            for sheet in sheets() {
-                let layout = Layout::new(&body, &view, &sheet);
-                let nose = layout.y(0.0);
-                let tail = layout.y(body.length_m());
-                assert!(nose > 0.0 && tail < sheet.height_px);
-                let length_mm = body.length_m() * 1000.0;
-                assert!(((tail - nose) / layout.px_per_mm - length_mm).abs() < 1e-9);
-                for fin in view.fins() {
-                    for corner in &fin.corners {
-                        let x = layout.x(corner.y);
-                        assert!(x > 0.0 && x < sheet.width_px, "{}", design.name);
-                    }
-                }
-            }
-        }
-    }
 }
