@@ -11,6 +11,8 @@ mod area;
 mod axis;
 #[cfg(test)]
 mod boxes;
+#[cfg(test)]
+mod goldens;
 mod legend;
 mod palette;
 mod pictures;

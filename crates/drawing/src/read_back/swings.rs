@@ -78,13 +78,12 @@ fn curves_of_the_swing_are_read_on_their_axes() {
                     all.all(|p| p.x < at.x && (p.y - at.y).abs() < 12.0)
                 };
                 let all = paths(items);
-                let mut samples_drawn = all.iter().filter(|(path, style)| {
-                    beside(path)
-                        && style.dashes.is_empty() != dashed
-                        && style.fill.is_none()
-                });
-                let near = samples_drawn.next_back();
+                let near = all
+                    .iter()
+                    .filter(|(path, style)| beside(path) && style.fill.is_none())
+                    .max_by(|a, b| a.0.runs[0].0[0].x.total_cmp(&b.0.runs[0].0[0].x));
                 let (_, style) = near.expect("its sample is beside the name");
+                assert_eq!(style.dashes.is_empty(), !dashed, "{label}");
                 let line =
                     the_path(items, |path, other| other == *style && !beside(path));
                 assert!(points(line).count() > 50);
