@@ -165,7 +165,7 @@ fn centre_graph(figures: &Figures, frame: &Frame, sheet: &AirSheet) -> Vec<Item>
     let unit = format!("{} from nose", sheet.units.length_unit());
     items.push(heading(6.0, 11.0, &unit, Colour::Ink, false));
     items.push(heading(6.0, 30.0, "centre of pressure", Colour::Wind, true));
-    items.push(heading(146.0, 30.0, "centre of mass", Colour::Fulcrum, true));
+    items.push(heading(158.0, 30.0, "centre of mass", Colour::Fulcrum, true));
     let mut mass = Path::default();
     frame.rule(&mut mass, frame.y(mass_mm));
     items.push(Item::Path { path: mass, style: Style::line(Colour::Fulcrum, 2.0) });

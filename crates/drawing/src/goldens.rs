@@ -53,7 +53,7 @@ fn fins(count: u32, start_mm: f64, roll_deg: f64, size_mm: f64) -> FinSet {
 }
 
 /// As many parts as a design may have.
-fn crowded() -> Design {
+pub(crate) fn crowded() -> Design {
     let mut sections = vec![section(SectionKind::Ogive, 90.0, Some(40.0))];
     for k in 0..5_u32 {
         let wide = 52.0 + 12.0 * f64::from(k % 3);
@@ -97,7 +97,8 @@ fn tiny() -> Design {
     }
 }
 
-fn huge() -> Design {
+/// A rocket of almost three metres.
+pub(crate) fn huge() -> Design {
     Design {
         name: "Albatross".into(),
         sections: vec![

@@ -106,6 +106,7 @@ mod tests {
         let mut wordy = Example::Gannet.design();
         wordy.weights[0].label = "a label as long as can be".chars().take(24).collect();
         designs.push(wordy);
+        designs.push(crate::goldens::huge());
         designs
     }
 
