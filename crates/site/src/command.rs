@@ -63,7 +63,7 @@ pub(crate) fn find_program(names: &[&str]) -> Option<PathBuf> {
     })
 }
 
-fn shown(command: &Command) -> String {
+pub(crate) fn shown(command: &Command) -> String {
     let program = Path::new(command.get_program());
     let name = program.file_stem().unwrap_or(command.get_program());
     let mut words = vec![name.to_string_lossy().into_owned()];

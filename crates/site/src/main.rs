@@ -12,6 +12,7 @@
 //! cargo run -- test supply         what the project is built from
 //! cargo run -- test fuzz           the fuzz targets, for about a minute
 //! cargo run -- bench               the measurements
+//! cargo run -- mutants [what]      which changes to the code no test would notice
 //! ```
 
 #![forbid(unsafe_code)]
@@ -30,6 +31,7 @@ mod debian;
 mod dist;
 mod edition;
 mod fuzz;
+mod mutants;
 mod names;
 mod policy;
 mod programs;
@@ -57,7 +59,8 @@ usage: cargo run                        build the page and serve it on 127.0.0.1
        cargo run -- test twice          see whether two builds give the same page
        cargo run -- test supply         check what the project is built from
        cargo run -- test fuzz           run the fuzz targets for about a minute
-       cargo run -- bench               measure";
+       cargo run -- bench               measure
+       cargo run -- mutants [what]      see which changes to the code no test notices";
 
 fn main() -> ExitCode {
     let arguments: Vec<String> = env::args().skip(1).collect();
@@ -77,6 +80,7 @@ fn main() -> ExitCode {
         ["test", "supply"] => supply::check(root),
         ["test", "fuzz"] => fuzz::run_all(root),
         ["bench"] => benches::run_all(root),
+        ["mutants", what @ ..] => mutants::run_all(root, what),
         ["help" | "--help" | "-h"] => {
             println!("{USAGE}");
             Ok(())

@@ -277,7 +277,7 @@ pub fn check(design: &Design) -> Vec<Fault> {
     let numbers_stand = !found.0.iter().any(|fault| {
         matches!(fault.problem, Problem::NotANumber | Problem::OutOfBounds { .. })
     });
-    if numbers_stand {
+    if numbers_stand && !numbers::is_too_large(design) {
         parts::check(design, &mut found);
         slips::check(design, &mut found);
     }

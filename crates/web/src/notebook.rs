@@ -8,3 +8,9 @@ mod views;
 pub(crate) use opening::file;
 pub(crate) use update::update;
 pub(crate) use views::{forms, outputs};
+
+/// Whether a field of the notebook has this name.
+#[cfg(test)]
+pub(crate) fn is_field(name: &str) -> bool {
+    fields::Note::parse(name).is_some()
+}

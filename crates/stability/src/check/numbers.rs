@@ -1,11 +1,15 @@
 //! Counts, sizes and lengths of text against the hard bounds.
 
 use super::{Findings, Problem};
-use crate::design::field::{Field, WeightField};
-use crate::design::{Design, limits};
+use crate::design::field::{Field, FinField, WeightField};
+use crate::design::{Design, FinSet, Planform, limits};
 
 pub(super) fn check(design: &Design, found: &mut Findings) {
     counts(design, found);
+    if is_too_large(design) {
+        // What a thousand parts are each like is not worth a look.
+        return;
+    }
     texts(design, found);
     for field in Field::numbers(design) {
         let Some(value) = field.get(design) else { continue };
@@ -16,6 +20,19 @@ pub(super) fn check(design: &Design, found: &mut Findings) {
             found.push(field, Problem::OutOfBounds { field, least, most });
         }
     }
+}
+
+/// Whether there is more of something than a design may hold, so that all else would be
+/// work for nothing.
+pub(super) fn is_too_large(design: &Design) -> bool {
+    let corners = |set: &FinSet| match &set.planform {
+        Planform::FourSided { .. } => 0,
+        Planform::PointsMm(points) => points.len(),
+    };
+    design.sections.len() > limits::SECTIONS
+        || design.fins.len() > limits::FIN_SETS
+        || design.weights.len() > limits::WEIGHTS
+        || design.fins.iter().any(|set| corners(set) > limits::FIN_POINTS.1)
 }
 
 fn counts(design: &Design, found: &mut Findings) {
@@ -31,6 +48,14 @@ fn counts(design: &Design, found: &mut Findings) {
     push(many_fins, Field::FinSets, Problem::TooManyFinSets);
     let many_weights = design.weights.len() > limits::WEIGHTS;
     push(many_weights, Field::Weights, Problem::TooManyWeights);
+    for (i, set) in design.fins.iter().enumerate().take(limits::FIN_SETS) {
+        let corners = match &set.planform {
+            Planform::FourSided { .. } => 0,
+            Planform::PointsMm(points) => points.len(),
+        };
+        let field = Field::Fins(i, FinField::Planform);
+        push(corners > limits::FIN_POINTS.1, field, Problem::TooManyPoints);
+    }
 }
 
 fn texts(design: &Design, found: &mut Findings) {
@@ -57,6 +82,21 @@ mod tests {
         let mut found = Findings::default();
         check(design, &mut found);
         found.0.iter().map(|f| (f.field.to_string(), f.problem)).collect()
+    }
+
+    /// A design far beyond its limits is refused by its size alone: each of its parts would
+    /// take a look at all the others.
+    #[test]
+    fn a_design_that_is_far_too_large_is_refused_by_its_size() {
+        let many = 300_000;
+        let mut design = Example::Puffin.design();
+        design.sections = vec![design.sections[1].clone(); many];
+        design.weights = vec![Weight::default(); many];
+        let set = &mut design.fins[0];
+        set.planform = Planform::PointsMm(vec![[f64::NAN, 0.0]; many]);
+        let faults = crate::evaluate(&design).faults;
+        let fields: Vec<String> = faults.iter().map(|f| f.field.to_string()).collect();
+        assert_eq!(fields, ["/sections", "/weights", "/fins/0/planform"]);
     }
 
     #[test]

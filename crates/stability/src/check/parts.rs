@@ -84,8 +84,6 @@ pub(super) fn check(design: &Design, found: &mut Findings) {
         let fin = Fin::new(&set.planform);
         if corners < limits::FIN_POINTS.0 {
             push(field(FinField::Planform), Problem::TooFewPoints);
-        } else if corners > limits::FIN_POINTS.1 {
-            push(field(FinField::Planform), Problem::TooManyPoints);
         } else if !fin.is_simple() {
             push(field(FinField::Planform), Problem::FinCrossesItself);
         } else if set.start_mm < length_mm - SAME_PLACE_MM

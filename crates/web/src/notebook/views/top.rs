@@ -130,7 +130,8 @@ pub(super) fn page(state: &State) -> Markup {
                     "trial with it, or bring the rocket of trial " (trial.id()) " back."
                 }
                 (button("nb-begin", "", false, &html! { "Begin trial " (next) " with this rocket" })) " "
-                (button("nb-open", &trial.id().to_string(), false, &html! { "Bring trial " (trial.id()) " back" }))
+                button type="button" class="button" id="nb-bring-back" data-action="nb-open"
+                    data-target=(trial.id()) { "Bring trial " (trial.id()) " back" }
             }
             (Some(trial), waits) => {
                 p {

@@ -1,0 +1,329 @@
+//! All markup of the page, the later part's included, walked without a browser.
+
+use super::*;
+use noseward_lesson::{LeftOut, Level, Statement, Support, SwingOutcome};
+
+/// The page as it stands before anything is drawn.
+const PAGE: &str = include_str!("../../../../../www/index.html");
+/// Needs the text of a field, so that the browser's side answers it.
+const OPEN_PASTED: &str = "open-pasted";
+/// What a text of a person must not be able to do.
+const EVIL: &str = "<img src=x onerror=alert(1)>\"'&</textarea><b>";
+/// Words that promise what nobody can: they stand nowhere on the page.
+const PROMISES: [&str; 8] = [
+    "safe to",
+    "is safe",
+    "safely",
+    "approved",
+    "guarantee",
+    "ready to fly",
+    "you may swing",
+    "you may launch",
+];
+
+/// The values of an attribute in some markup.
+fn values<'a>(markup: &'a str, attribute: &str) -> Vec<&'a str> {
+    let mark = format!(" {attribute}=\"");
+    markup
+        .split(mark.as_str())
+        .skip(1)
+        .map(|rest| rest.split('"').next().unwrap())
+        .collect()
+}
+
+fn states() -> Vec<State> {
+    let mut states: Vec<State> = starts()
+        .into_iter()
+        .map(|start| {
+            let mut state = open("", None);
+            update(&mut state, Msg::Start(start));
+            state
+        })
+        .collect();
+    let mut faulty = open("", Some(&Example::Razorbill.design()));
+    faulty.keeping = Keeping::Other(Box::new(Example::Tern.design().into()));
+    faulty.notice = Some(Notice::KeepsNothing);
+    faulty.asks_to_delete = true;
+    update(&mut faulty, Msg::Bench(BenchMsg::InView(true)));
+    update(&mut faulty, Msg::Bench(BenchMsg::SpaceChecked(true)));
+    faulty.bench.card = SPACE_CARD;
+    update(&mut faulty, Msg::WorkOut);
+    update(&mut faulty, Msg::Bench(BenchMsg::Swung(SwingOutcome::Slipped)));
+    update(&mut faulty, Msg::Bench(BenchMsg::Compare));
+    faulty.computer.framed = true;
+    faulty.address = Some("https://example.org/".into());
+    faulty.computer.tried(Way::Save, Trial::Asking);
+    update(&mut faulty, Msg::Add(Addition::Fins));
+    let choice = Choice::Planform(1);
+    update(&mut faulty, Msg::Chose { choice, value: "1".into() });
+    update(&mut faulty, Msg::AddCorner(1));
+    typed(&mut faulty, CLAY_PLACE, "1,234");
+    typed(&mut faulty, WIDTH, "x");
+    let mut empty = open("", None);
+    for _ in 0..4 {
+        update(&mut empty, Msg::Remove(Part::Section(0)));
+    }
+    empty.bench.in_view = true;
+    empty.keeping = Keeping::Unreadable(String::new());
+    states.extend([faulty, empty]);
+    states
+}
+
+/// Notebooks in every state of a trial, with words of a person wherever there is room.
+fn notebooks() -> Vec<State> {
+    let press = |state: &mut State, action: &str, target: &str| {
+        update(state, Msg::parse(action, target).expect("it means something"));
+    };
+    let write = |state: &mut State, field: &str| {
+        let (field, text) = (field.to_owned(), EVIL.to_owned());
+        update(state, Msg::Notebook(NotebookMsg::Typed { field, text }));
+    };
+    let mut state = open("", None);
+    state.desk.in_view = true;
+    let mut found = vec![desk_with(&mut state)];
+    // A name that is too long would leave nothing to swing.
+    typed(&mut state, Field::Name, "<img src=x>\"'&");
+    press(&mut state, "nb-begin", "");
+    let trial = state.desk.notebook.in_hand_mut().unwrap();
+    trial.measured.mass.mm = [Some(140.0), Some(142.0), Some(250.0)];
+    trial.measured.mass.left_out = Some(LeftOut { reading: 2, reason: EVIL.into() });
+    trial.measured.pressure.mm = [Some(200.0), Some(203.0), None];
+    state.take_readings();
+    for field in ["nb:because", "nb:note", "nb:plan"] {
+        write(&mut state, field);
+    }
+    found.push(desk_with(&mut state));
+    press(&mut state, "nb-plan-add", "");
+    write(&mut state, "nb:plan");
+    press(&mut state, "nb-outcome", "0");
+    press(&mut state, "nb-lock", "");
+    for msg in [BenchMsg::InView(true), BenchMsg::SpaceChecked(true)] {
+        update(&mut state, Msg::Bench(msg));
+    }
+    for outcome in [SwingOutcome::Steady, SwingOutcome::TailFirst, SwingOutcome::Steady] {
+        assert!(state.may_swing(), "{:?} {:?}", state.waits(), state.is_space_checked());
+        update(&mut state, Msg::Bench(BenchMsg::Swung(outcome)));
+    }
+    found.push(desk_with(&mut state));
+    // Another rocket than that of the locked trial.
+    typed(&mut state, CLAY_PLACE, "60");
+    found.push(desk_with(&mut state));
+    for change in ["61", "62"] {
+        press(&mut state, "nb-begin", "");
+        typed(&mut state, CLAY_PLACE, change);
+        typed(&mut state, WIDTH, "70");
+        press(&mut state, "nb-outcome", "2");
+        press(&mut state, "nb-lock", "");
+        found.push(desk_with(&mut state));
+        press(&mut state, "nb-lock", "");
+        update(&mut state, Msg::Bench(BenchMsg::SpaceChecked(true)));
+        assert!(state.may_swing(), "{:?} {:?}", state.waits(), state.is_space_checked());
+        update(&mut state, Msg::Bench(BenchMsg::Swung(SwingOutcome::Wobbling)));
+    }
+    press(&mut state, "nb-copy", "2");
+    press(&mut state, "nb-delete", "2");
+    press(&mut state, "nb-pair", "3");
+    press(&mut state, "nb-symbols", "");
+    press(&mut state, "nb-ask-delete", "");
+    for of in Statement::ALL {
+        *state.desk.notebook.conclusion.text_mut(of) = EVIL.into();
+    }
+    let copied = NotebookMsg::Copied { text: EVIL.into(), done: false };
+    update(&mut state, Msg::Notebook(copied));
+    found.push(desk_with(&mut state));
+    state.desk.notebook.conclusion = noseward_lesson::Conclusion::default();
+    for level in Level::ALL {
+        for support in Support::ALL {
+            (state.desk.notebook.level, state.desk.notebook.support) = (level, support);
+            found.push(desk_with(&mut state));
+        }
+    }
+    press(&mut state, "nb-new-group", "");
+    found.push(desk_with(&mut state));
+    found
+}
+
+/// The state as it is now, apart: what comes later changes nothing of it.
+fn desk_with(state: &mut State) -> State {
+    let mut copy = open("", None);
+    copy.desk.in_view = true;
+    copy.show_record(state.record(), state.owner());
+    copy.desk.notebook = state.desk.notebook.clone();
+    copy.desk.slots = state.desk.slots.clone();
+    copy.desk.slot = state.desk.slot;
+    let (from, to) = (&state.desk.look, &mut copy.desk.look);
+    to.plan.clone_from(&from.plan);
+    (to.nudged, to.pair, to.said) = (from.nudged, from.pair, from.said.clone());
+    to.by_hand.clone_from(&from.by_hand);
+    to.shows_symbols = from.shows_symbols;
+    to.asks_to_delete = from.asks_to_delete;
+    copy.take_readings();
+    copy
+}
+
+fn everything(state: &mut State) -> String {
+    let mut regions = views::outputs(state).regions;
+    for ask in
+        [Ask::Forms, Ask::Notebook, Ask::Below, Ask::Share, Ask::Computer, Ask::Bench]
+    {
+        regions.extend(call(state, ask).regions);
+    }
+    let slots = views::outputs(state).slots;
+    let mut all = views::steps(state).into_string();
+    all += &views::start_menu().into_string();
+    all += &regions.iter().map(|r| r.markup.as_str()).collect::<String>();
+    all += &slots.iter().map(|s| s.markup.as_str()).collect::<String>();
+    all
+}
+
+/// Each tag with something in it, without what stands between them.
+fn tags(markup: &str) -> impl Iterator<Item = &str> {
+    markup.split('<').skip(1).map(|rest| rest.split('>').next().unwrap_or(rest))
+}
+
+/// Everything that the page can show here, with what is static.
+fn all_states() -> Vec<State> {
+    let mut all = states();
+    all.extend(notebooks());
+    all
+}
+
+#[test]
+fn every_control_means_something() {
+    let mut actions = std::collections::BTreeSet::new();
+    for mut state in all_states() {
+        for all in [false, true] {
+            state.all_measurements = all;
+            let markup = everything(&mut state);
+            for tag in tags(&markup).chain(tags(PAGE)) {
+                let first = |a| values(tag, a).first().copied();
+                let Some(action) = first("data-action") else { continue };
+                let target = first("data-target").unwrap_or_default();
+                if action == OPEN_PASTED {
+                    continue;
+                }
+                assert!(Msg::parse(action, target).is_some(), "{action} {target}");
+                actions.insert(action.to_owned());
+            }
+            for field in values(&markup, "data-field") {
+                assert!(field.parse::<Field>().is_ok(), "{field}");
+            }
+            for choice in values(&markup, "data-choice") {
+                let field = choice.parse().ok();
+                assert!(field.and_then(Choice::from_field).is_some(), "{choice}");
+            }
+            for note in values(&markup, "data-note") {
+                assert!(crate::notebook::is_field(note), "{note}");
+            }
+        }
+    }
+    // The walk sees what it is for.
+    for action in [
+        "nb-csv-point",
+        "nb-copy-result",
+        "nb-plan-remove",
+        "nb-dismiss",
+        "nb-keep-it",
+        "nb-delete",
+        "nb-use",
+        "nb-restore",
+        "nb-undo-change",
+        "swung",
+        "space-checked",
+        "swing-card",
+        "copy-link",
+    ] {
+        assert!(actions.contains(action), "{action} was never seen");
+    }
+}
+
+#[test]
+fn every_id_is_there_once_and_whatever_names_one_finds_it() {
+    let fixed = values(PAGE, "id");
+    for mut state in all_states() {
+        for all in [false, true] {
+            state.all_measurements = all;
+            let markup = everything(&mut state);
+            let mut ids = values(&markup, "id");
+            ids.extend(&fixed);
+            let count = ids.len();
+            ids.sort_unstable();
+            let twice: Vec<_> = ids.windows(2).filter(|w| w[0] == w[1]).collect();
+            assert!(twice.is_empty(), "{twice:?}");
+            ids.dedup();
+            assert_eq!(ids.len(), count);
+            for named in ["for", "aria-describedby", "aria-labelledby"] {
+                for id in values(&markup, named) {
+                    assert!(ids.contains(&id), "{named}={id}");
+                }
+            }
+        }
+    }
+}
+
+/// No text of a person becomes markup, wherever it stands.
+#[test]
+fn words_of_a_person_are_words_in_every_notebook() {
+    let mut seen = 0;
+    for mut state in notebooks() {
+        let markup = everything(&mut state);
+        seen += markup.matches("&lt;img").count();
+        for raw in ["<img", "</textarea><b>", "onerror=alert(1)>"] {
+            assert!(!markup.contains(raw), "{raw}");
+        }
+    }
+    assert!(seen > 100, "{seen}");
+}
+
+#[test]
+fn no_word_that_promises_anything() {
+    let check = |text: &str| {
+        let text = text.to_lowercase();
+        for word in PROMISES {
+            assert!(!text.contains(word), "{word}");
+        }
+    };
+    check(PAGE);
+    let mut all = String::new();
+    for mut state in all_states() {
+        let markup = everything(&mut state);
+        check(&markup);
+        all += &markup;
+    }
+    // What is easily left out of the walk.
+    for seen in ["nb-chart-words", "nb-pair", "nb__written", "nb-by-hand", "swung-wrong"] {
+        assert!(all.contains(seen), "{seen} was never seen");
+    }
+}
+
+#[test]
+fn fields_that_count_as_shown_are_in_the_markup() {
+    for mut state in states() {
+        for all in [false, true] {
+            state.all_measurements = all;
+            let markup = views::steps(&state).into_string();
+            for field in Field::numbers(&state.design) {
+                let there = markup.contains(&format!("id=\"{field}\""));
+                assert!(there || !views::is_shown(&state, field), "{field} {all}");
+                assert!(there || !all, "{field} is nowhere");
+            }
+        }
+    }
+}
+
+#[test]
+fn what_a_person_typed_is_escaped_everywhere() {
+    let evil = "<img src=x>\"'&";
+    let mut state = open("", None);
+    typed(&mut state, Field::Name, evil);
+    typed(&mut state, Field::Weight(0, WeightField::Label), evil);
+    typed(&mut state, WIDTH, evil);
+    for all in [false, true] {
+        state.all_measurements = all;
+        let mut markup = everything(&mut state);
+        markup += &views::outputs(&state).drawing.unwrap().document();
+        assert!(markup.contains("&lt;img"));
+        assert!(!markup.contains("<img"));
+        assert!(!markup.contains("x>\"'"));
+    }
+}
