@@ -212,7 +212,7 @@ fn motion(middle: f64, start: f64, turns_rad_per_s: f64, seconds: u32) -> Vec<Tu
             Turning {
                 time_s,
                 angle_rad: middle + (start - middle) * dying + turns_rad_per_s * time_s,
-                rate_rad_per_s: 0.0,
+                ..Turning::default()
             }
         })
         .collect()

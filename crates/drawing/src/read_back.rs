@@ -47,7 +47,7 @@ fn paths(items: &[Item]) -> Vec<(&Path, &Style)> {
 }
 
 /// The only path of which `which` holds.
-fn the_path<'a>(items: &'a [Item], which: impl Fn(&Path, &Style) -> bool) -> &'a Path {
+fn the_path(items: &[Item], which: impl Fn(&Path, &Style) -> bool) -> &Path {
     let all = paths(items);
     let mut found = all.into_iter().filter(|(path, style)| which(path, style));
     let (path, _) = found.next().expect("there is such a path");

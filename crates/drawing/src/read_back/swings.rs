@@ -120,7 +120,7 @@ fn slow(start: f64) -> Vec<Turning> {
             let time_s = f64::from(k) / 100.0;
             let angle_rad =
                 1.5 + (start - 1.5) * libm::cos(5.0 * time_s) * libm::exp(-time_s);
-            Turning { time_s, angle_rad, rate_rad_per_s: 0.0 }
+            Turning { time_s, angle_rad, ..Turning::default() }
         })
         .collect()
 }
