@@ -2,8 +2,8 @@
 
 use noseward_lesson::{SwingOutcome, Swings, same_build};
 use noseward_stability::{
-    Design, Figures, Quantity, Settling, Starts, Swing, SwingField, SwingLimit,
-    SwingSetup, Trajectory, evaluate, trimmed,
+    Design, Figures, Quantity, Settling, Starts, Swing, SwingDraws, SwingField,
+    SwingLimit, SwingSetup, Trajectory, evaluate, trimmed,
 };
 
 use super::desk::load;
@@ -51,6 +51,8 @@ pub(crate) struct Known {
     pub(crate) before: Option<Trajectory>,
     /// What every start leads to, as far as it is tried.
     pub(crate) starts: Starts,
+    /// How sure the outcome on the string is, as far as it has been drawn.
+    pub(crate) draws: SwingDraws,
 }
 
 /// A rocket as it was before it was changed, with what it did.
@@ -84,7 +86,9 @@ pub(crate) const CARDS: usize = 7;
 /// The card on which the space is checked. Those after it wait for that.
 pub(crate) const SPACE_CARD: usize = 4;
 /// Starts that are tried in one slice: some milliseconds on a slow machine.
-const STARTS_IN_SLICE: usize = 2;
+const STARTS_IN_SLICE: usize = 1;
+/// Draws of one slice, likewise.
+const DRAWS_IN_SLICE: usize = 20;
 /// How far one step of the pictures goes, in seconds.
 const STEP_S: f64 = 0.1;
 /// The graph shows at least and at most so much, in seconds.
@@ -287,6 +291,12 @@ impl State {
         Some(Box::new(Known {
             trajectory: swing.trajectory(start_rad, shown_s),
             starts: swing.starts_in_slices(),
+            draws: SwingDraws::new(
+                &self.design,
+                &self.measured,
+                &self.swings.setup,
+                self.resolution,
+            ),
             settling,
             swing,
             before,
@@ -565,13 +575,19 @@ pub(super) fn slice(state: &mut State) -> Vec<Effect> {
 }
 
 impl State {
-    /// Tries a few starts more. Returns what is to be done next.
+    /// Tries a few starts more, then a few rockets that it might be. Returns what is to be
+    /// done next.
     pub(crate) fn try_starts(&mut self) -> Vec<Effect> {
         let Some(known) = &mut self.bench.known else { return Vec::new() };
-        if known.starts.is_done() {
+        if !known.starts.is_done() {
+            known.starts.run(STARTS_IN_SLICE);
+            let tried = known.starts.is_done().then_some(Effect::Redraw);
+            return tried.into_iter().chain([Effect::Slice]).collect();
+        }
+        if known.draws.is_done() {
             return Vec::new();
         }
-        known.starts.run(STARTS_IN_SLICE);
-        if known.starts.is_done() { vec![Effect::Redraw] } else { vec![Effect::Slice] }
+        known.draws.run(DRAWS_IN_SLICE);
+        if known.draws.is_done() { vec![Effect::Redraw] } else { vec![Effect::Slice] }
     }
 }

@@ -9,7 +9,7 @@ use noseward_drawing::{
 };
 use noseward_lesson::{COUNTED, SwingOutcome};
 use noseward_stability::{
-    Outcome, Settles, Settling, Shares, Space, SwingField, When, trimmed,
+    Outcome, Settles, Settling, Shares, Space, SwingField, SwingVerdict, When, trimmed,
 };
 
 use super::readings::drawn;
@@ -196,6 +196,9 @@ fn words(state: &State) -> Markup {
     }
     html! {
         p { strong { (settles(&known.settling)) } }
+        @if let Some(verdict) = known.draws.verdict().filter(SwingVerdict::is_too_close) {
+            (too_close(&verdict))
+        }
         (share_words(known.swing.outcome(), &known.swing.shares()))
         @if known.starts.is_done() {
             @for range in known.starts.ranges().iter().filter(|r| r.is_tail_first_trap()) {
@@ -204,6 +207,18 @@ fn words(state: &State) -> Markup {
                     ", it flies with its tail ahead." }
             }
         }
+    }
+}
+
+/// The outcome changes within what is not known exactly.
+fn too_close(verdict: &SwingVerdict) -> Markup {
+    let [steady, straight_start, across, tail] = verdict.shares;
+    let of_100 = |share: f64| format!("{:.0}", share * 100.0);
+    html! {
+        p { strong { "On the string it is too close to call. " }
+            "Ruler, scales and hand leave it open: of 100 tries about "
+            (of_100(steady + straight_start)) " hold it nose-first and "
+            (of_100(across + tail)) " do not." }
     }
 }
 
