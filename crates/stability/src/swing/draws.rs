@@ -182,7 +182,7 @@ fn decides(planes: Vec<Plane>, centre_m: f64) -> Option<Air> {
         (quick_outcome(&air, centre_m).rank(), air.weakest_moment_m(centre_m), air)
     });
     let worse =
-        |a: &(u8, f64, Air), b: &(u8, f64, Air)| b.0 > a.0 || (b.0 == a.0 && b.1 < a.1);
+        |a: &(u8, f64, Air), b: &(u8, f64, Air)| b.0 < a.0;
     let worst = judged.reduce(|a, b| if worse(&a, &b) { b } else { a });
     worst.map(|(.., air)| air)
 }
@@ -250,6 +250,23 @@ mod tests {
                 assert!((all - 1.0).abs() < 1e-12);
             }
         }
+    }
+
+    /// Two fins do nothing seen edge-on: that roll decides, not the one of the drawing.
+    #[test]
+    fn the_roll_that_decides_is_drawn() {
+        let mut design = Example::Puffin.design();
+        design.fins[0].count = 2;
+        let setup = SwingSetup::default();
+        let figures = evaluate(&design).figures.unwrap();
+        let rank = Swing::new(&figures, &setup).unwrap().outcome().rank();
+        let mut drawing = figures.clone();
+        drawing.air = Air::new(&design, Model::default(), None).unwrap();
+        let as_drawn = Swing::new(&drawing, &setup).unwrap().outcome().rank();
+        assert!(rank > as_drawn, "{rank} {as_drawn}");
+        let verdict = drawn(&design, &setup);
+        assert_eq!(verdict.likeliest(), rank);
+        assert!(verdict.shares[usize::from(as_drawn)] < 0.1, "{verdict:?}");
     }
 
     /// The quick search for many draws against the one that locates every resting angle.

@@ -86,7 +86,7 @@ pub(crate) const CARDS: usize = 7;
 /// The card on which the space is checked. Those after it wait for that.
 pub(crate) const SPACE_CARD: usize = 4;
 /// Starts that are tried in one slice: some milliseconds on a slow machine.
-const STARTS_IN_SLICE: usize = 1;
+const STARTS_IN_SLICE: usize = 2;
 /// Draws of one slice, likewise.
 const DRAWS_IN_SLICE: usize = 20;
 /// How far one step of the pictures goes, in seconds.
