@@ -2,14 +2,14 @@
 
 use noseward_stability::{Design, Units, evaluate};
 
-use crate::{Measurements, Middle, Point};
+use crate::{BalancePoint, Measurements, ReadingStats};
 
 /// A value as measured and as worked out, in millimetres from the nose tip; for the
 /// separation in millimetres.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Beside {
     /// What the readings come to, if there are any.
-    pub measured: Option<Middle>,
+    pub measured: Option<ReadingStats>,
     /// What the description comes to.
     pub computed_mm: f64,
 }
@@ -61,10 +61,10 @@ impl Beside {
 impl Comparison {
     /// Of one point.
     #[must_use]
-    pub fn of(&self, point: Point) -> &Beside {
+    pub fn of(&self, point: BalancePoint) -> &Beside {
         match point {
-            Point::Mass => &self.mass,
-            Point::Pressure => &self.pressure,
+            BalancePoint::Mass => &self.mass,
+            BalancePoint::Pressure => &self.pressure,
         }
     }
 }
@@ -80,9 +80,9 @@ pub fn compare(design: &Design, measured: &Measurements) -> Option<Comparison> {
         measured: measured.middle(point, length_mm),
         computed_mm: computed_m * 1000.0,
     };
-    let mass = beside(Point::Mass, figures.computed_mass.centre_m);
-    let pressure = beside(Point::Pressure, figures.centre_of_pressure_side_on_m);
-    let between = |(mass, pressure): (Middle, Middle)| Middle {
+    let mass = beside(BalancePoint::Mass, figures.computed_mass.centre_m);
+    let pressure = beside(BalancePoint::Pressure, figures.centre_of_pressure_side_on_m);
+    let between = |(mass, pressure): (ReadingStats, ReadingStats)| ReadingStats {
         middle_mm: pressure.middle_mm - mass.middle_mm,
         least_mm: pressure.least_mm - mass.most_mm,
         most_mm: pressure.most_mm - mass.least_mm,
@@ -107,7 +107,7 @@ pub fn explanations(
     let mut said = Vec::new();
     let Some(comparison) = compare(design, measured) else { return said };
     let length_mm = measured.rocket_length_mm.unwrap_or(design.length_mm());
-    for point in Point::ALL {
+    for point in BalancePoint::ALL {
         let beside = comparison.of(point);
         let (Some(agrees), Some(off_mm)) = (beside.agrees(), beside.difference_mm())
         else {
@@ -142,8 +142,8 @@ pub fn explanations(
             said.push("Was it read from the other end of the rocket?".into());
         }
         match point {
-            Point::Mass => mass_causes(design, off_mm, units, &mut said),
-            Point::Pressure => pressure_causes(design, measured, &mut said),
+            BalancePoint::Mass => mass_causes(design, off_mm, units, &mut said),
+            BalancePoint::Pressure => pressure_causes(design, measured, &mut said),
         }
     }
     said

@@ -21,7 +21,8 @@ pub struct Conclusion {
 }
 
 /// One of the four boxes.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
 #[expect(missing_docs, reason = "the fields of `Conclusion` say what each is")]
 pub enum Statement {
     Claim,

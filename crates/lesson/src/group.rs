@@ -4,6 +4,8 @@ use std::fmt;
 
 use serde::{Deserialize, Serialize};
 
+use crate::{from_key, key};
+
 /// A group's label: a colour and a number, such as "Blue 4". There is no room for a name,
 /// so that nobody types one.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
@@ -113,13 +115,18 @@ impl Group {
         self.number
     }
 
-    /// The group with a label as [`Display`](fmt::Display) writes it, in any case.
+    /// What stands for it in tables: the key of its colour and its number, such as
+    /// `blue 4`.
     #[must_use]
-    pub fn parse(label: &str) -> Option<Self> {
-        let (word, number) = label.trim().rsplit_once(' ')?;
-        let colour = Colour::ALL
-            .into_iter()
-            .find(|colour| colour.label().eq_ignore_ascii_case(word.trim()))?;
+    pub fn key(self) -> String {
+        format!("{} {}", key(&self.colour), self.number)
+    }
+
+    /// The group with a [key](Self::key), in any case.
+    #[must_use]
+    pub fn from_key(text: &str) -> Option<Self> {
+        let (colour, number) = text.trim().rsplit_once(' ')?;
+        let colour = from_key(&colour.trim().to_ascii_lowercase())?;
         Self::new(colour, number.parse().ok()?)
     }
 }
@@ -135,11 +142,11 @@ mod tests {
     use super::*;
 
     #[test]
-    fn a_label_is_a_colour_and_a_number() {
+    fn a_group_is_a_colour_and_a_number() {
         for colour in Colour::ALL {
             for number in [1, 9, 40] {
                 let group = Group::new(colour, number).unwrap();
-                assert_eq!(Group::parse(&group.to_string()), Some(group));
+                assert_eq!(Group::from_key(&group.key()), Some(group));
                 let json = serde_json::to_string(&group).unwrap();
                 assert_eq!(serde_json::from_str::<Group>(&json).unwrap(), group);
             }
@@ -147,10 +154,10 @@ mod tests {
             assert_eq!(Group::new(colour, 41), None);
         }
         assert_eq!(Group::default().to_string(), "Blue 1");
-        assert_eq!(Group::parse(" grey 12 "), Group::new(Colour::Grey, 12));
+        assert_eq!(Group::from_key(" Grey 12 "), Group::new(Colour::Grey, 12));
         for bad in ["", "Blue", "4", "Pink 4", "Blue 0", "Blue 41", "Blue 4 5", "Blue x"]
         {
-            assert_eq!(Group::parse(bad), None, "{bad}");
+            assert_eq!(Group::from_key(bad), None, "{bad}");
         }
         let bad = r#"{"colour": "blue", "number": 41}"#;
         assert!(serde_json::from_str::<Group>(bad).is_err());

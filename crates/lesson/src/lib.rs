@@ -19,8 +19,10 @@ mod changes;
 mod compare;
 mod conclusion;
 mod group;
+mod key;
 mod moved;
 mod notebook;
+mod number;
 mod outcome;
 mod prediction;
 mod readings;
@@ -37,17 +39,23 @@ pub use changes::{Change, ChangeKind, changes};
 pub use compare::{AGREE_MM, Beside, Comparison, compare, explanations};
 pub use conclusion::{BOX_CHARS, Conclusion, Statement};
 pub use group::{Colour, Group, MOST_GROUP_NUMBER};
+pub use key::{from_key, key};
 pub use moved::{BeforeAfter, Moved, moved};
-pub use notebook::{Deleted, MOST_PLANS, MOST_TRIALS, Notebook, NotebookError};
+pub use notebook::{
+    Deleted, DeletedParts, MOST_PLANS, MOST_TRIALS, Notebook, NotebookError,
+    NotebookParts,
+};
+pub use number::{could_be_thousands, decimal};
 pub use outcome::SwingOutcome;
 pub use prediction::{BECAUSE_CHARS, MOST_VERSIONS, Prediction, Predictions};
 pub use readings::{
-    End, LeftOut, Measurements, Middle, Point, REASON_CHARS, REPEATS, Readings,
+    BalancePoint, End, LeftOut, Measurements, REASON_CHARS, REPEATS, ReadingStats,
+    Readings,
 };
 pub use record::Record;
 pub use seal::Seal;
 pub use sentences::Sentences;
-pub use slips::{Place, Slip, slips};
+pub use slips::{ReadingField, Slip, slips};
 pub use summary::Summary;
 pub use support::{Level, Support};
 pub use swings::{COUNTED, MOST_OUTCOMES, Swings, SwingsError};

@@ -3,8 +3,9 @@
 use noseward_stability::{Design, SwingSetup, cleaned_lines};
 use serde::{Deserialize, Serialize};
 
+use crate::seal::{self, Seal};
 use crate::trial::{PLAN_CHARS, same_build};
-use crate::{Conclusion, Group, Level, Record, Support, Swings, Trial};
+use crate::{Conclusion, Group, Level, Record, Support, Swings, Trial, TrialParts};
 
 /// The most trials of one notebook, deleted ones included.
 pub const MOST_TRIALS: usize = 40;
@@ -16,7 +17,7 @@ pub const MOST_PLANS: usize = 12;
 /// No two trials have one number, a number is never given again, and what was deleted can
 /// be brought back.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(try_from = "Written")]
+#[serde(try_from = "NotebookParts", into = "NotebookParts")]
 pub struct Notebook {
     /// Whose it is.
     pub group: Group,
@@ -32,11 +33,11 @@ pub struct Notebook {
     in_hand: Option<u16>,
     /// What the group concludes.
     pub conclusion: Conclusion,
+    altered: bool,
 }
 
 /// A trial that was deleted.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Deleted {
     /// Where it stood.
     pub place: usize,
@@ -44,26 +45,49 @@ pub struct Deleted {
     pub trial: Trial,
 }
 
-/// A notebook as somebody wrote it.
-#[derive(Default, Deserialize)]
+/// A notebook taken apart: every field as it is written down, in files and elsewhere, and
+/// the seals that stand there.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
 #[serde(default, deny_unknown_fields)]
-struct Written {
-    group: Group,
-    level: Level,
-    support: Support,
-    allows_two_changes: bool,
-    trials: Vec<Trial>,
-    deleted: Vec<Deleted>,
-    plans: Vec<String>,
-    in_hand: Option<u16>,
-    conclusion: Conclusion,
+pub struct NotebookParts {
+    /// Whose it is.
+    pub group: Group,
+    /// How much it shows.
+    pub level: Level,
+    /// How much help the conclusion gets.
+    pub support: Support,
+    /// Whether whoever leads allows two changes at once.
+    pub allows_two_changes: bool,
+    /// The trials, in the order in which they are shown.
+    pub trials: Vec<TrialParts>,
+    /// What was deleted, the latest last.
+    pub deleted: Vec<DeletedParts>,
+    /// Plans for trials to come.
+    pub plans: Vec<String>,
+    /// The number of the trial in hand.
+    pub in_hand: Option<u16>,
+    /// What the group concludes.
+    pub conclusion: Conclusion,
+    /// The seal that stands there; absent while there is no trial.
+    pub seal: Option<Seal>,
+    /// Whether it says of itself that it was altered.
+    pub altered: bool,
 }
 
-impl TryFrom<Written> for Notebook {
-    type Error = NotebookError;
+/// A [`Deleted`] trial taken apart.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct DeletedParts {
+    /// Where it stood.
+    pub place: usize,
+    /// The trial.
+    pub trial: TrialParts,
+}
 
-    fn try_from(written: Written) -> Result<Self, NotebookError> {
-        let Written {
+impl From<Notebook> for NotebookParts {
+    fn from(notebook: Notebook) -> Self {
+        let seal = notebook.seal();
+        let Notebook {
             group,
             level,
             support,
@@ -73,17 +97,66 @@ impl TryFrom<Written> for Notebook {
             plans,
             in_hand,
             conclusion,
-        } = written;
+            altered,
+        } = notebook;
+        let take_apart =
+            |Deleted { place, trial }| DeletedParts { place, trial: trial.into() };
         Self {
             group,
             level,
             support,
             allows_two_changes,
+            trials: trials.into_iter().map(Into::into).collect(),
+            deleted: deleted.into_iter().map(take_apart).collect(),
+            plans,
+            in_hand,
+            conclusion,
+            seal,
+            altered,
+        }
+    }
+}
+
+impl TryFrom<NotebookParts> for Notebook {
+    type Error = NotebookError;
+
+    /// The notebook, [rounded](Notebook::rounded). It [is altered](Notebook::is_altered)
+    /// where it says so itself, and where `seal` is not the one over these trials.
+    fn try_from(parts: NotebookParts) -> Result<Self, NotebookError> {
+        let NotebookParts {
+            group,
+            level,
+            support,
+            allows_two_changes,
             trials,
             deleted,
             plans,
             in_hand,
             conclusion,
+            seal,
+            altered,
+        } = parts;
+        if trials.len() + deleted.len() > MOST_TRIALS {
+            return Err(NotebookError::TooManyTrials);
+        }
+        let mut entries: Vec<_> =
+            trials.iter().map(|trial| (trial.id, false, trial.seal)).collect();
+        entries.extend(deleted.iter().map(|one| (one.trial.id, true, one.trial.seal)));
+        let expected =
+            (!entries.is_empty()).then(|| seal::over_notebook(altered, entries));
+        let put_together =
+            |DeletedParts { place, trial }| Deleted { place, trial: trial.into() };
+        Self {
+            group,
+            level,
+            support,
+            allows_two_changes,
+            trials: trials.into_iter().map(Into::into).collect(),
+            deleted: deleted.into_iter().map(put_together).collect(),
+            plans,
+            in_hand,
+            conclusion,
+            altered: altered || seal != expected,
         }
         .checked()
     }
@@ -116,27 +189,9 @@ impl Notebook {
         }
     }
 
-    /// A notebook of trials that were read one by one. The others' seals and numbers are
-    /// held to.
-    ///
-    /// # Errors
-    ///
-    /// [`NotebookError`] where these cannot be the trials of one notebook.
-    pub fn with_trials(
-        self,
-        trials: Vec<Trial>,
-        deleted: Vec<Deleted>,
-        in_hand: Option<u16>,
-    ) -> Result<Self, NotebookError> {
-        Self { trials, deleted, in_hand, ..self }.checked()
-    }
-
     /// The same notebook if it is one: its numbers differ, there is room for all of it,
     /// and its texts are as they are kept.
     fn checked(mut self) -> Result<Self, NotebookError> {
-        if self.count() > MOST_TRIALS {
-            return Err(NotebookError::TooManyTrials);
-        }
         if self.plans.len() > MOST_PLANS {
             return Err(NotebookError::TooManyPlans);
         }
@@ -175,6 +230,24 @@ impl Notebook {
             conclusion: self.conclusion.cleaned(),
             ..self
         }
+    }
+
+    /// Whether trials, or their seals, were taken out or put in by hand: in a file, a table
+    /// or a code. That cannot be taken back. What was changed within a trial is for
+    /// [`Trial::is_altered`] to say.
+    #[must_use]
+    pub fn is_altered(&self) -> bool {
+        self.altered
+    }
+
+    /// The check over the numbers and the seals of its trials, deleted ones included;
+    /// `None` while there is none.
+    #[must_use]
+    pub fn seal(&self) -> Option<Seal> {
+        let entry = |deleted| move |trial: &Trial| (trial.id(), deleted, trial.seal());
+        let mut entries: Vec<_> = self.trials.iter().map(entry(false)).collect();
+        entries.extend(self.deleted.iter().map(|one| entry(true)(&one.trial)));
+        (!entries.is_empty()).then(|| seal::over_notebook(self.altered, entries))
     }
 
     /// The trials, in the order in which they are shown.
@@ -640,5 +713,97 @@ mod tests {
         // Set up alike, with nothing written.
         let other = notebook.set_up_as(Group::default());
         assert!(other.is_blank() && !notebook.is_blank());
+    }
+
+    /// Two trials, each predicted and swung.
+    fn swung() -> Notebook {
+        let mut notebook = Notebook::default();
+        for example in [Example::Tern, Example::Puffin] {
+            let id = notebook.begin(&record(example)).unwrap();
+            predict(&mut notebook, id, SwingOutcome::Steady);
+            notebook.swing(
+                &Swings::new(SwingSetup::default(), [SwingOutcome::TailFirst]).unwrap(),
+            );
+        }
+        notebook
+    }
+
+    fn predict(notebook: &mut Notebook, id: u16, outcome: SwingOutcome) {
+        let because = format!("we think {outcome:?}");
+        notebook.trial_mut(id).unwrap().draft = Draft { outcome: Some(outcome), because };
+        assert!(notebook.lock(id));
+    }
+
+    fn by_hand(
+        notebook: &Notebook,
+        change: impl FnOnce(&mut serde_json::Value),
+    ) -> Notebook {
+        let mut json = serde_json::to_value(notebook).unwrap();
+        change(&mut json);
+        serde_json::from_value(json).unwrap()
+    }
+
+    #[test]
+    fn a_prediction_taken_out_with_its_seal_and_made_anew_leaves_a_trace() {
+        let mut again = by_hand(&swung(), |json| {
+            json["trials"][1]["predictions"] = serde_json::json!([]);
+            json["trials"][1]["swings"]["outcomes"] = serde_json::json!([]);
+            json["trials"][1]["seal"] = serde_json::Value::Null;
+        });
+        assert!(!again.trials()[1].is_altered() && again.is_altered());
+        predict(&mut again, 2, SwingOutcome::TailFirst);
+        // For good, also where the mark itself is taken out.
+        let again = by_hand(&again, |_| {});
+        assert!(again.is_altered());
+        assert!(by_hand(&again, |json| json["altered"] = false.into()).is_altered());
+        let unsealed = by_hand(&swung(), |json| json["seal"] = serde_json::Value::Null);
+        assert!(unsealed.is_altered());
+    }
+
+    #[test]
+    fn a_trial_that_is_taken_out_or_put_in_leaves_a_trace() {
+        let notebook = swung();
+        assert!(!by_hand(&notebook, |_| {}).is_altered());
+        let trials = |json: &mut serde_json::Value| {
+            json["trials"].as_array_mut().unwrap().split_off(1)
+        };
+        let without = by_hand(&notebook, |json| {
+            trials(json);
+        });
+        assert!(without.is_altered());
+        let none = by_hand(&notebook, |json| json["trials"] = serde_json::json!([]));
+        assert!(none.is_altered() && none.trials().is_empty());
+        let twice = by_hand(&notebook, |json| {
+            let mut more = trials(json).remove(0);
+            more["id"] = 3.into();
+            json["trials"].as_array_mut().unwrap().push(more);
+        });
+        assert!(twice.is_altered() && twice.trials()[1].is_altered());
+        // One that was deleted, on the page or by hand.
+        let mut deleted = notebook.clone();
+        deleted.delete(1);
+        assert!(!by_hand(&deleted, |_| {}).is_altered());
+        let purged = by_hand(&deleted, |json| json["deleted"] = serde_json::json!([]));
+        assert!(purged.is_altered());
+        // Trials may be sorted; what is changed within one is told there.
+        let sorted =
+            by_hand(&notebook, |json| json["trials"].as_array_mut().unwrap().reverse());
+        assert!(!sorted.is_altered());
+        let renamed = by_hand(&notebook, |json| {
+            json["trials"][0]["design"]["name"] = "Auk".into();
+        });
+        assert!(!renamed.is_altered() && renamed.trials()[0].is_altered());
+    }
+
+    /// The limit of a check that stands in the file itself: nothing tells an earlier copy
+    /// from the latest one.
+    #[test]
+    fn an_earlier_copy_is_as_right_as_the_latest() {
+        let mut notebook = Notebook::default();
+        notebook.begin(&record(Example::Tern)).unwrap();
+        let mut earlier = by_hand(&notebook, |_| {});
+        predict(&mut notebook, 1, SwingOutcome::Steady);
+        predict(&mut earlier, 1, SwingOutcome::TailFirst);
+        assert!(!by_hand(&earlier, |_| {}).is_altered());
     }
 }

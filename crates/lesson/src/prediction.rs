@@ -22,8 +22,8 @@ pub struct Prediction {
     pub swings_seen: u8,
 }
 
-/// The predictions for one trial. The first is locked: there is no way to change it or to
-/// take it away. Whoever thinks anew adds a version, and all stand side by side.
+/// The predictions for one trial. The first is locked: nothing here changes it or takes it
+/// away. Whoever thinks anew adds a version, and all stand side by side.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(try_from = "Vec<Prediction>", into = "Vec<Prediction>")]
 pub struct Predictions {

@@ -25,7 +25,7 @@ pub enum End {
 }
 
 impl End {
-    /// The word for it, also in files and tables.
+    /// The word for it.
     #[must_use]
     pub fn word(self) -> &'static str {
         match self {
@@ -38,14 +38,14 @@ impl End {
 /// A point that a group measures.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
-pub enum Point {
+pub enum BalancePoint {
     /// The centre of mass, where the rocket hangs level.
     Mass,
     /// The centre of pressure (side-on), where the card cut-out balances.
     Pressure,
 }
 
-impl Point {
+impl BalancePoint {
     /// Both points.
     pub const ALL: [Self; 2] = [Self::Mass, Self::Pressure];
 
@@ -87,7 +87,7 @@ pub struct LeftOut {
 
 /// What readings come to, in millimetres from the nose tip of the rocket.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Middle {
+pub struct ReadingStats {
     /// The middle value (the median); of two the mean.
     pub middle_mm: f64,
     /// The smallest.
@@ -98,7 +98,7 @@ pub struct Middle {
     pub count: usize,
 }
 
-impl Middle {
+impl ReadingStats {
     /// What these values come to; `None` without a value.
     #[must_use]
     pub fn of(values_mm: impl IntoIterator<Item = f64>) -> Option<Self> {
@@ -125,7 +125,7 @@ impl Readings {
     /// The place of a reading that lies apart from the other two, if one does. It is
     /// marked, and kept.
     #[must_use]
-    pub fn apart(&self) -> Option<usize> {
+    pub fn outlier(&self) -> Option<usize> {
         let [Some(a), Some(b), Some(c)] = self.mm else { return None };
         let mut order = [(a, 0), (b, 1), (c, 2)];
         order.sort_by(|x, y| x.0.total_cmp(&y.0));
@@ -179,18 +179,18 @@ pub struct Measurements {
 impl Measurements {
     /// The readings of a point.
     #[must_use]
-    pub fn of(&self, point: Point) -> &Readings {
+    pub fn of(&self, point: BalancePoint) -> &Readings {
         match point {
-            Point::Mass => &self.mass,
-            Point::Pressure => &self.pressure,
+            BalancePoint::Mass => &self.mass,
+            BalancePoint::Pressure => &self.pressure,
         }
     }
 
     /// The readings of a point, to be changed.
-    pub fn of_mut(&mut self, point: Point) -> &mut Readings {
+    pub fn of_mut(&mut self, point: BalancePoint) -> &mut Readings {
         match point {
-            Point::Mass => &mut self.mass,
-            Point::Pressure => &mut self.pressure,
+            BalancePoint::Mass => &mut self.mass,
+            BalancePoint::Pressure => &mut self.pressure,
         }
     }
 
@@ -218,15 +218,15 @@ impl Measurements {
             MeasuredPoint::new(&readings_m).ok()
         };
         MeasuredPoints {
-            centre_of_mass: measured(Point::Mass),
-            centre_of_pressure: measured(Point::Pressure),
+            centre_of_mass: measured(BalancePoint::Mass),
+            centre_of_pressure: measured(BalancePoint::Pressure),
         }
     }
 
     /// Whether anything was measured.
     #[must_use]
     pub fn any(&self) -> bool {
-        Point::ALL.into_iter().any(|point| self.of(point).any())
+        BalancePoint::ALL.into_iter().any(|point| self.of(point).any())
     }
 
     /// A reading of a point as distances from the nose tip and from the tail, in
@@ -237,14 +237,14 @@ impl Measurements {
     #[must_use]
     pub fn both_ways_mm(
         &self,
-        point: Point,
+        point: BalancePoint,
         reading_mm: f64,
         design_length_mm: f64,
     ) -> (f64, f64) {
         let rocket = self.rocket_length_mm.unwrap_or(design_length_mm);
         let ruled = match point {
-            Point::Mass => rocket,
-            Point::Pressure => self.cutout_length_mm.unwrap_or(rocket),
+            BalancePoint::Mass => rocket,
+            BalancePoint::Pressure => self.cutout_length_mm.unwrap_or(rocket),
         };
         let from_nose = match self.of(point).from {
             End::Nose => reading_mm,
@@ -256,9 +256,15 @@ impl Measurements {
 
     /// What the readings of a point come to; `None` without one that counts.
     #[must_use]
-    pub fn middle(&self, point: Point, design_length_mm: f64) -> Option<Middle> {
+    pub fn middle(
+        &self,
+        point: BalancePoint,
+        design_length_mm: f64,
+    ) -> Option<ReadingStats> {
         let readings = self.of(point).counted();
-        Middle::of(readings.map(|mm| self.both_ways_mm(point, mm, design_length_mm).0))
+        ReadingStats::of(
+            readings.map(|mm| self.both_ways_mm(point, mm, design_length_mm).0),
+        )
     }
 
     /// The measured separation, in millimetres, positive where the centre of mass is nearer
@@ -266,7 +272,8 @@ impl Measurements {
     #[must_use]
     pub fn separation_mm(&self, design_length_mm: f64) -> Option<f64> {
         let middle = |point| self.middle(point, design_length_mm);
-        let (mass, pressure) = (middle(Point::Mass)?, middle(Point::Pressure)?);
+        let (mass, pressure) =
+            (middle(BalancePoint::Mass)?, middle(BalancePoint::Pressure)?);
         Some(pressure.middle_mm - mass.middle_mm)
     }
 
@@ -275,7 +282,8 @@ impl Measurements {
     #[must_use]
     pub fn overlaps(&self, design_length_mm: f64) -> Option<bool> {
         let middle = |point| self.middle(point, design_length_mm);
-        let (mass, pressure) = (middle(Point::Mass)?, middle(Point::Pressure)?);
+        let (mass, pressure) =
+            (middle(BalancePoint::Mass)?, middle(BalancePoint::Pressure)?);
         Some(mass.least_mm <= pressure.most_mm && pressure.least_mm <= mass.most_mm)
     }
 }
@@ -291,19 +299,19 @@ mod tests {
     #[test]
     fn a_reading_apart_is_marked_and_stays() {
         let odd = readings([200.0, 203.0, 251.0]);
-        assert_eq!(odd.apart(), Some(2));
+        assert_eq!(odd.outlier(), Some(2));
         let measured = Measurements { mass: odd, ..Measurements::default() };
-        let middle = measured.middle(Point::Mass, 500.0).unwrap();
+        let middle = measured.middle(BalancePoint::Mass, 500.0).unwrap();
         assert_eq!((middle.middle_mm, middle.range_mm(), middle.count), (203.0, 51.0, 3));
-        assert_eq!(readings([140.0, 201.0, 203.0]).apart(), Some(0));
-        assert_eq!(readings([201.0, 140.0, 203.0]).apart(), Some(1));
+        assert_eq!(readings([140.0, 201.0, 203.0]).outlier(), Some(0));
+        assert_eq!(readings([201.0, 140.0, 203.0]).outlier(), Some(1));
         for close in [[200.0, 203.0, 212.0], [200.0, 200.0, 209.9], [200.0; 3]] {
-            assert_eq!(readings(close).apart(), None, "{close:?}");
+            assert_eq!(readings(close).outlier(), None, "{close:?}");
         }
         // Twenty and thirty apart: they scatter, and none is odd.
-        assert_eq!(readings([200.0, 220.0, 250.0]).apart(), None);
+        assert_eq!(readings([200.0, 220.0, 250.0]).outlier(), None);
         let two = Readings { mm: [Some(1.0), None, Some(90.0)], ..Readings::default() };
-        assert_eq!(two.apart(), None);
+        assert_eq!(two.outlier(), None);
     }
 
     /// The same value, by the same rule, wherever it is used.
@@ -317,7 +325,7 @@ mod tests {
         measured.mass.from = End::Tail;
         let points = measured.points(999.0);
         let mass = points.centre_of_mass.unwrap();
-        let middle = measured.middle(Point::Mass, 999.0).unwrap();
+        let middle = measured.middle(BalancePoint::Mass, 999.0).unwrap();
         assert!((mass.value_m() * 1000.0 - middle.middle_mm).abs() < 1e-9);
         assert!((mass.least_m() - 0.210).abs() < 1e-12);
         assert!((mass.most_m() - 0.220).abs() < 1e-12);
@@ -332,7 +340,7 @@ mod tests {
         };
         measured.mass.left_out =
             Some(LeftOut { reading: 2, reason: "The string had slipped.".into() });
-        let middle = measured.middle(Point::Mass, 500.0).unwrap();
+        let middle = measured.middle(BalancePoint::Mass, 500.0).unwrap();
         assert_eq!((middle.middle_mm, middle.range_mm()), (201.5, 3.0));
         assert_eq!(measured.mass.mm[2], Some(251.0));
     }
@@ -345,8 +353,11 @@ mod tests {
             ..Measurements::default()
         };
         measured.mass.from = End::Tail;
-        assert_eq!(measured.both_ways_mm(Point::Mass, 180.0, 999.0), (220.0, 180.0));
-        assert_eq!(measured.middle(Point::Mass, 999.0).unwrap().middle_mm, 220.0);
+        assert_eq!(
+            measured.both_ways_mm(BalancePoint::Mass, 180.0, 999.0),
+            (220.0, 180.0)
+        );
+        assert_eq!(measured.middle(BalancePoint::Mass, 999.0).unwrap().middle_mm, 220.0);
     }
 
     /// A print at 94 % and one true to size, read from either end.
@@ -365,7 +376,7 @@ mod tests {
                     pressure,
                     ..Measurements::default()
                 };
-                let middle = measured.middle(Point::Pressure, rocket).unwrap();
+                let middle = measured.middle(BalancePoint::Pressure, rocket).unwrap();
                 assert!((middle.middle_mm - point).abs() < 1e-9, "{scale} {from:?}");
             }
         }

@@ -4,8 +4,8 @@ use noseward_stability::{Nearer, Units, minus};
 
 use crate::moved::separation;
 use crate::{
-    Change, Level, Middle, Notebook, Overall, Point, Statement, Summary, SwingOutcome,
-    Trial, compare,
+    BalancePoint, Change, Level, Notebook, Overall, ReadingStats, Statement, Summary,
+    SwingOutcome, Trial, compare,
 };
 
 /// What the trials of a notebook say, for the boxes of its conclusion. They are looked
@@ -98,7 +98,7 @@ fn too_close(rows: &[Row<'_>]) -> Option<String> {
 /// A question about the readings that differ most.
 fn widest(rows: &[Row<'_>], units: Units) -> Option<String> {
     let ranges = rows.iter().flat_map(|row| {
-        Point::ALL.into_iter().filter_map(|point| {
+        BalancePoint::ALL.into_iter().filter_map(|point| {
             let middle = row.middle(point).filter(|middle| middle.count > 1)?;
             Some((middle.range_mm(), point, row.summary.id))
         })
@@ -148,10 +148,10 @@ impl Row<'_> {
         }
     }
 
-    fn middle(&self, point: Point) -> Option<Middle> {
+    fn middle(&self, point: BalancePoint) -> Option<ReadingStats> {
         match point {
-            Point::Mass => self.summary.measured_mass,
-            Point::Pressure => self.summary.measured_pressure,
+            BalancePoint::Mass => self.summary.measured_mass,
+            BalancePoint::Pressure => self.summary.measured_pressure,
         }
     }
 
@@ -254,11 +254,11 @@ impl Row<'_> {
         let id = self.summary.id;
         let point = nearer_nose(&self.summary);
         match (outcome, point) {
-            (SwingOutcome::Steady | SwingOutcome::Wobbling, Some(Point::Mass)) => said
+            (SwingOutcome::Steady | SwingOutcome::Wobbling, Some(BalancePoint::Mass)) => said
                 .push(format!(
                     "In trial {id} the air pushed behind the centre of mass, so the nose …"
                 )),
-            (SwingOutcome::Sideways | SwingOutcome::TailFirst, Some(Point::Pressure)) => {
+            (SwingOutcome::Sideways | SwingOutcome::TailFirst, Some(BalancePoint::Pressure)) => {
                 said.push(format!(
                     "In trial {id} the air pushed ahead of the centre of mass, so the \
                      nose …"
@@ -279,7 +279,7 @@ impl Row<'_> {
     /// What speaks for and against relying on it.
     fn trust(&self, said: &mut Vec<String>) {
         let (row, id) = (&self.summary, self.summary.id);
-        for point in Point::ALL {
+        for point in BalancePoint::ALL {
             let label = point.label();
             if let Some(middle) = self.middle(point) {
                 let range = self.units.length(middle.range_mm());
@@ -319,7 +319,7 @@ impl Row<'_> {
         }
     }
 
-    fn left_out(&self, point: Point, said: &mut Vec<String>) {
+    fn left_out(&self, point: BalancePoint, said: &mut Vec<String>) {
         let readings = self.trial.measured.of(point);
         let Some(out) = &readings.left_out else { return };
         let Some(mm) = readings.mm.get(out.reading).copied().flatten() else { return };
@@ -371,11 +371,11 @@ impl Row<'_> {
 }
 
 /// Which point is nearer the nose; `None` where that is too close to call, or not known.
-fn nearer_nose(row: &Summary) -> Option<Point> {
+fn nearer_nose(row: &Summary) -> Option<BalancePoint> {
     match Nearer::of(row.separation_mm()? / 1000.0) {
         _ if row.too_close == Some(true) => None,
-        Nearer::CentreOfMass => Some(Point::Mass),
-        Nearer::CentreOfPressure => Some(Point::Pressure),
+        Nearer::CentreOfMass => Some(BalancePoint::Mass),
+        Nearer::CentreOfPressure => Some(BalancePoint::Pressure),
         // What rounds to zero tells nothing.
         Nearer::Neither => None,
     }

@@ -2,13 +2,13 @@
 
 use noseward_stability::{UnitSystem, Units};
 
-use crate::{End, Measurements, Middle, Point, REPEATS};
+use crate::{BalancePoint, End, Measurements, REPEATS, ReadingStats};
 
 /// Something that looks like a slip, or that is worth a word.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Slip {
     /// The field that it belongs to.
-    pub place: Place,
+    pub place: ReadingField,
     /// What looks odd, and what may have happened.
     pub sentence: String,
     /// Whether it asks; otherwise it only says what is done.
@@ -17,17 +17,17 @@ pub struct Slip {
 
 /// A field among the readings.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum Place {
+pub enum ReadingField {
     /// The measured length of the rocket.
     RocketLength,
     /// The measured length of the cut-out.
     CutOutLength,
     /// Where the group thought that a point would be.
-    Guess(Point),
+    Guess(BalancePoint),
     /// One reading of a point, by its place among them.
-    Reading(Point, usize),
+    Reading(BalancePoint, usize),
     /// All readings of a point together.
-    Readings(Point),
+    Readings(BalancePoint),
 }
 
 /// A rocket measured further off its design's length than this share is asked about. Our
@@ -62,11 +62,11 @@ pub fn slips(measured: &Measurements, design_length_mm: f64, units: Units) -> Ve
     let mut looked = Looked { measured, units, found: Vec::new() };
     let rocket_mm = looked.rocket(design_length_mm);
     let cutout_mm = looked.cutout(rocket_mm);
-    for point in Point::ALL {
+    for point in BalancePoint::ALL {
         looked.guess(point, rocket_mm);
         let (ruled_mm, whole) = match point {
-            Point::Mass => (rocket_mm, "rocket"),
-            Point::Pressure => (cutout_mm, "cut-out"),
+            BalancePoint::Mass => (rocket_mm, "rocket"),
+            BalancePoint::Pressure => (cutout_mm, "cut-out"),
         };
         for reading in 0..REPEATS {
             looked.reading(point, reading, ruled_mm, whole);
@@ -83,7 +83,7 @@ struct Looked<'a> {
 }
 
 impl Looked<'_> {
-    fn ask(&mut self, place: Place, sentence: String) {
+    fn ask(&mut self, place: ReadingField, sentence: String) {
         self.found.push(Slip { place, sentence, asks: true });
     }
 
@@ -94,7 +94,7 @@ impl Looked<'_> {
     /// Looks at the rocket's length; gives the one that can be trusted.
     fn rocket(&mut self, design_mm: f64) -> f64 {
         let Some(typed_mm) = self.measured.rocket_length_mm else { return design_mm };
-        let place = Place::RocketLength;
+        let place = ReadingField::RocketLength;
         if self.is_impossible(place, typed_mm) {
             return design_mm;
         }
@@ -119,7 +119,7 @@ impl Looked<'_> {
     /// Looks at the cut-out's length; gives the one that can be trusted.
     fn cutout(&mut self, rocket_mm: f64) -> f64 {
         let Some(typed_mm) = self.measured.cutout_length_mm else { return rocket_mm };
-        let place = Place::CutOutLength;
+        let place = ReadingField::CutOutLength;
         if self.is_impossible(place, typed_mm) {
             return rocket_mm;
         }
@@ -148,8 +148,8 @@ impl Looked<'_> {
         typed_mm
     }
 
-    fn guess(&mut self, point: Point, rocket_mm: f64) {
-        let place = Place::Guess(point);
+    fn guess(&mut self, point: BalancePoint, rocket_mm: f64) {
+        let place = ReadingField::Guess(point);
         let Some(guess_mm) = self.measured.of(point).guess_mm else { return };
         let inside = guess_mm >= 0.0 && guess_mm <= rocket_mm + RULER_MM;
         if !inside {
@@ -160,10 +160,10 @@ impl Looked<'_> {
         }
     }
 
-    fn reading(&mut self, point: Point, at: usize, ruled_mm: f64, whole: &str) {
+    fn reading(&mut self, point: BalancePoint, at: usize, ruled_mm: f64, whole: &str) {
         let readings = self.measured.of(point);
         let Some(mm) = readings.mm[at] else { return };
-        let place = Place::Reading(point, at);
+        let place = ReadingField::Reading(point, at);
         let out = readings.left_out.as_ref().filter(|out| out.reading == at);
         if out.is_some_and(|out| !out.reason.trim().is_empty()) {
             return;
@@ -174,11 +174,11 @@ impl Looked<'_> {
         // What the others say, as far as they could be true.
         let others = readings.mm.iter().enumerate().filter(|(i, _)| *i != at);
         let likely = |mm: &f64| *mm > ruled_mm / 10.0 && *mm <= ruled_mm + RULER_MM;
-        let others = Middle::of(others.filter_map(|(_, mm)| *mm).filter(likely));
+        let others = ReadingStats::of(others.filter_map(|(_, mm)| *mm).filter(likely));
         let near_mm = NEAR_MM.max(NEAR_SHARE * ruled_mm);
         let agrees = |mm: f64, with: f64| (mm - with).abs() <= near_mm;
         if others.is_some_and(|others| agrees(mm, others.middle_mm)) {
-            self.apart(point, at);
+            self.outlier(point, at);
             return;
         }
         let beyond = mm > ruled_mm + RULER_MM;
@@ -214,34 +214,34 @@ impl Looked<'_> {
             self.ask(place, sentence);
             return;
         }
-        self.apart(point, at);
+        self.outlier(point, at);
     }
 
     /// A reading that lies apart, or is left out: what is to be done about it.
-    fn apart(&mut self, point: Point, at: usize) {
+    fn outlier(&mut self, point: BalancePoint, at: usize) {
         let readings = self.measured.of(point);
         let is_out = readings.left_out.as_ref().is_some_and(|out| out.reading == at);
         let sentence = if is_out {
             "You leave this reading out. Say why."
-        } else if readings.apart() == Some(at) {
+        } else if readings.outlier() == Some(at) {
             "This reading lies apart from the other two. It stays in the record. Choose \
              whether to leave it out, and say why."
         } else {
             return;
         };
-        self.ask(Place::Reading(point, at), sentence.into());
+        self.ask(ReadingField::Reading(point, at), sentence.into());
     }
 
-    fn together(&mut self, point: Point) {
+    fn together(&mut self, point: BalancePoint) {
         if self.measured.of(point).mm.iter().flatten().count() == 1 {
             let sentence =
                 "One reading cannot show how far readings differ. Take two more.";
-            self.ask(Place::Readings(point), sentence.into());
+            self.ask(ReadingField::Readings(point), sentence.into());
         }
     }
 
     /// Whether no ruler can show such a value, and says so.
-    fn is_impossible(&mut self, place: Place, mm: f64) -> bool {
+    fn is_impossible(&mut self, place: ReadingField, mm: f64) -> bool {
         let sentence = if !mm.is_finite() {
             "This needs a number."
         } else if mm < 0.0 {
@@ -289,8 +289,8 @@ impl Looked<'_> {
 mod tests {
     use super::*;
     use crate::{LeftOut, Readings};
-    use Place::{CutOutLength, Guess, Reading, RocketLength};
-    use Point::{Mass, Pressure};
+    use BalancePoint::{Mass, Pressure};
+    use ReadingField::{CutOutLength, Guess, Reading, RocketLength};
 
     /// A rocket of 412 mm, its cut-out true to size, well measured.
     fn good() -> Measurements {
@@ -332,7 +332,7 @@ mod tests {
     #[test]
     fn twelve_slips_are_flagged_with_their_cause_and_block_nothing() {
         type Slipped = fn(&mut Measurements);
-        let all: [(Place, &str, Slipped); 12] = [
+        let all: [(ReadingField, &str, Slipped); 12] = [
             (Reading(Mass, 1), "Did you mean 243 mm?", |m| m.mass.mm[1] = Some(24.3)),
             (Reading(Mass, 0), "beyond the rocket, which is 411 mm long", |m| {
                 m.mass.mm[0] = Some(545.0);
@@ -363,7 +363,7 @@ mod tests {
             (Guess(Mass), "outside the rocket, which is 411 mm long", |m| {
                 m.mass.guess_mm = Some(500.0);
             }),
-            (Place::Readings(Pressure), "Take two more", |m| {
+            (ReadingField::Readings(Pressure), "Take two more", |m| {
                 m.pressure.mm = [None, Some(281.0), None];
             }),
         ];
@@ -376,7 +376,7 @@ mod tests {
             assert_eq!(asked[0].place, place);
             assert!(asked[0].sentence.contains(cause), "{cause}: {asked:?}");
             // Nothing is refused: what was read still counts as it was read.
-            for point in Point::ALL {
+            for point in BalancePoint::ALL {
                 let counted = measured.middle(point, 412.0).unwrap().count;
                 assert_eq!(counted, measured.of(point).mm.iter().flatten().count());
             }

@@ -2,7 +2,9 @@
 
 use noseward_stability::evaluate;
 
-use crate::{Change, Middle, Notebook, Overall, Point, SwingOutcome, Trial, changes};
+use crate::{
+    BalancePoint, Change, Notebook, Overall, ReadingStats, SwingOutcome, Trial, changes,
+};
 
 /// What one trial comes to. Places are millimetres from the nose tip; computed ones are
 /// those of the parts, and `None` when the figures cannot be worked out.
@@ -25,9 +27,9 @@ pub struct Summary {
     /// The computed centre of pressure side-on.
     pub computed_pressure_mm: Option<f64>,
     /// The measured centre of mass.
-    pub measured_mass: Option<Middle>,
+    pub measured_mass: Option<ReadingStats>,
     /// The measured centre of pressure side-on.
-    pub measured_pressure: Option<Middle>,
+    pub measured_pressure: Option<ReadingStats>,
     /// The measured separation, in millimetres.
     pub measured_separation_mm: Option<f64>,
     /// Whether the measured ranges overlap, too close to call; `None` unless both points
@@ -41,7 +43,7 @@ pub struct Summary {
     pub swings: usize,
     /// Whether it was swung before anything was predicted.
     pub swung_first: bool,
-    /// Whether what is locked was changed outside of the notebook.
+    /// Whether what is sealed was changed by hand, outside of the page.
     pub altered: bool,
 }
 
@@ -118,8 +120,8 @@ impl Notebook {
             body_width_mm: figure(&|f| f.body_width_m),
             computed_mass_mm: figure(&|f| f.computed_mass.centre_m),
             computed_pressure_mm: figure(&|f| f.centre_of_pressure_side_on_m),
-            measured_mass: measured.middle(Point::Mass, length_mm),
-            measured_pressure: measured.middle(Point::Pressure, length_mm),
+            measured_mass: measured.middle(BalancePoint::Mass, length_mm),
+            measured_pressure: measured.middle(BalancePoint::Pressure, length_mm),
             measured_separation_mm: measured.separation_mm(length_mm),
             too_close: measured.overlaps(length_mm),
             predicted: trial.predictions().first().map(|first| first.outcome),

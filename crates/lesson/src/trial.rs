@@ -18,7 +18,7 @@ pub const PLAN_CHARS: usize = 120;
 /// Its rocket follows the one on the page until a prediction is locked; from then on it is
 /// the rocket as it was.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(from = "Written", into = "Written")]
+#[serde(from = "TrialParts", into = "TrialParts")]
 pub struct Trial {
     id: u16,
     design: Design,
@@ -77,34 +77,45 @@ impl Overall {
     }
 }
 
-/// A trial as it is written down.
-#[derive(Clone, Serialize, Deserialize)]
+/// A trial taken apart: every field as it is written down, in files and elsewhere, and the
+/// seal that stands there.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
-struct Written {
-    id: u16,
-    design: Design,
+pub struct TrialParts {
+    /// See [`Trial::id`].
+    pub id: u16,
+    /// The rocket.
+    pub design: Design,
+    /// See [`Trial::compared_with`].
     #[serde(default)]
-    compared_with: Option<u16>,
+    pub compared_with: Option<u16>,
+    /// What the group had planned.
     #[serde(default)]
-    plan: String,
+    pub plan: String,
+    /// The two points as measured.
     #[serde(default)]
-    measured: Measurements,
+    pub measured: Measurements,
+    /// A prediction that is being written.
     #[serde(default)]
-    draft: Draft,
+    pub draft: Draft,
+    /// What was predicted.
     #[serde(default)]
-    predictions: Predictions,
+    pub predictions: Predictions,
+    /// How it was swung, and what was seen.
     #[serde(default)]
-    swings: Swings,
+    pub swings: Swings,
+    /// Whatever else the group wrote.
     #[serde(default)]
-    note: String,
-    /// Absent while nothing is locked.
+    pub note: String,
+    /// The seal that stands there; absent while nothing is sealed.
     #[serde(default)]
-    seal: Option<Seal>,
+    pub seal: Option<Seal>,
+    /// Whether it says of itself that it was altered.
     #[serde(default)]
-    altered: bool,
+    pub altered: bool,
 }
 
-impl From<Trial> for Written {
+impl From<Trial> for TrialParts {
     fn from(trial: Trial) -> Self {
         let seal = trial.seal();
         let Trial {
@@ -135,22 +146,35 @@ impl From<Trial> for Written {
     }
 }
 
-impl From<Written> for Trial {
-    fn from(written: Written) -> Self {
-        let seal = written.seal;
-        let Record { design, swings } =
-            Record { design: written.design, swings: written.swings }.rounded();
-        let mut trial = Self {
-            id: written.id,
+impl From<TrialParts> for Trial {
+    /// The trial, [rounded](Trial::rounded). It [is altered](Trial::is_altered) where it
+    /// says so itself, and where `seal` is not the one of these contents.
+    fn from(parts: TrialParts) -> Self {
+        let TrialParts {
+            id,
             design,
-            compared_with: written.compared_with,
-            plan: written.plan,
-            measured: written.measured,
-            draft: written.draft,
-            predictions: written.predictions,
+            compared_with,
+            plan,
+            measured,
+            draft,
+            predictions,
             swings,
-            note: written.note,
-            altered: written.altered,
+            note,
+            seal,
+            altered,
+        } = parts;
+        let Record { design, swings } = Record { design, swings }.rounded();
+        let mut trial = Self {
+            id,
+            design,
+            compared_with,
+            plan,
+            measured,
+            draft,
+            predictions,
+            swings,
+            note,
+            altered,
         }
         .rounded();
         trial.altered |= trial.seal() != seal;
@@ -174,17 +198,6 @@ impl Trial {
             note: String::new(),
             altered: false,
         }
-    }
-
-    /// A trial read from a text that keeps each part apart, such as a table. Says
-    /// [`is_altered`](Self::is_altered) unless `seal` is the one of these contents.
-    #[must_use]
-    pub fn from_parts(parts: TrialParts) -> Self {
-        let TrialParts { id, record, compared_with, predictions, seal, altered } = parts;
-        let mut trial = Self::new(id, &record, compared_with);
-        trial.predictions = predictions;
-        trial.altered = altered || trial.seal() != seal;
-        trial
     }
 
     /// Its number, which no other trial of the notebook has or had.
@@ -242,21 +255,22 @@ impl Trial {
         }
     }
 
-    /// Whether what is locked was changed outside of the notebook: in a file or a table.
-    /// That cannot be taken back.
+    /// Whether what is sealed was changed by hand: in a file, a table or a code. That cannot
+    /// be taken back.
     #[must_use]
     pub fn is_altered(&self) -> bool {
         self.altered
     }
 
-    /// The check over what is locked; `None` while nothing is.
+    /// The check over its number, its rocket, its predictions and its swings; `None` while
+    /// nothing is locked and nothing was swung.
     ///
     /// It makes a change by hand visible. It is no secret: whoever writes a program can
     /// work it out.
     #[must_use]
     pub fn seal(&self) -> Option<Seal> {
-        self.is_locked()
-            .then(|| seal::over(self.id, &self.design, &self.predictions, self.altered))
+        let has_something = self.is_locked() || !self.swings.outcomes().is_empty();
+        has_something.then(|| seal::over_trial(self))
     }
 
     /// What the swings come to.
@@ -324,7 +338,7 @@ impl Trial {
         ] {
             *text = cleaned_lines(text, most);
         }
-        for point in crate::Point::ALL {
+        for point in crate::BalancePoint::ALL {
             let readings = self.measured.of_mut(point);
             readings.left_out =
                 readings.left_out.take().filter(|out| out.reading < crate::REPEATS);
@@ -334,23 +348,6 @@ impl Trial {
         }
         self
     }
-}
-
-/// The parts of a trial that are bound together by its seal.
-#[derive(Clone, Debug)]
-pub struct TrialParts {
-    /// Its number.
-    pub id: u16,
-    /// Its rocket and the swings.
-    pub record: Record,
-    /// The number of the trial that it is compared with.
-    pub compared_with: Option<u16>,
-    /// What was predicted.
-    pub predictions: Predictions,
-    /// The seal that stands there.
-    pub seal: Option<Seal>,
-    /// Whether the trial says of itself that it was altered.
-    pub altered: bool,
 }
 
 /// Whether two designs are the same rocket: words and measured values are not part of how
@@ -436,7 +433,9 @@ mod tests {
 
     #[test]
     fn a_change_by_hand_leaves_a_trace_for_good() {
-        let mut trial = trial(&[]);
+        let puffin = Example::Puffin.design();
+        let swings = Swings::new(SwingSetup::default(), [Steady, Slipped]).unwrap();
+        let mut trial = Trial::new(1, &Record { design: puffin, swings }, None);
         predict(&mut trial, Wobbling, "small fins");
         let json = serde_json::to_value(&trial).unwrap();
         let open = |json: &serde_json::Value| {
@@ -445,32 +444,104 @@ mod tests {
         assert!(!open(&json).is_altered());
         let mut changed = Vec::new();
         for (pointer, value) in [
-            ("/predictions/0/outcome", serde_json::json!("steady")),
-            ("/predictions/0/because", "big fins".into()),
-            ("/predictions/0/swings_seen", 1.into()),
             ("/predictions", serde_json::json!([])),
-            ("/design/sections/0/length_mm", 77.into()),
+            ("/design/weights", serde_json::json!([])),
+            ("/swings/outcomes", serde_json::json!([])),
             ("/seal", serde_json::Value::Null),
             ("/seal", "00000000".into()),
-            ("/id", 2.into()),
         ] {
             let mut json = json.clone();
             *json.pointer_mut(pointer).unwrap() = value;
             changed.push(open(&json));
         }
-        let mut again = json.clone();
-        again["altered"] = true.into();
-        changed.push(open(&again));
+        // Every value of what is sealed, one by one.
+        let mut tried = Vec::new();
+        for pointer in leaves(&json, String::new()) {
+            let is_free = FREE.iter().any(|free| pointer.starts_with(free));
+            for other in others(json.pointer(&pointer).unwrap()) {
+                let mut json = json.clone();
+                *json.pointer_mut(&pointer).unwrap() = other;
+                let Ok(trial) = serde_json::from_value::<Trial>(json) else { continue };
+                assert_eq!(trial.is_altered(), !is_free, "{pointer}");
+                if !is_free {
+                    changed.push(trial);
+                }
+                tried.push(pointer.clone());
+            }
+        }
+        for pointer in [
+            "/id",
+            "/altered",
+            "/design/name",
+            "/design/sections/0/kind",
+            "/design/sections/1/closed_front",
+            "/design/sections/1/mass/weighed_g",
+            "/design/fins/0/mass/material",
+            "/design/fins/0/count",
+            "/design/weights/0/label",
+            "/predictions/0/outcome",
+            "/predictions/0/because",
+            "/predictions/0/swings_seen",
+            "/swings/setup/string_m",
+            "/swings/outcomes/0",
+        ] {
+            assert!(tried.iter().any(|tried| tried == pointer), "{pointer}: {tried:?}");
+        }
         for trial in changed {
             assert!(trial.is_altered(), "{trial:?}");
             // Writing it anew does not make it good.
             let json = serde_json::to_value(&trial).unwrap();
             assert!(open(&json).is_altered());
         }
-        // A note is not locked.
-        let mut noted = json;
-        noted["note"] = "Windy.".into();
-        assert!(!open(&noted).is_altered());
+    }
+
+    /// What is not sealed: a group writes it whenever it likes.
+    const FREE: [&str; 5] = ["/compared_with", "/plan", "/measured", "/draft", "/note"];
+
+    /// The places of all values that hold no others.
+    fn leaves(json: &serde_json::Value, at: String) -> Vec<String> {
+        use serde_json::Value::{Array, Object};
+        match json {
+            Array(list) => {
+                let all = list.iter().enumerate();
+                all.flat_map(|(i, value)| leaves(value, format!("{at}/{i}"))).collect()
+            }
+            Object(map) => map
+                .iter()
+                .flat_map(|(key, value)| leaves(value, format!("{at}/{key}")))
+                .collect(),
+            _ => vec![at],
+        }
+    }
+
+    /// Values that may stand in place of another: those that cannot are refused.
+    fn others(value: &serde_json::Value) -> Vec<serde_json::Value> {
+        use serde_json::Value::{Bool, Null, Number, String};
+        match value {
+            Bool(is) => vec![(!is).into()],
+            // Some are possible outcomes, kinds or materials of something.
+            String(text) => ["steady", "wobbling", "cone", "balsa3", "tail", "Blue"]
+                .into_iter()
+                .filter(|other| text != other)
+                .map(Into::into)
+                .collect(),
+            Number(number) => vec![(number.as_f64().unwrap_or(0.0) + 1.0).into()]
+                .into_iter()
+                .chain(number.as_u64().map(|whole| (whole + 1).into()))
+                .collect(),
+            Null => vec![7.into(), 9.5.into(), "00000007".into()],
+            _ => Vec::new(),
+        }
+    }
+
+    #[test]
+    fn what_was_swung_is_sealed_without_a_prediction_too() {
+        assert_eq!(trial(&[]).seal(), None);
+        let swung = trial(&[Steady]);
+        let mut json = serde_json::to_value(&swung).unwrap();
+        assert!(!serde_json::from_value::<Trial>(json.clone()).unwrap().is_altered());
+        json["swings"]["outcomes"] = serde_json::json!([]);
+        assert!(serde_json::from_value::<Trial>(json).unwrap().is_altered());
     }
 
     #[test]

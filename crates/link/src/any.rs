@@ -1,13 +1,13 @@
 //! A text of any origin, told apart: a rocket, a notebook in any spelling, a result.
 
 use crate::code::{looks_like, looks_like_code};
-use crate::file::FileError;
-use crate::link::{Damage, is_link, is_link_of};
-use crate::notebook::file::{MARK, NotebookFileError, open_notebook_file};
-use crate::notebook::link::{open_notebook_hash, open_trial_hash};
-use crate::notebook::parts::{self, PartFault, Parts};
-use crate::notebook::{NotebookFile, SharedTrial};
-use crate::result::{self, ResultCode, ResultFault, open_result_code};
+use crate::error::LinkError;
+use crate::link::{is_link, is_long_link_of};
+use crate::notebook::NotebookFile;
+use crate::notebook::file::{MARK, open_notebook_file};
+use crate::notebook::link::open_notebook_hash;
+use crate::notebook::parts::{self, QrSegments};
+use crate::result::{self, ResultCode, open_result_code};
 use crate::text::{Text, open_text};
 
 /// Bytes at the front of a file that are looked at.
@@ -23,39 +23,15 @@ pub enum Any {
     /// A notebook, from a file or a link.
     Notebook(NotebookFile),
     /// One or several parts of a notebook, perhaps all of them.
-    Parts(Parts),
+    Parts(QrSegments),
     /// What one trial came to.
     Result(ResultCode),
-    /// One trial whole.
-    Trial(SharedTrial),
-}
-
-/// Why a text cannot be opened. Its own text is that of the reader it was for.
-#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
-#[non_exhaustive]
-pub enum AnyError {
-    /// No notebook and no result: what [`open_text`] says.
-    #[error(transparent)]
-    Rocket(#[from] FileError),
-    /// A notebook file.
-    #[error(transparent)]
-    Notebook(#[from] NotebookFileError),
-    /// A link to a notebook or to one trial.
-    #[error(transparent)]
-    Link(#[from] Damage),
-    /// A part of a notebook.
-    #[error(transparent)]
-    Part(#[from] PartFault),
-    /// The code of a result.
-    #[error(transparent)]
-    Result(#[from] ResultFault),
 }
 
 /// A spelling of something other than a rocket.
 enum Spelled<'a> {
     File,
     NotebookLink(&'a str),
-    TrialLink(&'a str),
     Parts,
     Result(&'a str),
 }
@@ -75,26 +51,22 @@ pub fn looks_like_notebook(text: &str) -> bool {
 ///
 /// # Errors
 ///
-/// [`AnyError`]: the error of the reader that the text was for.
-pub fn open_any(text: &str) -> Result<Any, AnyError> {
-    match spelled(text) {
-        None => Ok(Any::Rocket(open_text(text)?)),
-        Some(Spelled::File) => Ok(Any::Notebook(open_notebook_file(text)?)),
-        Some(Spelled::NotebookLink(link)) => {
-            let opened = open_notebook_hash(link).unwrap_or(Err(Damage::Changed));
-            Ok(Any::Notebook(opened?))
-        }
-        Some(Spelled::TrialLink(link)) => {
-            let opened = open_trial_hash(link).unwrap_or(Err(Damage::Changed));
-            Ok(Any::Trial(opened?))
-        }
+/// [`LinkError`]: that of the reader that the text was for.
+pub fn open_any(text: &str) -> Result<Any, LinkError> {
+    Ok(match spelled(text) {
+        None => Any::Rocket(open_text(text)?),
+        Some(Spelled::File) => Any::Notebook(open_notebook_file(text)?),
+        Some(Spelled::NotebookLink(link)) => match open_notebook_hash(link) {
+            Some(opened) => Any::Notebook(opened?),
+            None => Any::Rocket(open_text(text)?),
+        },
         Some(Spelled::Parts) => {
-            let mut parts = Parts::default();
+            let mut parts = QrSegments::default();
             parts.add(text)?;
-            Ok(Any::Parts(parts))
+            Any::Parts(parts)
         }
-        Some(Spelled::Result(code)) => Ok(Any::Result(open_result_code(code)?)),
-    }
+        Some(Spelled::Result(code)) => Any::Result(open_result_code(code)?),
+    })
 }
 
 /// Whether a character in front of another makes that one no beginning: links are made of
@@ -115,6 +87,7 @@ fn spelled(text: &str) -> Option<Spelled<'_>> {
     for (i, c) in text.char_indices() {
         let begins = !within && matches!(c, 'N' | 'n' | 'R' | 'r' | 'T' | 't');
         within = is_within(c);
+        // Each beginning costs little: no more than a row of the text is looked at.
         if !begins {
             continue;
         }
@@ -122,10 +95,8 @@ fn spelled(text: &str) -> Option<Spelled<'_>> {
         if is_link(rest) || looks_like_code(rest) {
             return None;
         }
-        let found = if looks_like_link('n', rest) {
+        let found = if is_long_link_of(b'n', rest, LINK_CHARS) {
             Some(Spelled::NotebookLink(rest))
-        } else if looks_like_link('t', rest) {
-            Some(Spelled::TrialLink(rest))
         } else if looks_like(parts::KIND, rest) {
             Some(Spelled::Parts)
         } else if looks_like(result::KIND, rest) {
@@ -138,15 +109,6 @@ fn spelled(text: &str) -> Option<Spelled<'_>> {
         }
     }
     None
-}
-
-/// Whether enough follows `n1.` or `t1.` to be a link.
-fn looks_like_link(kind: char, text: &str) -> bool {
-    let symbols = text.split(['.', '%']).nth(1).unwrap_or_default();
-    let is_base64url = |c: &char| c.is_ascii_alphanumeric() || matches!(c, '-' | '_');
-    // A full stop may have come as %2E.
-    is_link_of(kind, text)
-        && symbols.chars().take_while(is_base64url).count() >= LINK_CHARS
 }
 
 /// Whether `"noseward"` near the front is followed by `"notebook"`.

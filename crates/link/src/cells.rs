@@ -11,12 +11,12 @@ use std::borrow::Cow;
 /// the signs does not help: some programs take it off.
 ///
 /// ```
-/// # use noseward_link::defused;
-/// assert_eq!(defused("=1+1"), "'=1+1");
-/// assert_eq!(defused("-3"), "-3");
+/// # use noseward_link::escape_formula;
+/// assert_eq!(escape_formula("=1+1"), "'=1+1");
+/// assert_eq!(escape_formula("-3"), "-3");
 /// ```
 #[must_use]
-pub fn defused(cell: &str) -> Cow<'_, str> {
+pub fn escape_formula(cell: &str) -> Cow<'_, str> {
     let starts_with_break = cell.starts_with(['\t', '\r', '\n']);
     let body = cell.trim_start_matches(|c: char| c == '\u{feff}' || c.is_whitespace());
     // Full-width forms: spreadsheets in East Asian settings read them as the plain ones.
@@ -68,7 +68,7 @@ mod tests {
             "＝1",
             "- 3",
         ] {
-            assert_eq!(defused(cell), format!("'{cell}"), "{cell:?}");
+            assert_eq!(escape_formula(cell), format!("'{cell}"), "{cell:?}");
         }
     }
 
@@ -92,8 +92,8 @@ mod tests {
             "…",
             "3 % of -2",
         ] {
-            assert_eq!(defused(cell), cell, "{cell:?}");
-            assert!(matches!(defused(cell), Cow::Borrowed(_)));
+            assert_eq!(escape_formula(cell), cell, "{cell:?}");
+            assert!(matches!(escape_formula(cell), Cow::Borrowed(_)));
         }
     }
 }

@@ -1,14 +1,14 @@
 //! A record as text that a person reads off paper and types.
 
-mod fault;
+mod find;
 mod row;
 pub(crate) mod symbols;
 
 use noseward_lesson::Record;
 
-use crate::link::frame::{self, Version};
+use crate::error::{At, LinkError, LinkErrorKind};
+use crate::frame::{self, VERSION};
 use crate::link::{self, HASH_CHARS, Opened, is_link_of};
-pub use fault::CodeFault;
 pub(crate) use row::ROW;
 use row::{check_symbol, is_right};
 use symbols::{Slot, symbol};
@@ -28,9 +28,10 @@ const LOOK: usize = 64;
 /// It holds what the [link](crate::hash) holds.
 #[must_use]
 pub fn code(record: &Record) -> String {
-    let (version, bytes) = frame::seal(record);
-    let mut data = vec![KIND, version.byte()];
-    data.extend(symbols::pack(&bytes));
+    let mut data = vec![KIND, VERSION];
+    data.extend(symbols::pack(&frame::encode(record)));
+    // The first row tells how long the code is, so it is always a whole one.
+    data.resize(data.len().max(ROW - 1), 0);
     rows(&data)
 }
 
@@ -51,7 +52,7 @@ pub(crate) fn rows(data: &[u8]) -> String {
 /// A code without what stands between its characters, as a QR symbol holds it: capital
 /// letters and digits only, which takes the least room there.
 #[must_use]
-pub fn dense(code: &str) -> String {
+pub fn compact(code: &str) -> String {
     code.chars().filter(char::is_ascii_alphanumeric).collect()
 }
 
@@ -86,67 +87,63 @@ pub(crate) fn looks_like(kind: u8, text: &str) -> bool {
 ///
 /// # Errors
 ///
-/// Each way in which it can fail is a variant of [`CodeFault`]; most name the row. No
-/// wrong character is guessed.
-pub fn open_code(text: &str) -> Result<Record, CodeFault> {
-    let (version, data) = read(KIND, text, |number, front| {
-        let Some(_) = Version::known(number.into()) else {
-            return Err(CodeFault::Newer { version: number.into() });
-        };
-        let Some(front) = front else { return Ok(0) };
+/// [`LinkError`]; most name the row. No wrong character is guessed.
+pub fn open_code(text: &str) -> Result<Record, LinkError> {
+    open(text).map_err(|kind| kind.at(At::Code))
+}
+
+fn open(text: &str) -> Result<Record, LinkErrorKind> {
+    let data = read(KIND, text, |front| {
         let bytes =
-            frame::announced(&symbols::unpack(front)).ok_or(CodeFault::Changed)?;
+            frame::announced(&symbols::unpack(front)).ok_or(LinkErrorKind::Changed)?;
         if bytes > MOST_BYTES {
-            return Err(CodeFault::TooLong);
+            return Err(LinkErrorKind::TooLarge { bytes });
         }
         Ok(symbols::count(bytes))
     })?;
-    let version = Version::known(version.into()).ok_or(CodeFault::Changed)?;
-    match frame::open(version, &symbols::unpack(&data)) {
-        Ok(Opened::Record(record)) => Ok(record),
-        _ => Err(CodeFault::Changed),
+    match frame::open(&symbols::unpack(&data))? {
+        Opened::Record(record) => Ok(record),
+        _ => Err(LinkErrorKind::Changed),
     }
 }
 
-/// Reads a code of some kind: its version, and the symbols behind kind and version, of
-/// right rows.
+/// Reads a code of some kind: the symbols behind kind and version, of right rows.
 ///
-/// `announced` is asked twice: with the version alone, whether that is known, and with the
-/// symbols of the first row, which is right, for how many there are in all.
+/// `announced` tells from the symbols of the first row, which is right, how many there are
+/// in all.
 ///
 /// # Errors
 ///
-/// [`CodeFault`]: those of `announced`, and what the rows tell.
+/// [`LinkErrorKind`]: those of `announced`, and what the rows tell.
 pub(crate) fn read(
     kind: u8,
     text: &str,
-    announced: impl Fn(u8, Option<&[u8]>) -> Result<usize, CodeFault>,
-) -> Result<(u8, Vec<u8>), CodeFault> {
-    let body = body(kind, text).ok_or(CodeFault::NotACode)?;
+    announced: impl Fn(&[u8]) -> Result<usize, LinkErrorKind>,
+) -> Result<Vec<u8>, LinkErrorKind> {
+    let body = body(kind, text).ok_or(LinkErrorKind::Nothing)?;
     let mut slots = body.chars().filter_map(symbol);
     let mut taken: Vec<Slot> = slots.by_ref().take(ROW).collect();
-    let Some(&Ok(version @ 1..=9)) = taken.get(1) else {
-        return Err(CodeFault::NotACode);
-    };
-    announced(version, None)?;
+    match taken.get(1) {
+        Some(&Ok(VERSION)) => {}
+        Some(&Ok(version @ 1..=9)) => {
+            return Err(LinkErrorKind::Newer { version: version.into() });
+        }
+        _ => return Err(LinkErrorKind::Nothing),
+    }
     if taken.len() < ROW {
-        return Err(CodeFault::EndsEarly { row: 1 });
+        return Err(LinkErrorKind::EndsEarly { row: 1 });
     }
     if !is_right(1, &taken) {
-        return Err(fault::in_row(1, &taken));
+        return Err(find::in_row(1, &taken));
     }
-    let count = MARK + announced(version, Some(&data(&taken)[MARK..]))?;
-    let whole = slots_of(count);
-    if whole < ROW {
-        // Too short for anything: another first row that happens to be right.
-        return Err(CodeFault::Changed);
-    }
+    let count = MARK + announced(&data(&taken)[MARK..])?;
+    let whole = slots_of(count).max(ROW);
     // One row more shows whether a row stands there twice.
     taken.extend(slots.take(whole));
-    if let Some(fault) = fault::find(&taken, whole) {
+    if let Some(fault) = find::find(&taken, whole) {
         return Err(fault);
     }
-    Ok((version, data(&taken[..whole]).split_off(MARK)))
+    Ok(data(&taken[..whole]).split_off(MARK))
 }
 
 /// Slots of so many symbols, check symbols included.
@@ -167,8 +164,7 @@ fn body(kind: u8, text: &str) -> Option<&str> {
     let mut front = text.chars();
     let is_mark = front.next().and_then(symbol) == Some(Ok(kind))
         && matches!(front.next().and_then(symbol), Some(Ok(1..=9)));
-    let letter = symbols::letter(kind).to_ascii_lowercase();
-    (is_mark && !is_link_of(letter, text)).then_some(text)
+    (is_mark && !is_link_of(symbols::small_letter(kind), text)).then_some(text)
 }
 
 /// The symbols of right rows, without their check symbols.

@@ -9,108 +9,26 @@ use serde::de::IgnoredAny;
 use serde::{Deserialize, Serialize};
 use serde_json::error::Category;
 
-use crate::code::CodeFault;
-use crate::link::Damage;
+use crate::error::{At, LinkError, LinkErrorKind};
+use crate::payload::design::crowded;
 use crate::text::{Text, open_text};
 
 /// Bytes of a text that is opened as a file, at most: 256 KiB.
 pub const FILE_BYTES: usize = 256 * 1024;
 
 const MARK: &str = "rocket";
-/// The newest version that is known here.
-const NEWEST: u32 = 2;
+/// The version of every file.
+pub(crate) const VERSION: u32 = 1;
 
-/// Why a text cannot be opened. Its own text is for a pupil, and says how to mend it.
-///
-/// Lines and columns count from 1.
-#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
-#[non_exhaustive]
-pub enum FileError {
-    /// It is larger than [`FILE_BYTES`].
-    #[error(
-        "This file is too large to be a rocket ({} KB). Choose a file that this page \
-         saved.",
-        bytes / 1024
-    )]
-    TooLarge {
-        /// Its size.
-        bytes: usize,
-    },
-    /// It is neither a rocket file, nor a design, nor does it hold a link or a code.
-    #[error(
-        "There is no rocket and no notebook in this. Choose a file that this page saved, or \
-         paste all of a link, a code or a text."
-    )]
-    NotARocket,
-    /// It has a version that is not known here.
-    #[error(
-        "This file was saved by a newer version of this page. Reload the page, then open \
-         the file again."
-    )]
-    Newer {
-        /// The version it names.
-        version: u32,
-    },
-    /// It stops in the middle.
-    #[error(
-        "This file ends too early, in line {line}. Part of it is missing: copy or save \
-         it again."
-    )]
-    EndsEarly {
-        /// Its last line.
-        line: usize,
-    },
-    /// It is not JSON.
-    #[error(
-        "The file cannot be read at line {line}, column {column}. Look there for a comma, \
-         quotation mark or bracket too many or too few ({detail})."
-    )]
-    Syntax {
-        /// Where reading stopped.
-        line: usize,
-        /// Where reading stopped.
-        column: usize,
-        /// What a programmer would want to know.
-        detail: String,
-    },
-    /// It is JSON, but not of a design.
-    #[error(
-        "Something does not belong in a rocket file at line {line}, column {column}, or \
-         just before it: {detail}. Mend it there, or save the rocket again."
-    )]
-    Content {
-        /// Where reading stopped.
-        line: usize,
-        /// Where reading stopped.
-        column: usize,
-        /// What was found, and what was expected.
-        detail: String,
-    },
-    /// It holds a link that cannot be opened whole.
-    #[error(transparent)]
-    Link(Damage),
-    /// It holds a code that cannot be read.
-    #[error(transparent)]
-    Code(CodeFault),
-}
-
-/// A design: version 1, which is written where there are no swings.
+/// A design, and its swings if there are any.
 #[derive(Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
-struct FileV1 {
+struct File {
     noseward: String,
     version: u32,
     design: Design,
-}
-
-/// A design and its swings: version 2.
-#[derive(Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-struct FileV2 {
-    noseward: String,
-    version: u32,
-    design: Design,
-    swings: Swings,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    swings: Option<Swings>,
 }
 
 /// As much of a file as tells what it is.
@@ -129,14 +47,9 @@ struct Outline {
 /// a number too.
 #[must_use]
 pub fn to_file(record: &Record) -> String {
-    let noseward = MARK.into();
-    let has_swings = record.has_swings();
-    let Record { design, swings } = record.clone().rounded();
-    if has_swings {
-        pretty::json(&FileV2 { noseward, version: 2, design, swings })
-    } else {
-        pretty::json(&FileV1 { noseward, version: 1, design })
-    }
+    let swings = record.has_swings().then(|| record.swings.clone().rounded());
+    let design = record.design.clone().rounded();
+    pretty::json(&File { noseward: MARK.into(), version: VERSION, design, swings })
 }
 
 /// Opens a text as [`open_text`] does, where only a whole record will do.
@@ -146,50 +59,70 @@ pub fn to_file(record: &Record) -> String {
 ///
 /// # Errors
 ///
-/// Each way in which it can fail is a variant of [`FileError`]. A link that was cut short
-/// is [`Damage::CutShort`] here; [`open_text`] shows what arrived of it.
-pub fn open_file(text: &str) -> Result<Record, FileError> {
+/// [`LinkError`]. A link that was cut short is [`LinkErrorKind::CutShort`] here;
+/// [`open_text`] shows what arrived of it.
+pub fn open_file(text: &str) -> Result<Record, LinkError> {
     match open_text(text)? {
         Text::Record { record, .. } => Ok(record),
-        Text::Partial { .. } => Err(FileError::Link(Damage::CutShort)),
+        Text::Partial { .. } => Err(LinkErrorKind::CutShort.at(At::Link)),
     }
 }
 
 /// Opens JSON: a rocket file or a bare design.
-pub(crate) fn open_json(text: &str) -> Result<Record, FileError> {
-    let outline: Outline = parse(text)?;
-    let record = match (outline.noseward.as_deref(), outline.version) {
-        (Some(MARK), Some(version)) if version > NEWEST => {
-            return Err(FileError::Newer { version });
+pub(crate) fn open_json(text: &str) -> Result<Record, LinkError> {
+    let read = || -> Result<Record, LinkErrorKind> {
+        let outline: Outline = parse(text)?;
+        if outline.noseward.is_none() && outline.sections.is_some() {
+            return Ok(parse::<Design>(text)?.into());
         }
-        (Some(MARK), Some(0)) => return Err(FileError::NotARocket),
-        (Some(MARK), Some(2)) => {
-            let FileV2 { design, swings, .. } = parse(text)?;
-            Record { design, swings }
-        }
-        (Some(MARK), _) => parse::<FileV1>(text)?.design.into(),
-        (Some(_), _) => return Err(FileError::NotARocket),
-        (None, _) if outline.sections.is_none() => return Err(FileError::NotARocket),
-        (None, _) => parse::<Design>(text)?.into(),
+        check_version(MARK, outline.noseward.as_deref(), outline.version)?;
+        let File { design, swings, .. } = parse(text)?;
+        Ok(Record { design, swings: swings.unwrap_or_default() })
     };
-    Ok(record.rounded())
+    let record = read().map_err(|kind| kind.at(At::File))?;
+    // Before any more work is done with it.
+    match crowded(&record.design) {
+        Some(kind) => Err(kind.at(At::File)),
+        None => Ok(record.rounded()),
+    }
+}
+
+/// Whether a file is one of the kind `mark`, in a version that is known here.
+///
+/// # Errors
+///
+/// [`LinkErrorKind::Nothing`] and [`LinkErrorKind::Newer`].
+pub(crate) fn check_version(
+    mark: &str,
+    found: Option<&str>,
+    version: Option<u32>,
+) -> Result<(), LinkErrorKind> {
+    match version.unwrap_or(VERSION) {
+        _ if found != Some(mark) => Err(LinkErrorKind::Nothing),
+        0 => Err(LinkErrorKind::Nothing),
+        VERSION => Ok(()),
+        version => Err(LinkErrorKind::Newer { version }),
+    }
 }
 
 /// Reads JSON.
 ///
 /// # Errors
 ///
-/// [`FileError::EndsEarly`], [`FileError::Syntax`] and [`FileError::Content`].
-pub(crate) fn parse<'a, T: Deserialize<'a>>(text: &'a str) -> Result<T, FileError> {
+/// [`LinkErrorKind::EndsInLine`], [`LinkErrorKind::Syntax`] and
+/// [`LinkErrorKind::Content`].
+pub(crate) fn parse<'a, T: Deserialize<'a>>(text: &'a str) -> Result<T, LinkErrorKind> {
     serde_json::from_str(text).map_err(|error| {
         let (line, column) = (error.line(), error.column());
         let place = format!(" at line {line} column {column}");
         let detail = error.to_string();
         let detail = detail.strip_suffix(&place).unwrap_or(&detail).to_owned();
         match error.classify() {
-            Category::Eof => FileError::EndsEarly { line },
-            Category::Data => FileError::Content { line, column, detail },
-            Category::Syntax | Category::Io => FileError::Syntax { line, column, detail },
+            Category::Eof => LinkErrorKind::EndsInLine { line },
+            Category::Data => LinkErrorKind::Content { line, column, detail },
+            Category::Syntax | Category::Io => {
+                LinkErrorKind::Syntax { line, column, detail }
+            }
         }
     })
 }
@@ -209,9 +142,9 @@ mod tests {
             let mut record = Record::from(design);
             let bare = serde_json::to_string(&record.design).unwrap();
             assert_eq!(open_file(&bare), Ok(record.clone()));
-            for version in 1..=2 {
+            for _ in 0..2 {
                 let text = to_file(&record);
-                assert!(text.contains(&format!("\"version\": {version},")), "{text}");
+                assert!(text.contains("\"version\": 1,"), "{text}");
                 assert_eq!(open_file(&text), Ok(record.clone()), "{text}");
                 let windows = format!("\u{feff}{}", text.replace('\n', "\r\n"));
                 assert_eq!(open_file(&windows), Ok(record.clone()));
@@ -243,8 +176,8 @@ mod tests {
             assert_eq!(open_file(&text), Ok(record.clone()), "{text}");
         }
         let cut = format!("https://x.test/#{}", &link[..link.len() - 9]);
-        assert_eq!(open_file(&cut), Err(FileError::Link(Damage::CutShort)));
-        let newer = FileError::Link(Damage::Newer { version: 7 });
+        assert_eq!(open_file(&cut), Err(LinkErrorKind::CutShort.at(At::Link)));
+        let newer = LinkErrorKind::Newer { version: 7 }.at(At::Link);
         assert_eq!(open_file("see #r7.AAAA"), Err(newer));
     }
 
@@ -260,16 +193,21 @@ mod tests {
             "{\"noseward\": \"boat\", \"version\": 1, \"design\": {}}",
             "{\"noseward\": \"rocket\", \"version\": 0}",
         ] {
-            assert_eq!(open_file(text), Err(FileError::NotARocket), "{text}");
+            assert_eq!(
+                open_file(text),
+                Err(LinkErrorKind::Nothing.at(At::File)),
+                "{text}"
+            );
         }
     }
 
     #[test]
     fn a_newer_file_is_refused_whatever_it_holds() {
-        let text = r#"{"noseward": "rocket", "version": 3, "stages": [{"motor": 1}]}"#;
-        assert_eq!(open_file(text), Err(FileError::Newer { version: 3 }));
+        let newer = |version| Err(LinkErrorKind::Newer { version }.at(At::File));
+        let text = r#"{"noseward": "rocket", "version": 2, "stages": [{"motor": 1}]}"#;
+        assert_eq!(open_file(text), newer(2));
         let both = r#"{"noseward": "rocket", "version": 4, "design": {"sections": 4}}"#;
-        assert_eq!(open_file(both), Err(FileError::Newer { version: 4 }));
+        assert_eq!(open_file(both), newer(4));
     }
 
     #[test]
@@ -281,23 +219,25 @@ mod tests {
 
         let comma = text.replacen("\"version\": 1,", "\"version\": 1", 1);
         let error = open_file(&comma).unwrap_err();
-        assert!(matches!(error, FileError::Syntax { line: 4, .. }), "{error:?}");
-        assert!(error.to_string().contains("line 4, column"), "{error}");
+        assert!(matches!(error.kind, LinkErrorKind::Syntax { line: 4, .. }), "{error:?}");
+        assert!(error.sentence().contains("line 4, column"), "{error:?}");
 
         let kind = text.replacen("\"ogive\"", "\"ogre\"", 1);
-        let error = open_file(&kind).unwrap_err();
-        let FileError::Content { line, detail, .. } = &error else { panic!("{error:?}") };
+        let error = open_file(&kind).unwrap_err().kind;
+        let LinkErrorKind::Content { line, detail, .. } = &error else {
+            panic!("{error:?}")
+        };
         assert_eq!(*line, line_of("ogive"));
         assert!(detail.contains("ogre") && detail.contains("ogive"), "{detail}");
         assert!(!detail.contains("line"), "the place is said once: {detail}");
 
         let field = text.replacen("\"start_mm\"", "\"start_cm\"", 1);
-        let error = open_file(&field).unwrap_err();
-        let FileError::Content { line, .. } = error else { panic!("{error:?}") };
+        let error = open_file(&field).unwrap_err().kind;
+        let LinkErrorKind::Content { line, .. } = error else { panic!("{error:?}") };
         assert_eq!(line, line_of("start_mm"));
 
-        let error = open_file(&text[..text.len() / 2]).unwrap_err();
-        assert!(matches!(error, FileError::EndsEarly { .. }), "{error:?}");
+        let error = open_file(&text[..text.len() / 2]).unwrap_err().kind;
+        assert!(matches!(error, LinkErrorKind::EndsInLine { .. }), "{error:?}");
     }
 
     #[test]
@@ -305,8 +245,8 @@ mod tests {
         let mut design = Example::Puffin.design();
         design.weights[0].mass_g = f64::NAN;
         let text = to_file(&design.into());
-        let error = open_file(&text).unwrap_err();
-        let FileError::Content { line, .. } = error else { panic!("{error:?}") };
+        let error = open_file(&text).unwrap_err().kind;
+        let LinkErrorKind::Content { line, .. } = error else { panic!("{error:?}") };
         assert!(text.lines().nth(line - 1).unwrap().contains("\"mass_g\": null"));
     }
 
@@ -326,25 +266,25 @@ mod tests {
     }
 
     #[test]
-    fn each_version_holds_what_it_holds() {
+    fn swings_go_along_where_there_are_any() {
         let mut record = Record::from(Example::Puffin.design());
         record.swings.setup.string_m = 2.0;
         let plain = to_file(&record);
         assert_eq!(plain, to_file(&Example::Puffin.design().into()));
+        assert!(!plain.contains("swings"));
         for outcome in [SwingOutcome::Slipped, SwingOutcome::Steady] {
             record.swings.add(outcome);
         }
         let text = to_file(&record);
         assert_eq!(open_file(&text), Ok(record));
-        let refused = |text: &str, words: &str| match open_file(text) {
-            Err(FileError::Content { detail, .. }) => {
+        let refused = |text: &str, words: &str| match open_file(text).map_err(|e| e.kind)
+        {
+            Err(LinkErrorKind::Content { detail, .. }) => {
                 assert!(detail.contains(words), "{detail}");
             }
             other => panic!("{other:?} instead of {words}"),
         };
-        // Swings in version 1, none in version 2, and more than there can be.
-        refused(&text.replace("\"version\": 2", "\"version\": 1"), "swings");
-        refused(&plain.replace("\"version\": 1", "\"version\": 2"), "swings");
+        // More than there can be, and none that there is.
         let many = "\"slipped\",".repeat(6);
         refused(&text.replacen("\"slipped\",", &many, 1), "3 that count, 6 in all");
         refused(&text.replace("\"slipped\"", "\"fell\""), "tail_first");
@@ -353,17 +293,39 @@ mod tests {
         assert_eq!(open_file(&none), Ok(Example::Puffin.design().into()));
     }
 
+    /// Each part more would be work for everything that follows.
+    #[test]
+    fn a_crowd_of_parts_is_refused() {
+        let weight = r#"{"label":"x","mass_g":1,"position_mm":2},"#;
+        let json = |weights: usize| {
+            let weights = weight.repeat(weights);
+            let bare = serde_json::to_string(&Example::Tern.design()).unwrap();
+            let list = format!("\"weights\":[{}]", weights.trim_end_matches(','));
+            bare.replace("\"weights\":[]", &list)
+        };
+        // One too many is still a fault that `check` names.
+        let record = open_file(&json(13)).unwrap();
+        assert!(!check(&record.design).is_empty());
+        assert_eq!(open_file(&to_file(&record)), Ok(record));
+        for weights in [14, 6000] {
+            let kind =
+                LinkErrorKind::Crowded { list: "weights", count: weights, most: 13 };
+            assert_eq!(open_file(&json(weights)), Err(kind.at(At::File)));
+        }
+    }
+
     #[test]
     fn size_and_depth_are_bounded() {
         let large = " ".repeat(FILE_BYTES + 1);
         let error = open_file(&large).unwrap_err();
-        assert_eq!(error, FileError::TooLarge { bytes: FILE_BYTES + 1 });
-        assert!(error.to_string().contains("256 KB"));
+        let too_large = LinkErrorKind::TooLarge { bytes: FILE_BYTES + 1 };
+        assert_eq!(error, too_large.at(At::File));
+        assert!(error.sentence().contains("256 KB"));
         let deep = format!("{{\"a\": {}", "[".repeat(100_000));
         assert!(open_file(&deep).is_err());
         let links = "#r1.".repeat(60_000);
         assert!(open_file(&links).is_err());
         let hashes = "#".repeat(FILE_BYTES);
-        assert_eq!(open_file(&hashes), Err(FileError::NotARocket));
+        assert_eq!(open_file(&hashes), Err(LinkErrorKind::Nothing.at(At::File)));
     }
 }

@@ -1,10 +1,5 @@
 //! The text after `#`: a link's spelling of the frame.
 
-pub(crate) mod frame;
-pub(crate) mod missing;
-pub(crate) mod v1;
-pub(crate) mod v2;
-
 use base64::Engine;
 use base64::alphabet::URL_SAFE;
 use base64::engine::general_purpose::GeneralPurpose;
@@ -12,9 +7,10 @@ use base64::engine::{DecodePaddingMode, GeneralPurposeConfig};
 use noseward_lesson::Record;
 use noseward_stability::Design;
 
-use crate::code::{CodeFault, looks_like_code, open_code};
-use frame::Version;
-use missing::Missing;
+use crate::code::{looks_like_code, open_code};
+use crate::error::{At, LinkError, LinkErrorKind};
+use crate::frame::{self, VERSION};
+use crate::missing::Missing;
 
 /// Characters of base64url in a link that is opened, at most. More than three times what
 /// a design without faults takes; the bound is there to keep the work small.
@@ -47,40 +43,7 @@ pub enum Opened {
         missing: Vec<Missing>,
     },
     /// A link to a rocket that cannot be shown.
-    Damaged(Damage),
-}
-
-/// Why a link cannot be shown. Its text is for a pupil, and says how to mend it.
-#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
-#[non_exhaustive]
-pub enum Damage {
-    /// It is longer than [`HASH_CHARS`].
-    #[error(
-        "This link is longer than any that this page makes. Copy it again from where it \
-         came from."
-    )]
-    TooLong,
-    /// It has a version that is not known here.
-    #[error(
-        "This link was made by a newer version of this page. Reload the page, then open \
-         the link again."
-    )]
-    Newer {
-        /// The version it names.
-        version: u32,
-    },
-    /// So little of it arrived that there is nothing to show.
-    #[error("This link was cut short on its way. Copy the whole link and open it again.")]
-    CutShort,
-    /// Its checksum does not agree, or what it holds makes no sense.
-    #[error(
-        "This link was changed on its way, so its numbers cannot be trusted. Copy it \
-         again from where it came from."
-    )]
-    Changed,
-    /// What stands after `#` is no link but a code, and cannot be read.
-    #[error(transparent)]
-    Code(CodeFault),
+    Damaged(LinkError),
 }
 
 /// The text for a link to the record, without the `#`: ASCII letters, digits, `.`, `-`
@@ -93,13 +56,12 @@ pub enum Damage {
 /// stays what it is.
 #[must_use]
 pub fn hash(record: &Record) -> String {
-    let (version, bytes) = frame::seal(record);
-    spell(&format!("r{}.", version.number()), &bytes)
+    spell('r', &frame::encode(record))
 }
 
-/// A link of some kind and version, which stand in `front`.
-pub(crate) fn spell(front: &str, bytes: &[u8]) -> String {
-    let mut text = front.to_owned();
+/// A link of some kind.
+pub(crate) fn spell(kind: char, bytes: &[u8]) -> String {
+    let mut text = format!("{kind}{VERSION}.");
     BASE64URL.encode_string(bytes, &mut text);
     text
 }
@@ -113,60 +75,66 @@ pub(crate) fn spell(front: &str, bytes: &[u8]) -> String {
 #[must_use]
 pub fn open_hash(text: &str) -> Opened {
     let mut bytes = unescaped(body(text));
-    let Some(number) = version(b'r', &mut bytes) else {
+    let Some(version) = version(b'r', &mut bytes) else {
         if !looks_like_code(text) {
             return Opened::Nothing;
         }
-        return match open_code(text) {
-            Ok(record) => Opened::Record(record),
-            Err(fault) => Opened::Damaged(Damage::Code(fault)),
-        };
+        return open_code(text).map_or_else(Opened::Damaged, Opened::Record);
     };
-    let Some(version) = Version::known(number) else {
-        return Opened::Damaged(Damage::Newer { version: number });
-    };
-    decoded(bytes)
-        .and_then(|bytes| frame::open(version, &bytes))
-        .unwrap_or_else(Opened::Damaged)
+    decoded(version, bytes)
+        .and_then(|bytes| frame::open(&bytes))
+        .unwrap_or_else(|kind| Opened::Damaged(kind.at(At::Link)))
 }
 
 /// The bytes that stand behind the version of a link.
-fn decoded(bytes: impl Iterator<Item = u8>) -> Result<Vec<u8>, Damage> {
-    let is_base64url = |b: &u8| b.is_ascii_alphanumeric() || matches!(b, b'-' | b'_');
+fn decoded(
+    version: u32,
+    bytes: impl Iterator<Item = u8>,
+) -> Result<Vec<u8>, LinkErrorKind> {
+    if version != u32::from(VERSION) {
+        return Err(LinkErrorKind::Newer { version });
+    }
     let mut symbols: Vec<u8> =
         bytes.take_while(is_base64url).take(HASH_CHARS + 1).collect();
     if symbols.len() > HASH_CHARS {
-        return Err(Damage::TooLong);
+        return Err(LinkErrorKind::TooLarge { bytes: symbols.len() });
     }
     if symbols.len() % 4 == 1 {
         // Six bits alone make no byte.
         symbols.pop();
     }
-    BASE64URL.decode(symbols).map_err(|_| Damage::Changed)
+    BASE64URL.decode(symbols).map_err(|_| LinkErrorKind::Changed)
 }
 
-/// The payload of a link of another kind, which has one version and must be whole; `None`
-/// for any other text.
-pub(crate) fn open_whole(mark: [u8; 2], text: &str) -> Option<Result<Vec<u8>, Damage>> {
-    let [kind, known] = mark;
+/// Whether a byte may stand in a link, behind its version.
+#[expect(clippy::trivially_copy_pass_by_ref, reason = "iterators hand it over so")]
+fn is_base64url(byte: &u8) -> bool {
+    byte.is_ascii_alphanumeric() || matches!(byte, b'-' | b'_')
+}
+
+/// The bytes of a link of another kind; `None` for any other text.
+pub(crate) fn open_bytes(kind: u8, text: &str) -> Option<Result<Vec<u8>, LinkErrorKind>> {
     let mut bytes = unescaped(body(text));
     let version = version(kind, &mut bytes)?;
-    if version != u32::from(known) {
-        return Some(Err(Damage::Newer { version }));
-    }
-    let open = |bytes: Vec<u8>| frame::unframed(&mark, &bytes).map(<[u8]>::to_vec);
-    Some(decoded(bytes).and_then(open))
+    Some(decoded(version, bytes))
+}
+
+/// Whether a text begins as a link of a kind does, with at least so many characters of
+/// base64url. No more of the text is looked at.
+pub(crate) fn is_long_link_of(kind: u8, text: &str, chars: usize) -> bool {
+    let mut bytes = unescaped(body(text));
+    version(kind, &mut bytes).is_some()
+        && bytes.take_while(is_base64url).take(chars).count() == chars
 }
 
 /// Whether a text begins as a link of any version does.
 pub(crate) fn is_link(text: &str) -> bool {
-    is_link_of('r', text)
+    is_link_of(b'r', text)
 }
 
 /// Whether a text begins as a link of a kind does.
-pub(crate) fn is_link_of(kind: char, text: &str) -> bool {
-    u8::try_from(kind)
-        .is_ok_and(|kind| version(kind, &mut unescaped(body(text))).is_some())
+pub(crate) fn is_link_of(kind: u8, text: &str) -> bool {
+    version(kind, &mut unescaped(body(text))).is_some()
 }
 
 /// The text without white space and `#` in front.
@@ -226,8 +194,9 @@ mod tests {
 
     #[test]
     fn another_version_is_named() {
-        for (text, version) in [("r3.", 3), ("#r10.AbC", 10), ("r9999.", 9999)] {
-            assert_eq!(open_hash(text), Opened::Damaged(Damage::Newer { version }));
+        for (text, version) in [("r2.", 2), ("#r10.AbC", 10), ("r9999.", 9999)] {
+            let error = LinkErrorKind::Newer { version }.at(At::Link);
+            assert_eq!(open_hash(text), Opened::Damaged(error));
         }
     }
 
@@ -265,12 +234,12 @@ mod tests {
 
     #[test]
     fn an_endless_link_is_refused() {
-        for front in ["r1.", "r2."] {
-            let mut text = String::from(front);
-            text.push_str(&"A".repeat(HASH_CHARS));
-            assert_eq!(open_hash(&text), Opened::Damaged(Damage::Changed));
-            text.push('A');
-            assert_eq!(open_hash(&text), Opened::Damaged(Damage::TooLong));
-        }
+        let damaged = |kind: LinkErrorKind| Opened::Damaged(kind.at(At::Link));
+        let mut text = String::from("r1.");
+        text.push_str(&"A".repeat(HASH_CHARS));
+        assert_eq!(open_hash(&text), damaged(LinkErrorKind::Changed));
+        text.push('A');
+        let too_large = LinkErrorKind::TooLarge { bytes: HASH_CHARS + 1 };
+        assert_eq!(open_hash(&text), damaged(too_large));
     }
 }

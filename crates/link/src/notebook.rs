@@ -3,10 +3,8 @@
 pub(crate) mod file;
 pub(crate) mod link;
 pub(crate) mod parts;
-mod payload;
 
-use noseward_lesson::{Group, Notebook, Record, Trial};
-pub(crate) use payload::GroupN1;
+use noseward_lesson::{Notebook, Record};
 
 /// A notebook, and the rocket that was on the page beside it.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -26,13 +24,4 @@ impl NotebookFile {
             rocket: self.rocket.map(Record::rounded),
         }
     }
-}
-
-/// One trial of a group's notebook, by itself.
-#[derive(Clone, Debug, PartialEq)]
-pub struct SharedTrial {
-    /// Whose it is.
-    pub group: Group,
-    /// The trial. Others that it names are not here.
-    pub trial: Trial,
 }

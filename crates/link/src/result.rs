@@ -1,20 +1,21 @@
 //! What one trial came to, as a code short enough to be typed: numbers only.
 
-use noseward_lesson::Group;
-use noseward_lesson::{MOST_OUTCOMES, Middle, Notebook, Point, SwingOutcome, Swings};
+use noseward_lesson::{
+    BalancePoint, Group, MOST_OUTCOMES, Notebook, ReadingStats, SwingOutcome, Swings,
+};
 use noseward_stability::{Figures, Quantity, SwingSetup, evaluate};
 use postcard::{from_bytes, to_allocvec};
 use serde::{Deserialize, Serialize};
 
-use crate::code::{self, CodeFault, symbols};
-use crate::link::frame::CRC;
-use crate::link::v1::{PER_MM, Steps};
-use crate::link::v2;
-use crate::notebook::GroupN1;
+use crate::code::{self, symbols};
+use crate::error::{At, LinkError, LinkErrorKind};
+use crate::frame::{CRC, VERSION};
+use crate::payload::codes::{OUTCOMES, choice, code};
+use crate::payload::notebook::GroupBytes;
+use crate::payload::numbers::{PER_MM, Steps};
 
 /// `T`, in front of the version.
 pub(crate) const KIND: u8 = 26;
-const VERSION: u8 = 1;
 /// Bytes of every result, the checksum not counted.
 const BYTES: usize = 30;
 const CHECKSUM: usize = 2;
@@ -49,7 +50,7 @@ pub struct ResultCode {
     pub predicted: Option<ResultPrediction>,
     /// What was seen, in order, slips included.
     pub outcomes: Vec<SwingOutcome>,
-    /// Whether what was locked was changed by hand.
+    /// Whether what is sealed, of the trial or of its notebook, was changed by hand.
     pub altered: bool,
     /// Whether two changes at once were allowed.
     pub allows_two_changes: bool,
@@ -92,23 +93,11 @@ pub struct ResultPrediction {
     pub swings_seen: u8,
 }
 
-/// Why a code gives no result. Its text is for a pupil, and says where to look.
-#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
-#[non_exhaustive]
-pub enum ResultFault {
-    /// It does not begin as one does.
-    #[error("There is no result in this. The code of a result begins with T1.")]
-    NotAResult,
-    /// It cannot be read.
-    #[error(transparent)]
-    Code(CodeFault),
-}
-
 /// Every field has its bytes, whatever it says: all codes are of one length. The order of
 /// the fields is the format.
 #[derive(Serialize, Deserialize)]
-struct ResultT1 {
-    group: GroupN1,
+struct ResultBytes {
+    group: GroupBytes,
     trial: Two,
     compared_with: Two,
     changes: u8,
@@ -148,8 +137,8 @@ pub fn result_of(
     let design = trial.design();
     let figures = evaluate(design).figures;
     let length_mm = figures.as_ref().map_or(0.0, |figures| figures.length_m * 1000.0);
-    let [mass, pressure] = Point::ALL.map(|point| {
-        let middle: Middle = trial.measured.middle(point, length_mm)?;
+    let [mass, pressure] = BalancePoint::ALL.map(|point| {
+        let middle: ReadingStats = trial.measured.middle(point, length_mm)?;
         Some(ResultMiddle {
             middle_mm: kept(middle.middle_mm)?,
             range_mm: kept(middle.range_mm())?,
@@ -171,7 +160,7 @@ pub fn result_of(
         pressure,
         predicted,
         outcomes: trial.swings().outcomes().to_vec(),
-        altered: trial.is_altered(),
+        altered: trial.is_altered() || notebook.is_altered(),
         allows_two_changes: notebook.allows_two_changes,
         swung_first: trial.swung_first(),
     })
@@ -212,24 +201,17 @@ pub fn result_code(result: &ResultCode) -> String {
 ///
 /// # Errors
 ///
-/// [`ResultFault`], most with the row. No wrong character is guessed.
-pub fn open_result_code(text: &str) -> Result<ResultCode, ResultFault> {
-    let read = code::read(KIND, text, |version, _| {
-        if version == VERSION {
-            Ok(symbols::count(BYTES + CHECKSUM))
-        } else {
-            Err(CodeFault::Newer { version: version.into() })
-        }
-    });
-    let (_, data) = read.map_err(|fault| match fault {
-        CodeFault::NotACode => ResultFault::NotAResult,
-        fault => ResultFault::Code(fault),
-    })?;
-    let bytes = symbols::unpack(&data);
-    let payload = bytes.split_at_checked(BYTES);
-    let payload = payload.filter(|(payload, sum)| checksum(payload) == **sum);
-    let result = payload.and_then(|(payload, _)| self::read(payload));
-    result.ok_or(ResultFault::Code(CodeFault::Changed))
+/// [`LinkError`], most with the row. No wrong character is guessed.
+pub fn open_result_code(text: &str) -> Result<ResultCode, LinkError> {
+    let open = || {
+        let data = code::read(KIND, text, |_| Ok(symbols::count(BYTES + CHECKSUM)))?;
+        let bytes = symbols::unpack(&data);
+        let payload = bytes.split_at_checked(BYTES);
+        let payload = payload.filter(|(payload, sum)| checksum(payload) == **sum);
+        let result = payload.and_then(|(payload, _)| read(payload));
+        result.ok_or(LinkErrorKind::Changed)
+    };
+    open().map_err(|kind| kind.at(At::Result))
 }
 
 /// Kind and version are covered too.
@@ -259,13 +241,12 @@ fn write(result: &ResultCode) -> Vec<u8> {
     };
     let steps = |mm| Steps::optional(mm, PER_MM);
     let predicted = result.predicted.map_or(0, |first| {
-        v2::outcome_code(first.outcome) + 1 + (first.swings_seen.min(15) << 4)
+        code(OUTCOMES, &first.outcome) + 1 + (first.swings_seen.min(15) << 4)
     });
-    let code = |i: usize| {
-        result.outcomes.get(i).map_or(NO_OUTCOME, |&seen| v2::outcome_code(seen))
-    };
-    let bytes = to_allocvec(&ResultT1 {
-        group: GroupN1::of(result.group),
+    let half =
+        |i: usize| result.outcomes.get(i).map_or(NO_OUTCOME, |seen| code(OUTCOMES, seen));
+    let bytes = to_allocvec(&ResultBytes {
+        group: GroupBytes::of(result.group),
         trial: Two(result.trial),
         compared_with: Two(result.compared_with.unwrap_or(0)),
         changes: result.changes.map_or(NO_CHANGES, |changes| changes.min(NO_CHANGES - 1)),
@@ -281,7 +262,7 @@ fn write(result: &ResultCode) -> Vec<u8> {
             [steps(middle.map(|m| m.middle_mm)), steps(middle.map(|m| m.range_mm))]
         }),
         predicted,
-        outcomes: [0, 2, 4].map(|i| code(i) | code(i + 1) << 4),
+        outcomes: [0, 2, 4].map(|i| half(i) | half(i + 1) << 4),
     });
     bytes.expect("numbers can always be written")
 }
@@ -300,7 +281,7 @@ fn mass_steps(mass_g: f64) -> u16 {
 
 /// `None` where it holds what is never written.
 fn read(payload: &[u8]) -> Option<ResultCode> {
-    let read: ResultT1 = from_bytes(payload).ok()?;
+    let read: ResultBytes = from_bytes(payload).ok()?;
     let flag = |flag| read.flags & flag != 0;
     if flag(FREE_BIT) || read.trial.0 == 0 {
         return None;
@@ -311,7 +292,10 @@ fn read(payload: &[u8]) -> Option<ResultCode> {
         (0, 0) => None,
         (0, _) => return None,
         (code, swings_seen) => {
-            let outcome = v2::outcome(code - 1).filter(|o| o.can_be_predicted())?;
+            let outcome: SwingOutcome = choice(OUTCOMES, code - 1)?;
+            if !outcome.can_be_predicted() {
+                return None;
+            }
             Some(ResultPrediction { outcome, swings_seen })
         }
     };
@@ -332,7 +316,7 @@ fn read(payload: &[u8]) -> Option<ResultCode> {
 }
 
 /// All figures of the model, or none of them; `None` for anything else.
-fn read_model(read: &ResultT1) -> Option<Option<ResultModel>> {
+fn read_model(read: &ResultBytes) -> Option<Option<ResultModel>> {
     let lengths = [read.length, read.body_width, read.points[0], read.points[1]]
         .map(|steps| steps.optional_value(PER_MM));
     let has_mass = read.mass.0 != NO_MASS;
@@ -378,7 +362,7 @@ fn read_outcomes(packed: [u8; 3]) -> Option<Vec<SwingOutcome>> {
         return None;
     }
     let outcomes: Vec<SwingOutcome> =
-        seen.iter().map(|&code| v2::outcome(code)).collect::<Option<_>>()?;
+        seen.iter().map(|&code| choice(OUTCOMES, code)).collect::<Option<_>>()?;
     Swings::new(SwingSetup::default(), outcomes.iter().copied()).ok()?;
     Some(outcomes)
 }

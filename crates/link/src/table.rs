@@ -1,32 +1,41 @@
 //! A notebook as a table for a spreadsheet, and back.
 
 mod cell;
-mod column;
-pub(crate) mod error;
 mod kind;
 mod mail;
 mod number;
-pub(crate) mod plain;
 mod read;
 #[cfg(test)]
 mod tests;
 mod write;
 
 use csv::Terminator;
-use noseward_lesson::{Level, Notebook};
+use noseward_lesson::Notebook;
 
-use error::TableError;
-use plain::END;
+use crate::error::{At, LinkError, LinkErrorKind};
+pub(crate) use write::{rows, separation_mm};
 
 /// Bytes of a text that is opened as a table, at most: 1 MiB. A full notebook whose every
 /// text is as long as it may be takes some 500 KB.
 pub const TABLE_BYTES: usize = 1024 * 1024;
 
-/// The version of the table that is written, and the newest that is known here.
-const VERSION: u16 = 1;
+/// The column by which a table is known.
+const KIND: &str = "kind_of_row";
+/// Whose a row is.
+const GROUP: &str = "group";
+/// The number of a trial.
+const TRIAL: &str = "trial";
+/// Where a deleted trial stood.
+const PLACE: &str = "place";
+/// The version of the table.
+const VERSION_KEY: &str = "version";
+/// A plan for a trial, also for one to come.
+const PLAN: &str = "plan";
 
-/// The heading by which a table is known.
-const KIND_HEADING: &str = "kind of row";
+/// The line before a table that stands in a text.
+pub(crate) const BEGIN: &str = "--- noseward table ---";
+/// The line behind it.
+pub(crate) const END: &str = "--- end of noseward table ---";
 
 /// What may part cells, the rarest in texts first.
 const DELIMITERS: [u8; 3] = [b'\t', b';', b','];
@@ -69,7 +78,7 @@ impl Format {
     }
 }
 
-/// The notebook as a table: a row of headings, then one row for each trial, deleted ones
+/// The notebook as a table: a row with the keys of the columns, then one row for each trial, deleted ones
 /// included, and rows for the plans, the conclusion and the settings. Lines end in CR LF;
 /// the two files begin with a byte order mark, by which spreadsheets know UTF-8.
 ///
@@ -78,7 +87,7 @@ impl Format {
 /// [`open_table`] takes away.
 #[must_use]
 pub fn to_table(notebook: &Notebook, format: Format) -> String {
-    let rows = write::write(notebook, format, Terminator::CRLF);
+    let rows = rows(notebook, format, Terminator::CRLF);
     if format.is_file() { format!("\u{feff}{rows}") } else { rows }
 }
 
@@ -86,35 +95,24 @@ pub fn to_table(notebook: &Notebook, format: Format) -> String {
 /// text with a table in it, as [`to_plain_text`](crate::to_plain_text) makes it. Either may
 /// be quoted by a mail program, or have words above it.
 ///
-/// Columns are found by their headings, in any order; unknown ones are ignored, and what
+/// Columns are found by their keys, in any order; unknown ones are ignored, and what
 /// is missing has its default. A number may have a point or a comma. A trial whose
 /// prediction, number or rocket was changed [is altered](noseward_lesson::Trial::is_altered).
 ///
 /// # Errors
 ///
-/// [`TableError`] names the row and the column that cannot be read, and how to mend it. No
-/// row is left out.
-pub fn open_table(text: &str) -> Result<Notebook, TableError> {
+/// [`LinkError`] names the row and the column that cannot be read. No row is left out.
+pub fn open_table(text: &str) -> Result<Notebook, LinkError> {
     if text.len() > TABLE_BYTES {
-        return Err(TableError::TooLarge { bytes: text.len() });
+        return Err(LinkErrorKind::TooLarge { bytes: text.len() }.at(At::Table));
     }
-    read::read(plain::table_in(&mail::unquoted(text))?)
+    read::read(read::table_in(&mail::unquoted(text))?)
 }
 
-/// Whether a text is meant as a table: a line of it has headings, is a row, or is the line
+/// Whether a text is meant as a table: a line of it has the keys of columns, is a row, or is the line
 /// that stands before a table in a text. A glance: nothing is taken apart, so that whoever
 /// only asks does without what reads tables.
 #[must_use]
 pub fn looks_like_table(text: &str) -> bool {
     text.len() <= TABLE_BYTES && mail::holds_a_table(text)
-}
-
-/// The name of a level without ages: no digits for a spreadsheet.
-fn level_word(level: Level) -> &'static str {
-    let label = level.label();
-    label.split_once(' ').map_or(label, |(word, _)| word)
-}
-
-fn yes_or_no(yes: bool) -> &'static str {
-    if yes { "yes" } else { "no" }
 }

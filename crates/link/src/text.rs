@@ -6,9 +6,10 @@ use noseward_lesson::Record;
 use noseward_stability::Design;
 
 use crate::code::{looks_like_code, open_code};
-use crate::file::{FILE_BYTES, FileError, open_json};
-use crate::link::missing::Missing;
+use crate::error::{At, LinkError, LinkErrorKind};
+use crate::file::{FILE_BYTES, open_json};
 use crate::link::{Opened, is_link, open_hash};
+use crate::missing::Missing;
 
 /// What a record was spelled as.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -47,11 +48,11 @@ pub enum Text {
 ///
 /// # Errors
 ///
-/// Each way in which it can fail is a variant of [`FileError`]: [`FileError::Link`] for a
-/// link, [`FileError::Code`] for a code, the others for a file or for any other text.
-pub fn open_text(text: &str) -> Result<Text, FileError> {
+/// [`LinkError`], of what the text turned out to hold; of a file where that is nothing.
+pub fn open_text(text: &str) -> Result<Text, LinkError> {
+    let no_rocket = || LinkErrorKind::Nothing.at(At::File);
     if text.len() > FILE_BYTES {
-        return Err(FileError::TooLarge { bytes: text.len() });
+        return Err(LinkErrorKind::TooLarge { bytes: text.len() }.at(At::File));
     }
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
     if text.trim_start().starts_with('{') {
@@ -65,8 +66,8 @@ pub fn open_text(text: &str) -> Result<Text, FileError> {
                 Ok(Text::Record { record, spelling: Spelling::Link })
             }
             Opened::Partial { design, missing } => Ok(Text::Partial { design, missing }),
-            Opened::Damaged(damage) => Err(FileError::Link(damage)),
-            Opened::Nothing => Err(FileError::NotARocket),
+            Opened::Damaged(error) => Err(error),
+            Opened::Nothing => Err(no_rocket()),
         };
     }
     let opened = match marked().chain(lines(text)).find(|text| looks_like_code(text)) {
@@ -74,12 +75,10 @@ pub fn open_text(text: &str) -> Result<Text, FileError> {
         None => {
             let unnumbered = without_row_numbers(text);
             let code = lines(&unnumbered).find(|text| looks_like_code(text));
-            open_code(code.ok_or(FileError::NotARocket)?)
+            open_code(code.ok_or_else(no_rocket)?)
         }
     };
-    opened
-        .map(|record| Text::Record { record, spelling: Spelling::Code })
-        .map_err(FileError::Code)
+    opened.map(|record| Text::Record { record, spelling: Spelling::Code })
 }
 
 /// The text without the numbers of its rows, `1.` or `1)` and so on, which a hand may copy
@@ -118,9 +117,13 @@ fn lines(text: &str) -> impl Iterator<Item = &str> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::{CodeFault, code, hash, to_file};
+    use crate::{code, compact, hash, to_file};
     use noseward_lesson::SwingOutcome;
     use noseward_stability::Example;
+
+    fn nothing() -> LinkError {
+        LinkErrorKind::Nothing.at(At::File)
+    }
 
     #[test]
     fn each_spelling_is_told_from_the_others() {
@@ -133,7 +136,7 @@ mod tests {
     fn tell(record: &Record) {
         let whole = |spelling| Ok(Text::Record { record: record.clone(), spelling });
         let (link, code, file) = (hash(record), code(record), to_file(record));
-        let dense = code.replace([' ', '\n'], "");
+        let dense = compact(&code);
         for (text, spelling) in [
             (link.clone(), Spelling::Link),
             (format!("River rocket, group 7:\n#{link}"), Spelling::Link),
@@ -177,7 +180,7 @@ mod tests {
         // A picture read as text: some line begins with R and a digit.
         let picture =
             "\u{fffd}PNG\r\n\u{1a}\nIHDR\nR7\u{fffd}\u{fffd}aZ0k9\u{fffd}q\u{3}Q";
-        assert_eq!(open_text(picture), Err(FileError::NotARocket));
+        assert_eq!(open_text(picture), Err(nothing()));
     }
 
     #[test]
@@ -185,9 +188,9 @@ mod tests {
         let design = Example::Razorbill.design();
         let code = code(&design.clone().into());
         let wrong = code.replacen("R1", "R1*", 1);
-        let fault = CodeFault::Character { row: 1, character: '*' };
+        let fault = LinkErrorKind::Character { row: 1, character: '*' }.at(At::Code);
         for text in [wrong.clone(), format!("Hello,\n{wrong}"), format!("x#{wrong}")] {
-            assert_eq!(open_text(&text), Err(FileError::Code(fault.clone())));
+            assert_eq!(open_text(&text), Err(fault.clone()));
         }
         let link = hash(&design.clone().into());
         let cut = format!("see #{}", &link[..link.len() - 9]);
@@ -196,7 +199,7 @@ mod tests {
         };
         assert_eq!(front.sections, design.sections);
         assert_eq!(missing, [Missing::Weights(1)]);
-        let newer = FileError::Code(CodeFault::Newer { version: 3 });
+        let newer = LinkErrorKind::Newer { version: 3 }.at(At::Code);
         assert_eq!(open_text("R3AB CDEF GHJK"), Err(newer));
     }
 
@@ -213,7 +216,7 @@ mod tests {
             "RIVERSIDE ROCKETS",
             "RI\nLOOK AT THIS",
         ] {
-            assert_eq!(open_text(text), Err(FileError::NotARocket), "{text}");
+            assert_eq!(open_text(text), Err(nothing()), "{text}");
         }
     }
 

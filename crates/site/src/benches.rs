@@ -10,7 +10,14 @@ use std::path::Path;
 pub(crate) fn run_all(root: &Path) -> Result<()> {
     heading("native");
     run(
-        cargo(root).args(["bench", "--locked", "--package", "noseward-stability"]),
+        cargo(root).args([
+            "bench",
+            "--locked",
+            "--package",
+            "noseward-stability",
+            "--package",
+            "noseward-link",
+        ]),
         "mend what it names above",
     )?;
 

@@ -165,6 +165,7 @@ pub enum Planform {
     },
     /// Corners `[along, out]` in millimetres, 3 to 24, from the front of the root round
     /// the outside to the rear of the root.
+    #[serde(rename = "own_outline_mm")]
     PointsMm(Vec<[f64; 2]>),
 }
 

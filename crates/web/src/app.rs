@@ -336,6 +336,7 @@ impl State {
     /// The same for the rocket of a trial that has just been taken in hand. `owner` is whose
     /// rocket was on the page before.
     pub(crate) fn show_record(&mut self, record: Record, owner: Owner) {
+        self.forget_space();
         self.history.record(Step { record: self.record(), owner }, None);
         self.take(record.rounded());
     }
@@ -480,7 +481,7 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
                 effects
             }
             Err(error) => {
-                state.notice = Some(Notice::FileFault(error.to_string()));
+                state.notice = Some(Notice::FileFault(error.sentence()));
                 vec![Effect::Redraw]
             }
         },
@@ -492,8 +493,9 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
                 reason = "saturates"
             )]
             let bytes = bytes as usize;
-            let error = link::FileError::TooLarge { bytes };
-            state.notice = Some(Notice::FileFault(error.to_string()));
+            let kind = link::LinkErrorKind::TooLarge { bytes };
+            let error = link::LinkError { kind, at: link::At::File };
+            state.notice = Some(Notice::FileFault(error.sentence()));
             vec![Effect::Redraw]
         }
         Msg::HashChanged(hash) if is_for_notebook(&hash) => {
@@ -769,7 +771,7 @@ fn hash_changed(state: &mut State, hash: &str) -> Vec<Effect> {
 }
 
 /// A file's, or a pasted or typed text; of a cut link what arrived.
-fn open_text(text: &str) -> Result<(Record, Notice), link::FileError> {
+fn open_text(text: &str) -> Result<(Record, Notice), link::LinkError> {
     Ok(match link::open_text(text)? {
         link::Text::Record { record, .. } => (record, Notice::Opened),
         link::Text::Partial { design, missing } => {

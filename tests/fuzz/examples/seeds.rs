@@ -1,5 +1,5 @@
-//! Writes the first inputs of each corpus: the examples, one of them swung, and bottles
-//! in every spelling, the shipped files, notebooks, and inputs that are nearly right.
+//! Writes the first inputs of each corpus: the shipped rockets and a bottle in every
+//! spelling, notebooks, and inputs that are nearly right.
 //!
 //! ```sh
 //! cargo run --manifest-path tests/fuzz/Cargo.toml --example seeds
@@ -9,12 +9,12 @@ use std::error::Error;
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use noseward_lesson::{Conclusion, Record, SwingOutcome};
+use noseward_lesson::{Conclusion, Record};
 use noseward_link::{
     NotebookFile, code, hash, notebook_hash, notebook_parts, open_file,
-    open_notebook_file, result_code, result_of, to_file, to_notebook_file, trial_hash,
+    open_notebook_file, result_code, result_of, to_file, to_notebook_file,
 };
-use noseward_stability::{BottleSize, Example};
+use noseward_stability::BottleSize;
 
 fn main() -> Result<(), Box<dyn Error>> {
     let here = Path::new(env!("CARGO_MANIFEST_DIR"));
@@ -31,9 +31,8 @@ fn main() -> Result<(), Box<dyn Error>> {
         write("text", &format!("{name}-link"), format!("See:\nx#{link}.").as_bytes())?;
         write("text", &format!("{name}-cut"), &link.as_bytes()[..link.len() * 3 / 4])?;
         write("text", &format!("{name}-code"), format!("Hi,\n{code}\n").as_bytes())?;
-        let (version, payload) = noseward_fuzz::payload(&link).ok_or("no link")?;
-        let first = if version == 1 { 0 } else { version };
-        let payload: Vec<u8> = [first].into_iter().chain(payload).collect();
+        let payload = noseward_fuzz::payload(&link).ok_or("no link")?;
+        let payload: Vec<u8> = [0].into_iter().chain(payload).collect();
         write("link", &format!("{name}-payload"), &payload)?;
         write("code", &format!("{name}-payload"), &payload)?;
     }
@@ -42,7 +41,7 @@ fn main() -> Result<(), Box<dyn Error>> {
     }
     write("text", "formula", b"=1+1")?;
     write("text", "number", b" -3,5")?;
-    write("text", "newer", b"r3.AAAA R3AA AAAA AAAA")?;
+    write("text", "newer", b"r2.AAAA R2AA AAAA AAAA")?;
     Ok(())
 }
 
@@ -52,7 +51,8 @@ type Inputs = Vec<(String, Vec<u8>)>;
 /// The shipped notebook, whole and without words, and an empty one, in every spelling.
 fn notebooks(here: &Path) -> Result<Inputs, Box<dyn Error>> {
     let shipped = here.join("../../crates/link/tests/links/shipped/notebook.json");
-    let shipped = open_notebook_file(&fs::read_to_string(shipped)?)?;
+    let shipped = open_notebook_file(&fs::read_to_string(shipped)?);
+    let shipped = shipped.map_err(|error| error.sentence())?;
     let mut bare = shipped.clone();
     bare.notebook.conclusion = Conclusion::default();
     bare.notebook.delete(1);
@@ -65,14 +65,14 @@ fn notebooks(here: &Path) -> Result<Inputs, Box<dyn Error>> {
             inputs.push((format!("{name}-{what}"), bytes.to_vec()));
         };
         let payload = |first: u8, link: &str| -> Result<Vec<u8>, Box<dyn Error>> {
-            let (_, payload) = noseward_fuzz::payload(link).ok_or("no link")?;
+            let payload = noseward_fuzz::payload(link).ok_or("no link")?;
             Ok([first].into_iter().chain(payload).collect())
         };
         let link = notebook_hash(&file).ok_or("too long for a link")?;
         let parts = notebook_parts(&file).ok_or("too long for parts")?;
         add("link", link.as_bytes());
         add("payload", &payload(0, &link)?);
-        add("parts-payload", &payload(2, &link)?);
+        add("parts-payload", &payload(1, &link)?);
         add("parts", parts.join("\nand\n").as_bytes());
         if name != "shipped" {
             // The whole one is longer than what a corpus takes.
@@ -80,38 +80,30 @@ fn notebooks(here: &Path) -> Result<Inputs, Box<dyn Error>> {
         }
         for trial in file.notebook.trials() {
             let id = trial.id();
-            let link = trial_hash(&file.notebook, id).ok_or("too long for a link")?;
             let result = result_of(&file.notebook, id, Some(1)).ok_or("no trial")?;
-            add(&format!("trial-{id}"), &payload(1, &link)?);
             add(&format!("result-{id}"), result_code(&result).as_bytes());
         }
     }
-    inputs.push(("result-payload".into(), [&[3, 4, 4, 1], &[0; 27][..]].concat()));
+    inputs.push(("result-payload".into(), [&[2, 4, 4, 1], &[0; 27][..]].concat()));
     inputs.push(("newer".into(), b"N2AB CDEF GHJK MNPQ n2.AAAAAAAAAAAA".to_vec()));
     Ok(inputs)
 }
 
 fn records(here: &Path) -> Result<Vec<(String, Record)>, Box<dyn Error>> {
-    let examples = Example::ALL.map(Example::design);
-    let mut records: Vec<_> = examples
-        .into_iter()
-        .map(|design| (design.name.clone(), Record::from(design)))
-        .collect();
-    records.push(("bottle".into(), BottleSize::Ml500.design().into()));
-    records.push(("empty".into(), Record::default()));
-    let mut swung = Record::from(Example::Tern.design());
-    for outcome in [SwingOutcome::Slipped, SwingOutcome::Steady, SwingOutcome::Wobbling] {
-        swung.swings.add(outcome);
-    }
-    records.push(("swung".into(), swung));
+    let mut records = vec![
+        ("bottle".into(), BottleSize::Ml500.design().into()),
+        ("empty".into(), Record::default()),
+    ];
     let shipped: PathBuf = here.join("../../crates/link/tests/links/shipped");
     for entry in fs::read_dir(shipped)? {
         let path = entry?.path();
-        if path.ends_with("notebook.json") {
+        let is_file = path.extension().is_some_and(|end| end == "json");
+        if !is_file || path.ends_with("notebook.json") {
             continue;
         }
         let name = path.file_stem().unwrap_or_default().to_string_lossy().into_owned();
-        records.push((format!("shipped-{name}"), open_file(&fs::read_to_string(path)?)?));
+        let record = open_file(&fs::read_to_string(path)?);
+        records.push((name, record.map_err(|error| error.sentence())?));
     }
     Ok(records)
 }

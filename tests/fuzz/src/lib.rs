@@ -11,11 +11,9 @@ use noseward_link::{Opened, code, hash, open_code, open_file, open_hash, to_file
 use noseward_stability::{Design, Field, Swing, SwingField, Units, check, evaluate};
 
 pub use notebook::{
-    NotebookInput, check_notebook, check_parts, check_result, check_trial, notebook_input,
+    NotebookInput, check_notebook, check_parts, check_result, notebook_input,
 };
-pub use spelling::{
-    code_of, link_of, notebook_link_of, notebook_parts_of, payload, result_code_of,
-};
+pub use spelling::{code_of, link_of, notebook_parts_of, payload, result_code_of};
 
 /// Numbers up to this come out of a file as they went in, in millimetres and grams. Far
 /// larger ones, which no check lets pass, may lose their last digit: the page reads JSON
@@ -27,22 +25,16 @@ const EXACT: f64 = 1e9;
 pub enum Input<'a> {
     /// A text, as a person or a program might send it.
     Text(String),
-    /// A payload, to be spelled with checksums that agree: random texts never have them.
-    Payload {
-        /// Of the link, or of the code.
-        version: u8,
-        /// What stands behind the length.
-        bytes: &'a [u8],
-    },
+    /// A payload, what stands behind the length, to be spelled with checksums that agree:
+    /// random texts never have them.
+    Payload(&'a [u8]),
 }
 
-/// Bytes that begin with 0 are a payload of version 1, with 2 one of version 2; all others
-/// are a text.
+/// Bytes that begin with 0 are a payload; all others are a text.
 #[must_use]
 pub fn input(bytes: &[u8]) -> Input<'_> {
     match bytes {
-        [0, bytes @ ..] => Input::Payload { version: 1, bytes },
-        [2, bytes @ ..] => Input::Payload { version: 2, bytes },
+        [0, bytes @ ..] => Input::Payload(bytes),
         _ => Input::Text(String::from_utf8_lossy(bytes).into_owned()),
     }
 }

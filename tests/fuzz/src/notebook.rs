@@ -1,10 +1,10 @@
-//! What must hold for every notebook, trial and result that was opened from anywhere.
+//! What must hold for every notebook and result that was opened from anywhere.
 
 use noseward_lesson::{MOST_TRIALS, Notebook, Trial};
 use noseward_link::{
-    NotebookFile, Parts, ResultCode, SharedTrial, notebook_hash, notebook_parts,
-    open_notebook_file, open_notebook_hash, open_result_code, open_trial_hash,
-    result_code, result_of, to_notebook_file, trial_hash,
+    NotebookFile, QrSegments, ResultCode, notebook_hash, notebook_parts,
+    open_notebook_file, open_notebook_hash, open_result_code, result_code, result_of,
+    to_notebook_file,
 };
 
 use crate::{EXACT, assert_same, is_unwanted, largest};
@@ -16,23 +16,20 @@ pub enum NotebookInput<'a> {
     Text(String),
     /// The payload of a notebook, for a link.
     Notebook(&'a [u8]),
-    /// The payload of a trial.
-    Trial(&'a [u8]),
     /// The payload of a notebook, for parts.
     Parts(&'a [u8]),
     /// The payload of a result.
     Result(&'a [u8]),
 }
 
-/// Bytes that begin with 0 to 3 are a payload, for a link to a notebook, a link to a trial,
-/// parts, and a result; all others are a text.
+/// Bytes that begin with 0 to 2 are a payload, for a link to a notebook, for parts, and for a
+/// result; all others are a text.
 #[must_use]
 pub fn notebook_input(bytes: &[u8]) -> NotebookInput<'_> {
     match bytes {
         [0, bytes @ ..] => NotebookInput::Notebook(bytes),
-        [1, bytes @ ..] => NotebookInput::Trial(bytes),
-        [2, bytes @ ..] => NotebookInput::Parts(bytes),
-        [3, bytes @ ..] => NotebookInput::Result(bytes),
+        [1, bytes @ ..] => NotebookInput::Parts(bytes),
+        [2, bytes @ ..] => NotebookInput::Result(bytes),
         _ => NotebookInput::Text(String::from_utf8_lossy(bytes).into_owned()),
     }
 }
@@ -57,7 +54,7 @@ pub fn check_notebook(file: &NotebookFile) {
         assert_eq!(open_notebook_hash(&link), Some(Ok(file.clone())));
     }
     if let Some(parts) = notebook_parts(file) {
-        let mut collection = Parts::default();
+        let mut collection = QrSegments::default();
         for part in parts.iter().rev() {
             collection.add(part).expect("a part that was just made");
         }
@@ -88,36 +85,19 @@ fn lengths(notebook: &Notebook) -> impl Iterator<Item = f64> {
     })
 }
 
-/// Holds a trial that came alone against what is promised of it.
-///
-/// # Panics
-///
-/// If a promise is broken.
-pub fn check_trial(shared: &SharedTrial) {
-    check_words(&shared.trial);
-    let mut notebook = Notebook::default();
-    notebook.group = shared.group;
-    // A number may be none of a notebook's.
-    if let Ok(notebook) = notebook.with_trials(vec![shared.trial.clone()], vec![], None)
-        && let Some(link) = trial_hash(&notebook, shared.trial.id())
-    {
-        assert_same(&open_trial_hash(&link), &Some(Ok(shared.clone())));
-    }
-}
-
 /// Holds parts against what is promised of them.
 ///
 /// # Panics
 ///
 /// If a promise is broken.
-pub fn check_parts(parts: &Parts) {
+pub fn check_parts(parts: &QrSegments) {
     let progress = parts.progress();
     assert!(progress.have > 0);
     assert_eq!(parts.missing().len(), usize::from(progress.of - progress.have));
     match parts.notebook() {
         None => assert!(!parts.missing().is_empty()),
         Some(Ok(file)) => check_notebook(&file),
-        Some(Err(fault)) => assert!(!fault.to_string().is_empty()),
+        Some(Err(error)) => assert!(!error.sentence().is_empty()),
     }
 }
 
@@ -132,9 +112,10 @@ pub fn check_result(result: &ResultCode) {
     assert_eq!(open_result_code(&text).as_ref(), Ok(result));
 }
 
-/// A seal stands where something is locked, and no text has what none may have.
+/// A seal stands where something is locked or was swung, and no text has what none may have.
 fn check_words(trial: &Trial) {
-    assert_eq!(trial.seal().is_some(), trial.is_locked());
+    let has_something = trial.is_locked() || !trial.swings().outcomes().is_empty();
+    assert_eq!(trial.seal().is_some(), has_something);
     let versions = trial.predictions().versions().iter();
     let texts = versions.map(|version| version.because.as_str());
     for text in texts.chain([&*trial.plan, &*trial.note, &*trial.draft.because]) {

@@ -9,11 +9,11 @@ use noseward_link::{looks_like_code, open_code};
 fuzz_target!(|bytes: &[u8]| {
     let text = match input(bytes) {
         Input::Text(text) => text,
-        Input::Payload { version, bytes } => code_of(version, bytes),
+        Input::Payload(bytes) => code_of(bytes),
     };
     let _ = looks_like_code(&text);
     match open_code(&text) {
         Ok(record) => check_record(&record),
-        Err(fault) => assert!(!fault.to_string().is_empty()),
+        Err(error) => assert!(!error.sentence().is_empty()),
     }
 });

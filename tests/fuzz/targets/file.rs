@@ -9,6 +9,6 @@ use noseward_link::open_file;
 fuzz_target!(|bytes: &[u8]| {
     match open_file(&String::from_utf8_lossy(bytes)) {
         Ok(record) => check_record(&record),
-        Err(fault) => assert!(!fault.to_string().is_empty()),
+        Err(error) => assert!(!error.sentence().is_empty()),
     }
 });

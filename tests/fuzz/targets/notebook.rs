@@ -1,22 +1,19 @@
-//! Bytes as anything that holds a notebook, a trial or a result, or as a payload under
+//! Bytes as anything that holds a notebook or a result, or as a payload under
 //! good checks.
 
 #![no_main]
 
 use libfuzzer_sys::fuzz_target;
 use noseward_fuzz::{
-    NotebookInput, check_notebook, check_parts, check_result, check_trial,
-};
-use noseward_fuzz::{
-    notebook_input, notebook_link_of, notebook_parts_of, result_code_of,
+    NotebookInput, check_notebook, check_parts, check_result, link_of, notebook_input,
+    notebook_parts_of, result_code_of,
 };
 use noseward_link::{Any, looks_like_notebook, open_any};
 
 fuzz_target!(|bytes: &[u8]| {
     let text = match notebook_input(bytes) {
         NotebookInput::Text(text) => text,
-        NotebookInput::Notebook(bytes) => notebook_link_of(b'n', bytes),
-        NotebookInput::Trial(bytes) => notebook_link_of(b't', bytes),
+        NotebookInput::Notebook(bytes) => link_of('n', bytes),
         NotebookInput::Parts(bytes) => notebook_parts_of(bytes),
         NotebookInput::Result(bytes) => result_code_of(bytes),
     };
@@ -24,9 +21,8 @@ fuzz_target!(|bytes: &[u8]| {
     match open_any(&text) {
         Ok(Any::Rocket(_)) => assert!(!is_notebook),
         Ok(Any::Notebook(file)) => check_notebook(&file),
-        Ok(Any::Trial(shared)) => check_trial(&shared),
         Ok(Any::Parts(parts)) => check_parts(&parts),
         Ok(Any::Result(result)) => check_result(&result),
-        Err(fault) => assert!(!fault.to_string().is_empty()),
+        Err(error) => assert!(!error.sentence().is_empty()),
     }
 });

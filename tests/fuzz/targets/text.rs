@@ -4,7 +4,7 @@
 
 use libfuzzer_sys::fuzz_target;
 use noseward_fuzz::check_record;
-use noseward_link::{Text, defused, open_text};
+use noseward_link::{Text, escape_formula, open_text};
 
 fuzz_target!(|bytes: &[u8]| {
     let text = String::from_utf8_lossy(bytes);
@@ -14,9 +14,9 @@ fuzz_target!(|bytes: &[u8]| {
             assert!(!missing.is_empty());
             check_record(&design.into());
         }
-        Err(fault) => assert!(!fault.to_string().is_empty()),
+        Err(error) => assert!(!error.sentence().is_empty()),
     }
-    let cell = defused(&text);
+    let cell = escape_formula(&text);
     assert!(!cell.trim_start().starts_with(['=', '@']));
-    assert_eq!(defused(&cell), cell);
+    assert_eq!(escape_formula(&cell), cell);
 });

@@ -410,7 +410,7 @@ async fn the_focus_stays_on_the_page_whatever_goes() -> Result<()> {
     page.click("#undo").await?;
     page.click("[id='choice:/fins/0/planform']").await?;
     page.press(Key::Down + Key::Enter).await?;
-    page.type_into("[id='/fins/0/planform/points_mm/1/1']", "-20").await?;
+    page.type_into("[id='/fins/0/planform/own_outline_mm/1/1']", "-20").await?;
     page.run(
         "const select = document.getElementById('choice:/fins/0/planform');
          select.value = '0'; select.dispatchEvent(new Event('change', { bubbles: true }));",

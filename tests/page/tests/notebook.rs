@@ -287,7 +287,9 @@ async fn a_prediction_that_was_changed_elsewhere_says_so() -> Result<()> {
     assert!(open_table(&table).expect("a table").trials()[0].is_altered());
     let (other, again) = opened(&[table]).await?;
     assert!(again.trials()[0].is_altered());
-    assert!(other.text("#nb-list").await?.contains("changed outside of the notebook"));
+    assert!(
+        other.text("#nb-list").await?.contains("changed by hand, outside of the page")
+    );
     // And it goes on saying so.
     other.reload().await?;
     other.at_the_notebook().await?;

@@ -59,7 +59,7 @@ fn full() -> Value {
                 "count": 3,
                 "start_mm": 225.0,
                 "roll_deg": 30.0,
-                "planform": { "points_mm": [[0.0, 0.0], [20.0, 15.0], [40.0, 0.0]] },
+                "planform": { "own_outline_mm": [[0.0, 0.0], [20.0, 15.0], [40.0, 0.0]] },
                 "mass": { "weighed_g": 3.0 }
             }
         ],
@@ -108,7 +108,7 @@ fn what_has_a_default_may_be_left_out() {
         "sections": [{ "kind": "tube", "length_mm": 200, "diameter_mm": 65,
                        "mass": { "weighed_g": 20 } }],
         "fins": [{ "count": 3, "start_mm": 100,
-                   "planform": { "points_mm": [[0, 0], [20, 30], [40, 0]] },
+                   "planform": { "own_outline_mm": [[0, 0], [20, 30], [40, 0]] },
                    "mass": { "material": "card220" } }],
         "weights": [{ "mass_g": 5, "position_mm": 10 }],
         "measured": {}
@@ -217,7 +217,7 @@ fn wrong_types_and_names_are_refused() {
         ("/sections/0/mass", json!(8)),
         ("/fins/0/count", json!(2.5)),
         ("/fins/0/count", json!(-3)),
-        ("/fins/1/planform", json!({ "points_mm": [[0, 0, 0]] })),
+        ("/fins/1/planform", json!({ "own_outline_mm": [[0, 0, 0]] })),
         ("/fins/1/planform", json!({ "polygon": [] })),
         ("/measured/total_mass_g", json!("75 g")),
     ] {

@@ -4,7 +4,7 @@
 //! Compared with `tests/fixtures/readings.json`, which `make_readings.py` works out with
 //! numpy (`median` and `ptp`) from readings at random scales, from either end.
 
-use noseward_lesson::{End, Measurements, Point};
+use noseward_lesson::{BalancePoint, End, Measurements};
 use noseward_references_tests::assert_within;
 use serde::Deserialize;
 
@@ -49,7 +49,9 @@ fn measured(case: &Case) -> (Measurements, f64) {
         measured.rocket_length_mm = Some(case.length_mm);
         design_length_mm = 1.1 * case.length_mm;
     }
-    for (point, read) in [(Point::Mass, &case.mass), (Point::Pressure, &case.pressure)] {
+    for (point, read) in
+        [(BalancePoint::Mass, &case.mass), (BalancePoint::Pressure, &case.pressure)]
+    {
         let readings = measured.of_mut(point);
         readings.from = read.from;
         for (place, mm) in readings.mm.iter_mut().zip(&read.mm) {
@@ -66,7 +68,7 @@ fn readings_come_to_what_numpy_says() {
     for (i, case) in file.cases.iter().enumerate() {
         let (measured, length_mm) = measured(case);
         for (point, read) in
-            [(Point::Mass, &case.mass), (Point::Pressure, &case.pressure)]
+            [(BalancePoint::Mass, &case.mass), (BalancePoint::Pressure, &case.pressure)]
         {
             let what = format!("case {i}, {}", point.label());
             let middle = measured.middle(point, length_mm).expect("there are readings");

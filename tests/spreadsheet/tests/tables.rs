@@ -1,8 +1,8 @@
 //! A notebook goes through a spreadsheet program and comes back.
 
 use noseward_lesson::{
-    BECAUSE_CHARS, Colour, Draft, End, Group, LeftOut, Level, Notebook, Point, Statement,
-    Support, SwingOutcome, Swings, Trial,
+    BECAUSE_CHARS, BalancePoint, Colour, Draft, End, Group, LeftOut, Level, Notebook,
+    Statement, Support, SwingOutcome, Swings, Trial,
 };
 use noseward_link::{Format, open_table, to_table};
 use noseward_spreadsheet_tests::{Convention, Spreadsheet};
@@ -106,7 +106,7 @@ fn begin(notebook: &mut Notebook, i: usize, text: &str) {
         |tenths: usize| Some(f64::from(u32::try_from(tenths + i).expect("few")) / 10.0);
     trial.measured.rocket_length_mm = tenths(125);
     trial.measured.cutout_length_mm = tenths(10_000);
-    for point in Point::ALL {
+    for point in BalancePoint::ALL {
         let readings = trial.measured.of_mut(point);
         readings.from = if i.is_multiple_of(2) { End::Nose } else { End::Tail };
         readings.guess_mm = Some(3.1);

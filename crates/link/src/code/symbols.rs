@@ -19,6 +19,11 @@ pub(crate) fn letter(symbol: u8) -> char {
     ALPHABET[usize::from(symbol)].into()
 }
 
+/// The same as a small letter, which a link begins with.
+pub(crate) fn small_letter(symbol: u8) -> u8 {
+    ALPHABET[usize::from(symbol)].to_ascii_lowercase()
+}
+
 /// What a character stands for; `None` for one that only separates.
 pub(crate) fn symbol(c: char) -> Option<Slot> {
     let separates = matches!(c, '-' | '\u{ad}' | '\u{2010}'..='\u{2015}' | '\u{2212}')

@@ -1,72 +1,25 @@
 //! A notebook as a file: JSON that a person can read.
 
-use noseward_lesson::{Notebook, Record};
+use noseward_lesson::{Notebook, NotebookParts, Record, key};
 use serde::{Deserialize, Serialize};
 
 use super::NotebookFile;
-use crate::file::{FileError, parse, pretty};
+use crate::error::{At, LinkError, LinkErrorKind};
+use crate::file::{VERSION, check_version, parse, pretty};
+use crate::payload::design::crowded;
 
 /// Bytes of a text that is opened as a notebook file, at most: 1 MiB. The largest notebook
 /// of rockets without faults takes less.
 pub const NOTEBOOK_BYTES: usize = 1024 * 1024;
 
 pub(crate) const MARK: &str = "notebook";
-/// The newest version that is known here.
-const NEWEST: u32 = 1;
-
-/// Why a text cannot be opened as a notebook file. Its own text is for a pupil, and says
-/// how to mend it.
-#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
-#[non_exhaustive]
-pub enum NotebookFileError {
-    /// It is larger than [`NOTEBOOK_BYTES`].
-    #[error(
-        "This file is too large to be a notebook ({} KB). Choose a file that this page \
-         saved.",
-        bytes / 1024
-    )]
-    TooLarge {
-        /// Its size.
-        bytes: usize,
-    },
-    /// It is no notebook file.
-    #[error("There is no notebook in this. Choose a notebook file that this page saved.")]
-    NotANotebook,
-    /// It has a version that is not known here.
-    #[error(
-        "This notebook was saved by a newer version of this page. Reload the page, then \
-         open the file again."
-    )]
-    Newer {
-        /// The version it names.
-        version: u32,
-    },
-    /// It stops in the middle, or is not JSON: [`FileError::EndsEarly`] or
-    /// [`FileError::Syntax`].
-    #[error(transparent)]
-    Json(FileError),
-    /// It is JSON, but not of a notebook.
-    #[error(
-        "Something does not belong in a notebook file at line {line}, column {column}, \
-         or just before it: {detail}. Mend it there, or save the notebook again."
-    )]
-    Content {
-        /// Where reading stopped, from 1.
-        line: usize,
-        /// Where reading stopped, from 1.
-        column: usize,
-        /// What was found, and what was expected.
-        detail: String,
-    },
-}
-
-/// Version 1.
+/// A notebook, taken apart, and the rocket beside it.
 #[derive(Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
-struct FileV1 {
+struct File {
     noseward: String,
     version: u32,
-    notebook: Notebook,
+    notebook: NotebookParts,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     rocket: Option<Record>,
 }
@@ -86,57 +39,54 @@ struct Outline {
 #[must_use]
 pub fn to_notebook_file(file: &NotebookFile) -> String {
     let NotebookFile { notebook, rocket } = file.clone().rounded();
-    pretty::json(&FileV1 { noseward: MARK.into(), version: NEWEST, notebook, rocket })
+    let notebook = notebook.into();
+    pretty::json(&File { noseward: MARK.into(), version: VERSION, notebook, rocket })
 }
 
-/// Opens a notebook file. It comes [rounded](NotebookFile::rounded). A trial in it whose
-/// locked part does not agree with its seal [says so](noseward_lesson::Trial::is_altered).
+/// Opens a notebook file. It comes [rounded](NotebookFile::rounded). A trial in it that
+/// does not agree with its seal [says so](noseward_lesson::Trial::is_altered), and so does
+/// [the whole](Notebook::is_altered).
 ///
 /// # Errors
 ///
-/// Each way in which it can fail is a variant of [`NotebookFileError`].
-pub fn open_notebook_file(text: &str) -> Result<NotebookFile, NotebookFileError> {
+/// [`LinkError`].
+pub fn open_notebook_file(text: &str) -> Result<NotebookFile, LinkError> {
+    open(text).map_err(|kind| kind.at(At::NotebookFile))
+}
+
+fn open(text: &str) -> Result<NotebookFile, LinkErrorKind> {
     if text.len() > NOTEBOOK_BYTES {
-        return Err(NotebookFileError::TooLarge { bytes: text.len() });
+        return Err(LinkErrorKind::TooLarge { bytes: text.len() });
     }
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
     if !text.trim_start().starts_with('{') {
-        return Err(NotebookFileError::NotANotebook);
+        return Err(LinkErrorKind::Nothing);
     }
-    let outline: Outline = parse(text).map_err(said)?;
-    match (outline.noseward.as_deref(), outline.version) {
-        (Some(MARK), Some(version)) if version > NEWEST => {
-            return Err(NotebookFileError::Newer { version });
-        }
-        (Some(MARK), version) if version != Some(0) => {}
-        _ => return Err(NotebookFileError::NotANotebook),
+    let outline: Outline = parse(text)?;
+    check_version(MARK, outline.noseward.as_deref(), outline.version)?;
+    let File { notebook, rocket, .. } = parse(text)?;
+    // Before any more work is done with them.
+    let rockets = rocket.iter().map(|rocket| &rocket.design);
+    let trials = notebook.trials.iter().map(|trial| &trial.design);
+    let deleted = notebook.deleted.iter().map(|deleted| &deleted.trial.design);
+    if let Some(kind) = rockets.chain(trials).chain(deleted).find_map(crowded) {
+        return Err(kind);
     }
-    let FileV1 { notebook, rocket, .. } = parse(text).map_err(said)?;
+    let notebook = Notebook::try_from(notebook).map_err(LinkErrorKind::Notebook)?;
     Ok(NotebookFile { notebook, rocket }.rounded())
-}
-
-/// The same in words for a notebook.
-fn said(error: FileError) -> NotebookFileError {
-    match error {
-        FileError::Content { line, column, detail } => {
-            NotebookFileError::Content { line, column, detail }
-        }
-        other => NotebookFileError::Json(other),
-    }
 }
 
 /// A name for the file of a notebook, such as `noseward-notebook-blue-4.json`.
 #[must_use]
 pub fn notebook_file_name(notebook: &Notebook) -> String {
     let group = notebook.group;
-    let colour = group.colour.label().to_ascii_lowercase();
-    format!("noseward-notebook-{colour}-{}.json", group.number())
+    format!("noseward-notebook-{}-{}.json", key(&group.colour), group.number())
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use noseward_lesson::{Colour, Group};
+    use noseward_lesson::{Colour, Group, NotebookError};
     use noseward_stability::Example;
 
     fn file() -> NotebookFile {
@@ -167,18 +117,18 @@ mod tests {
             "{\"noseward\": \"rocket\", \"version\": 1}",
             "{\"noseward\": \"notebook\", \"version\": 0}",
         ] {
-            let error = NotebookFileError::NotANotebook;
+            let error = LinkErrorKind::Nothing.at(At::NotebookFile);
             assert_eq!(open_notebook_file(text), Err(error), "{text}");
         }
         let newer = "{\"noseward\": \"notebook\", \"version\": 2, \"pages\": 4}";
-        let error = NotebookFileError::Newer { version: 2 };
+        let error = LinkErrorKind::Newer { version: 2 }.at(At::NotebookFile);
         assert_eq!(open_notebook_file(newer), Err(error));
     }
 
     #[test]
     fn the_words_say_what_is_wrong() {
         let text = to_notebook_file(&file());
-        let say = |text: &str| open_notebook_file(text).unwrap_err().to_string();
+        let say = |text: &str| open_notebook_file(text).unwrap_err().sentence();
         let twice = text.replacen("\"id\": 2", "\"id\": 1", 1);
         assert!(say(&twice).contains("two trials have the same number"));
         let cut = say(&text[..text.len() / 2]);
@@ -196,5 +146,27 @@ mod tests {
         let mut notebook = Notebook::default();
         notebook.group = Group::new(Colour::Blue, 4).unwrap();
         assert_eq!(notebook_file_name(&notebook), "noseward-notebook-blue-4.json");
+    }
+
+    /// Each trial, and each part of a rocket, would be work for everything that follows.
+    #[test]
+    fn a_crowd_is_refused_before_any_work() {
+        let trial = r#"{"id":1,"design":{"sections":[]}},"#;
+        let notebook = |trials: &str| {
+            let trials = trials.trim_end_matches(',');
+            format!(
+                r#"{{"noseward":"notebook","version":1,"notebook":{{"trials":[{trials}]}}}}"#
+            )
+        };
+        let many = open_notebook_file(&notebook(&trial.repeat(30_000)));
+        let kind = LinkErrorKind::Notebook(NotebookError::TooManyTrials);
+        assert_eq!(many, Err(kind.at(At::NotebookFile)));
+        let weights = r#"{"mass_g":1,"position_mm":2},"#.repeat(30_000);
+        let weights =
+            format!(r#""weights":[{}],"sections""#, weights.trim_end_matches(','));
+        let many =
+            open_notebook_file(&notebook(&trial.replace("\"sections\"", &weights)));
+        let kind = LinkErrorKind::Crowded { list: "weights", count: 30_000, most: 13 };
+        assert_eq!(many, Err(kind.at(At::NotebookFile)));
     }
 }

@@ -3,9 +3,10 @@
 use std::cell::Cell;
 
 use super::NotebookFile;
-use super::payload;
-use crate::code::{self, CodeFault, symbols};
-use crate::link::frame::CRC;
+use crate::code::{self, symbols};
+use crate::error::{At, LinkError, LinkErrorKind};
+use crate::frame::{CRC, VERSION};
+use crate::payload::notebook;
 
 /// Bytes of the notebook in one part, at most: 300 characters without spaces.
 const PART_BYTES: usize = 168;
@@ -13,53 +14,12 @@ const PART_BYTES: usize = 168;
 const TEXT_BYTES: usize = crate::file::FILE_BYTES;
 /// `N`, in front of the version.
 pub(crate) const KIND: u8 = 21;
-const VERSION: u8 = 1;
 /// Symbols of kind, version, number, how many, tie, length and check.
 const HEAD: usize = 16;
 /// Symbols in front of the check.
 const BEFORE_CHECK: usize = 12;
 const CHECK: usize = 4;
 const TWENTY_BITS: u32 = (1 << 20) - 1;
-
-/// Why a text brings no part, or not all of its parts. Its own text is for a pupil.
-#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
-#[non_exhaustive]
-pub enum PartFault {
-    /// Nothing in it begins as a part does.
-    #[error("There is no part of a notebook in this. A part begins with N1.")]
-    NotAPart,
-    /// It is larger than 256 KiB.
-    #[error("This text is too large to be parts of a notebook ({} KB).", bytes / 1024)]
-    TooLarge {
-        /// Its size.
-        bytes: usize,
-    },
-    /// A part cannot be read.
-    #[error("{}: {fault}", named(*part))]
-    Part {
-        /// Which, if its first row is right.
-        part: Option<u8>,
-        /// What is wrong with it.
-        fault: CodeFault,
-    },
-    /// A part is of another notebook than those before it, or of an earlier or later state
-    /// of the same.
-    #[error(
-        "Part {part} belongs to another notebook, or to the same one at another time. \
-         Finish this one, or begin anew."
-    )]
-    Other {
-        /// The number that it bears.
-        part: u8,
-    },
-    /// All parts are there, and do not agree with their checksum.
-    #[error("All parts are here, and together they make no notebook. Read them anew.")]
-    Changed,
-}
-
-fn named(part: Option<u8>) -> String {
-    part.map_or_else(|| "One part".into(), |part| format!("Part {part}"))
-}
 
 /// How far a sequence has come.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -82,7 +42,7 @@ impl Progress {
 
 /// The parts of one notebook, as they come in.
 #[derive(Clone, Debug, Default, PartialEq)]
-pub struct Parts {
+pub struct QrSegments {
     tie: u32,
     parts: Vec<Option<Vec<u8>>>,
 }
@@ -104,13 +64,13 @@ struct Head {
 
 /// The codes for a notebook, each for a symbol of its own or to be typed: capital letters
 /// and digits in groups of four and rows, as [`code`](crate::code()) gives them. Without
-/// what stands between them, at most 300 characters; see [`dense`](crate::dense).
+/// what stands between them, at most 300 characters; see [`compact`](crate::compact).
 ///
 /// `None` where there would be more than 255, or where something in the notebook has no
 /// room in the bytes: a file holds every notebook.
 #[must_use]
 pub fn notebook_parts(file: &NotebookFile) -> Option<Vec<String>> {
-    spell(&payload::seal_notebook(file)?)
+    spell(&notebook::encode(file)?)
 }
 
 fn spell(frame: &[u8]) -> Option<Vec<String>> {
@@ -160,16 +120,16 @@ fn number(symbols: &[u8]) -> u32 {
 
 impl Head {
     /// The head from the symbols behind kind and version.
-    fn read(symbols: &[u8]) -> Result<Self, CodeFault> {
+    fn read(symbols: &[u8]) -> Result<Self, LinkErrorKind> {
         let value = |from: usize, count| number(&symbols[from..from + count]);
-        let small = |value| u8::try_from(value).map_err(|_| CodeFault::Changed);
+        let small = |value| u8::try_from(value).map_err(|_| LinkErrorKind::Changed);
         let (number, of) = (small(value(0, 2))?, small(value(2, 2))?);
         let length = usize::from(u16::try_from(value(8, 2)).unwrap_or(u16::MAX));
         if number == 0 || number > of || length == 0 {
-            return Err(CodeFault::Changed);
+            return Err(LinkErrorKind::Changed);
         }
         if length > PART_BYTES {
-            return Err(CodeFault::TooLong);
+            return Err(LinkErrorKind::TooLarge { bytes: length });
         }
         Ok(Self { number, of, tie: value(4, 4), length, check: value(10, CHECK) })
     }
@@ -181,42 +141,38 @@ impl Head {
 }
 
 /// The part at the start of a text.
-fn read(text: &str) -> Result<Part, PartFault> {
+fn read(text: &str) -> Result<Part, LinkError> {
     let head = Cell::new(None);
-    let read = code::read(KIND, text, |version, front| {
-        if version != VERSION {
-            return Err(CodeFault::Newer { version: version.into() });
-        }
-        let Some(front) = front else { return Ok(0) };
+    let read = code::read(KIND, text, |front| {
         let read = Head::read(front)?;
         head.set(Some(read));
         Ok(read.symbols() - 2)
     });
     let part = head.get().map(|head: Head| head.number);
-    let wrong = |fault| PartFault::Part { part, fault };
-    let (_, data) = read.map_err(wrong)?;
-    let head = head.get().ok_or(PartFault::NotAPart)?;
+    let wrong = |kind: LinkErrorKind| kind.at(At::Part(part));
+    let data = read.map_err(wrong)?;
+    let head = head.get().ok_or_else(|| wrong(LinkErrorKind::Nothing))?;
     let (front, data) = data.split_at(HEAD - 2);
     let before_check: Vec<u8> =
         [KIND, VERSION].iter().chain(&front[..BEFORE_CHECK - 2]).copied().collect();
     if check(&before_check, data) != head.check {
-        return Err(wrong(CodeFault::Changed));
+        return Err(wrong(LinkErrorKind::Changed));
     }
     Ok(Part { head, bytes: symbols::unpack(data) })
 }
 
-impl Parts {
+impl QrSegments {
     /// Adds the parts that a text holds, in any order and with other words between them.
     /// A part that is there already does no harm.
     ///
     /// # Errors
     ///
-    /// [`PartFault`], for the first part that cannot be read or is of another notebook.
+    /// [`LinkError`], for the first part that cannot be read or is of another notebook.
     /// The right ones of the same text are kept all the same; see
     /// [`progress`](Self::progress).
-    pub fn add(&mut self, text: &str) -> Result<Progress, PartFault> {
+    pub fn add(&mut self, text: &str) -> Result<Progress, LinkError> {
         if text.len() > TEXT_BYTES {
-            return Err(PartFault::TooLarge { bytes: text.len() });
+            return Err(LinkErrorKind::TooLarge { bytes: text.len() }.at(At::Part(None)));
         }
         let (mut rest, mut within) = (text, false);
         let (mut added, mut found, mut fault) = (0, false, None);
@@ -242,18 +198,18 @@ impl Parts {
         }
         match fault {
             Some(fault) => Err(fault),
-            None if !found => Err(PartFault::NotAPart),
+            None if !found => Err(LinkErrorKind::Nothing.at(At::Part(None))),
             None => Ok(Progress { added, ..self.progress() }),
         }
     }
 
     /// Keeps a part; whether it is new.
-    fn keep(&mut self, Part { head, bytes }: Part) -> Result<bool, PartFault> {
+    fn keep(&mut self, Part { head, bytes }: Part) -> Result<bool, LinkError> {
         if self.parts.is_empty() {
             self.tie = head.tie;
             self.parts = vec![None; head.of.into()];
         }
-        let other = Err(PartFault::Other { part: head.number });
+        let other = Err(LinkErrorKind::OtherNotebook.at(At::Part(Some(head.number))));
         if self.tie != head.tie || self.parts.len() != usize::from(head.of) {
             return other;
         }
@@ -287,24 +243,26 @@ impl Parts {
     ///
     /// # Errors
     ///
-    /// [`PartFault::Changed`].
+    /// [`LinkErrorKind::Changed`] where the parts make no notebook, and what a newer
+    /// version wrote.
     #[must_use]
-    pub fn notebook(&self) -> Option<Result<NotebookFile, PartFault>> {
+    pub fn notebook(&self) -> Option<Result<NotebookFile, LinkError>> {
         let whole = !self.parts.is_empty() && self.progress().is_whole();
         let frame: Vec<u8> = self.parts.iter().flatten().flatten().copied().collect();
-        let open = || {
-            let read = payload::open_notebook(&frame).ok();
-            read.filter(|_| tie(&frame) == self.tie).ok_or(PartFault::Changed)
+        let open = || match notebook::open(&frame) {
+            Ok(file) if tie(&frame) == self.tie => Ok(file),
+            Err(kind) if kind != LinkErrorKind::CutShort => Err(kind),
+            _ => Err(LinkErrorKind::Changed),
         };
-        whole.then(open)
+        whole.then(|| open().map_err(|kind| kind.at(At::Part(None))))
     }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::dense;
-    use crate::link::frame::framed;
+    use crate::compact;
+    use crate::frame::framed;
 
     /// From the tables of `FORMATS.md`: three bytes, with a checksum of which only the
     /// lower bits matter here.
@@ -330,27 +288,34 @@ mod tests {
         for length in [10, 168, 169, 336, 337, 5000, 42_840] {
             let parts = spell(&vec![7; length]).unwrap();
             assert_eq!(parts.len(), length.div_ceil(PART_BYTES), "{length}");
-            let sizes: Vec<usize> = parts.iter().map(|part| dense(part).len()).collect();
+            let sizes: Vec<usize> =
+                parts.iter().map(|part| compact(part).len()).collect();
             assert!(sizes.iter().all(|&size| size <= 300), "{length}: {sizes:?}");
         }
-        assert_eq!(dense(&spell(&[7; 168]).unwrap()[0]).len(), 300);
+        assert_eq!(compact(&spell(&[7; 168]).unwrap()[0]).len(), 300);
         assert_eq!(spell(&[7; 42_841]), None);
     }
 
     /// Each part is right, and their tie too, and the whole is not.
     #[test]
     fn what_agrees_in_parts_only_is_no_notebook() {
-        let mut frame = framed(&payload::NOTEBOOK, 400, &[1; 400]);
-        let mut parts = Parts::default();
+        let mut frame = framed(notebook::NOTEBOOK, &[1; 400]).unwrap();
+        let mut parts = QrSegments::default();
         assert_eq!(parts.notebook(), None);
         for part in spell(&frame).unwrap() {
             parts.add(&part).unwrap();
         }
-        assert_eq!(parts.notebook(), Some(Err(PartFault::Changed)));
+        assert_eq!(
+            parts.notebook(),
+            Some(Err(LinkErrorKind::Changed.at(At::Part(None))))
+        );
         frame[9] ^= 1;
-        let mut parts = Parts::default();
+        let mut parts = QrSegments::default();
         parts.add(&spell(&frame).unwrap().join("\n")).unwrap();
-        assert_eq!(parts.notebook(), Some(Err(PartFault::Changed)));
+        assert_eq!(
+            parts.notebook(),
+            Some(Err(LinkErrorKind::Changed.at(At::Part(None))))
+        );
     }
 
     /// Parts of a notebook whose prediction was changed, under checks that agree.
@@ -363,11 +328,10 @@ mod tests {
         trial.draft.because = "heavy nose".into();
         assert!(notebook.lock(1));
         let file = NotebookFile { notebook, rocket: None };
-        let frame = payload::seal_notebook(&file).unwrap();
+        let frame = notebook::encode(&file).unwrap();
         let collected = |payload: &[u8]| {
-            let length = u16::try_from(payload.len()).unwrap();
-            let mut parts = Parts::default();
-            for part in spell(&framed(&payload::NOTEBOOK, length, payload)).unwrap() {
+            let mut parts = QrSegments::default();
+            for part in spell(&framed(notebook::NOTEBOOK, payload).unwrap()).unwrap() {
                 parts.add(&part).unwrap();
             }
             parts.notebook().unwrap().unwrap()
@@ -394,16 +358,15 @@ mod tests {
                 push(&mut data, value, symbols);
             }
             data.extend([0; 40]);
-            let fault = Parts::default().add(&code::rows(&data)).unwrap_err();
-            assert!(matches!(fault, PartFault::Part { part: None, .. }), "{fault:?}");
+            let fault = QrSegments::default().add(&code::rows(&data)).unwrap_err();
+            assert!(fault.at == At::Part(None), "{fault:?}");
         }
         let mut data = vec![KIND, VERSION];
         for (value, symbols) in [(1, 2), (1, 2), (0, 4), (25, 2), (0, 4)] {
             push(&mut data, value, symbols);
         }
         data.extend([1; 40]);
-        let fault = Parts::default().add(&code::rows(&data)).unwrap_err();
-        let changed = PartFault::Part { part: Some(1), fault: CodeFault::Changed };
-        assert_eq!(fault, changed);
+        let fault = QrSegments::default().add(&code::rows(&data)).unwrap_err();
+        assert_eq!(fault, LinkErrorKind::Changed.at(At::Part(Some(1))));
     }
 }

@@ -2,7 +2,7 @@
 
 use std::borrow::Cow;
 
-use crate::cells::defused;
+use crate::cells::escape_formula;
 
 /// Words of letters in a date, a time or a sum of money, at most: day, month, and one
 /// more, as in "25 de noviembre de 2026". Our judgement.
@@ -52,7 +52,7 @@ fn is_converted(text: &str) -> bool {
     let first = text.trim_start().chars().next();
     // An error such as #N/A; a quotation mark is one of the table's.
     matches!(first, Some('#' | '"'))
-        || matches!(defused(text), Cow::Owned(_))
+        || matches!(escape_formula(text), Cow::Owned(_))
         || looks_like_a_number(text)
         || TRUTHS.iter().any(|truth| text.trim().eq_ignore_ascii_case(truth))
 }

@@ -14,7 +14,8 @@ impl Kind {
     pub(super) const ALL: [Self; 5] =
         [Self::Trial, Self::Deleted, Self::Plan, Self::Conclusion, Self::Notebook];
 
-    pub(super) fn label(self) -> &'static str {
+    /// What the first column of such a row holds.
+    pub(super) fn key(self) -> &'static str {
         match self {
             Self::Trial => "trial",
             Self::Deleted => "deleted",

@@ -3,7 +3,7 @@
 use std::borrow::Cow;
 
 use super::kind::Kind;
-use super::{KIND_HEADING, plain};
+use super::{BEGIN, GROUP, KIND, TRIAL};
 
 /// Cells of a row of a table, at least. Other texts have fewer commas in a line.
 const MANY: usize = 10;
@@ -25,30 +25,30 @@ fn has_headings(line: &str) -> bool {
     let cells: Vec<&str> =
         cells.map(|cell| cell.trim().trim_matches('"').trim()).collect();
     let has = |heading: &str| cells.iter().any(|cell| cell.eq_ignore_ascii_case(heading));
-    let spaced = line.strip_prefix(KIND_HEADING).unwrap_or_default();
-    has(KIND_HEADING) && (has("trial") || has("group"))
-        || spaced.contains("trial")
-        || spaced.contains("group")
+    let spaced = line.strip_prefix(KIND).unwrap_or_default();
+    has(KIND) && (has(TRIAL) || has(GROUP))
+        || spaced.contains(TRIAL)
+        || spaced.contains(GROUP)
 }
 
 /// Whether a line is a row of a table.
 fn is_row(line: &str) -> bool {
     let mut cells = line.split([',', ';', '\t']);
     let kind = cells.next().unwrap_or_default().trim_matches('"');
-    Kind::ALL.iter().any(|known| known.label() == kind) && cells.nth(MANY - 2).is_some()
+    Kind::ALL.iter().any(|known| known.key() == kind) && cells.nth(MANY - 2).is_some()
 }
 
 /// Whether any line of a text is of a table, quoted or not.
 pub(super) fn holds_a_table(text: &str) -> bool {
     lines(text).any(|line| {
         let line = line[quote(line).len()..].trim_start();
-        line.starts_with(plain::BEGIN) || has_headings(line) || is_row(line)
+        line.starts_with(BEGIN) || has_headings(line) || is_row(line)
     })
 }
 
 /// A text without the marks in front of its lines by which the table in it is quoted.
 pub(super) fn unquoted(text: &str) -> Cow<'_, str> {
-    let begins = |line: &str| line.starts_with(plain::BEGIN) || has_headings(line);
+    let begins = |line: &str| line.starts_with(BEGIN) || has_headings(line);
     // A note may hold such a line too, further to the right.
     let quotes = lines(text).filter(|line| begins(&line[quote(line).len()..]));
     let Some(quote) = quotes.map(quote).min_by_key(|quote| quote.len()) else {

@@ -1,5 +1,6 @@
 //! Numbers in cells.
 
+use noseward_lesson::{could_be_thousands, decimal};
 use noseward_stability::trimmed;
 
 /// What stands for a number that is none.
@@ -35,28 +36,15 @@ pub(super) fn read(cell: &str) -> Result<f64, Unread> {
     let unsigned = unsigned.trim_start();
     let mark = if unsigned.rfind(',') > unsigned.rfind('.') { ',' } else { '.' };
     let (whole, part) = unsigned.rsplit_once(mark).unwrap_or((unsigned, ""));
-    let all_digits = |text: &str| text.bytes().all(|b| b.is_ascii_digit());
-    let whole_digits = match whole.find(['.', ',']) {
+    let digits = match whole.find(['.', ',']) {
         Some(_) => thousands(whole, mark).ok_or(Unread::NotANumber)?,
         None => whole.to_owned(),
     };
-    let digits = [whole_digits.as_str(), part].concat();
-    // More digits than a number holds exactly are no reading.
-    if !all_digits(&digits) || !(1..=15).contains(&digits.len()) {
-        return Err(Unread::NotANumber);
-    }
-    // 0,125 cannot be a thousand; 1,234 can.
-    let like_thousands = part.len() == 3
-        && (1..=3).contains(&whole.len())
-        && !whole.starts_with('0')
-        && all_digits(whole);
-    if like_thousands {
+    let value = decimal(&digits, part).ok_or(Unread::NotANumber)?;
+    if could_be_thousands(whole, part) {
         return Err(Unread::Ambiguous);
     }
-    // Both are exact, so that the quotient is the nearest number there is.
-    let value = digits.bytes().fold(0.0, |sum, b| sum * 10.0 + f64::from(b - b'0'));
-    let divisor = part.bytes().fold(1.0, |tens, _| tens * 10.0);
-    Ok(sign * value / divisor + 0.0)
+    Ok(sign * value + 0.0)
 }
 
 /// The digits of a number in groups of three, with the other mark between them.

@@ -2,34 +2,58 @@
 
 use csv::{ReaderBuilder, StringRecord};
 use noseward_lesson::{
-    BECAUSE_CHARS, BOX_CHARS, Deleted, End, Group, LeftOut, Level, MOST_OUTCOMES,
-    MOST_PLANS, MOST_VERSIONS, NOTE_CHARS, Notebook, NotebookError, PLAN_CHARS, Point,
-    Prediction, Predictions, REASON_CHARS, REPEATS, Record, Seal, Statement, Support,
-    SwingOutcome, Swings, Trial, TrialParts,
+    Conclusion, DeletedParts, Group, MOST_PLANS, MOST_TRIALS, Notebook, NotebookError,
+    NotebookParts, PLAN_CHARS, TrialParts,
 };
-use noseward_stability::{Quantity, SwingField, SwingSetup, cleaned_lines};
+use noseward_stability::{Quantity, SwingField, cleaned_lines};
 
-use super::column::Column;
-use super::error::{CellFault, TableError};
 use super::kind::Kind;
 use super::number::Unread;
-use super::{DELIMITERS, VERSION, cell, number};
+use super::write::{columns, worked_out_keys};
+use super::{
+    BEGIN, DELIMITERS, END, GROUP, KIND, PLACE, PLAN, TRIAL, VERSION_KEY, cell, mail,
+    number,
+};
+use crate::error::{At, LinkError, LinkErrorKind};
+use crate::fields::{self, Slot, Visit};
+use crate::frame::VERSION;
 use crate::open_file;
 
 /// Characters of a cell that are shown with a fault.
 const SHOWN_CHARS: usize = 40;
 
-/// What parts the cells of a text, told by its headings; `None` for what is no table.
-pub(super) fn delimiter(text: &str) -> Option<u8> {
+/// The table in a text: all of it where it begins with the keys of columns, or what stands between
+/// the two lines.
+pub(super) fn table_in(text: &str) -> Result<&str, LinkError> {
+    let text = text.trim_start_matches(['\u{feff}', ' ', '\n', '\r']);
+    // The words above a table are indented where somebody else wrote them, so that the
+    // first such line is the true one. Cells are not: of the second line the last counts.
+    let begin = line_starts(text, BEGIN).next();
+    let Some(begin) = begin.filter(|_| delimiter(text).is_none()) else {
+        let begins = delimiter(text).is_some();
+        return Ok(if begins { text } else { mail::from_headings(text) });
+    };
+    let table = &text[begin + BEGIN.len()..];
+    let end =
+        line_starts(table, END).last().ok_or(LinkErrorKind::CutShort.at(At::Table))?;
+    Ok(table[..end].trim_start())
+}
+
+/// Where a line begins so.
+fn line_starts<'a>(text: &'a str, line: &'a str) -> impl Iterator<Item = usize> + 'a {
+    let is_start = |at: usize| at == 0 || text.as_bytes().get(at - 1) == Some(&b'\n');
+    text.match_indices(line).map(|(at, _)| at).filter(move |&at| is_start(at))
+}
+
+/// What stands between the cells of a text, told by its first row; `None` for what is no
+/// table.
+fn delimiter(text: &str) -> Option<u8> {
     DELIMITERS.into_iter().find(|&delimiter| {
-        let mut headings = StringRecord::new();
+        let mut keys = StringRecord::new();
         let mut reader = reader(text, delimiter);
-        let is_read = reader.read_record(&mut headings).unwrap_or(false);
-        let has = |column: Column| {
-            let heading = column.heading();
-            headings.iter().any(|found| found.trim().eq_ignore_ascii_case(&heading))
-        };
-        is_read && has(Column::Kind) && (has(Column::Trial) || has(Column::Group))
+        let is_read = reader.read_record(&mut keys).unwrap_or(false);
+        let has = |key: &str| keys.iter().any(|found| is_key(found, key));
+        is_read && has(KIND) && (has(TRIAL) || has(GROUP))
     })
 }
 
@@ -41,46 +65,50 @@ fn reader(text: &str, delimiter: u8) -> csv::Reader<&[u8]> {
         .from_reader(text.as_bytes())
 }
 
-/// The notebook in a table that begins with its headings.
-pub(super) fn read(text: &str) -> Result<Notebook, TableError> {
-    let delimiter = delimiter(text).ok_or(TableError::NotATable)?;
+/// Whether a cell holds a key, in any case.
+fn is_key(cell: &str, key: &str) -> bool {
+    cell.trim().eq_ignore_ascii_case(key)
+}
+
+/// The notebook in a table that begins with the keys of its columns.
+pub(super) fn read(text: &str) -> Result<Notebook, LinkError> {
+    let no_table = || LinkErrorKind::Nothing.at(At::Table);
+    let delimiter = delimiter(text).ok_or_else(no_table)?;
     let mut records = reader(text, delimiter).into_records();
-    let headings = match records.next() {
-        Some(Ok(headings)) => headings,
-        _ => return Err(TableError::NotATable),
+    let columns = match records.next() {
+        Some(Ok(keys)) => known(&keys)?,
+        _ => return Err(no_table()),
     };
-    let columns = columns(&headings)?;
+    let worked_out = worked_out_keys();
     let mut pages = Pages::default();
     for (record, number) in records.zip(2..) {
-        let record = record.map_err(|_| TableError::NotATable)?;
-        let row = Row { number, record: &record, columns: &columns };
+        let record = record.map_err(|_| no_table())?;
+        let used = Vec::new();
+        let row = Row { number, record: &record, columns: &columns, used };
         if record.iter().all(|cell| cell.trim().is_empty()) {
             continue;
         }
         if record.iter().skip(columns.len()).any(|cell| !cell.trim().is_empty()) {
-            return Err(TableError::TooManyCells { row: number });
+            return Err(LinkErrorKind::TooManyCells.at(At::TableRow(number)));
         }
-        pages.add(row)?;
+        pages.add(row, &worked_out)?;
     }
     pages.bound()
 }
 
-/// What each column holds; `None` for one that is not known here.
-fn columns(headings: &StringRecord) -> Result<Vec<Option<Column>>, TableError> {
-    let known: Vec<(String, Column)> =
-        Column::all().into_iter().map(|column| (column.heading(), column)).collect();
-    let mut columns = Vec::new();
-    for found in headings {
-        let is_it =
-            |(heading, _): &&(String, Column)| found.trim().eq_ignore_ascii_case(heading);
-        let column = known.iter().find(is_it).map(|&(_, column)| column);
-        if let Some(column) = column.filter(|column| columns.contains(&Some(*column))) {
-            return Err(TableError::TwoColumns { heading: column.heading() });
+/// The key of each column; empty for one that is not known here.
+fn known(found: &StringRecord) -> Result<Vec<String>, LinkError> {
+    let known = columns();
+    let mut columns: Vec<String> = Vec::new();
+    for found in found {
+        let column = known.iter().find(|key| is_key(found, key));
+        let column = column.cloned().unwrap_or_default();
+        if !column.is_empty() && columns.contains(&column) {
+            return Err(LinkErrorKind::TwoColumns { column }.at(At::Table));
         }
         columns.push(column);
     }
-    let is_used = |heading: &str| !heading.trim().is_empty();
-    let used = headings.iter().zip(1..).filter(|(heading, _)| is_used(heading)).last();
+    let used = found.iter().zip(1..).filter(|(key, _)| !key.trim().is_empty()).last();
     columns.truncate(used.map_or(0, |(_, count)| count));
     Ok(columns)
 }
@@ -88,171 +116,157 @@ fn columns(headings: &StringRecord) -> Result<Vec<Option<Column>>, TableError> {
 /// What the rows so far come to.
 #[derive(Default)]
 struct Pages {
-    notebook: Notebook,
+    notebook: NotebookParts,
     group: Option<Group>,
-    trials: Vec<Trial>,
-    deleted: Vec<Deleted>,
-    in_hand: Option<u16>,
     ids: Vec<u16>,
     has_notebook: bool,
     has_conclusion: bool,
 }
 
 impl Pages {
-    fn add(&mut self, row: Row<'_>) -> Result<(), TableError> {
-        let kinds = Kind::ALL.map(|kind| (kind.label(), kind));
-        let kind = row.choice(Column::Kind, &kinds)?;
-        let kind = kind.ok_or_else(|| row.fault(Column::Kind, CellFault::Empty))?;
-        row.hold_to(kind)?;
-        self.take_group(row)?;
+    fn add(&mut self, mut row: Row<'_>, worked_out: &[String]) -> Result<(), LinkError> {
+        let kind = row.take(KIND);
+        if kind.is_empty() {
+            return Err(row.fault(KIND, LinkErrorKind::Empty));
+        }
+        let found = Kind::ALL.into_iter().find(|known| is_key(kind, known.key()));
+        let Some(kind) = found else {
+            let choices = Kind::ALL.map(Kind::key).to_vec();
+            let found = shown(kind);
+            return Err(row.fault(KIND, LinkErrorKind::Choice { found, choices }));
+        };
+        self.take_group(&mut row)?;
         match kind {
             Kind::Trial => {
-                let trial = row.trial()?;
-                self.take_id(row, &trial)?;
-                self.trials.push(trial);
+                let trial = self.trial(&mut row)?;
+                self.notebook.trials.push(trial);
             }
             Kind::Deleted => {
-                let trial = row.trial()?;
-                self.take_id(row, &trial)?;
-                let place = row.count(Column::Place, 1, u16::MAX)?;
-                let place =
-                    place.map_or(self.trials.len(), |place| usize::from(place) - 1);
-                self.deleted.push(Deleted { place, trial });
+                let trial = self.trial(&mut row)?;
+                let mut place = None;
+                row.visit(PLACE, Slot::Count(&mut place, 1, u16::MAX))?;
+                let place = place
+                    .map_or(self.notebook.trials.len(), |place| usize::from(place) - 1);
+                self.notebook.deleted.push(DeletedParts { place, trial });
             }
             Kind::Plan => {
-                let plan = row.text(Column::Plan, PLAN_CHARS)?;
-                if !self.notebook.add_plan(&plan)
-                    && self.notebook.plans().len() == MOST_PLANS
-                {
-                    return Err(TableError::Notebook(NotebookError::TooManyPlans));
+                let mut plan = String::new();
+                row.visit(PLAN, Slot::Text(&mut plan, PLAN_CHARS))?;
+                if self.notebook.plans.len() == MOST_PLANS {
+                    let error = NotebookError::TooManyPlans;
+                    return Err(LinkErrorKind::Notebook(error).at(At::Table));
+                }
+                if !plan.trim().is_empty() {
+                    self.notebook.plans.push(plan);
                 }
             }
             Kind::Conclusion => {
-                row.only_one(&mut self.has_conclusion, kind)?;
-                for of in Statement::ALL {
-                    let text = row.text(Column::Statement(of), BOX_CHARS)?;
-                    *self.notebook.conclusion.text_mut(of) = text;
-                }
+                only_one(row.number, &mut self.has_conclusion, kind)?;
+                let mut conclusion = Conclusion::default();
+                fields::conclusion(&mut conclusion, &mut row)?;
+                self.notebook.conclusion = conclusion;
             }
             Kind::Notebook => {
-                row.only_one(&mut self.has_notebook, kind)?;
-                self.take_settings(row)?;
+                only_one(row.number, &mut self.has_notebook, kind)?;
+                let mut version = None;
+                row.visit(VERSION_KEY, Slot::Count(&mut version, 1, u16::MAX))?;
+                if let Some(version) = version.filter(|&v| v > VERSION.into()) {
+                    let version = version.into();
+                    return Err(LinkErrorKind::Newer { version }.at(At::Table));
+                }
+                fields::settings(&mut self.notebook, &mut row)?;
             }
         }
-        Ok(())
+        row.hold_to(kind, worked_out)
     }
 
-    fn take_group(&mut self, row: Row<'_>) -> Result<(), TableError> {
-        let cell = row.plain(Column::Group);
+    fn take_group(&mut self, row: &mut Row<'_>) -> Result<(), LinkError> {
+        let cell = row.take(GROUP);
         if cell.is_empty() {
             return Ok(());
         }
         let found = shown(cell);
-        let Some(group) = Group::parse(cell) else {
-            return Err(row.fault(Column::Group, CellFault::Group { found }));
+        let Some(group) = Group::from_key(cell) else {
+            return Err(row.fault(GROUP, LinkErrorKind::NotAGroup { found }));
         };
         if *self.group.get_or_insert(group) != group {
-            return Err(row.fault(Column::Group, CellFault::OtherGroup { found }));
+            return Err(row.fault(GROUP, LinkErrorKind::OtherGroup { found }));
         }
         Ok(())
     }
 
-    fn take_id(&mut self, row: Row<'_>, trial: &Trial) -> Result<(), TableError> {
-        let id = trial.id();
+    fn trial(&mut self, row: &mut Row<'_>) -> Result<TrialParts, LinkError> {
+        // Before any more work is done with it.
+        if self.ids.len() == MOST_TRIALS {
+            let error = NotebookError::TooManyTrials;
+            return Err(LinkErrorKind::Notebook(error).at(At::Table));
+        }
+        let mut trial = TrialParts::default();
+        fields::trial(&mut trial, row)?;
+        let id = trial.id;
         if self.ids.contains(&id) {
-            return Err(row.fault(Column::Trial, CellFault::Taken { id }));
+            return Err(row.fault(TRIAL, LinkErrorKind::Taken { id }));
         }
         self.ids.push(id);
-        Ok(())
+        Ok(trial)
     }
 
-    fn take_settings(&mut self, row: Row<'_>) -> Result<(), TableError> {
-        let version = row.count(Column::Version, 1, u16::MAX)?.unwrap_or(VERSION);
-        if version > VERSION {
-            return Err(TableError::Newer { version: version.into() });
-        }
-        let levels = Level::ALL.map(|level| (super::level_word(level), level));
-        let kinds = Support::ALL.map(|support| (support.label(), support));
-        self.notebook.level = row.choice(Column::Level, &levels)?.unwrap_or_default();
-        self.notebook.support = row.choice(Column::Support, &kinds)?.unwrap_or_default();
-        self.notebook.allows_two_changes = row.is_yes(Column::TwoChanges)?;
-        self.in_hand = row.id(Column::InHand)?;
-        Ok(())
-    }
-
-    fn bound(mut self) -> Result<Notebook, TableError> {
+    fn bound(mut self) -> Result<Notebook, LinkError> {
         self.notebook.group = self.group.unwrap_or_default();
-        // What was deleted is in nobody's hand.
-        let is_there = |id: &u16| self.trials.iter().any(|trial| trial.id() == *id);
-        let in_hand = self.in_hand.filter(is_there);
-        self.notebook
-            .with_trials(self.trials, self.deleted, in_hand)
-            .map_err(TableError::Notebook)
+        Notebook::try_from(self.notebook)
+            .map_err(|error| LinkErrorKind::Notebook(error).at(At::Table))
     }
+}
+
+fn only_one(row: usize, has_one: &mut bool, kind: Kind) -> Result<(), LinkError> {
+    if std::mem::replace(has_one, true) {
+        return Err(LinkErrorKind::TwoRows { kind: kind.key() }.at(At::TableRow(row)));
+    }
+    Ok(())
 }
 
 /// One row and what its columns hold.
-#[derive(Clone, Copy)]
 struct Row<'a> {
     number: usize,
     record: &'a StringRecord,
-    columns: &'a [Option<Column>],
+    columns: &'a [String],
+    /// The columns that were read.
+    used: Vec<String>,
 }
 
 impl<'a> Row<'a> {
-    fn fault(self, column: Column, fault: CellFault) -> TableError {
-        TableError::Cell { row: self.number, heading: column.heading(), fault }
-    }
-
     /// The cell as it stands; empty where the column is missing.
-    fn raw(self, column: Column) -> &'a str {
-        let at = self.columns.iter().position(|found| *found == Some(column));
+    fn raw(&self, key: &str) -> &'a str {
+        let at = self.columns.iter().position(|found| found == key);
         at.and_then(|at| self.record.get(at)).unwrap_or_default()
     }
 
-    /// The cell of a word or a number.
-    fn plain(self, column: Column) -> &'a str {
-        self.raw(column).trim()
+    /// The cell of a key or a number, which is read.
+    fn take(&mut self, key: &str) -> &'a str {
+        self.used.push(key.to_owned());
+        self.raw(key).trim()
     }
 
-    fn text(self, column: Column, most: usize) -> Result<String, TableError> {
-        let text = cleaned_lines(cell::read(self.raw(column)), usize::MAX);
-        let chars = text.chars().count();
-        if chars > most {
-            return Err(self.fault(column, CellFault::TooLong { chars, most }));
-        }
-        Ok(text)
-    }
-
-    fn number(self, column: Column) -> Result<Option<f64>, TableError> {
-        let cell = self.plain(column);
-        if cell.is_empty() {
-            return Ok(None);
-        }
-        number::read(cell).map(Some).map_err(|unread| {
+    fn number(&self, key: &str, cell: &str) -> Result<f64, LinkError> {
+        number::read(cell).map_err(|unread| {
             let found = shown(cell);
-            self.fault(
-                column,
-                match unread {
-                    Unread::NotANumber => CellFault::Number { found },
-                    Unread::Ambiguous => CellFault::Ambiguous { found },
-                },
-            )
+            let kind = match unread {
+                Unread::NotANumber => LinkErrorKind::NotANumber { found },
+                Unread::Ambiguous => LinkErrorKind::Ambiguous { found },
+            };
+            self.fault(key, kind)
         })
-    }
-
-    fn mm(self, column: Column) -> Result<Option<f64>, TableError> {
-        Ok(self.number(column)?.map(|mm| Quantity::Length.rounded(mm)))
     }
 
     /// A whole number within bounds.
     fn count(
-        self,
-        column: Column,
+        &self,
+        key: &str,
+        cell: &str,
         least: u16,
         most: u16,
-    ) -> Result<Option<u16>, TableError> {
-        let Some(value) = self.number(column)? else { return Ok(None) };
+    ) -> Result<u16, LinkError> {
+        let value = self.number(key, cell)?;
         let fits = (f64::from(least)..=f64::from(most)).contains(&value);
         #[expect(
             clippy::cast_possible_truncation,
@@ -261,168 +275,85 @@ impl<'a> Row<'a> {
         )]
         let count = value as u16;
         if fits && f64::from(count) == value {
-            return Ok(Some(count));
+            return Ok(count);
         }
-        let found = shown(self.plain(column));
-        Err(self.fault(column, CellFault::Count { found, least, most }))
-    }
-
-    /// The number of a trial.
-    fn id(self, column: Column) -> Result<Option<u16>, TableError> {
-        self.count(column, 1, u16::MAX - 1)
-    }
-
-    /// One of some words, in any case.
-    fn choice<T: Copy>(
-        self,
-        column: Column,
-        choices: &[(&'static str, T)],
-    ) -> Result<Option<T>, TableError> {
-        let cell = self.plain(column);
-        if cell.is_empty() {
-            return Ok(None);
-        }
-        let found = choices.iter().find(|(word, _)| word.eq_ignore_ascii_case(cell));
-        found.map(|&(_, choice)| Some(choice)).ok_or_else(|| {
-            let choices = choices.iter().map(|&(word, _)| word).collect();
-            self.fault(column, CellFault::Choice { found: shown(cell), choices })
-        })
-    }
-
-    fn is_yes(self, column: Column) -> Result<bool, TableError> {
-        let choices = [true, false].map(|yes| (super::yes_or_no(yes), yes));
-        Ok(self.choice(column, &choices)?.unwrap_or(false))
-    }
-
-    fn outcome(self, column: Column) -> Result<Option<SwingOutcome>, TableError> {
-        let is_seen = matches!(column, Column::Swing(_) | Column::DraftOutcome);
-        let choices: Vec<_> = SwingOutcome::ALL
-            .into_iter()
-            .filter(|outcome| is_seen || outcome.can_be_predicted())
-            .map(|outcome| (outcome.label(), outcome))
-            .collect();
-        self.choice(column, &choices)
+        let found = shown(cell);
+        Err(self.fault(key, LinkErrorKind::Count { found, least, most }))
     }
 
     /// Nothing may stand where it would not be read.
-    fn hold_to(self, kind: Kind) -> Result<(), TableError> {
-        for column in self.columns.iter().flatten() {
-            let cell = self.plain(*column);
-            if !column.is_in(kind) && !column.is_worked_out() && !cell.is_empty() {
-                let (found, kind) = (shown(cell), kind.label());
-                return Err(self.fault(*column, CellFault::Misplaced { found, kind }));
+    fn hold_to(&self, kind: Kind, worked_out: &[String]) -> Result<(), LinkError> {
+        for (column, cell) in self.columns.iter().zip(self.record) {
+            let is_read = column.is_empty()
+                || self.used.contains(column)
+                || worked_out.contains(column);
+            if !is_read && !cell.trim().is_empty() {
+                let (found, kind) = (shown(cell.trim()), kind.key());
+                return Err(self.fault(column, LinkErrorKind::Misplaced { found, kind }));
             }
         }
         Ok(())
     }
+}
 
-    fn only_one(self, has_one: &mut bool, kind: Kind) -> Result<(), TableError> {
-        if std::mem::replace(has_one, true) {
-            return Err(TableError::TwoRows { row: self.number, kind: kind.label() });
-        }
-        Ok(())
-    }
-
-    fn trial(self) -> Result<Trial, TableError> {
-        let empty = |column| self.fault(column, CellFault::Empty);
-        let id = self.id(Column::Trial)?.ok_or_else(|| empty(Column::Trial))?;
-        let mut trial = Trial::from_parts(TrialParts {
-            id,
-            record: self.record()?,
-            compared_with: self.id(Column::ComparedWith)?,
-            predictions: self.predictions()?,
-            seal: self.seal()?,
-            altered: self.is_yes(Column::Altered)?,
-        });
-        trial.plan = self.text(Column::Plan, PLAN_CHARS)?;
-        trial.note = self.text(Column::Note, NOTE_CHARS)?;
-        trial.draft.outcome = self.outcome(Column::DraftOutcome)?;
-        trial.draft.because = self.text(Column::DraftBecause, BECAUSE_CHARS)?;
-        trial.measured.rocket_length_mm = self.mm(Column::RocketLength)?;
-        trial.measured.cutout_length_mm = self.mm(Column::CutOutLength)?;
-        for point in Point::ALL {
-            let readings = trial.measured.of_mut(point);
-            let ends = [End::Nose, End::Tail].map(|end| (end.word(), end));
-            readings.from = self.choice(Column::From(point), &ends)?.unwrap_or_default();
-            readings.guess_mm = self.mm(Column::Guess(point))?;
-            for (i, reading) in readings.mm.iter_mut().enumerate() {
-                *reading = self.mm(Column::Reading(point, i))?;
+impl Visit for Row<'_> {
+    fn visit(&mut self, key: &str, slot: Slot<'_>) -> Result<(), LinkError> {
+        let cell = self.take(key);
+        if let Slot::Text(text, most) = slot {
+            *text = cleaned_lines(cell::read(self.raw(key)), usize::MAX);
+            let chars = text.chars().count();
+            if chars > most {
+                return Err(self.fault(key, LinkErrorKind::TooLong { chars, most }));
             }
-            readings.left_out = self.left_out(point)?;
+            return Ok(());
         }
-        Ok(trial)
-    }
-
-    fn left_out(self, point: Point) -> Result<Option<LeftOut>, TableError> {
-        let most = u16::try_from(REPEATS).unwrap_or(u16::MAX);
-        let reason = self.text(Column::LeftOutReason(point), REASON_CHARS)?;
-        match self.count(Column::LeftOut(point), 1, most)? {
-            Some(reading) => {
-                Ok(Some(LeftOut { reading: usize::from(reading) - 1, reason }))
-            }
-            None if reason.is_empty() => Ok(None),
-            None => Err(self.fault(Column::LeftOut(point), CellFault::Empty)),
-        }
-    }
-
-    /// The rocket and its swings: those in the columns, or, where they say nothing, those
-    /// that came with a link.
-    fn record(self) -> Result<Record, TableError> {
-        let cell = self.plain(Column::Rocket);
         if cell.is_empty() {
-            return Err(self.fault(Column::Rocket, CellFault::Empty));
+            return match slot {
+                Slot::Rocket(_) => Err(self.fault(key, LinkErrorKind::Empty)),
+                _ => Ok(()),
+            };
         }
-        let record = open_file(cell).map_err(|error| {
-            let detail = error.to_string();
-            let detail = detail.split(['.', ':']).next().unwrap_or_default().into();
-            self.fault(Column::Rocket, CellFault::Rocket { detail })
-        })?;
-        let mut setup = SwingSetup::default();
-        for field in SwingField::ALL {
-            if let Some(value) = self.number(Column::Setup(field))? {
+        // Whoever types a key may write a blank in it.
+        let typed = cell.replace(' ', "_");
+        let choice = |choices: &[&'static str]| {
+            let found = choices.iter().position(|known| is_key(&typed, known));
+            found.ok_or_else(|| {
+                let (found, choices) = (shown(cell), choices.to_vec());
+                self.fault(key, LinkErrorKind::Choice { found, choices })
+            })
+        };
+        match slot {
+            Slot::Mm(mm) => *mm = Some(Quantity::Length.rounded(self.number(key, cell)?)),
+            Slot::Count(count, least, most) => {
+                *count = Some(self.count(key, cell, least, most)?);
+            }
+            Slot::Choice(code, keys) => *code = u8::try_from(choice(keys)?).ok(),
+            Slot::Flag(is) => *is = choice(&["no", "yes"])? == 1,
+            Slot::Seal(seal) => {
+                let digits = cell.strip_prefix(['s', 'S']);
+                let read = digits.and_then(|digits| digits.parse().ok());
+                *seal = Some(read.ok_or_else(|| {
+                    self.fault(key, LinkErrorKind::NotASeal { found: shown(cell) })
+                })?);
+            }
+            Slot::Setup(value, field) => {
+                let read = self.number(key, cell)?;
                 let is_grams = field == SwingField::AirDensity;
-                field.set(&mut setup, if is_grams { value / 1000.0 } else { value });
+                *value = Some(if is_grams { read / 1000.0 } else { read });
             }
+            Slot::Rocket(record) => {
+                *record = open_file(cell).map_err(|error| {
+                    let error = Box::new(error);
+                    self.fault(key, LinkErrorKind::NotARocket { error })
+                })?;
+            }
+            Slot::Text(..) => {}
         }
-        let mut outcomes = Vec::new();
-        for i in 0..MOST_OUTCOMES {
-            outcomes.extend(self.outcome(Column::Swing(i))?);
-        }
-        if outcomes.is_empty() {
-            return Ok(record);
-        }
-        let swings = Swings::new(setup, outcomes)
-            .map_err(|error| self.fault(Column::Swing(0), CellFault::Swings(error)))?;
-        Ok(Record { swings, ..record })
+        Ok(())
     }
 
-    fn predictions(self) -> Result<Predictions, TableError> {
-        let mut versions = Vec::new();
-        for i in 0..MOST_VERSIONS {
-            let because = self.text(Column::Because(i), BECAUSE_CHARS)?;
-            let seen = self.count(Column::SwingsSeen(i), 0, u8::MAX.into())?;
-            match self.outcome(Column::Outcome(i))? {
-                Some(outcome) => {
-                    let swings_seen = u8::try_from(seen.unwrap_or(0)).unwrap_or(u8::MAX);
-                    versions.push(Prediction { outcome, because, swings_seen });
-                }
-                None if because.is_empty() && seen.is_none() => {}
-                None => return Err(self.fault(Column::Outcome(i), CellFault::Empty)),
-            }
-        }
-        // There are no more columns than versions, and none of them holds a slip.
-        Ok(Predictions::try_from(versions).unwrap_or_default())
-    }
-
-    fn seal(self) -> Result<Option<Seal>, TableError> {
-        let cell = self.plain(Column::Seal);
-        if cell.is_empty() {
-            return Ok(None);
-        }
-        let digits = cell.strip_prefix(['s', 'S']).and_then(|digits| digits.parse().ok());
-        digits.map(Some).ok_or_else(|| {
-            self.fault(Column::Seal, CellFault::Seal { found: shown(cell) })
-        })
+    fn fault(&self, key: &str, kind: LinkErrorKind) -> LinkError {
+        kind.at(At::Cell { row: self.number, column: key.to_owned() })
     }
 }
 

@@ -2,202 +2,187 @@
 
 use csv::{Terminator, WriterBuilder};
 use noseward_lesson::{
-    BECAUSE_CHARS, BOX_CHARS, Deleted, End, Measurements, NOTE_CHARS, Notebook,
-    PLAN_CHARS, Point, REASON_CHARS, Record, SwingOutcome, Trial,
+    BalancePoint, Conclusion, Deleted, Notebook, NotebookParts, Overall, Record, Seal,
+    Trial, TrialParts, key,
 };
 use noseward_stability::{Design, Quantity, SwingField, cleaned_lines, evaluate};
 
-use super::column::Column;
 use super::kind::Kind;
-use super::{Format, VERSION, cell, number};
-use crate::{Opened, hash, open_hash};
+use super::{Format, GROUP, KIND, PLACE, PLAN, VERSION_KEY, cell, number};
+use crate::error::{LinkError, LinkErrorKind};
+use crate::fields::{self, KeysOf, Slot, Visit};
+use crate::frame::VERSION;
+use crate::{At, Opened, hash, open_hash};
 
 /// Decimals of a length in millimetres: the grid of links.
 const MM_PLACES: usize = 1;
 
-/// One row.
-#[derive(Clone, Copy)]
-enum Row<'a> {
-    Trial(&'a Trial),
-    Deleted(&'a Deleted),
-    Plan(&'a str),
-    Conclusion,
-    Notebook,
+/// The keys of all columns, in the order in which a table has them.
+pub(super) fn columns() -> Vec<String> {
+    let mut keys = KeysOf(vec![KIND.into(), GROUP.into()]);
+    let mut parts = TrialParts { id: 1, ..TrialParts::default() };
+    let mut notebook = NotebookParts::default();
+    fields::trial(&mut parts, &mut keys).expect("no trial is in the way");
+    keys.0.extend(worked_out_keys());
+    keys.0.extend([PLACE.into(), VERSION_KEY.into()]);
+    let shared = keys.0.len();
+    fields::settings(&mut notebook, &mut keys).expect("nothing is in the way");
+    let conclusion = &mut Conclusion::default();
+    fields::conclusion(conclusion, &mut keys).expect("nothing is in the way");
+    let (trial, others) = keys.0.split_at(shared);
+    // A trial and the notebook share a column where their fields have one key.
+    let more = others.iter().filter(|key| !trial.contains(key));
+    trial.iter().chain(more).cloned().collect()
 }
 
-impl Row<'_> {
-    fn kind(self) -> Kind {
-        match self {
-            Self::Trial(_) => Kind::Trial,
-            Self::Deleted(_) => Kind::Deleted,
-            Self::Plan(_) => Kind::Plan,
-            Self::Conclusion => Kind::Conclusion,
-            Self::Notebook => Kind::Notebook,
-        }
+/// The columns that are worked out for people, and not read.
+pub(super) fn worked_out_keys() -> Vec<String> {
+    let nothing = Trial::from(TrialParts { id: 1, ..TrialParts::default() });
+    worked_out(&nothing, '.').into_iter().map(|(key, _)| key).collect()
+}
+
+/// What is worked out of a trial for people.
+fn worked_out(trial: &Trial, mark: char) -> Vec<(String, String)> {
+    let design = trial.design();
+    let length_mm = design.length_mm();
+    let in_mm =
+        |value: Option<f64>| value.map(|mm| mm_cell(mm, mark)).unwrap_or_default();
+    let mut cells =
+        vec![("rocket_name".to_owned(), cell::written(&design.name).into_owned())];
+    for point in BalancePoint::ALL {
+        let front = fields::front(point);
+        let stats = trial.measured.middle(point, length_mm);
+        cells.push((format!("{front}_middle_mm"), in_mm(stats.map(|s| s.middle_mm))));
+        cells.push((format!("{front}_range_mm"), in_mm(stats.map(|s| s.range_mm()))));
     }
+    let overall = match trial.overall() {
+        Overall::Nothing => String::new(),
+        Overall::Mostly(outcome) => key(&outcome),
+        Overall::Mixed => "mixed".into(),
+    };
+    cells.extend([
+        ("measured_separation_mm".into(), in_mm(trial.measured.separation_mm(length_mm))),
+        ("computed_separation_mm".into(), in_mm(separation_mm(design))),
+        ("all_swings".into(), overall),
+    ]);
+    cells
 }
 
-/// The rows of a notebook, headings first, with this end of line.
-pub(super) fn write(notebook: &Notebook, format: Format, end: Terminator) -> String {
-    let trials = notebook.trials().iter().map(Row::Trial);
-    let deleted = notebook.deleted().iter().map(Row::Deleted);
-    let plans = notebook.plans().iter().map(|plan| Row::Plan(plan));
-    let rows = trials.chain(deleted).chain(plans).chain([Row::Conclusion, Row::Notebook]);
-
-    let columns = Column::all();
+/// The rows of a notebook, the keys of the columns first, with this end of line.
+pub(crate) fn rows(notebook: &Notebook, format: Format, end: Terminator) -> String {
+    let columns = columns();
     let mut table = WriterBuilder::new()
         .delimiter(format.delimiter())
         .terminator(end)
         .from_writer(Vec::new());
-    let mut write = |cells: Vec<String>| {
-        table.write_record(cells).expect("a row goes into memory, and all are as long");
-    };
-    write(columns.iter().map(|column| column.heading()).collect());
-    for row in rows {
-        let writer = Cells::new(notebook, row, format);
-        write(columns.iter().map(|&column| writer.cell(column)).collect());
+    table.write_record(&columns).expect("memory has room");
+    for row in cells_of(notebook, format.mark()) {
+        let cell = |column: &String| {
+            let found = row.iter().find(|(key, _)| key == column);
+            found.map_or("", |(_, cell)| cell)
+        };
+        table.write_record(columns.iter().map(cell)).expect("memory has room");
     }
     let bytes = table.into_inner().expect("memory has room");
     String::from_utf8(bytes).expect("cells are text")
 }
 
-/// The cells of one row.
-struct Cells<'a> {
-    notebook: &'a Notebook,
-    row: Row<'a>,
-    mark: char,
-    /// The computed separation of the trial's rocket.
-    separation_mm: Option<f64>,
+/// The cells of each row, with their keys.
+fn cells_of(notebook: &Notebook, mark: char) -> Vec<Vec<(String, String)>> {
+    let mut parts = NotebookParts::from(notebook.clone());
+    let group = notebook.group.key();
+    let begin = |kind: Kind| {
+        let cells = vec![
+            (KIND.to_owned(), kind.key().to_owned()),
+            (GROUP.to_owned(), group.clone()),
+        ];
+        Cells { cells, mark }
+    };
+    let of_trial = |kind, trial: &Trial, parts: &mut TrialParts| {
+        let mut row = begin(kind);
+        fields::trial(parts, &mut row).expect("whatever is in a trial can be written");
+        row.cells.extend(worked_out(trial, mark));
+        row
+    };
+    let mut rows = Vec::new();
+    for (trial, parts) in notebook.trials().iter().zip(&mut parts.trials) {
+        rows.push(of_trial(Kind::Trial, trial, parts));
+    }
+    for (Deleted { place, trial }, parts) in
+        notebook.deleted().iter().zip(&mut parts.deleted)
+    {
+        let mut row = of_trial(Kind::Deleted, trial, &mut parts.trial);
+        row.put(PLACE, (place + 1).to_string());
+        rows.push(row);
+    }
+    for plan in notebook.plans() {
+        let mut row = begin(Kind::Plan);
+        row.put(PLAN, cell::written(plan).into_owned());
+        rows.push(row);
+    }
+    let mut row = begin(Kind::Conclusion);
+    fields::conclusion(&mut parts.conclusion, &mut row).expect("texts can be written");
+    rows.push(row);
+    let mut row = begin(Kind::Notebook);
+    row.put(VERSION_KEY, VERSION.to_string());
+    fields::settings(&mut parts, &mut row).expect("settings can be written");
+    rows.push(row);
+    rows.into_iter().map(|row| row.cells).collect()
 }
 
-impl<'a> Cells<'a> {
-    fn new(notebook: &'a Notebook, row: Row<'a>, format: Format) -> Self {
-        let separation_mm = match row {
-            Row::Trial(trial) | Row::Deleted(Deleted { trial, .. }) => {
-                separation_mm(trial.design())
-            }
-            Row::Plan(_) | Row::Conclusion | Row::Notebook => None,
-        };
-        Self { notebook, row, mark: format.mark(), separation_mm }
-    }
+/// The cells of one row.
+struct Cells {
+    cells: Vec<(String, String)>,
+    /// What stands before decimals.
+    mark: char,
+}
 
-    fn cell(&self, column: Column) -> String {
-        if !column.is_in(self.row.kind()) {
-            return String::new();
-        }
-        match (self.row, column) {
-            (row, Column::Kind) => row.kind().label().into(),
-            (_, Column::Group) => self.notebook.group.to_string(),
-            (Row::Deleted(deleted), Column::Place) => count(deleted.place + 1),
-            (Row::Trial(trial) | Row::Deleted(Deleted { trial, .. }), _) => {
-                self.of_trial(trial, column)
-            }
-            (Row::Plan(plan), Column::Plan) => text(plan, PLAN_CHARS),
-            (_, Column::Statement(of)) => {
-                text(self.notebook.conclusion.text(of), BOX_CHARS)
-            }
-            (_, Column::Version) => count(VERSION),
-            (_, Column::Level) => super::level_word(self.notebook.level).into(),
-            (_, Column::Support) => self.notebook.support.label().into(),
-            (_, Column::TwoChanges) => {
-                super::yes_or_no(self.notebook.allows_two_changes).into()
-            }
-            (_, Column::InHand) => {
-                self.notebook.in_hand().map(|trial| count(trial.id())).unwrap_or_default()
-            }
-            _ => String::new(),
-        }
+impl Cells {
+    fn put(&mut self, key: &str, cell: String) {
+        self.cells.push((key.to_owned(), cell));
     }
+}
 
-    fn of_trial(&self, trial: &Trial, column: Column) -> String {
-        let measured = &trial.measured;
-        let length_mm = design_length_mm(trial.design());
-        let has_setup = !trial.swings().outcomes().is_empty();
-        let version = |i: usize| trial.predictions().versions().get(i);
-        match column {
-            Column::Trial => count(trial.id()),
-            Column::ComparedWith => trial.compared_with().map(count).unwrap_or_default(),
-            Column::Plan => text(&trial.plan, PLAN_CHARS),
-            Column::Name => cell::written(&trial.design().name).into_owned(),
-            Column::Rocket => rocket(trial.design()),
-            Column::RocketLength => self.mm(measured.rocket_length_mm),
-            Column::CutOutLength => self.mm(measured.cutout_length_mm),
-            Column::From(point) => from(measured, point),
-            Column::Guess(point) => self.mm(measured.of(point).guess_mm),
-            Column::Reading(point, i) => self.mm(measured.of(point).mm[i]),
-            Column::LeftOut(point) => {
-                let left_out = measured.of(point).left_out.as_ref();
-                left_out.map(|out| count(out.reading + 1)).unwrap_or_default()
+impl Visit for Cells {
+    fn visit(&mut self, key: &str, slot: Slot<'_>) -> Result<(), LinkError> {
+        if slot.is_empty() {
+            return Ok(());
+        }
+        let cell = match slot {
+            Slot::Mm(mm) => mm_cell(mm.unwrap_or(f64::NAN), self.mark),
+            Slot::Count(count, ..) => count.unwrap_or_default().to_string(),
+            Slot::Choice(code, keys) => {
+                keys[usize::from(code.unwrap_or_default())].to_owned()
             }
-            Column::LeftOutReason(point) => {
-                let left_out = measured.of(point).left_out.as_ref();
-                left_out.map(|out| text(&out.reason, REASON_CHARS)).unwrap_or_default()
+            Slot::Text(text, most) => {
+                cell::written(&cleaned_lines(text, most)).into_owned()
             }
-            Column::Middle(point) => {
-                self.mm(measured.middle(point, length_mm).map(|middle| middle.middle_mm))
-            }
-            Column::Range(point) => {
-                self.mm(measured.middle(point, length_mm).map(|middle| middle.range_mm()))
-            }
-            Column::Separation => self.mm(measured.separation_mm(length_mm)),
-            Column::ComputedSeparation => self.mm(self.separation_mm),
-            Column::Overall => trial.overall().label().into(),
-            Column::Outcome(i) => word(version(i).map(|version| version.outcome)),
-            Column::Because(i) => {
-                version(i).map(|v| text(&v.because, BECAUSE_CHARS)).unwrap_or_default()
-            }
-            Column::SwingsSeen(i) => {
-                version(i).map(|version| count(version.swings_seen)).unwrap_or_default()
-            }
-            Column::DraftOutcome => word(trial.draft.outcome),
-            Column::DraftBecause => text(&trial.draft.because, BECAUSE_CHARS),
-            Column::Setup(field) if has_setup => {
-                let value = field.get(&trial.swings().setup);
+            Slot::Flag(_) => "yes".into(),
+            // A letter in front: 12345678 and 1e234567 are numbers too.
+            Slot::Seal(seal) => format!("s{}", seal.unwrap_or(Seal(0))),
+            Slot::Setup(value, field) => {
+                let value = value.unwrap_or(f64::NAN);
                 match field {
+                    // In grams: a number with three decimals could be taken for thousands.
                     SwingField::AirDensity => {
                         number::written(value * 1000.0, 0, self.mark)
                     }
                     _ => number::written(value, 2, self.mark),
                 }
             }
-            Column::Swing(i) => word(trial.swings().outcomes().get(i).copied()),
-            Column::Note => text(&trial.note, NOTE_CHARS),
-            // A letter in front: 12345678 and 1e234567 are numbers too.
-            Column::Seal => {
-                trial.seal().map(|seal| format!("s{seal}")).unwrap_or_default()
-            }
-            Column::Altered if trial.is_altered() => super::yes_or_no(true).into(),
-            _ => String::new(),
-        }
+            Slot::Rocket(record) => rocket(&record.design),
+        };
+        self.put(key, cell);
+        Ok(())
     }
 
-    fn mm(&self, value: Option<f64>) -> String {
-        value
-            .map(|mm| number::written(Quantity::Length.rounded(mm), MM_PLACES, self.mark))
-            .unwrap_or_default()
+    fn fault(&self, _: &str, kind: LinkErrorKind) -> LinkError {
+        kind.at(At::Table)
     }
 }
 
-/// A free text as it is kept, in a cell.
-fn text(text: &str, most_chars: usize) -> String {
-    cell::written(&cleaned_lines(text, most_chars)).into_owned()
-}
-
-fn count(count: impl ToString) -> String {
-    count.to_string()
-}
-
-fn word(outcome: Option<SwingOutcome>) -> String {
-    outcome.map(SwingOutcome::label).unwrap_or_default().into()
-}
-
-/// The end from which a point was measured; nothing where nothing was.
-fn from(measured: &Measurements, point: Point) -> String {
-    let readings = measured.of(point);
-    match readings.from {
-        End::Nose if !readings.any() => String::new(),
-        from => from.word().into(),
-    }
+fn mm_cell(mm: f64, mark: char) -> String {
+    number::written(Quantity::Length.rounded(mm), MM_PLACES, mark)
 }
 
 /// The rocket as a link, or as JSON where a link has no room for all of it.
@@ -216,12 +201,58 @@ fn rocket(design: &Design) -> String {
     }
 }
 
-/// The length of a design, in millimetres.
-pub(super) fn design_length_mm(design: &Design) -> f64 {
-    design.sections.iter().map(|section| section.length_mm).sum()
+/// The computed separation, in millimetres; `None` where a fault stands in its way.
+pub(crate) fn separation_mm(design: &Design) -> Option<f64> {
+    evaluate(design).figures.map(|figures| figures.separation_m * 1000.0)
 }
 
-/// The computed separation, in millimetres; `None` where a fault stands in its way.
-pub(super) fn separation_mm(design: &Design) -> Option<f64> {
-    evaluate(design).figures.map(|figures| figures.separation_m * 1000.0)
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// The columns stand in tables: none is ever renamed.
+    #[test]
+    fn columns_are_frozen() {
+        let columns = columns();
+        for (i, key) in columns.iter().enumerate() {
+            let plain = |b: u8| b.is_ascii_lowercase() || b.is_ascii_digit() || b == b'_';
+            assert!(key.bytes().all(plain), "{key}");
+            assert!(!columns[..i].contains(key), "{key}");
+        }
+        let point = |front: &str| {
+            [
+                "from",
+                "guess_mm",
+                "reading_1_mm",
+                "reading_2_mm",
+                "reading_3_mm",
+                "left_out",
+                "left_out_reason",
+            ]
+            .map(|key| format!("{front}_{key}"))
+            .join(" ")
+        };
+        let prediction = |i: usize| {
+            let keys = ["outcome", "because", "swings_seen"];
+            keys.map(|key| format!("prediction_{i}_{key}")).join(" ")
+        };
+        let frozen = [
+            "kind_of_row group trial compared_with plan rocket",
+            "rocket_length_mm cutout_length_mm",
+            &point("centre_of_mass"),
+            &point("centre_of_pressure"),
+            &prediction(1),
+            "string_m arm_m turns_per_s air_density_g_m3",
+            "swing_1 swing_2 swing_3 swing_4 swing_5 swing_6",
+            "note seal draft_outcome draft_because",
+            &[2, 3, 4, 5, 6].map(prediction).join(" "),
+            "altered rocket_name",
+            "centre_of_mass_middle_mm centre_of_mass_range_mm",
+            "centre_of_pressure_middle_mm centre_of_pressure_range_mm",
+            "measured_separation_mm computed_separation_mm all_swings",
+            "place version level help two_changes in_hand",
+            "claim evidence reason trust",
+        ];
+        assert_eq!(columns.join(" "), frozen.join(" "));
+    }
 }

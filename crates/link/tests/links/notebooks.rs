@@ -2,9 +2,9 @@
 //! and random ones.
 
 use noseward_lesson::{
-    BECAUSE_CHARS, BOX_CHARS, Colour, Draft, End, Group, LeftOut, Level, MOST_PLANS,
-    MOST_TRIALS, MOST_VERSIONS, NOTE_CHARS, Notebook, PLAN_CHARS, Point, REASON_CHARS,
-    Record, Statement, Support, SwingOutcome,
+    BECAUSE_CHARS, BOX_CHARS, BalancePoint, Colour, Draft, End, Group, LeftOut, Level,
+    MOST_PLANS, MOST_TRIALS, MOST_VERSIONS, NOTE_CHARS, Notebook, PLAN_CHARS,
+    REASON_CHARS, Record, Statement, Support, SwingOutcome,
 };
 use noseward_link::NotebookFile;
 use noseward_stability::Example;
@@ -99,7 +99,7 @@ pub(crate) fn ordinary() -> NotebookFile {
         trial.note = "The string slipped once and we tied it again.".into();
         trial.measured.rocket_length_mm = Some(410.0);
         trial.measured.cutout_length_mm = Some(386.0);
-        for point in Point::ALL {
+        for point in BalancePoint::ALL {
             let mm = 200.0 + f64::from(id);
             let readings = trial.measured.of_mut(point);
             readings.guess_mm = Some(mm + 7.0);
@@ -133,7 +133,7 @@ pub(crate) fn largest(record: &Record) -> NotebookFile {
         trial.draft.because = long(BECAUSE_CHARS);
         trial.measured.rocket_length_mm = Some(1999.9);
         trial.measured.cutout_length_mm = Some(1999.9);
-        for point in Point::ALL {
+        for point in BalancePoint::ALL {
             let readings = trial.measured.of_mut(point);
             readings.guess_mm = Some(1999.9);
             readings.mm = [Some(1999.9); 3];

@@ -1,6 +1,8 @@
 //! Parts of a notebook come in any order, and no slip goes unseen.
 
-use noseward_link::{CodeFault, NotebookFile, PartFault, Parts, dense, notebook_parts};
+use noseward_link::{
+    At, LinkError, LinkErrorKind, NotebookFile, QrSegments, compact, notebook_parts,
+};
 use proptest::prelude::*;
 
 use crate::detection::config;
@@ -21,7 +23,7 @@ fn they_are_printed_in_groups_and_rows() {
             let groups: Vec<&str> = row.split(' ').collect();
             assert!(groups.len() <= 5 && groups.iter().all(|group| group.len() <= 4));
         }
-        let symbols = dense(&part);
+        let symbols = compact(&part);
         assert!(symbols.len() <= 300);
         assert!(symbols.bytes().all(|symbol| ALPHABET.contains(&symbol)));
     }
@@ -31,7 +33,7 @@ fn they_are_printed_in_groups_and_rows() {
 fn a_text_may_hold_several_among_other_words() {
     let file = everything();
     let parts = parts(&file);
-    let packed: Vec<String> = parts.iter().map(|part| dense(part)).collect();
+    let packed: Vec<String> = parts.iter().map(|part| compact(part)).collect();
     for text in [
         parts.join("\n"),
         parts.join("\n\n"),
@@ -43,7 +45,7 @@ fn a_text_may_hold_several_among_other_words() {
         format!("#{}", packed.join("\n#")),
         parts.join("\n").replace('0', "O").replace('1', "l"),
     ] {
-        let mut collection = Parts::default();
+        let mut collection = QrSegments::default();
         let progress = collection.add(&text).unwrap();
         assert!(progress.is_whole(), "{text}: {progress:?}");
         assert_eq!(usize::from(progress.added), parts.len());
@@ -55,7 +57,7 @@ fn a_text_may_hold_several_among_other_words() {
 fn what_is_missing_is_named_and_doubles_do_no_harm() {
     let parts = parts(&ordinary());
     let last = u8::try_from(parts.len()).unwrap();
-    let mut collection = Parts::default();
+    let mut collection = QrSegments::default();
     assert_eq!((collection.missing(), collection.progress().of), (vec![], 0));
     let progress = collection.add(&parts[2]).unwrap();
     assert_eq!((progress.have, progress.of, progress.added), (1, last, 1));
@@ -73,13 +75,14 @@ fn another_notebook_is_refused_and_the_right_ones_stay() {
     let mut later = ordinary();
     later.notebook.conclusion.claim.push('!');
     let later = parts(&later);
-    let mut collection = Parts::default();
+    let mut collection = QrSegments::default();
     collection.add(&one[0]).unwrap();
     for strange in [&other[0], &other[1], &later[1]] {
         let text = format!("{strange}\n{}", one[1]);
         let fault = collection.add(&text).unwrap_err();
-        assert!(matches!(fault, PartFault::Other { .. }), "{fault:?}");
-        assert!(fault.to_string().contains("belongs to another notebook"));
+        assert_eq!(fault.kind, LinkErrorKind::OtherNotebook);
+        assert!(matches!(fault.at, At::Part(Some(_))), "{fault:?}");
+        assert!(fault.sentence().contains("belongs to another notebook"));
         assert_eq!(collection.progress().have, 2);
     }
     collection.add(&one.concat()).unwrap();
@@ -89,26 +92,26 @@ fn another_notebook_is_refused_and_the_right_ones_stay() {
 #[test]
 fn a_cut_part_is_named_and_the_others_stay() {
     let parts = parts(&ordinary());
-    let mut collection = Parts::default();
+    let mut collection = QrSegments::default();
     let cut = &parts[0][..parts[0].len() / 2];
     let fault = collection.add(&format!("{cut}\n\n{}", parts[1])).unwrap_err();
-    assert!(matches!(fault, PartFault::Part { part: Some(1), .. }), "{fault:?}");
+    assert_eq!(fault.at, At::Part(Some(1)));
     assert_eq!(collection.progress().have, 1);
     let fault = collection.add(cut).unwrap_err();
-    let row = dense(cut).len() / ROW + 1;
-    let early = PartFault::Part { part: Some(1), fault: CodeFault::EndsEarly { row } };
-    assert_eq!(fault, early);
-    assert!(fault.to_string().starts_with("Part 1: The code ends too early: row "));
+    let row = compact(cut).len() / ROW + 1;
+    let error = |kind, part| LinkError { kind, at: At::Part(part) };
+    assert_eq!(fault, error(LinkErrorKind::EndsEarly { row }, Some(1)));
+    assert!(fault.sentence().starts_with("Part 1: The code ends too early: row "));
     for nothing in ["", "hello", "M1AB CDEF GHJK MNPQ", "N1 is first"] {
-        assert_eq!(collection.add(nothing), Err(PartFault::NotAPart), "{nothing}");
+        let no_part = error(LinkErrorKind::Nothing, None);
+        assert_eq!(collection.add(nothing), Err(no_part), "{nothing}");
     }
     let newer = parts[0].replacen("N1", "N2", 1);
     let newer = collection.add(&newer).unwrap_err();
-    let fault = CodeFault::Newer { version: 2 };
-    assert_eq!(newer, PartFault::Part { part: None, fault });
+    assert_eq!(newer, error(LinkErrorKind::Newer { version: 2 }, None));
     let large = " ".repeat(300_000);
-    let fault = PartFault::TooLarge { bytes: 300_000 };
-    assert_eq!(collection.add(&large), Err(fault));
+    let fault = LinkErrorKind::TooLarge { bytes: 300_000 };
+    assert_eq!(collection.add(&large), Err(error(fault, None)));
 }
 
 /// Every single wrong character of every part, and every swap of neighbours.
@@ -116,14 +119,14 @@ fn a_cut_part_is_named_and_the_others_stay() {
 fn every_slip_is_seen_and_its_row_named() {
     let mut slips = 0;
     for part in parts(&everything()) {
-        let symbols = dense(&part).into_bytes();
+        let symbols = compact(&part).into_bytes();
         let mut refused = |changed: &[u8], row: Option<usize>| {
-            let mut collection = Parts::default();
+            let mut collection = QrSegments::default();
             let text = std::str::from_utf8(changed).unwrap();
             let fault = collection.add(text).unwrap_err();
             assert_eq!(collection.progress().have, 0, "{text}");
-            if let (Some(row), PartFault::Part { fault, .. }) = (row, &fault) {
-                assert_eq!(*fault, CodeFault::Row { row }, "{text}");
+            if let Some(row) = row {
+                assert_eq!(fault.kind, LinkErrorKind::Rows { rows: vec![row] }, "{text}");
             }
             slips += 1;
         };
@@ -157,7 +160,7 @@ proptest! {
             let count = shuffled.len();
             shuffled.swap(i.index(count), j.index(count));
         }
-        let mut collection = Parts::default();
+        let mut collection = QrSegments::default();
         for (i, part) in shuffled.iter().enumerate() {
             prop_assert_eq!(collection.missing().is_empty(), i == 0);
             prop_assert_eq!(collection.notebook(), None);
@@ -174,12 +177,12 @@ proptest! {
         slips in prop::collection::vec((any::<prop::sample::Index>(), 0..32_usize), 1..9),
     ) {
         for part in parts(&file) {
-            let right = dense(&part).into_bytes();
+            let right = compact(&part).into_bytes();
             let mut symbols = right.clone();
             for (place, with) in &slips {
                 symbols[place.index(right.len())] = ALPHABET[*with];
             }
-            let mut collection = Parts::default();
+            let mut collection = QrSegments::default();
             let text = std::str::from_utf8(&symbols).expect("ASCII");
             let added = collection.add(text).is_ok();
             prop_assert_eq!(added, symbols == right, "{}", text);
@@ -190,7 +193,7 @@ proptest! {
     fn two_notebooks_do_not_mix(one in notebook(), other in notebook()) {
         let (first, second) = (parts(&one), parts(&other));
         prop_assume!(one != other);
-        let mut collection = Parts::default();
+        let mut collection = QrSegments::default();
         collection.add(&first[0]).expect("a part");
         for i in 0..first.len().max(second.len()) {
             if let Some(part) = second.get(i) {

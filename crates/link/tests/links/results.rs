@@ -2,7 +2,7 @@
 
 use noseward_lesson::{Notebook, SwingOutcome};
 use noseward_link::{
-    CodeFault, ResultFault, ResultMiddle, ResultPrediction, dense, open_result_code,
+    At, LinkErrorKind, ResultMiddle, ResultPrediction, compact, open_result_code,
     result_code, result_of,
 };
 use noseward_stability::{Design, evaluate};
@@ -58,9 +58,9 @@ fn it_is_short_and_comes_back() {
         for trial in notebook.trials() {
             let result = result_of(&notebook, trial.id(), Some(1)).unwrap();
             let text = result_code(&result);
-            assert_eq!((text.len(), dense(&text).len()), (71, 57), "{text}");
+            assert_eq!((text.len(), compact(&text).len()), (71, 57), "{text}");
             assert!(text.starts_with("T1"));
-            for text in [text.clone(), text.to_lowercase(), dense(&text)] {
+            for text in [text.clone(), text.to_lowercase(), compact(&text)] {
                 assert_eq!(open_result_code(&text), Ok(result.clone()));
             }
         }
@@ -72,17 +72,20 @@ fn every_slip_is_seen_and_its_row_named() {
     let notebook = everything().notebook;
     for trial in notebook.trials() {
         let result = result_of(&notebook, trial.id(), Some(1)).unwrap();
-        let symbols = dense(&result_code(&result)).into_bytes();
+        let symbols = compact(&result_code(&result)).into_bytes();
         let open = |symbols: &[u8]| {
-            open_result_code(std::str::from_utf8(symbols).unwrap()).unwrap_err()
+            let opened = open_result_code(std::str::from_utf8(symbols).unwrap());
+            let error = opened.unwrap_err();
+            assert_eq!(error.at, At::Result);
+            error.kind
         };
         for i in 0..symbols.len() {
             for &with in ALPHABET.iter().filter(|&&with| with != symbols[i]) {
                 let mut changed = symbols.clone();
                 changed[i] = with;
                 let fault = open(&changed);
-                let row = CodeFault::Row { row: i / 20 + 1 };
-                assert!(i < 2 || fault == ResultFault::Code(row), "{i} {fault:?}");
+                let row = LinkErrorKind::Rows { rows: vec![i / 20 + 1] };
+                assert!(i < 2 || fault == row, "{i} {fault:?}");
             }
             if i + 1 < symbols.len() && symbols[i] != symbols[i + 1] {
                 let mut changed = symbols.clone();
@@ -90,16 +93,16 @@ fn every_slip_is_seen_and_its_row_named() {
                 open(&changed);
             }
             let row = i / 20 + 1;
-            let early = ResultFault::Code(CodeFault::EndsEarly { row });
+            let early = LinkErrorKind::EndsEarly { row };
             let fault = open(&symbols[..i]);
-            assert_eq!(fault, if i < 2 { ResultFault::NotAResult } else { early });
+            assert_eq!(fault, if i < 2 { LinkErrorKind::Nothing } else { early });
         }
         assert_eq!(
             open(&[b"T2", &symbols[2..]].concat()),
-            ResultFault::Code(CodeFault::Newer { version: 2 })
+            LinkErrorKind::Newer { version: 2 }
         );
     }
-    let say = open_result_code("hello").unwrap_err().to_string();
+    let say = open_result_code("hello").unwrap_err().sentence();
     assert!(say.contains("begins with T1"), "{say}");
 }
 
@@ -109,7 +112,7 @@ fn every_slip_is_seen_and_its_row_named() {
 fn no_pair_of_slips_goes_unseen() {
     let notebook = ordinary().notebook;
     let result = result_of(&notebook, 2, Some(1)).unwrap();
-    let right = dense(&result_code(&result)).into_bytes();
+    let right = compact(&result_code(&result)).into_bytes();
     let mut tried = 0;
     for i in 2..right.len() {
         for j in i + 1..right.len() {

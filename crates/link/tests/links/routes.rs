@@ -6,10 +6,10 @@ use base64::engine::general_purpose::URL_SAFE_NO_PAD;
 use crc::{CRC_32_ISO_HDLC, Crc};
 use noseward_lesson::{Record, Trial};
 use noseward_link::{
-    Any, AnyError, Damage, NotebookFile, Parts, code, hash, looks_like_notebook,
-    notebook_hash, notebook_parts, open_any, open_hash, open_notebook_file,
-    open_notebook_hash, open_trial_hash, result_code, result_of, to_file,
-    to_notebook_file, trial_hash,
+    Any, At, LinkError, LinkErrorKind, NotebookFile, QrSegments, code, hash,
+    looks_like_notebook, looks_like_table, notebook_hash, notebook_parts, open_any,
+    open_hash, open_notebook_file, open_notebook_hash, open_table, open_text,
+    result_code, result_of, to_file, to_notebook_file,
 };
 use noseward_stability::Example;
 use proptest::prelude::*;
@@ -19,7 +19,7 @@ use crate::detection::config;
 use crate::notebooks::{everything, notebook, ordinary};
 
 fn collected(parts: &[String]) -> NotebookFile {
-    let mut collection = Parts::default();
+    let mut collection = QrSegments::default();
     for part in parts {
         collection.add(part).expect("a part that was just made");
     }
@@ -42,12 +42,6 @@ fn an_example_comes_through_every_route() {
                 Some(Ok(file.clone()))
             );
         }
-        for trial in file.notebook.trials() {
-            let link = trial_hash(&file.notebook, trial.id()).unwrap();
-            let shared = open_trial_hash(&link).unwrap().unwrap();
-            assert_eq!((shared.group, &shared.trial), (file.notebook.group, trial));
-        }
-        assert_eq!(trial_hash(&file.notebook, 77), None);
     }
     assert!(notebook_hash(&everything()).is_some());
 }
@@ -57,7 +51,6 @@ fn each_spelling_is_told_from_the_others() {
     let file = everything();
     let record = Record::from(Example::Razorbill.design());
     let link = notebook_hash(&file).unwrap();
-    let trial = trial_hash(&file.notebook, 1).unwrap();
     let parts = notebook_parts(&file).unwrap();
     let result = result_of(&file.notebook, 2, Some(1)).unwrap();
     let typed = result_code(&result);
@@ -72,10 +65,6 @@ fn each_spelling_is_told_from_the_others() {
         assert!(looks_like_notebook(&text), "{text}");
         assert_eq!(open_any(&text), Ok(Any::Notebook(file.clone())), "{text}");
     }
-    let Ok(Any::Trial(shared)) = open_any(&format!("See #{trial}")) else {
-        panic!("a trial")
-    };
-    assert_eq!(Some(&shared.trial), file.notebook.trial(1));
     for text in [typed.clone(), typed.to_lowercase(), format!("Blue 4: {typed}\nBye")] {
         assert!(looks_like_notebook(&text), "{text}");
         assert_eq!(open_any(&text), Ok(Any::Result(result.clone())), "{text}");
@@ -93,14 +82,14 @@ fn each_spelling_is_told_from_the_others() {
         "",
         "T1 was our best trial.",
         "n1. A heavier nose",
-        "t1.\nn1.",
+        "n1.\nn1.",
         "Nil by mouth, N1 and T1",
         "Title: nine nets in ten tins",
         "{\"noseward\": \"rocket\", \"name\": \"notebook\"}",
         "{\"name\": \"\\\"noseward\\\": \\\"notebook\\\"\"}",
     ] {
         assert!(!looks_like_notebook(text), "{text}");
-        assert!(matches!(open_any(text), Err(AnyError::Rocket(_))), "{text}");
+        assert!(matches!(open_any(text), Err(LinkError { at: At::File, .. })), "{text}");
     }
 }
 
@@ -110,16 +99,16 @@ fn a_notebook_is_no_rocket() {
     let file = everything();
     let link = notebook_hash(&file).unwrap();
     assert_eq!(open_hash(&link), noseward_link::Opened::Nothing);
-    assert!(noseward_link::open_text(&link).is_err());
-    assert!(noseward_link::open_text(&to_notebook_file(&file)).is_err());
-    assert!(noseward_link::open_text(&notebook_parts(&file).unwrap()[0]).is_err());
+    assert!(open_text(&link).is_err());
+    assert!(open_text(&to_notebook_file(&file)).is_err());
+    assert!(open_text(&notebook_parts(&file).unwrap()[0]).is_err());
     let rocket = hash(&Example::Razorbill.design().into());
     assert_eq!(open_notebook_hash(&rocket), None);
-    assert_eq!(open_trial_hash(&link), None);
-    let other = link.replacen("n1", "t1", 1);
-    assert_eq!(open_trial_hash(&other), Some(Err(Damage::Changed)));
+    let other = rocket.replacen('r', "n", 1);
+    let error = |kind: LinkErrorKind| Some(Err(LinkError { kind, at: At::Link }));
+    assert_eq!(open_notebook_hash(&other), error(LinkErrorKind::Changed));
     let newer = link.replacen("n1", "n2", 1);
-    assert_eq!(open_notebook_hash(&newer), Some(Err(Damage::Newer { version: 2 })));
+    assert_eq!(open_notebook_hash(&newer), error(LinkErrorKind::Newer { version: 2 }));
 }
 
 #[test]
@@ -127,7 +116,8 @@ fn every_cut_and_every_change_of_a_link_is_seen() {
     let file = everything();
     let link = notebook_hash(&file).unwrap();
     for end in 3..link.len() {
-        let cut = Some(Err(Damage::CutShort));
+        let kind = LinkErrorKind::CutShort;
+        let cut = Some(Err(LinkError { kind, at: At::Link }));
         assert_eq!(open_notebook_hash(&link[..end]), cut, "{end}");
     }
     for i in 3..link.len() {
@@ -171,11 +161,15 @@ fn a_changed_prediction_shows_in_a_link() {
     assert_eq!(altered(&file), [] as [u16; 0]);
     let link = notebook_hash(&file).unwrap();
     let seal = file.notebook.trial(2).unwrap().seal().unwrap().0.to_le_bytes();
+    // The second trial's outcome, its reason's length, how it was swung and what was seen.
+    let because = &[1, 31, b'T'][..];
+    let swung = &[126, 81, 21, 146, 1, 5, 1][..];
     for (from, to) in [
         (&b"pulls the nose down"[..], &b"pushes the nose up."[..]),
         (&seal, &[0, 0, 0, 1]),
-        (&[1, 0, 31, b'T'], &[0, 0, 31, b'T']), // the outcome
-        (&[1, 0, 31, b'T'], &[1, 2, 31, b'T']), // the swings seen
+        (because, &[0, 31, b'T']),
+        (swung, &[126, 81, 21, 146, 0, 0, 0]),
+        (swung, &[127, 81, 21, 146, 1, 5, 1]),
     ] {
         let forged = forged(&link, from, to);
         let opened = open_notebook_hash(&forged).unwrap().unwrap();
@@ -184,16 +178,11 @@ fn a_changed_prediction_shows_in_a_link() {
         let again = open_notebook_file(&to_notebook_file(&opened)).unwrap();
         assert_eq!((&again, altered(&again)), (&opened, vec![2]));
         assert_eq!(collected(&notebook_parts(&opened).unwrap()), opened);
-        let shared = open_trial_hash(&trial_hash(&opened.notebook, 2).unwrap());
-        assert!(shared.unwrap().unwrap().trial.is_altered());
         assert!(result_of(&opened.notebook, 2, None).unwrap().altered);
     }
-    // What is not locked may be changed; and one trial alone is held to its seal too.
+    // What is not sealed may be changed.
     let noted = forged(&link, b"we went in", b"we stayed.");
     assert_eq!(altered(&open_notebook_hash(&noted).unwrap().unwrap()), [] as [u16; 0]);
-    let trial = trial_hash(&file.notebook, 2).unwrap();
-    let trial = forged(&trial, b"nose down", b"nose up..");
-    assert!(open_trial_hash(&trial).unwrap().unwrap().trial.is_altered());
 }
 
 #[test]
@@ -207,6 +196,12 @@ fn a_changed_prediction_shows_in_a_file() {
         ("pulls the nose down", "pushes the nose up"),
         ("\"outcome\": \"wobbling\"", "\"outcome\": \"steady\""),
         ("\"swings_seen\": 0", "\"swings_seen\": 2"),
+        ("\"paraboloid\"", "\"cone\""),
+        ("\"corrugated_plastic\"", "\"balsa3\""),
+        ("\"closed_front\": true", "\"closed_front\": false"),
+        ("\"label\": \"sticky tape\"", "\"label\": \"clay\""),
+        ("\"not_sure\"", "\"steady\""),
+        ("\"string_m\": ", "\"string_m\": 2"),
         (&seal, "00000001"),
         (&format!("\"{seal}\""), "null"),
         ("\"length_mm\": ", "\"length_mm\": 1"),
@@ -222,6 +217,50 @@ fn a_changed_prediction_shows_in_a_file() {
         if let Some(parts) = notebook_parts(&opened) {
             assert_eq!(collected(&parts), opened, "{from}");
         }
+    }
+}
+
+/// Whatever the length, no reader takes more than a few steps for each character: these
+/// would not end in hours if one went through the rest of the text at each beginning.
+#[test]
+fn plain_words_and_endless_links_are_little_work() {
+    const BYTES: usize = 256 * 1024;
+    for piece in [
+        "n ",
+        "t r n ",
+        "no trial ran today ",
+        "n1. ",
+        "n1.A ",
+        "n1.AAAAAAAAAAA ",
+        "r1 ",
+        "# ",
+        "#r2",
+        "R1 ",
+        "N1AA AAAA AAAA ",
+        "T1AA AAAA AAAA ",
+        "RI ",
+        "1. R\n",
+        "{",
+        "\"noseward\"",
+        "> ",
+        "kind_of_row ",
+        "trial,",
+        "--- ",
+    ] {
+        let text = piece.repeat(BYTES / piece.len());
+        let _ = looks_like_notebook(&text);
+        let _ = looks_like_table(&text);
+        let _ = open_text(&text);
+        let _ = open_any(&text);
+        let _ = open_table(&text);
+        let _ = open_hash(&text);
+        let _ = QrSegments::default().add(&text);
+    }
+    for front in ["r1.", "n1.", "#r1.", "R1", "N1", "T1", "https://x.test/#n1."] {
+        let text = format!("{front}{}", "A".repeat(BYTES));
+        assert!(open_any(&text).is_err());
+        let _ = open_hash(&text);
+        let _ = open_notebook_hash(&text);
     }
 }
 
@@ -259,15 +298,15 @@ proptest! {
     #[test]
     fn any_text_is_read_without_panic(text in "\\PC*", tail in "[0-9A-Za-z ._-]{0,300}") {
         let _ = open_any(&text);
-        for front in ["N1", "T1", "n1.", "t1.", "NI", "{\"noseward\":\"notebook\""] {
+        for front in ["N1", "T1", "n1.", "NI", "{\"noseward\":\"notebook\""] {
             let random = format!("{front}{tail}");
             let _ = looks_like_notebook(&random);
             let opened = open_any(&random);
             prop_assert!(!matches!(
                 opened,
-                Ok(Any::Notebook(_) | Any::Parts(_) | Any::Result(_) | Any::Trial(_))
+                Ok(Any::Notebook(_) | Any::Parts(_) | Any::Result(_))
             ));
-            let _ = Parts::default().add(&format!("{text} {random}"));
+            let _ = QrSegments::default().add(&format!("{text} {random}"));
         }
     }
 }

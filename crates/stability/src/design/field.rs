@@ -485,7 +485,7 @@ impl fmt::Display for Field {
             Self::Weights => f.write_str("/weights"),
             Self::Section(i, field) => write!(f, "/sections/{i}/{}", field.path()),
             Self::Fins(i, FinField::Point(k, axis)) => {
-                write!(f, "/fins/{i}/planform/points_mm/{k}/{}", *axis as usize)
+                write!(f, "/fins/{i}/planform/own_outline_mm/{k}/{}", *axis as usize)
             }
             Self::Fins(i, field) => write!(f, "/fins/{i}/{}", field.path()),
             Self::Weight(i, field) => write!(f, "/weights/{i}/{}", field.path()),
@@ -526,7 +526,7 @@ fn parse(text: &str) -> Option<Field> {
         "weights" => find(&WeightField::ALL, WeightField::path, rest)
             .map(|field| Field::Weight(index, field)),
         "fins" => {
-            let field = match rest.strip_prefix("planform/points_mm/") {
+            let field = match rest.strip_prefix("planform/own_outline_mm/") {
                 Some(point) => {
                     let (k, axis) = point.split_once('/')?;
                     let axis = match axis {
@@ -599,7 +599,7 @@ impl FinField {
             Self::Tip => "planform/four_sided/tip_mm",
             Self::Span => "planform/four_sided/span_mm",
             Self::Sweep => "planform/four_sided/sweep_mm",
-            Self::Point(..) => "planform/points_mm",
+            Self::Point(..) => "planform/own_outline_mm",
             Self::Mass => "mass",
             Self::WeighedMass => "mass/weighed_g",
             Self::SheetDensity => "mass/sheet_g_per_m2",

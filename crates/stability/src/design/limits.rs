@@ -12,7 +12,7 @@ pub const FIN_SETS: usize = 4;
 pub const WEIGHTS: usize = 12;
 /// Fins in a set, fewest and most.
 pub const FIN_COUNT: (u32, u32) = (2, 8);
-/// Corners of a free-form fin, fewest and most.
+/// Corners of a fin of an own outline, fewest and most.
 pub const FIN_POINTS: (usize, usize) = (3, 24);
 /// Characters in a name or label, at most.
 pub const LABEL_CHARS: usize = 24;

@@ -182,7 +182,7 @@ fn decides(planes: Vec<Plane>, centre_m: f64) -> Option<Air> {
         (quick_outcome(&air, centre_m).rank(), air.weakest_moment_m(centre_m), air)
     });
     let worse =
-        |a: &(u8, f64, Air), b: &(u8, f64, Air)| b.0 < a.0;
+        |a: &(u8, f64, Air), b: &(u8, f64, Air)| b.0 > a.0 || (b.0 == a.0 && b.1 < a.1);
     let worst = judged.reduce(|a, b| if worse(&a, &b) { b } else { a });
     worst.map(|(.., air)| air)
 }

@@ -4,7 +4,7 @@
 //! Everything else about it is in `crate::notebook`, which loads later.
 
 use noseward_lesson::{Group, Notebook};
-use noseward_link::Parts;
+use noseward_link::QrSegments;
 
 use super::{Draft, Effect, Press, ReadOf, State};
 use crate::later::{Ask, Call};
@@ -70,7 +70,7 @@ pub(crate) struct Look {
     /// Two trials side by side.
     pub(crate) pair: Option<(u16, u16)>,
     /// Parts of a notebook that were pasted so far.
-    pub(crate) parts: Parts,
+    pub(crate) parts: QrSegments,
     /// A message at the top of the notebook.
     pub(crate) said: Option<Said>,
     /// Text to copy by hand.

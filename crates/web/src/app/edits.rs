@@ -405,7 +405,7 @@ pub(crate) fn swap(design: &mut Design, part: Part, later: bool) -> Option<Part>
     }
 }
 
-/// Adds a corner to a free-form fin, halfway along its longest edge off the body.
+/// Adds a corner to a fin of an own outline, halfway along its longest edge off the body.
 pub(crate) fn add_corner(design: &mut Design, set: usize) -> bool {
     let Some(FinSet { planform: Planform::PointsMm(points), .. }) =
         design.fins.get_mut(set)
@@ -434,7 +434,7 @@ pub(crate) fn add_corner(design: &mut Design, set: usize) -> bool {
     true
 }
 
-/// Removes a corner of a free-form fin, as long as enough are left.
+/// Removes a corner of a fin of an own outline, as long as enough are left.
 pub(crate) fn remove_corner(design: &mut Design, set: usize, corner: usize) -> bool {
     let Some(FinSet { planform: Planform::PointsMm(points), .. }) =
         design.fins.get_mut(set)

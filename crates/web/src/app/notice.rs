@@ -1,7 +1,7 @@
 //! The one message above the steps.
 
 use noseward_lesson::NotebookError;
-use noseward_link::{Damage, Missing};
+use noseward_link::{LinkError, Missing};
 
 impl Notice {
     /// Whether it only says what was done, so that the next change takes it away.
@@ -24,7 +24,7 @@ pub(crate) enum Notice {
     /// A link ended too early.
     LinkCut(Vec<Missing>),
     /// A link could not be trusted.
-    LinkDamaged(Damage),
+    LinkDamaged(LinkError),
     /// A file or pasted text could not be read; why.
     FileFault(String),
     /// The notebook has no room for another trial.

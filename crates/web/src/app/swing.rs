@@ -51,7 +51,8 @@ pub(crate) struct Known {
     pub(crate) before: Option<Trajectory>,
     /// What every start leads to, as far as it is tried.
     pub(crate) starts: Starts,
-    /// How sure the outcome on the string is, as far as it has been drawn.
+    /// What else it might come to, with all that is not known exactly, as far as it is
+    /// tried.
     pub(crate) draws: SwingDraws,
 }
 
@@ -87,8 +88,8 @@ pub(crate) const CARDS: usize = 7;
 pub(crate) const SPACE_CARD: usize = 4;
 /// Starts that are tried in one slice: some milliseconds on a slow machine.
 const STARTS_IN_SLICE: usize = 2;
-/// Draws of one slice, likewise.
-const DRAWS_IN_SLICE: usize = 20;
+/// Draws of a swing in one slice, likewise.
+const SWINGS_IN_SLICE: usize = 10;
 /// How far one step of the pictures goes, in seconds.
 const STEP_S: f64 = 0.1;
 /// The graph shows at least and at most so much, in seconds.
@@ -235,6 +236,11 @@ impl State {
         })
     }
 
+    /// Another rocket or trial wants another look at the space.
+    pub(super) fn forget_space(&mut self) {
+        self.bench.checked = None;
+    }
+
     /// What makes this swing too much: then there is no result, and nothing is recorded.
     pub(crate) fn swing_limit(&self) -> Option<SwingLimit> {
         let figures = self.report.figures.as_ref()?;
@@ -322,6 +328,7 @@ impl State {
             }
             return;
         }
+        self.bench.checked = None;
         let mut swings = std::mem::replace(&mut self.swings, setup.into());
         swings.setup = setup_before;
         self.bench.previous = previous(before, swings);
@@ -485,6 +492,10 @@ pub(super) fn update(state: &mut State, msg: BenchMsg) -> Vec<Effect> {
             if !state.may_swing() || !state.swings.add(outcome) {
                 return redraw;
             }
+            if state.swings.is_done() {
+                // The next three swings want another look.
+                state.bench.checked = None;
+            }
             state.swings_into_trial();
             vec![Effect::Redraw, Effect::Keep]
         }
@@ -575,19 +586,22 @@ pub(super) fn slice(state: &mut State) -> Vec<Effect> {
 }
 
 impl State {
-    /// Tries a few starts more, then a few rockets that it might be. Returns what is to be
-    /// done next.
+    /// Tries a few starts more. Returns what is to be done next.
     pub(crate) fn try_starts(&mut self) -> Vec<Effect> {
         let Some(known) = &mut self.bench.known else { return Vec::new() };
         if !known.starts.is_done() {
             known.starts.run(STARTS_IN_SLICE);
-            let tried = known.starts.is_done().then_some(Effect::Redraw);
-            return tried.into_iter().chain([Effect::Slice]).collect();
+            let done = known.starts.is_done();
+            return if done {
+                vec![Effect::Redraw, Effect::Slice]
+            } else {
+                vec![Effect::Slice]
+            };
         }
         if known.draws.is_done() {
             return Vec::new();
         }
-        known.draws.run(DRAWS_IN_SLICE);
+        known.draws.run(SWINGS_IN_SLICE);
         if known.draws.is_done() { vec![Effect::Redraw] } else { vec![Effect::Slice] }
     }
 }

@@ -1,5 +1,6 @@
 //! Reading a number as people type it: `12.5`, `12,5`, `12 cm`, `3 1/4 in`.
 
+use noseward_lesson::{could_be_thousands, decimal as digits};
 use noseward_stability::{Field, Quantity, UnitSystem, Units};
 
 /// Why a text is not a value.
@@ -140,43 +141,21 @@ fn decimal(text: &str) -> Result<f64, Unreadable> {
     if let Some(value) = fraction(text) {
         return Ok(value);
     }
-    if let Some((whole, rest)) = text.split_once(',') {
-        let digits = |s: &str| !s.is_empty() && s.bytes().all(|b| b.is_ascii_digit());
-        let whole_digits = whole.strip_prefix('-').unwrap_or(whole);
-        // 0,125 cannot be a thousand; 1,234 can.
-        let like_thousands = digits(whole_digits)
-            && whole_digits.len() <= 3
-            && !whole_digits.starts_with('0')
-            && digits(rest)
-            && rest.len() == 3;
-        if like_thousands {
-            return Err(Unreadable::Ambiguous {
-                small: format!("{whole}.{rest}"),
-                large: format!("{whole}{rest}"),
-            });
-        }
+    if let Some((whole, rest)) = text.split_once(',')
+        && could_be_thousands(whole.strip_prefix('-').unwrap_or(whole), rest)
+    {
+        return Err(Unreadable::Ambiguous {
+            small: format!("{whole}.{rest}"),
+            large: format!("{whole}{rest}"),
+        });
     }
     let (sign, unsigned) = match text.strip_prefix('-') {
         Some(rest) => (-1.0, rest),
         None => (1.0, text),
     };
     let (whole, part) = unsigned.split_once(['.', ',']).unwrap_or((unsigned, ""));
-    let digits = [whole, part].concat();
-    // Nobody measures more digits; both numbers below are exact, so that the quotient is
-    // the nearest there is. The standard parser would cost the page twelve kilobytes.
-    let readable =
-        (1..=15).contains(&digits.len()) && digits.bytes().all(|b| b.is_ascii_digit());
-    if !readable {
-        return Err(Unreadable::NotANumber);
-    }
-    let number = |count: u64| {
-        #[expect(clippy::cast_precision_loss, reason = "less than 2^53")]
-        let exact = count as f64;
-        exact
-    };
-    let value = digits.parse().map_or(0.0, number);
-    let divisor = part.bytes().fold(1.0, |tens, _| tens * 10.0);
-    Ok(sign * value / divisor)
+    let value = digits(whole, part).ok_or(Unreadable::NotANumber)?;
+    Ok(sign * value)
 }
 
 /// `1/4` or `3 1/4`.

@@ -49,7 +49,7 @@ export interface FinSet {
 export type Planform =
   | { four_sided: { root_mm: number; tip_mm: number; span_mm: number; sweep_mm: number } }
   /** Corners [along, out] from the front of the root, 3 to 24. */
-  | { points_mm: [number, number][] };
+  | { own_outline_mm: [number, number][] };
 
 export interface Weight {
   label?: string;

@@ -1,6 +1,6 @@
 //! The notebook's fields: their names in the markup and the way to what they hold.
 
-use noseward_lesson::{Point, REPEATS, Statement, Trial};
+use noseward_lesson::{BalancePoint, REPEATS, Statement, Trial};
 use noseward_stability::Quantity;
 
 use crate::app::State;
@@ -11,12 +11,12 @@ pub(super) enum Note {
     RocketLength,
     CutoutLength,
     /// From which end a point is measured (a choice).
-    From(Point),
-    Guess(Point),
-    Reading(Point, usize),
+    From(BalancePoint),
+    Guess(BalancePoint),
+    Reading(BalancePoint, usize),
     /// Which reading is left out (a choice).
-    LeftOut(Point),
-    WhyLeftOut(Point),
+    LeftOut(BalancePoint),
+    WhyLeftOut(BalancePoint),
     Because,
     Words,
     Plan,
@@ -31,7 +31,8 @@ pub(super) enum Note {
     Compared,
 }
 
-const POINTS: [(Point, &str); 2] = [(Point::Mass, "mass"), (Point::Pressure, "pressure")];
+const POINTS: [(BalancePoint, &str); 2] =
+    [(BalancePoint::Mass, "mass"), (BalancePoint::Pressure, "pressure")];
 const STATEMENTS: [(Statement, &str); 4] = [
     (Statement::Claim, "claim"),
     (Statement::Evidence, "evidence"),
@@ -50,7 +51,9 @@ fn named<T: Copy>(name: &str, words: &[(T, &str)]) -> Option<T> {
 impl Note {
     /// Its name in the markup, which is the element's id too.
     pub(super) fn name(self) -> String {
-        let of = |what: &str, point: Point| format!("nb:{what}:{}", word(point, &POINTS));
+        let of = |what: &str, point: BalancePoint| {
+            format!("nb:{what}:{}", word(point, &POINTS))
+        };
         match self {
             Self::RocketLength => "nb:rocket-length".into(),
             Self::CutoutLength => "nb:cutout-length".into(),
@@ -194,7 +197,7 @@ mod tests {
             Note::Slot,
             Note::Compared,
         ];
-        for point in Point::ALL {
+        for point in BalancePoint::ALL {
             all.extend([
                 Note::From(point),
                 Note::Guess(point),

@@ -1,12 +1,11 @@
 //! Notebooks that are kept on this computer, and those that come from elsewhere.
 //!
 //! Each has a place of its own. A notebook that comes in is put beside the others and
-//! never in place of one, so that nothing is lost and no prediction can be exchanged
-//! unseen.
+//! never in place of one, so that nothing is lost.
 
 use noseward_lesson::{Colour, Group, MOST_GROUP_NUMBER, Notebook};
 use noseward_link::{
-    self as link, Any, AnyError, NotebookFile, PartFault, Parts, SharedTrial,
+    self as link, Any, At, LinkErrorKind, NotebookFile, QrSegments, table_sentence,
 };
 
 use super::update::{onto_page, rebuilt, say, sentence};
@@ -181,7 +180,7 @@ pub(super) fn switch(state: &mut State, slot: u32) -> Vec<Effect> {
     };
     let file = match link::open_notebook_file(&known.text) {
         Ok(file) => file,
-        Err(error) => return say(state, true, sentence(&error.to_string())),
+        Err(error) => return say(state, true, error.sentence()),
     };
     let mut effects = put_away(state);
     effects.extend(open(state, slot, file));
@@ -299,7 +298,7 @@ pub(super) fn open_text(state: &mut State, text: &str) -> Vec<Effect> {
 
 fn opened(state: &mut State, text: &str) -> Result<Vec<Effect>, String> {
     if link::looks_like_table(text) && !link::looks_like_notebook(text) {
-        let notebook = link::open_table(text).map_err(|error| error.to_string())?;
+        let notebook = link::open_table(text).map_err(|error| table_sentence(&error))?;
         return Ok(come_in(state, NotebookFile { notebook, rocket: None }));
     }
     match link::open_any(text) {
@@ -308,40 +307,34 @@ fn opened(state: &mut State, text: &str) -> Result<Vec<Effect>, String> {
         Ok(Any::Result(result)) => {
             Ok(say(state, false, super::views::result_words(state, &result)))
         }
-        Ok(Any::Trial(shared)) => Ok(come_in(state, alone(shared))),
         // The first part of the page opens rockets.
         Ok(Any::Rocket(_)) => Ok(Vec::new()),
         // The right ones of several parts are kept all the same.
-        Err(AnyError::Part(fault)) => add_parts(state, text).and(Err(fault.to_string())),
-        Err(error) => Err(error.to_string()),
+        Err(error) if matches!(error.at, At::Part(_)) => {
+            add_parts(state, text).and(Err(error.sentence()))
+        }
+        Err(error) => Err(error.sentence()),
     }
 }
 
 /// Parts of a notebook: those that came before are kept until all are there.
 fn add_parts(state: &mut State, text: &str) -> Result<Vec<Effect>, String> {
     let mut added = state.desk.look.parts.add(text);
-    if matches!(added, Err(PartFault::Other { .. })) {
+    let is_other = |error: &link::LinkError| error.kind == LinkErrorKind::OtherNotebook;
+    if added.as_ref().is_err_and(is_other) {
         // Of another notebook: those are collected from now on.
-        state.desk.look.parts = Parts::default();
+        state.desk.look.parts = QrSegments::default();
         added = state.desk.look.parts.add(text);
     }
-    added.map_err(|fault| fault.to_string())?;
+    added.map_err(|error| error.sentence())?;
     match state.desk.look.parts.notebook() {
         Some(Ok(file)) => {
-            state.desk.look.parts = Parts::default();
+            state.desk.look.parts = QrSegments::default();
             Ok(come_in(state, file))
         }
-        Some(Err(fault)) => Err(fault.to_string()),
+        Some(Err(error)) => Err(error.sentence()),
         None => Ok(vec![Effect::Redraw]),
     }
-}
-
-/// A single trial as a notebook of its own.
-fn alone(shared: SharedTrial) -> NotebookFile {
-    let id = shared.trial.id();
-    let blank = Notebook::default().set_up_as(shared.group);
-    let with = blank.clone().with_trials(vec![shared.trial], Vec::new(), Some(id));
-    NotebookFile { notebook: with.unwrap_or(blank), rocket: None }
 }
 
 /// A notebook that came from elsewhere gets a place of its own.

@@ -1,8 +1,8 @@
 //! What a message does to the notebook.
 
 use noseward_lesson::{
-    Colour, End, Group, LeftOut, Level, NotebookError, Point, REASON_CHARS, Record,
-    Sentences, Statement, Support, Trial,
+    BalancePoint, Colour, End, Group, LeftOut, Level, NotebookError, REASON_CHARS,
+    Record, Sentences, Statement, Support, Trial,
 };
 use noseward_link::{self as link, Format};
 use noseward_stability::{Field, FinField, Quantity, capital, cleaned_lines};
@@ -203,9 +203,9 @@ fn length(state: &mut State, note: Note, text: &str) -> Vec<Effect> {
 
 /// What the forms ask about the readings, as far as it follows from them.
 fn asked(trial: &Trial) -> [(bool, bool); 2] {
-    Point::ALL.map(|point| {
+    BalancePoint::ALL.map(|point| {
         let readings = trial.measured.of(point);
-        (readings.any(), readings.apart().is_some())
+        (readings.any(), readings.outlier().is_some())
     })
 }
 

@@ -33,7 +33,7 @@ fn message(notice: &Notice, is_served: bool) -> Markup {
                     "Missing: "
                     @for (i, what) in missing.iter().enumerate() {
                         @if i > 0 { ", " }
-                        (what)
+                        (what.label())
                     }
                     ". Check every number, or ask for the link again."
                 }
@@ -42,7 +42,7 @@ fn message(notice: &Notice, is_served: bool) -> Markup {
         Notice::LinkDamaged(damage) => (
             true,
             html! {
-                strong { "The link could not be opened. " } (damage)
+                strong { "The link could not be opened. " } (damage.sentence())
                 " What is shown is not from the link."
             },
         ),

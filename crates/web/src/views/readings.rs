@@ -2,7 +2,7 @@
 
 use maud::{Markup, PreEscaped, html};
 use noseward_drawing::{push_bars, svg_document};
-use noseward_link::defused;
+use noseward_link::escape_formula;
 use noseward_stability::{Design, Figures, MeasuredPoint, Nearer, Units, minus};
 
 use crate::app::{State, Waits};
@@ -273,7 +273,7 @@ fn parts_in_numbers(design: &Design, figures: &Figures, units: Units) -> Markup 
                 @for part in &figures.parts {
                     tr {
                         // The table may be copied into a spreadsheet.
-                        th scope="row" { (defused(&part.part.name(design))) }
+                        th scope="row" { (escape_formula(&part.part.name(design))) }
                         td { (units.mass(rounded_mass(part.mass.mass_kg * GRAMS))) }
                         td { (units.reading(part.mass.centre_m * MM)) }
                         td { (minus(&format!("{:.2}", part.normal_force_slope_per_rad + 0.0))) }

@@ -504,12 +504,23 @@ fn a_notebook_from_elsewhere_stands_beside_the_open_one() {
         let changed = in_or_first(&state).clone();
         assert!(changed.is_altered(), "a prediction changed by hand says so");
         let page = shown(&mut state);
-        for place in ["in this trial was changed", ">changed outside of the notebook<"] {
+        for place in
+            ["in this trial was changed", ">changed by hand, outside of the page<"]
+        {
             assert!(page.contains(place), "{place}: {page}");
         }
         write(&mut state, "nb:slot", &slot.to_string());
         assert_eq!(state.desk.notebook, mine, "nothing happened to the open one");
     }
+    // Without a row.
+    let table = to_table(&mine, Format::Tabs);
+    let rows = table.lines().filter(|line| !line.starts_with("trial\t"));
+    let without = rows.collect::<Vec<_>>().join("\r\n");
+    tell(&mut state, NotebookMsg::OpenText(without));
+    assert!(state.desk.notebook.is_altered());
+    let page = shown(&mut state);
+    assert!(page.contains("Trials were taken out of this notebook"), "{page}");
+    write(&mut state, "nb:slot", &slot.to_string());
     // The same one again is no second one.
     let count = state.desk.slots.len();
     let text = file(&mut state);

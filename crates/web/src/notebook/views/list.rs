@@ -2,7 +2,7 @@
 
 use maud::{Markup, html};
 use noseward_lesson::{Level, Overall, Summary, Trial};
-use noseward_link::defused;
+use noseward_link::escape_formula;
 use noseward_stability::Nearer;
 
 use super::{button, level, measured, mm};
@@ -33,6 +33,12 @@ pub(super) fn list(state: &State, summaries: &[Summary]) -> Markup {
                     }
                 }
             }
+            }
+        }
+        @if notebook.is_altered() {
+            p class="notice notice--alarm" {
+                "Trials were taken out of this notebook, or put in, by hand, outside of the page. "
+                "A mark such as this one shows a change by hand. It cannot show that somebody went back to an earlier file."
             }
         }
         @if !notebook.deleted().is_empty() {
@@ -74,14 +80,14 @@ fn row(state: &State, trial: &Trial, found: &Summary) -> Markup {
             td {
                 @if let Some(first) = first {
                     (first.outcome.label())
-                    @if !first.because.is_empty() { ", because " q { (defused(&first.because)) } }
+                    @if !first.because.is_empty() { ", because " q { (escape_formula(&first.because)) } }
                     @for later in predicted.later() {
                         br; span class="nb__hint" { "later: " (later.outcome.label())
-                            @if !later.because.is_empty() { ", because " q { (defused(&later.because)) } } }
+                            @if !later.because.is_empty() { ", because " q { (escape_formula(&later.because)) } } }
                     }
                 } @else { "nothing yet" }
                 @if trial.swung_first() { br; span class="nb__mark" { "swung before it was predicted" } }
-                @if trial.is_altered() { br; span class="nb__mark" { "changed outside of the notebook" } }
+                @if trial.is_altered() { br; span class="nb__mark" { "changed by hand, outside of the page" } }
             }
             td {
                 (trial.overall().label())
@@ -94,7 +100,7 @@ fn row(state: &State, trial: &Trial, found: &Summary) -> Markup {
                     Overall::Mixed => span class="nb__hint" { " (" (seen.len()) " swings)" },
                     Overall::Nothing => {},
                 }
-                @if !trial.note.is_empty() { br; span class="nb__hint" { (defused(&trial.note)) } }
+                @if !trial.note.is_empty() { br; span class="nb__hint" { (escape_formula(&trial.note)) } }
             }
             td class="screen-only" {
                 span class="nb__do" {

@@ -49,7 +49,7 @@ pub(in crate::notebook) fn result_words(state: &State, result: &ResultCode) -> S
         words += &format!("Seen: {}.", seen.join("; "));
     }
     if result.altered {
-        words += " What was locked was changed outside of the notebook.";
+        words += " Something in it was changed by hand, outside of the page.";
     }
     words
 }

@@ -2,7 +2,7 @@
 //! in full, or room to write it.
 
 use maud::{Markup, html};
-use noseward_lesson::{End, Point, REPEATS, Statement, Trial};
+use noseward_lesson::{BalancePoint, End, REPEATS, Statement, Trial};
 
 use super::measured;
 use crate::app::State;
@@ -41,20 +41,20 @@ fn readings(state: &State, trials: &[Trial]) -> Markup {
         table class="table nb__table" {
             caption { "What we measured, from the nose tip" }
             thead { tr {
-                th scope="col" { "Trial" } th scope="col" { "Point" }
+                th scope="col" { "Trial" } th scope="col" { "BalancePoint" }
                 @for i in 1..=REPEATS { th scope="col" { (i) } }
                 th scope="col" { "Middle" } th scope="col" { "Range" }
             } }
             tbody {
                 @for trial in trials {
-                    @for point in Point::ALL { (row(state, trial, point)) }
+                    @for point in BalancePoint::ALL { (row(state, trial, point)) }
                 }
             }
         }
     }
 }
 
-fn row(state: &State, trial: &Trial, point: Point) -> Markup {
+fn row(state: &State, trial: &Trial, point: BalancePoint) -> Markup {
     let readings = trial.measured.of(point);
     if !readings.any() {
         return html! {};

@@ -3,8 +3,8 @@
 use maud::{Markup, PreEscaped, html};
 use noseward_drawing::{Picture, picture, svg_document};
 use noseward_lesson::{
-    End, Level, Middle, Place, Point, REASON_CHARS, REPEATS, Trial, compare,
-    explanations, slips,
+    BalancePoint, End, Level, REASON_CHARS, REPEATS, ReadingField, ReadingStats, Trial,
+    compare, explanations, slips,
 };
 use noseward_stability::{Nearer, evaluate};
 
@@ -20,7 +20,7 @@ pub(super) fn form(state: &State, trial: &Trial) -> Markup {
             "take the ruler away in between."
         }
         div class="nb__points" {
-            @for point in Point::ALL { (point_form(state, trial, point)) }
+            @for point in BalancePoint::ALL { (point_form(state, trial, point)) }
         }
         div class="nb__lengths" {
             (number(state, Note::RocketLength, "Length of the rocket", ""))
@@ -34,15 +34,15 @@ pub(super) fn form(state: &State, trial: &Trial) -> Markup {
     }
 }
 
-fn point_form(state: &State, trial: &Trial, point: Point) -> Markup {
+fn point_form(state: &State, trial: &Trial, point: BalancePoint) -> Markup {
     let readings = trial.measured.of(point);
     let (name, how, sketch) = match point {
-        Point::Mass => (
+        BalancePoint::Mass => (
             "Centre of mass",
             "Loop the string round the rocket until it hangs level. Read at the string.",
             Picture::HangingPoint,
         ),
-        Point::Pressure => (
+        BalancePoint::Pressure => (
             "Centre of pressure (side-on)",
             "Balance the flat card cut-out on a ruler’s edge. Read at the edge.",
             Picture::Balance,
@@ -77,7 +77,7 @@ fn point_form(state: &State, trial: &Trial, point: Point) -> Markup {
                 }
             }
             div id=(output_id(point)) {}
-            @if readings.apart().is_some() || readings.left_out.is_some() {
+            @if readings.outlier().is_some() || readings.left_out.is_some() {
                 @let out = readings.left_out.as_ref().map(|out| out.reading);
                 @let mut entries = vec![(String::new(), "keep all".to_owned(), out.is_none())];
                 @let () = entries.extend((0..REPEATS).map(|i| (i.to_string(), format!("leave out reading {}", i + 1), out == Some(i))));
@@ -97,10 +97,10 @@ fn point_form(state: &State, trial: &Trial, point: Point) -> Markup {
     }
 }
 
-pub(super) fn output_id(point: Point) -> &'static str {
+pub(super) fn output_id(point: BalancePoint) -> &'static str {
     match point {
-        Point::Mass => "nb-mass",
-        Point::Pressure => "nb-pressure",
+        BalancePoint::Mass => "nb-mass",
+        BalancePoint::Pressure => "nb-pressure",
     }
 }
 
@@ -111,31 +111,31 @@ pub(super) fn outputs(state: &State, trial: &Trial) -> Vec<Region> {
         let note = note_of(place).map(Note::name);
         typing.is_some_and(|(name, _)| note.as_ref() == Some(name))
     };
-    let told = |is_here: &dyn Fn(Place) -> bool| -> Markup {
+    let told = |is_here: &dyn Fn(ReadingField) -> bool| -> Markup {
         html! {
             @for slip in slips.iter().filter(|slip| is_here(slip.place) && !waits(slip.place)) {
                 p class="field__words" { (slip.sentence) }
             }
         }
     };
-    let of = |point: Point| {
+    let of = |point: BalancePoint| {
         html! {
             (trial::faults_of(state, point))
             (told(&|place| match place {
-                Place::Reading(p, _) | Place::Guess(p) | Place::Readings(p) => p == point,
-                Place::RocketLength | Place::CutOutLength => false,
+                ReadingField::Reading(p, _) | ReadingField::Guess(p) | ReadingField::Readings(p) => p == point,
+                ReadingField::RocketLength | ReadingField::CutOutLength => false,
             }))
             (middle(state, trial, point))
         }
     };
     regions([
-        (output_id(Point::Mass), of(Point::Mass)),
-        (output_id(Point::Pressure), of(Point::Pressure)),
+        (output_id(BalancePoint::Mass), of(BalancePoint::Mass)),
+        (output_id(BalancePoint::Pressure), of(BalancePoint::Pressure)),
         (
             "nb-lengths",
             html! {
                 (faults(state, [Note::RocketLength, Note::CutoutLength]))
-                (told(&|place| matches!(place, Place::RocketLength | Place::CutOutLength)))
+                (told(&|place| matches!(place, ReadingField::RocketLength | ReadingField::CutOutLength)))
             },
         ),
         ("nb-points", together(state, trial)),
@@ -143,18 +143,18 @@ pub(super) fn outputs(state: &State, trial: &Trial) -> Vec<Region> {
 }
 
 /// The field that a slip belongs to.
-fn note_of(place: Place) -> Option<Note> {
+fn note_of(place: ReadingField) -> Option<Note> {
     Some(match place {
-        Place::RocketLength => Note::RocketLength,
-        Place::CutOutLength => Note::CutoutLength,
-        Place::Guess(point) => Note::Guess(point),
-        Place::Reading(point, i) => Note::Reading(point, i),
-        Place::Readings(_) => return None,
+        ReadingField::RocketLength => Note::RocketLength,
+        ReadingField::CutOutLength => Note::CutoutLength,
+        ReadingField::Guess(point) => Note::Guess(point),
+        ReadingField::Reading(point, i) => Note::Reading(point, i),
+        ReadingField::Readings(_) => return None,
     })
 }
 
 /// What the readings of a point come to.
-fn middle(state: &State, trial: &Trial, point: Point) -> Markup {
+fn middle(state: &State, trial: &Trial, point: BalancePoint) -> Markup {
     let length = trial.design().length_mm();
     let readings = trial.measured.of(point);
     let Some(middle) = trial.measured.middle(point, length) else { return html! {} };
@@ -170,7 +170,7 @@ fn middle(state: &State, trial: &Trial, point: Point) -> Markup {
     }
 }
 
-fn range(state: &State, middle: &Middle) -> Markup {
+fn range(state: &State, middle: &ReadingStats) -> Markup {
     html! {
         @if middle.count < 2 { "One reading has no range." }
         @else if level(state) == Level::Balance {
@@ -217,8 +217,8 @@ fn beside(state: &State, trial: &Trial) -> Markup {
         return html! {};
     };
     let rows = [
-        (Point::Mass.label(), comparison.mass),
-        (Point::Pressure.label(), comparison.pressure),
+        (BalancePoint::Mass.label(), comparison.mass),
+        (BalancePoint::Pressure.label(), comparison.pressure),
         ("separation", comparison.separation),
     ];
     html! {

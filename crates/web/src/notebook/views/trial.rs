@@ -2,8 +2,8 @@
 
 use maud::{Markup, html};
 use noseward_lesson::{
-    BECAUSE_CHARS, COUNTED, Level, NOTE_CHARS, PLAN_CHARS, Point, SwingOutcome, Trial,
-    moved,
+    BECAUSE_CHARS, BalancePoint, COUNTED, Level, NOTE_CHARS, PLAN_CHARS, SwingOutcome,
+    Trial, moved,
 };
 use noseward_stability::evaluate;
 
@@ -63,7 +63,7 @@ fn prediction(state: &State, trial: &Trial) -> Markup {
             @if trial.is_locked() { "Add this as a later prediction" } @else { "Lock the prediction" }
         }))
         @if !trial.is_locked() {
-            p class="nb__hint" { "Once it is locked it stays, whatever happens. Only then can you record a swing." }
+            p class="nb__hint" { "Once it is locked, this page never changes it. Only then can you record a swing." }
         }
     }
 }
@@ -159,7 +159,7 @@ fn predicted(trial: &Trial) -> Markup {
         }
         @if trial.is_altered() {
             p class="notice notice--alarm" {
-                "What is locked in this trial was changed outside of the notebook, in a file or a table."
+                "Something in this trial was changed by hand, outside of the page: in a file, a table or a code."
             }
         }
     }
@@ -248,13 +248,13 @@ pub(super) fn plans(state: &State) -> Markup {
 }
 
 /// The notes of a point, in their order.
-pub(super) fn notes_of(point: Point) -> Vec<Note> {
+pub(super) fn notes_of(point: BalancePoint) -> Vec<Note> {
     let mut notes = vec![Note::Guess(point)];
     notes.extend((0..noseward_lesson::REPEATS).map(|i| Note::Reading(point, i)));
     notes
 }
 
 /// What is wrong in the fields of a point.
-pub(super) fn faults_of(state: &State, point: Point) -> Markup {
+pub(super) fn faults_of(state: &State, point: BalancePoint) -> Markup {
     faults(state, notes_of(point))
 }
