@@ -39,7 +39,7 @@
 //! **The spin.** `(I_t − I_a) w_1 w_2` pulls a long body along its path, either way round: a
 //! rocket without any separation can look steered, and can fly tail-first.
 //!
-//! **The air.** `M` and `N` are those of [`Air`](crate::Air), strip by strip: a strip at a
+//! **The air.** `M` and `N` are those of [`Air`], strip by strip: a strip at a
 //! lever ξ behind the centre of mass meets `w = V sin(a − g) + a' ξ` across it. The potential
 //! terms are `½ ρ S_ref C V |cos(a − g)| g' w` with the body's share g'; the crossflow terms
 //! `½ ρ c A w |w|`, so that where turning is quick, what resists it goes with its square.

@@ -252,6 +252,23 @@ mod tests {
         }
     }
 
+    /// Two fins do nothing seen edge-on: that roll decides, not the one of the drawing.
+    #[test]
+    fn the_roll_that_decides_is_drawn() {
+        let mut design = Example::Puffin.design();
+        design.fins[0].count = 2;
+        let setup = SwingSetup::default();
+        let figures = evaluate(&design).figures.unwrap();
+        let rank = Swing::new(&figures, &setup).unwrap().outcome().rank();
+        let mut drawing = figures.clone();
+        drawing.air = Air::new(&design, Model::default(), None).unwrap();
+        let as_drawn = Swing::new(&drawing, &setup).unwrap().outcome().rank();
+        assert!(rank > as_drawn, "{rank} {as_drawn}");
+        let verdict = drawn(&design, &setup);
+        assert_eq!(verdict.likeliest(), rank);
+        assert!(verdict.shares[usize::from(as_drawn)] < 0.1, "{verdict:?}");
+    }
+
     /// The quick search for many draws against the one that locates every resting angle.
     #[test]
     fn the_quick_rank_is_that_of_the_swing() {

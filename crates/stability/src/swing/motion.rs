@@ -27,7 +27,9 @@ pub(super) struct State {
 
 /// Error allowed in one step, in radians and radians a second: so small that a thousand
 /// steps stay well within the width of a drawn line.
-const STEP_ERROR: f64 = 1e-11;
+pub(super) const STEP_ERROR: f64 = 1e-11;
+/// The same where only what it comes to counts.
+pub(super) const ROUGH_ERROR: f64 = 1e-8;
 /// Longest step where no force acts, in seconds.
 const LONGEST_STEP_S: f64 = 0.1;
 /// Binary digits kept of a step's length, after the first.
@@ -43,10 +45,15 @@ pub(super) struct Steps<E> {
 
 impl<E: ODE<f64, [f64; 4]>> Steps<E> {
     /// `None` where the start is not finite.
-    pub(super) fn new(equation: E, start: [f64; 4], longest_s: f64) -> Option<Self> {
+    pub(super) fn new(
+        equation: E,
+        start: [f64; 4],
+        longest_s: f64,
+        step_error: f64,
+    ) -> Option<Self> {
         let mut method = Method::dopri5()
-            .rtol(STEP_ERROR)
-            .atol(STEP_ERROR)
+            .rtol(step_error)
+            .atol(step_error)
             .h_max(longest_s.min(LONGEST_STEP_S))
             .max_steps(usize::MAX)
             .filter(cut);
@@ -118,9 +125,18 @@ pub(super) type Motion<'a> = Steps<OnString<'a>>;
 impl<'a> Motion<'a> {
     /// `None` where the start is not finite.
     pub(super) fn of(forces: &'a Forces, start: State) -> Option<Self> {
+        Self::within(forces, start, STEP_ERROR)
+    }
+
+    /// The same with another error allowed in one step.
+    pub(super) fn within(
+        forces: &'a Forces,
+        start: State,
+        step_error: f64,
+    ) -> Option<Self> {
         // No step passes over more than one turning point.
         let longest_s = 1.0 / forces.quickest_rad_per_s();
-        Self::new(OnString(forces), start.values(), longest_s)
+        Self::new(OnString(forces), start.values(), longest_s, step_error)
     }
 
     pub(super) fn forces(&self) -> &'a Forces {

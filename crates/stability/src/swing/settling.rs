@@ -5,7 +5,7 @@ use std::f64::consts::PI;
 use serde::Serialize;
 
 use super::Swing;
-use super::motion::{Motion, State};
+use super::motion::{Motion, ROUGH_ERROR, STEP_ERROR, State};
 use super::when::When;
 use crate::outcome::Rest;
 
@@ -232,6 +232,10 @@ impl Swing {
     /// rocket that still swings.
     #[must_use]
     pub fn settling(&self, start_angle_rad: f64) -> Settling {
+        self.watch(start_angle_rad, STEP_ERROR)
+    }
+
+    fn watch(&self, start_angle_rad: f64, step_error: f64) -> Settling {
         let end_s = self.watched_s();
         let late_s = end_s - STAYS_TURNS / self.setup.turns_per_s;
         let start = self.start(self.let_go(start_angle_rad), 0.0);
@@ -242,7 +246,9 @@ impl Swing {
             rest_rad: None,
             remaining_rad: None,
         };
-        let Some(mut motion) = Motion::of(&self.forces, start) else { return found };
+        let Some(mut motion) = Motion::within(&self.forces, start, step_error) else {
+            return found;
+        };
         let begun = |well| Watched::new(well, self.forces.off_path_rad(start));
         let mut watched: Vec<Watched<'_>> = self.wells.iter().map(begun).collect();
         while motion.time_s() < end_s {
@@ -364,7 +370,7 @@ impl Starts {
         for _ in 0..count {
             if self.tried.len() < Self::COUNT {
                 let start_rad = start_rad(self.tried.len());
-                let mut settling = self.swing.settling(start_rad);
+                let mut settling = self.swing.watch(start_rad, ROUGH_ERROR);
                 settling.start_rad = start_rad;
                 self.tried.push(settling);
                 if self.tried.len() == Self::COUNT {
@@ -374,7 +380,7 @@ impl Starts {
                 self.borders.iter_mut().flatten().find(|b| b.halved < HALVINGS)
             {
                 let middle_rad = border.place_rad();
-                let found = self.swing.settling(middle_rad).comes_to;
+                let found = self.swing.watch(middle_rad, ROUGH_ERROR).comes_to;
                 let low = found.is_like(border.below);
                 *(if low { &mut border.low_rad } else { &mut border.high_rad }) =
                     middle_rad;

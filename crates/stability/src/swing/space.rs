@@ -3,7 +3,7 @@
 use differential_equations::ode::ODE;
 use serde::Serialize;
 
-use super::motion::Steps;
+use super::motion::{STEP_ERROR, Steps};
 use super::setup::{GRAVITY_M_S2, SwingSetup};
 
 /// The room that a swing takes. Worked out from string, arm and rocket: no permission.
@@ -222,7 +222,9 @@ impl ODE<f64, [f64; 4]> for Thrown {
 fn dragged_throw_m(speed: f64, height_m: f64, slowing_per_m: f64) -> f64 {
     let (sin, cos) = libm::sincos(throw_angle_rad(speed, height_m));
     let start = [0.0, height_m, speed * cos, speed * sin];
-    let Some(mut flight) = Steps::new(Thrown { slowing_per_m }, start, f64::MAX) else {
+    let Some(mut flight) =
+        Steps::new(Thrown { slowing_per_m }, start, f64::MAX, STEP_ERROR)
+    else {
         return 0.0;
     };
     while flight.values()[1] > 0.0 && flight.step().is_some() {}
@@ -258,9 +260,13 @@ mod tests {
     #[test]
     fn drag_slows_as_its_closed_form() {
         let (speed, slowing) = (10.0, 0.4);
-        let mut flight =
-            Steps::new(Thrown { slowing_per_m: slowing }, [0.0, 1.0, speed, 0.0], 1.0)
-                .unwrap();
+        let mut flight = Steps::new(
+            Thrown { slowing_per_m: slowing },
+            [0.0, 1.0, speed, 0.0],
+            1.0,
+            STEP_ERROR,
+        )
+        .unwrap();
         while flight.time_s() < 0.02 {
             flight.step().unwrap();
         }

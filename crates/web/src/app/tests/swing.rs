@@ -46,6 +46,18 @@ fn nothing_is_worked_out_until_the_bench_is_in_view() {
     // The starts follow the draws by themselves.
     while update(&mut state, Msg::Slice).contains(&Effect::Slice) {}
     assert!(known(&state).starts.is_done());
+    assert!(known(&state).draws.is_done());
+}
+
+#[test]
+fn a_rocket_at_the_border_is_too_close_to_call() {
+    let words = |example| region(&in_view(example), "swing-words");
+    assert!(words(Example::Razorbill).contains("Too close to call on the string."));
+    assert!(!words(Example::Puffin).contains("Too close to call"));
+    // Not before they are drawn.
+    let mut state = in_view(Example::Razorbill);
+    bench(&mut state, BenchMsg::Start(80.0));
+    assert!(!region(&state, "swing-words").contains("Too close to call"));
 }
 
 #[test]
