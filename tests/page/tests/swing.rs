@@ -27,16 +27,17 @@ async fn the_whole_test_by_keyboard() -> Result<()> {
     let page = Page::open(1366, 600).await?;
     at_the_bench(&page).await?;
     page.screenshot("swing-1366x600").await?;
-    let clear = "document.querySelector('#swing-space strong').textContent";
+    let clear =
+        "document.querySelector('#swing-space p:nth-of-type(2) strong').textContent";
     let before = page.eval(clear).await?;
 
     // A shorter string needs less room.
     page.element(STRING).await?.focus().await?;
     page.press(Key::Control + "a").await?;
-    page.press("1,0").await?;
+    page.press("0,8").await?;
     page.wait_until(&format!("{clear} !== {before}")).await?;
     page.press(Key::Tab).await?;
-    assert_eq!(page.value(STRING).await?, "1");
+    assert_eq!(page.value(STRING).await?, "0.8");
 
     // No outcome before the space is checked.
     page.tab_to("to-space").await?;
@@ -52,7 +53,7 @@ async fn the_whole_test_by_keyboard() -> Result<()> {
     page.press(Key::Enter).await?;
     page.wait_until("!document.getElementById('swing-why-not')").await?;
     page.tab_to("swing-card:next").await?;
-    for _ in 4..7 {
+    for _ in 5..7 {
         page.press(Key::Enter).await?;
         page.wait_until("document.activeElement.id === 'swing-card'").await?;
         page.press(Key::Tab).await?;
@@ -95,7 +96,7 @@ async fn the_whole_test_by_keyboard() -> Result<()> {
         page.eval("document.querySelectorAll('#swings-seen li').length").await?,
         4
     );
-    assert_eq!(page.value(STRING).await?, "1", "with the string they were swung on");
+    assert_eq!(page.value(STRING).await?, "0.8", "with the string they were swung on");
     page.type_into(WIDTH, "72").await?;
     page.press(Key::Tab).await?;
     at_the_bench(&page).await?;
