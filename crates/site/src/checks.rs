@@ -93,7 +93,8 @@ impl PageTools {
 pub(crate) fn page_tests(root: &Path, tools: &PageTools) -> Result<Command> {
     let mut command = cargo(root);
     command
-        .args(["test", "--locked", "--package", PAGE_TESTS])
+        // All of what fails is worth knowing: the page takes a while to build.
+        .args(["test", "--locked", "--no-fail-fast", "--package", PAGE_TESTS])
         .env("NOSEWARD_PAGE", serve::in_background(root)?)
         .envs(tools.browsers.environment().iter().map(|(name, path)| (name, path)))
         .env("NOSEWARD_AXE", &tools.axe);
