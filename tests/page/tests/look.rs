@@ -36,7 +36,12 @@ async fn the_whole_rocket_and_its_strip_are_in_view_on_a_school_screen() -> Resu
     let page = Page::open(1366, 600).await?;
     for (width, height) in [(1366, 600), (1093, 490), (1280, 720)] {
         page.set_viewport(width, height).await?;
-        page.wait_until("true").await?;
+        // The strip stands within the new window once it is laid out.
+        page.wait_until(&format!(
+            "innerWidth === {width} && innerHeight === {height}
+             && document.getElementById('sheet').clientWidth < {width}"
+        ))
+        .await?;
         let bottom = page
             .eval("document.getElementById('strip').getBoundingClientRect().bottom")
             .await?;
@@ -50,7 +55,7 @@ async fn the_whole_rocket_and_its_strip_are_in_view_on_a_school_screen() -> Resu
         // and nothing of it is cut off.
         let place = "[id='/weights/0/position_mm']";
         let mut heights = Vec::new();
-        for (typed, told) in [("45", "Self-righting"), ("999", "last rocket")] {
+        for (typed, told) in [("45", "elf-righting"), ("999", "last rocket")] {
             page.type_into(place, typed).await?;
             page.wait_until(&format!(
                 "document.getElementById('strip').innerText.includes('{told}')"
