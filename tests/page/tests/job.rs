@@ -470,7 +470,7 @@ async fn the_air_from_every_side_is_told_and_spoken() -> Result<()> {
     page.goto(&hash(&Example::Tern.design().into())).await?;
     let figures = evaluate(&Example::Tern.design()).figures.expect("it can be drawn");
     let rest = figures.resting_angles.iter().find(|rest| rest.holds).expect("it rests");
-    let told = format!("The air holds it turned {:.0}°", rest.angle_rad.to_degrees());
+    let told = format!("The air holds it tilted by {:.0}°", rest.angle_rad.to_degrees());
     assert!(page.text("#strip").await?.contains(&told), "{told}");
     Ok(())
 }
