@@ -9,11 +9,14 @@ use noseward_stability::{Design, Example, evaluate};
 use serde_json::{Value, json};
 use std::fs;
 use std::path::Path;
-use std::time::Duration;
+use std::time::{Duration, Instant};
 
 /// A laptop with the tools of its browser; a telephone.
 const LAPTOP: (u32, u32) = (1366, 600);
 const TELEPHONE: (u32, u32) = (360, 740);
+
+/// How long the address may take to follow, on a busy machine.
+const PATIENCE: Duration = Duration::from_secs(30);
 
 const WIDTH: &str = "[id='/sections/1/diameter_mm']";
 const CLAY_PLACE: &str = "[id='/weights/0/position_mm']";
@@ -86,15 +89,10 @@ async fn a_trial_is_predicted(page: &Page) -> Result<()> {
 }
 
 async fn it_opens_with_the_worked_example(page: &Page) -> Result<()> {
-    let design = Example::Puffin.design();
-    let figures = evaluate(&design).figures.expect("it can be drawn");
-    assert_strip_tells(page, &design).await?;
-    for m in [figures.mass.centre_m, figures.centre_of_pressure_side_on_m] {
-        page.wait_until(&format!(
-            "document.getElementById('in-words').innerText.includes('{:.0} mm')",
-            m * 1000.0
-        ))
-        .await?;
+    let strip = page.text("#strip").await?;
+    assert!(strip.contains("57 mm"), "{strip}");
+    for example in ["140 mm", "202 mm"] {
+        assert!(page.text("#in-words").await?.contains(example), "{example}");
     }
     // Both marks are within the sheet, and as far apart as they should be.
     let places = page
@@ -171,12 +169,16 @@ async fn parts_come_and_go(page: &Page) -> Result<()> {
 
 async fn the_link_opens_elsewhere(page: &Page) -> Result<()> {
     // The address follows the last change after a moment.
-    let mut seen = 0;
-    for _ in 0..200 {
-        seen = design(page).await?.weights.len();
-        if seen == 2 {
+    let start = Instant::now();
+    loop {
+        let seen = design(page).await?.weights;
+        if seen.len() == 2 {
             break;
         }
+        assert!(
+            start.elapsed() < PATIENCE,
+            "the address does not get its second weight; it holds {seen:?}"
+        );
         tokio::time::sleep(Duration::from_millis(50)).await;
     }
     assert_eq!(seen, 2, "weights in the address after ten seconds");
