@@ -304,7 +304,7 @@ impl Page {
         for ask in [Ask::Below, Ask::Bench] {
             self.show_later(ask);
         }
-        for region in crate::views::waiting(&self.state.borrow()) {
+        for region in crate::views::soon(&self.state.borrow()) {
             report(self.screen.show(region.id, &region.markup));
         }
         if has_bench {

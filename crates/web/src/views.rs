@@ -132,7 +132,6 @@ pub(crate) fn outputs(state: &State) -> Outputs {
 /// a keystroke does not wait for it.
 pub(crate) fn later_regions(state: &State) -> Vec<Region> {
     let mut later = regions([
-        ("in-words", readings::in_words(state)),
         ("as-table", readings::as_table(state)),
         ("air-words", air::words(state)),
         ("air-sure", air::sure(state)),
@@ -185,14 +184,19 @@ pub(crate) fn regions<const N: usize>(
     regions.map(|(id, markup)| Region { id, markup: markup.into_string() }).collect()
 }
 
-/// What stands where something is loaded later, until it is here.
-pub(crate) fn waiting(state: &State) -> Vec<Region> {
-    let mut waiting = regions([("nb-state", desk::state(state))]);
+/// The rocket in words, and what stands where something is loaded later, until it is here.
+pub(crate) fn soon(state: &State) -> Vec<Region> {
+    let mut found = regions([
+        ("nb-state", desk::state(state)),
+        // The drawing is described by it.
+        ("in-words", readings::in_words(state)),
+    ]);
     if state.desk.code != Code::Here {
         let also = ["air-words", "swing-words"];
-        waiting.extend(also.map(|id| Region { id, ..waiting[0].clone() }));
+        let waits = also.map(|id| Region { id, ..found[0].clone() });
+        found.extend(waits);
     }
-    waiting
+    found
 }
 
 /// What stands under Share until the part that fills it is here.

@@ -148,7 +148,7 @@ mod opening {
 fn region(state: &State, id: &str) -> String {
     let mut all = views::outputs(state).regions;
     all.extend(views::later_regions(state));
-    all.extend(views::waiting(state));
+    all.extend(views::soon(state));
     all.extend(views::computer(state));
     all.extend(views::bench_regions(state));
     all.into_iter().filter(|r| r.id == id).map(|r| r.markup).collect()

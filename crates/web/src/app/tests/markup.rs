@@ -163,6 +163,7 @@ fn desk_with(state: &mut State) -> State {
 
 fn everything(state: &mut State) -> String {
     let mut regions = views::outputs(state).regions;
+    regions.extend(views::soon(state));
     for ask in
         [Ask::Forms, Ask::Notebook, Ask::Below, Ask::Share, Ask::Computer, Ask::Bench]
     {
