@@ -11,11 +11,15 @@ mod area;
 mod axis;
 #[cfg(test)]
 mod boxes;
+#[cfg(test)]
+mod goldens;
 mod legend;
 mod palette;
 mod pictures;
 mod push;
 mod qr;
+#[cfg(test)]
+mod read_back;
 mod rocket;
 mod scene;
 mod svg;

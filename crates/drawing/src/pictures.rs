@@ -122,7 +122,7 @@ pub fn picture(what: Picture) -> Scene {
         Picture::FinTip => draw(big_fin, (36.0, 18.0), (36.0, 36.0)),
         Picture::FinSpan => draw(big_fin, (12.0, 28.0), (31.0, 28.0)),
         Picture::FinSweep => draw(big_fin, (36.0, 6.0), (36.0, 18.0)),
-        Picture::FinStart => draw(finned, (42.0, 3.0), (42.0, 20.0)),
+        Picture::FinStart => draw(finned, (40.5, 3.0), (40.5, 20.0)),
         Picture::WeightPlace => {
             draw(rocket, (36.0, 3.0), (36.0, 11.0));
             items.push(Item::Dot {
@@ -154,10 +154,10 @@ pub fn picture(what: Picture) -> Scene {
             }
         }
         Picture::Balance => {
-            draw(&[CUT_OUT], (42.0, 3.0), (42.0, 24.0));
+            draw(&[CUT_OUT], (40.5, 3.0), (40.5, 24.0));
             items.push(Item::Path {
                 path: Path::open(
-                    [(2.0, 24.0), (40.0, 24.0)].map(|(x, y)| Point { x, y }).to_vec(),
+                    [(2.0, 24.0), (37.5, 24.0)].map(|(x, y)| Point { x, y }).to_vec(),
                 ),
                 style: Style::line(Colour::Ink, 3.0),
             });
@@ -210,7 +210,7 @@ mod tests {
             for item in &scene.groups[0].items {
                 if let Item::Path { path, .. } = item {
                     for point in path.runs.iter().flat_map(|(points, _)| points) {
-                        let inside = 0.0..=PICTURE_SIZE_PX + 1.0;
+                        let inside = 0.0..=PICTURE_SIZE_PX;
                         assert!(inside.contains(&point.x), "{what:?}");
                         assert!(inside.contains(&point.y), "{what:?}");
                     }

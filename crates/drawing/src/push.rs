@@ -7,7 +7,7 @@ use crate::axis::{Reach, axis_number, round_step_mm};
 use crate::palette::Colour;
 use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style};
 
-const WIDTH_PX: f64 = 460.0;
+const WIDTH_PX: f64 = 512.0;
 const TOP_PX: f64 = 44.0;
 const BODY_PX: f64 = 260.0;
 const BOTTOM_PX: f64 = 14.0;
@@ -127,7 +127,17 @@ fn drawn(bars: &[Bar]) -> Vec<Item> {
         });
         // Words keep a line's distance from those above.
         words_y = (bar.y + 4.5).max(words_y + LINE_PX);
-        let x = ZERO_X + bar.length_px.max(0.0) + 8.0;
+        // No bar may hide them, their own or another.
+        let (high, low) = (words_y - 12.0, words_y + 3.0);
+        let longest_px = bars
+            .iter()
+            .filter(|other| {
+                let half = BAR_PX / 2.0;
+                other.y == bar.y || (other.y + half > high && other.y - half < low)
+            })
+            .map(|other| other.length_px)
+            .fold(0.0, f64::max);
+        let x = ZERO_X + longest_px + 8.0;
         let words = if bar.length_px < 0.0 {
             format!("{}, the other way", bar.words)
         } else {
@@ -142,6 +152,7 @@ fn drawn(bars: &[Bar]) -> Vec<Item> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::boxes::{lines_miss_words, words_keep_apart};
     use crate::svg_document;
     use noseward_stability::{Example, evaluate};
 
@@ -201,5 +212,24 @@ mod tests {
             })
             .collect();
         assert!(lines.windows(2).all(|w| w[1] - w[0] >= LINE_PX - 1e-9), "{lines:?}");
+    }
+
+    #[test]
+    fn no_bar_hides_words() {
+        let mut designs: Vec<Design> = Example::ALL.map(Example::design).into();
+        let mut finned = Example::Puffin.design();
+        for start_mm in [150.0, 158.0, 170.0] {
+            let mut fins = finned.fins[0].clone();
+            fins.start_mm = start_mm;
+            finned.fins.push(fins);
+        }
+        designs.push(finned);
+        designs.push(crate::goldens::crowded());
+        for design in designs {
+            let figures = evaluate(&design).figures.unwrap();
+            let scene = push_bars(&design, &figures, Units::METRIC).unwrap();
+            words_keep_apart(&scene, &design.name);
+            lines_miss_words(&scene, &["ruler"], &design.name);
+        }
     }
 }

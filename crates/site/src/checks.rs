@@ -93,7 +93,8 @@ impl PageTools {
 pub(crate) fn page_tests(root: &Path, tools: &PageTools) -> Result<Command> {
     let mut command = cargo(root);
     command
-        .args(["test", "--locked", "--package", PAGE_TESTS])
+        // All of what fails is worth knowing: the page takes a while to build.
+        .args(["test", "--locked", "--no-fail-fast", "--package", PAGE_TESTS])
         .env("NOSEWARD_PAGE", serve::in_background(root)?)
         .envs(tools.browsers.environment().iter().map(|(name, path)| (name, path)))
         .env("NOSEWARD_AXE", &tools.axe);
@@ -132,12 +133,12 @@ fn code(root: &Path, toolchain: Toolchain) -> Result<()> {
 
     heading("unit, reference and documentation tests");
     run(
-        cargo(root).args(["test", "--locked", "--workspace"]).args([
-            "--exclude",
-            PAGE_TESTS,
-            "--exclude",
-            spreadsheet::TESTS,
-        ]),
+        cargo(root)
+            .args(["test", "--locked", "--workspace"])
+            .args(["--exclude", PAGE_TESTS, "--exclude", spreadsheet::TESTS])
+            // A drawing that differs from the kept one fails and writes nothing.
+            .env("INSTA_UPDATE", "no")
+            .env_remove("INSTA_FORCE_PASS"),
         "a failed test is named above",
     )?;
 

@@ -62,8 +62,8 @@ pub use report::{
 };
 pub use swing::{
     About, Settles, Settling, Shares, SmallerSpace, Space, StartRange, Starts, Swing,
-    SwingFault, SwingField, SwingLimit, SwingProblem, SwingSetup, Trajectory, Turning,
-    When,
+    SwingDraws, SwingFault, SwingField, SwingLimit, SwingProblem, SwingSetup,
+    SwingVerdict, Trajectory, Turning, When,
 };
 pub use tolerance::ToleranceError;
 pub use tolerance::generator::Generator;

@@ -1,47 +1,75 @@
 //! The rocket swung round on a string.
 //!
-//! It hangs at its centre of mass on a string of which the other end goes round, so that it
-//! flies a circle of radius R (string plus arm) at the speed V = Ω R, and is free to turn
-//! about the string. With `a` the angle between nose and path, and the string level:
+//! It hangs at its centre of mass on a string of length l, of which the other end goes round
+//! on an arm `R_a`. The string holds it along itself only: about the string it turns, and
+//! across the string it rises and falls. With `a` the angle of the nose above the level path,
+//! `b` that of the string above level and Ω the turning of the hand about the upright:
 //!
 //! ```text
-//! I_t a'' = −M_air(a) − D(a) a' − (I_t − I_a) Ω² sin a cos a
+//! R = R_a + l cos b                       radius of the circle
+//! V² = (Ω R)² + (l b')²,  tan g = l b'/(Ω R)      speed, and climb of the path
+//! a − g                                   the angle to the air, and what an eye sees
 //! ```
 //!
-//! **The spin.** The rocket takes part in the turn Ω about the upright. Of that, Ω sin a is
-//! about its own axis and Ω cos a across it, so its energy of turning is
+//! **The energies.** The hand turns the rocket by Ω about the upright, rising turns it by b'
+//! about the path backwards, and a' is about the string. Along its own axis, across it, and
+//! along the string that is, with the body held square to the string,
 //!
 //! ```text
-//! T = ½ I_t a'² + ½ Ω² (I_a sin² a + I_t cos² a)
+//! w_1 = Ω cos b sin a − b' cos a,   w_2 = Ω cos b cos a + b' sin a,   w_3 = a' + Ω sin b
+//! T = ½ m V² + ½ I_a w_1² + ½ I_t (w_2² + w_3²),   U = m g₀ l sin b
 //! ```
 //!
-//! and Lagrange's equation gives the last term. It pulls a long body along its path, either
-//! way round: a rocket without any separation can look steered, and can fly tail-first.
-//!
-//! **The air.** `M_air` is the moment of [`Air`](crate::Air) on q = ρ V²/2. D is our
-//! derivation from strips, as its levers suggest: at a lever ξ behind the centre of mass,
-//! turning at a' changes the wind across the rocket from V sin a to V sin a + a' ξ. The
-//! potential term is `½ ρ S_ref C V cos a g` times that wind, the crossflow term `½ ρ c A`
-//! times its square. To first order in a', moments about the centre of mass:
+//! **The motion.** Lagrange's equations of these two, with the air's moment M, its force N
+//! across the rocket and its drag A along it:
 //!
 //! ```text
-//! D = ½ ρ V S_ref [ Σ C_Nα,i cos a' g ξ_i² + 2 sin a' Σ c_i (A_i/S_ref) (ξ_i² + k_i²) ]
+//! I_t a'' = −M − (I_t − I_a) w_1 w_2 − I_t Ω b' cos b
+//!
+//! (m l² + I_a cos² a + I_t sin² a) b'' =
+//!     l (N cos a − A sin a − m g₀ cos b − m Ω² R sin b)
+//!   + Ω² (I_t − I_a) sin b cos b sin² a
+//!   + Ω a' cos b (I_t − (I_t − I_a) cos 2a) − 2 (I_t − I_a) a' b' sin a cos a
 //! ```
 //!
-//! in N·m·s, with the nearer angle a', the share g and the centres of [`Air`](crate::Air),
-//! and k² the spread of the side area. Nose-on it is `½ ρ V S_ref Σ C_Nα,i ξ_i²`, which the
+//! The first line of the second equation is what counts; the rest is the body's own turning,
+//! some hundredths of it. With the string held level the first equation is `I_t a'' = −M −
+//! (I_t − I_a) Ω² sin a cos a`, as it is for a rocket too heavy to be lifted.
+//!
+//! **The spin.** `(I_t − I_a) w_1 w_2` pulls a long body along its path, either way round: a
+//! rocket without any separation can look steered, and can fly tail-first.
+//!
+//! **The air.** `M` and `N` are those of [`Air`], strip by strip: a strip at a
+//! lever ξ behind the centre of mass meets `w = V sin(a − g) + a' ξ` across it. The potential
+//! terms are `½ ρ S_ref C V |cos(a − g)| g' w` with the body's share g'; the crossflow terms
+//! `½ ρ c A w |w|`, so that where turning is quick, what resists it goes with its square.
+//! Each side area is taken as an even strip of the same centroid and spread k². To first
+//! order in a', on a level string, moments about the centre of mass resist with D a':
+//!
+//! ```text
+//! D = ½ ρ V S_ref [ Σ C_Nα,i cos n g' ξ_i² + 2 sin n Σ c_i (A_i/S_ref) (ξ_i² + k_i²) ]
+//! ```
+//!
+//! in N·m·s, with the angle n to the nearer end. Nose-on it is `½ ρ V S_ref Σ C_Nα,i ξ_i²`, which the
 //! literature on small rockets uses (Mandell, Caporaso & Bengen, Topics in Advanced Model
 //! Rocketry, 1973; from memory). A narrowing stretch of body takes away from it; slender-body
 //! theory, which also counts the air that is carried along, gives `ρ V S_base ξ_base²` for
-//! a whole body, so the body's sum is not taken below nothing.
+//! a whole body, so the body's sum is not taken below nothing. A is `½ ρ S_ref V² cos²(a − g)`
+//! times a coefficient of one half: little, but all that calms the rising and falling of a
+//! rocket which points along its path.
 //!
-//! **What is left out.** The string is taken as level (`SwingSetup::below_level_rad` says
-//! how far it is not), the speed as steady whatever the rocket does, the air as still; the
-//! rocket meets its own wake from the turn before. The string itself resists no turning, and
-//! holds the rocket against turning any other way. The wind along the string that a long
-//! rocket meets on a curved path, at most half its length by R of V, is left out. With two
-//! fins, the air is that of the weaker plane and `I_t` the mean of both.
+//! **Flutter.** A light rocket on a short string can swing up and down more and more: its
+//! nose follows the climbing path late and then too far, so that the lift pushes the way it
+//! already goes. It then never settles, though it points along its path.
+//!
+//! **What is left out.** The hand goes round steadily and level, the speed is steady whatever
+//! the rocket does, the air is still; the rocket meets its own wake from the turn before. The
+//! string weighs nothing, resists no turning and no wind, never goes slack, and holds the
+//! rocket against turning any other way. The curve of the path, which turns the wind along a
+//! long rocket by at most half its length by R, is left out. The air is that of the roll
+//! that decides, and `I_t` the mean of all rolls.
 
+mod draws;
 mod forces;
 mod motion;
 mod settling;
@@ -54,10 +82,11 @@ use serde::Serialize;
 use crate::outcome::{Outcome, Rest, resting_angles_of};
 use crate::pressure::air::Air;
 use crate::report::Figures;
-use forces::Forces;
+use forces::{DRAG_ALONG, Forces};
 use motion::{Motion, State};
 use settling::Well;
 
+pub use draws::{SwingDraws, SwingVerdict};
 pub use settling::{Settles, Settling, StartRange, Starts};
 pub use setup::{SwingFault, SwingField, SwingProblem, SwingSetup};
 pub use space::{SmallerSpace, Space, SwingLimit};
@@ -116,14 +145,19 @@ pub struct Shares {
 }
 
 /// The rocket about the string at one time.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize)]
 pub struct Turning {
     /// Time in seconds.
     pub time_s: f64,
-    /// Angle between nose and path in radians: any number, for a rocket may turn over.
+    /// Angle between nose and path in radians, positive with the nose above it: any number,
+    /// for a rocket may turn over.
     pub angle_rad: f64,
-    /// How fast it turns, in radians a second.
+    /// How fast it turns about the string, in radians a second.
     pub rate_rad_per_s: f64,
+    /// How far the string is above level, in radians: the rocket rises and falls.
+    pub elevation_rad: f64,
+    /// How steeply the path climbs then, in radians.
+    pub climb_rad: f64,
 }
 
 /// The turning against time, for drawing.
@@ -143,11 +177,6 @@ impl Trajectory {
     /// The longest trajectory, in seconds; a longer one is cut.
     pub const LONGEST_S: f64 = 120.0;
 }
-
-/// Drag coefficient along the axis, on the body's largest cross-section. Our judgement,
-/// between a hemisphere's 0.34 and a blunt cylinder's 0.85 to 0.99 along the flow (C.
-/// Matthews, Aeronautical Engineer's Data Book, fig. 5.13).
-const DRAG_ALONG: f64 = 0.5;
 
 impl Swing {
     /// Hangs a rocket on a string. `None` when the setup has a fault that stops it, when it
@@ -169,7 +198,7 @@ impl Swing {
             mass_kg: figures.mass.mass_kg,
             length_m: figures.length_m,
             drag_m2: 0.0,
-            forces,
+            forces: forces.clone(),
             rests: Vec::new(),
             wells: Vec::new(),
             outcome_in_air: figures.outcome,
@@ -182,20 +211,28 @@ impl Swing {
     /// The same rocket under other forces.
     fn with(self, forces: Forces) -> Self {
         let rests = resting_angles_of(&|angle| forces.by_sine_n_m(angle));
-        let wells = Well::all(&rests, &forces);
+        let below = resting_angles_of(&|angle| forces.by_sine_n_m(-angle));
+        let wells = Well::all(&rests, &below);
         Self { forces, rests, wells, ..self }
     }
 
-    /// The same without the spin's own term: what the air alone would do.
+    /// The same without the spin's own pull and with the string level: what the air alone
+    /// would do.
     #[must_use]
     pub fn air_alone(&self) -> Self {
-        self.clone().with(self.forces.without_spin())
+        self.clone().with(self.forces.clone().held_level().without_spin())
     }
 
-    /// The same as if nothing resisted the turning. It never settles.
+    /// The same as if turning met no more air than standing still does.
     #[must_use]
     pub fn undamped(&self) -> Self {
-        self.clone().with(self.forces.without_damping())
+        self.clone().with(self.forces.clone().without_damping())
+    }
+
+    /// The same as if the string stayed level, whatever the rocket does.
+    #[must_use]
+    pub fn held_level(&self) -> Self {
+        self.clone().with(self.forces.clone().held_level())
     }
 
     /// How it is swung.
@@ -214,24 +251,32 @@ impl Swing {
     #[must_use]
     pub fn spin_moment_n_m(&self, angle_rad: f64) -> f64 {
         let (sin, cos) = libm::sincos(angle_rad);
-        self.forces.spin_n_m * sin * cos
+        self.forces.spin_n_m() * sin * cos
     }
 
-    /// What resists turning at an angle, in N·m·s: never negative.
+    /// What resists slow turning at an angle with the string level, in N·m·s: never
+    /// negative.
     #[must_use]
     pub fn damping_n_m_s(&self, angle_rad: f64) -> f64 {
         self.forces.damping_n_m_s(angle_rad)
     }
 
-    /// Energy of turning about the string plus the work against air and spin from
-    /// nose-on, in joules. Damping only takes it away.
+    /// The air's moment on a rocket that turns at so many radians a second, with the
+    /// string level, in N·m.
     #[must_use]
-    pub fn energy_j(&self, angle_rad: f64, rate_rad_per_s: f64) -> f64 {
-        self.forces.energy_j(angle_rad, rate_rad_per_s)
+    pub fn air_moment_turning_n_m(&self, angle_rad: f64, rate_rad_per_s: f64) -> f64 {
+        self.forces.air_turning_n_m(angle_rad, rate_rad_per_s)
     }
 
-    /// How fast it swings about nose-on at small angles, in radians a second, damping left
-    /// out; `None` where nose-on does not hold:
+    /// How far above level the string rests with the rocket held at an angle, in radians:
+    /// below it where nothing lifts.
+    #[must_use]
+    pub fn elevation_rad(&self, angle_rad: f64) -> f64 {
+        self.forces.elevation_rad(angle_rad)
+    }
+
+    /// How fast it swings about nose-on at small angles with the string level, in radians a
+    /// second, damping left out; `None` where nose-on does not hold:
     ///
     /// ```text
     /// √((q S_ref C_Nα (x_CP − x_CM) + (I_t − I_a) Ω²) / I_t)
@@ -239,7 +284,7 @@ impl Swing {
     #[must_use]
     pub fn frequency_rad_per_s(&self) -> Option<f64> {
         let (air, spin) = self.forces.stiffness_n_m();
-        let square = (air + spin) / self.forces.inertia_kg_m2;
+        let square = (air + spin) / self.forces.across_kg_m2;
         (square > 0.0).then(|| square.sqrt())
     }
 
@@ -316,10 +361,9 @@ impl Swing {
         start_rate_rad_per_s: f64,
         duration_s: f64,
     ) -> Trajectory {
-        let start =
-            State { angle_rad: start_angle_rad, rate_rad_per_s: start_rate_rad_per_s };
-        let samples = match Motion::new(&self.forces, start) {
-            Some(motion) if duration_s >= 0.0 => sampled(motion, start, duration_s),
+        let start = self.start(start_angle_rad, start_rate_rad_per_s);
+        let samples = match Motion::of(&self.forces, start) {
+            Some(motion) if duration_s >= 0.0 => sampled(motion, duration_s),
             _ => Vec::new(),
         };
         // A half turn is done where the rocket lies square across its path.
@@ -344,13 +388,19 @@ fn least_drag_m2(air: &Air, rests: &[Rest]) -> f64 {
 }
 
 /// Samples of a motion at even times.
-fn sampled(mut motion: Motion<'_>, start: State, duration_s: f64) -> Vec<Turning> {
-    let turning = |time_s, state: State| Turning {
-        time_s,
-        angle_rad: state.angle_rad,
-        rate_rad_per_s: state.rate_rad_per_s,
+fn sampled(mut motion: Motion<'_>, duration_s: f64) -> Vec<Turning> {
+    let forces = motion.forces();
+    let turning = |time_s, state: State| {
+        let angle_rad = forces.off_path_rad(state);
+        Turning {
+            time_s,
+            angle_rad,
+            rate_rad_per_s: state.rate_rad_per_s,
+            elevation_rad: state.elevation_rad,
+            climb_rad: state.angle_rad - angle_rad,
+        }
     };
-    let mut samples = vec![turning(0.0, start)];
+    let mut samples = vec![turning(0.0, motion.state())];
     // A rounding of the last bits must not lose the last sample.
     let end_s = duration_s.min(Trajectory::LONGEST_S) + 1e-9;
     for k in 1_u32.. {

@@ -336,6 +336,7 @@ impl State {
     /// The same for the rocket of a trial that has just been taken in hand. `owner` is whose
     /// rocket was on the page before.
     pub(crate) fn show_record(&mut self, record: Record, owner: Owner) {
+        self.forget_space();
         self.history.record(Step { record: self.record(), owner }, None);
         self.take(record.rounded());
     }

@@ -271,7 +271,9 @@ impl Page {
                 Err(error) if is_gone(&error) && start.elapsed() < PATIENCE => {
                     tokio::time::sleep(PAUSE).await;
                 }
-                text => return Ok(text?),
+                text => {
+                    return text.with_context(|| format!("{css} tells no text"));
+                }
             }
         }
     }
@@ -356,7 +358,12 @@ impl Page {
                 Err(error) if is_gone(&error) && start.elapsed() < PATIENCE => {
                     tokio::time::sleep(PAUSE).await;
                 }
-                Err(error) => return Err(error.into()),
+                Err(error) => {
+                    let focused = self.focused_id().await.unwrap_or_default();
+                    let words =
+                        format!("the focus is on \"{focused}\", which takes no keys");
+                    return Err(error).context(words);
+                }
             }
         }
     }
@@ -397,7 +404,10 @@ impl Page {
             }
             self.press(keys.as_str()).await?;
         }
-        bail!("after {MOST_TABS} keys the focus is still not on {id}")
+        let focused = self.focused_id().await?;
+        bail!(
+            "after {MOST_TABS} keys the focus is on \"{focused}\" and still not on {id}"
+        )
     }
 
     /// Has every page run a script before its own, in Chromium: to bar something, or to

@@ -59,18 +59,16 @@ async fn measure_and_predict(
     page.wait_until("document.activeElement.id === 'nb-to-swing'").await
 }
 
-/// Swings three times by keyboard; the adult has to be asked only once in a visit.
+/// Swings three times by keyboard; the adult has to be asked before every three.
 async fn swing(page: &Page, outcomes: [usize; 3]) -> Result<()> {
     page.press(Key::Enter).await?;
     page.wait_until("document.activeElement.id === 'swing-record'").await?;
-    if page.eval("Boolean(document.getElementById('to-space'))").await? == true {
-        page.tab_to("to-space").await?;
-        page.press(Key::Enter).await?;
-        page.wait_until("document.activeElement.id === 'swing-card'").await?;
-        page.tab_to("space-checked").await?;
-        page.press(Key::Enter).await?;
-        page.wait_until("!document.getElementById('swing-why-not')").await?;
-    }
+    page.tab_to("to-space").await?;
+    page.press(Key::Enter).await?;
+    page.wait_until("document.activeElement.id === 'swing-card'").await?;
+    page.tab_to("space-checked").await?;
+    page.press(Key::Enter).await?;
+    page.wait_until("!document.getElementById('swing-why-not')").await?;
     let mut last = 0;
     for outcome in outcomes {
         let id = format!("swung:{outcome}");

@@ -258,7 +258,8 @@ fn shorter_fins_take_a_good_rocket_towards_tumbling() {
         let design = example.design();
         let before = figures(&design);
         assert_eq!(before.outcome, Outcome::SelfRighting);
-        assert!(before.separation_body_widths > 1.0);
+        // About a body width apart in the view of the drawing.
+        assert!(before.separation_body_widths > 0.9);
         for (cut, left) in cut(&design).iter().zip([0.35, 0.85]) {
             let after = figures(cut);
             let share = weakest_m3(&after) / weakest_m3(&before);

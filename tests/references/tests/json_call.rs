@@ -132,11 +132,11 @@ fn the_names_of_kinds_and_materials() {
     assert_eq!(
         names(kinds.into()),
         [
-            "cone",
-            "ogive",
-            "ellipsoid",
-            "paraboloid",
             "dome",
+            "ellipsoid",
+            "ogive",
+            "paraboloid",
+            "cone",
             "tube",
             "straight_taper",
             "rounded_taper",

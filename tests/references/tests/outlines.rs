@@ -6,7 +6,7 @@
 
 use geo::{Area, Centroid};
 use noseward_references_tests::{assert_close, assert_within, body, figures};
-use noseward_stability::{Design, Planform, SectionKind, SideView};
+use noseward_stability::{Design, Planform, Problem, SectionKind, SideView, evaluate};
 use serde::Deserialize;
 
 const OUTLINES: &str = include_str!("../../fixtures/outlines.json");
@@ -48,6 +48,20 @@ struct Case {
 
 fn outlines() -> Outlines {
     serde_json::from_str(OUTLINES).expect("the fixture is in the project's own JSON")
+}
+
+/// The designs whose fins all touch the body. Random outlines may miss it, which is a fault;
+/// then there is nothing to compare.
+fn whole(cases: &[Case]) -> Vec<&Case> {
+    let floats = |case: &&Case| {
+        evaluate(&case.design)
+            .faults
+            .iter()
+            .any(|f| f.problem == Problem::FinTouchesNothing)
+    };
+    let whole: Vec<&Case> = cases.iter().filter(|case| !floats(case)).collect();
+    assert!(whole.len() >= 180, "{}", whole.len());
+    whole
 }
 
 fn is_curved(kind: SectionKind) -> bool {
@@ -99,7 +113,7 @@ fn the_fixture_covers_the_schema() {
 /// fins beside a curve bring in the crate's flattening.
 #[test]
 fn side_view_agrees_with_shapely() {
-    for case in outlines().cases {
+    for case in whole(&outlines().cases) {
         let name = &case.design.name;
         let found = figures(&case.design);
         assert_close(name, found.length_m, case.length_m, 1e-12);
@@ -147,7 +161,7 @@ fn the_union_that_is_drawn_agrees_with_shapely() {
 /// Sheets, weighed pieces, joined sections, bottle floors, necks, fins and weights.
 #[test]
 fn masses_agree_with_scipy() {
-    for case in outlines().cases {
+    for case in whole(&outlines().cases) {
         let found = figures(&case.design).mass;
         let close = |what: &str, found: f64, expected: f64| {
             let what = format!("{}, {what}", case.design.name);

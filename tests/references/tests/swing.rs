@@ -9,15 +9,16 @@ use noseward_references_tests::{
     assert_close, assert_within, figures, four_sided, section,
 };
 use noseward_stability::{
-    Design, Example, Figures, Mass, MeasuredPoints, Outcome, Planform, SectionKind,
-    Settles, Swing, SwingSetup, Trajectory, Weight, evaluate_measured,
+    Air, Design, Example, Figures, Mass, MeasuredPoints, Model, Outcome, Planform,
+    Resolution, SectionKind, Settles, Swing, SwingDraws, SwingLimit, SwingSetup,
+    Trajectory, Weight, evaluate_measured,
 };
 use serde::Deserialize;
 
 const SWINGS: &str = include_str!("../../fixtures/swing.json");
 
-/// How closely angles agree, in radians, and settling times, in seconds. The largest
-/// difference was 2e-8: steps are allowed 1e-10, and add up.
+/// How closely angles agree, in radians, and settling times, in seconds: steps are allowed
+/// 5e-11, and add up.
 const MOTION: f64 = 1e-7;
 /// Masses, inertias: the same sums in another order, shells by quadrature.
 const SAME: f64 = 1e-9;
@@ -40,12 +41,17 @@ struct Case {
     along_kg_m2: f64,
     damping_n_m_s: [f64; 3],
     angles_rad: Vec<f64>,
+    elevations_rad: Vec<f64>,
     rest_rad: f64,
     settled_s: f64,
 }
 
 fn swings() -> Swings {
     serde_json::from_str(SWINGS).expect("it is in the project's own JSON")
+}
+
+fn usual() -> SwingSetup {
+    SwingSetup::default()
 }
 
 fn swing(design: &Design, setup: &SwingSetup) -> Swing {
@@ -64,11 +70,15 @@ fn motions_agree_with_scipy() {
     let mut kinds = [0; 3];
     for case in &swings.cases {
         let name = &case.design.name;
-        let mass = figures(&case.design).mass;
+        let mut figures = figures(&case.design);
+        // In the plane of the drawing, whichever roll decides.
+        figures.air =
+            Air::new(&case.design, Model::default(), None).expect("it has a body");
+        let mass = figures.mass;
         assert_close(name, mass.mass_kg, case.mass_kg, SAME);
         assert_close(name, mass.transverse_inertia_kg_m2, case.across_kg_m2, SAME);
         assert_close(name, mass.axial_inertia_kg_m2, case.along_kg_m2, SAME);
-        let swing = swing(&case.design, &case.setup);
+        let swing = swung(&figures, &case.setup);
         for (angle_rad, damping) in [0.0, 0.7, 2.2].into_iter().zip(case.damping_n_m_s) {
             assert_close(name, swing.damping_n_m_s(angle_rad), damping, DAMPING);
         }
@@ -76,13 +86,18 @@ fn motions_agree_with_scipy() {
         let samples = swing.trajectory(case.start_rad, watched_s).samples;
         assert_eq!(samples.len(), 20 * every + 1);
         assert_eq!(case.angles_rad.len(), 21);
-        for (sample, &angle_rad) in samples.iter().step_by(every).zip(&case.angles_rad) {
+        let expected = case.angles_rad.iter().zip(&case.elevations_rad);
+        for (sample, (&angle_rad, &elevation_rad)) in
+            samples.iter().step_by(every).zip(expected)
+        {
             let what = format!("{name} at {} s", sample.time_s);
             assert_within(&what, sample.angle_rad, angle_rad, MOTION);
+            assert_within(&what, sample.elevation_rad, elevation_rad, MOTION);
         }
         let settling = swing.settling(case.start_rad);
         assert_within(name, settling.rest_rad.expect("it rests"), case.rest_rad, MOTION);
-        assert_within(name, settling.time_s.expect("it settles"), case.settled_s, MOTION);
+        let when = settling.when.expect("it settles");
+        assert_within(name, when.on_axis_s(), case.settled_s, MOTION);
         let (kind, expected) = match settling.comes_to {
             Settles::NoseFirst => (0, 0.0),
             Settles::TailFirst => (1, PI),
@@ -92,7 +107,7 @@ fn motions_agree_with_scipy() {
         assert_within(name, case.rest_rad, expected, MOTION);
         kinds[kind] += 1;
     }
-    assert_eq!(kinds, [8, 8, 8], "each end and across are worth the name");
+    assert_eq!(kinds, [6, 6, 6], "each end and across are worth the name");
 }
 
 /// A tube of a metre that weighs so much: half of it is the 0.5 m of the hand table.
@@ -102,37 +117,129 @@ fn metre(grams: f64) -> Design {
     Design { sections: vec![tube], ..Design::default() }
 }
 
-/// By hand: v = 2π r f, T = m v²/r, and level from a height of 1.5 m without drag, v √(2h/g),
-/// written to one digit. The hand turns on the spot in this table: no arm.
+/// By hand: v = 2π r f and T = m v²/r, written to one digit. The hand turns on the spot in
+/// this table: no arm.
 #[test]
-fn the_room_that_a_swing_takes() {
-    for (grams, string_m, speed, pull, throw) in [
-        (100.0, 1.0, 6.3, 3.9, 3.5),
-        (150.0, 1.5, 9.4, 8.9, 5.2),
-        (250.0, 2.0, 12.6, 19.7, 7.0),
-    ] {
-        let setup = SwingSetup { string_m, arm_m: 0.0, ..SwingSetup::default() };
-        let space = swing(&metre(grams), &setup).space_let_go_at(1.5);
+fn how_fast_and_how_hard() {
+    for (grams, string_m, speed, pull) in
+        [(100.0, 1.0, 6.3, 3.9), (150.0, 1.5, 9.4, 8.9), (110.0, 2.0, 12.6, 8.7)]
+    {
+        let setup = SwingSetup { string_m, arm_m: 0.0, turns_per_s: 1.0, ..usual() };
+        let space = swing(&metre(grams), &setup).space();
         assert_within("speed", space.speed_m_per_s, speed, 0.05);
         assert_within("pull", space.pull_n, pull, 0.05);
-        assert_within("throw", space.throw_m, throw, 0.051);
         assert_within("swept", space.swept_m, string_m + 0.5, 1e-12);
-        assert_within("clear", space.clear_m, string_m + 0.5 + throw, 0.051);
     }
-    // From over the head, 2 m up: by hand 12.57 m/s × √(2 × 2 m ÷ 9.81 m/s²) = 8.02 m.
-    let setup = SwingSetup { string_m: 2.0, arm_m: 0.0, ..SwingSetup::default() };
-    let space = swing(&metre(250.0), &setup).space();
-    assert_within("throw", space.throw_m, 8.02, 0.01);
-    assert_within("told", space.clear_told_m(), 2.5 + 8.1, 1e-9);
-    // String, arm of 0.7 m and half a rocket of a metre.
-    let space = swing(&metre(150.0), &SwingSetup::default()).space();
-    assert_within("swept", space.swept_m, 2.7, 1e-12);
-    // Twice the pace, twice the speed and the throw, four times the pull.
-    let fast = SwingSetup { turns_per_s: 2.0, ..SwingSetup::default() };
-    let double = swing(&metre(150.0), &fast).space();
-    assert_close("pull", double.pull_n, 4.0 * space.pull_n, 1e-12);
-    assert_close("throw", double.throw_m, 2.0 * space.throw_m, 1e-12);
-    assert_eq!(double.swept_m.to_bits(), space.swept_m.to_bits());
+}
+
+/// By hand, let go at 1.5 m and 20 degrees upwards without drag: with 8.55 m/s at 1.7 m and
+/// 0.8 turns a second the rocket climbs at 2.92 m/s and goes at 8.03; it falls for
+/// (2.92 + √(2.92² + 2 · 9.81 · 1.5))/9.81 = 0.926 s and flies 7.44 m. With 13.82 m/s (2.2 m,
+/// one turn) 4.73 and 12.99 m/s, 1.216 s, 15.79 m.
+#[test]
+fn the_room_that_a_swing_takes() {
+    let half_m = 0.5;
+    let space = swing(&metre(150.0), &usual()).space();
+    assert_within("throw", space.throw_m, 7.44, 0.005);
+    assert_within("swept", space.swept_m, 1.7 + half_m, 1e-12);
+    // 9.64 m, up to the next half metre.
+    assert_within("clear", space.clear_m, 10.0, 1e-12);
+    assert_within("across", space.clear_across_m(), 20.0, 1e-12);
+    let old = SwingSetup { string_m: 1.5, turns_per_s: 1.0, ..usual() };
+    let space = swing(&metre(150.0), &old).space();
+    assert_within("throw", space.throw_m, 15.79, 0.005);
+    assert_within("clear", space.clear_m, 18.5, 1e-12);
+    // Level from there it would fly √(2 · 1.5/9.81) · 13.82 = 7.64 m, half as far.
+    assert!(space.throw_m > 2.0 * 7.64);
+    // So slow that 20 degrees are steeper than what flies furthest: with 1.885 m/s that is
+    // at 18.2 degrees, V/g · √(V² + 2 g h) = 0.1922 · 5.742 = 1.104 m.
+    let slow = SwingSetup { string_m: 0.3, arm_m: 0.0, turns_per_s: 1.0, ..usual() };
+    let space = swing(&metre(150.0), &slow).space();
+    assert_within("furthest", space.throw_m, 1.104, 5e-4);
+}
+
+/// The usual string and pace fit a hall with every example: 9.5 m at most.
+#[test]
+fn the_usual_swing_fits_a_hall() {
+    for example in Example::ALL {
+        let swing = swing(&example.design(), &usual());
+        let space = swing.space();
+        assert!(space.clear_m <= 9.5, "{example:?}: {space:?}");
+        // Told once, everywhere the same: half metres.
+        assert_eq!((space.clear_m * 2.0).fract(), 0.0);
+        assert!(space.clear_m >= space.swept_m + space.throw_m);
+        assert!(space.clear_m < space.swept_m + space.throw_m + 0.5);
+        assert!(space.about_m <= space.clear_m && space.about_m > space.swept_m);
+        let rows = swing.smaller_spaces();
+        assert!(rows.len() >= 3, "{example:?}: {rows:?}");
+        for row in rows {
+            assert!(row.clear_m < space.clear_m, "{example:?}: {row:?}");
+            let hung = swung(&figures(&example.design()), &row.setup);
+            assert_eq!(hung.space().clear_m, row.clear_m);
+        }
+    }
+}
+
+/// A rocket across its path is braked by its whole side: by hand a tube of 0.3 m, 50 mm
+/// wide, c = 0.75, 40 g: k = ½ · 1.225 · 0.75 · 0.015/0.04 = 0.172 per metre, so that the
+/// horizontal flight of 7.44 m shrinks to some ln(1 + 0.172 · 7.44)/0.172 = 4.8 m.
+#[test]
+fn its_own_drag_shortens_the_throw() {
+    let mut tube = metre(40.0);
+    tube.sections[0].length_mm = 300.0;
+    let across = swing(&tube, &usual());
+    assert!(matches!(across.outcome(), Outcome::Broadside { .. }));
+    let space = across.space();
+    assert_within("about", space.about_m, 1.85 + 4.8, 0.5);
+    // Nose-first next to nothing brakes it.
+    let puffin = swing(&Example::Puffin.design(), &usual()).space();
+    assert!(puffin.clear_m - puffin.about_m <= 1.0, "{puffin:?}");
+    // The thinner the air, the further.
+    let thin = SwingSetup { air_density_kg_m3: 0.8, ..usual() };
+    assert!(swing(&tube, &thin).space().about_m > space.about_m);
+}
+
+/// Above 15 m/s or 15 N there is no result.
+#[test]
+fn too_fast_or_too_hard_is_not_swung() {
+    let wild = SwingSetup { string_m: 3.0, turns_per_s: 3.0, ..usual() };
+    let heavy = metre(650.0);
+    assert_eq!(wild.limit(0.65), Some(SwingLimit::TooFast));
+    assert!(Swing::new(&figures(&heavy), &wild).is_none());
+    // 0.65 kg at 8.55 m/s on 1.7 m pull with 27.9 N.
+    assert_eq!(usual().limit(0.65), Some(SwingLimit::PullsTooHard));
+    assert!(Swing::new(&figures(&heavy), &usual()).is_none());
+    // 15 N are 0.349 kg.
+    assert_eq!(usual().limit(0.34), None);
+    assert_eq!(usual().limit(0.36), Some(SwingLimit::PullsTooHard));
+    // 15 m/s are 1.404 turns a second on 1.7 m.
+    let at = |turns_per_s| SwingSetup { turns_per_s, ..usual() }.limit(0.05);
+    assert_eq!((at(1.40), at(1.41)), (None, Some(SwingLimit::TooFast)));
+    assert!(SwingLimit::TooFast.sentence().starts_with("Do not swing this."));
+}
+
+/// A rocket of an independent check, at which air and spin nearly cancel: what a ruler
+/// leaves open decides.
+#[test]
+fn a_rocket_at_the_border_is_too_close_to_call() {
+    let cases: serde_json::Value =
+        serde_json::from_str(include_str!("../data/cases.json"))
+            .expect("it is in the project's own JSON");
+    let design: Design =
+        serde_json::from_value(cases["designs"]["example_razorbill"].clone())
+            .expect("a design");
+    // About half of them on the usual string.
+    for setup in [usual(), SwingSetup { string_m: 1.5, turns_per_s: 1.0, ..usual() }] {
+        let nothing = MeasuredPoints::default();
+        let mut draws = SwingDraws::new(&design, &nothing, &setup, Resolution::default());
+        while !draws.is_done() {
+            draws.run(20);
+        }
+        let verdict = draws.verdict().expect("they are made");
+        assert!(verdict.is_too_close(), "{verdict:?}");
+        let nose_first = verdict.shares[0] + verdict.shares[1];
+        assert!((0.2..0.8).contains(&nose_first), "{verdict:?}");
+    }
 }
 
 /// When it first points within 10 degrees of nose-first, let go square across, in seconds.
@@ -159,7 +266,7 @@ fn a_larger_separation_comes_round_quicker() {
     for example in [Example::Puffin, Example::Razorbill, Example::Gannet] {
         for setup in [
             SwingSetup::default(),
-            SwingSetup { string_m: 0.8, turns_per_s: 2.0, ..SwingSetup::default() },
+            SwingSetup { string_m: 0.8, turns_per_s: 1.4, ..SwingSetup::default() },
         ] {
             let mut before = 0.0;
             for separation_mm in [70.0, 60.0, 50.0, 40.0, 30.0, 20.0] {
@@ -239,12 +346,11 @@ fn dumb_bell(end_g: f64) -> Design {
 /// air's also with the square of the radius. A light tube on a long string lies across.
 #[test]
 fn a_long_body_without_separation_looks_steered() {
-    let short = SwingSetup { string_m: 0.4, arm_m: 0.0, ..SwingSetup::default() };
-    for (end_g, setup, held) in [
-        (150.0, SwingSetup::default(), true),
-        (10.0, SwingSetup::default(), false),
-        (10.0, short, true),
-    ] {
+    let long = SwingSetup { string_m: 1.5, turns_per_s: 1.0, ..usual() };
+    let short = SwingSetup { string_m: 0.4, arm_m: 0.0, turns_per_s: 1.2, ..usual() };
+    for (end_g, setup, held) in
+        [(150.0, usual(), true), (10.0, long, false), (10.0, short, true)]
+    {
         let design = dumb_bell(end_g);
         assert_within("points", figures(&design).separation_m, 0.0, 1e-12);
         let swing = swing(&design, &setup);
@@ -266,14 +372,14 @@ fn a_long_body_without_separation_looks_steered() {
 fn a_shorter_string_leaves_more_to_the_spin() {
     for example in [Example::Puffin, Example::Gannet] {
         let share = |string_m| {
-            let setup = SwingSetup { string_m, arm_m: 0.0, ..SwingSetup::default() };
+            let setup = SwingSetup { string_m, arm_m: 0.0, turns_per_s: 1.1, ..usual() };
             let shares = swing(&example.design(), &setup).shares();
             shares.spin_share_at_small_angles.expect("both turn back")
         };
-        let (long, short) = (share(3.0), share(0.3));
+        let (long, short) = (share(2.1), share(0.3));
         assert!(long < 0.1 && short > 5.0 * long, "{example:?}: {long} and {short}");
         // Air by spin goes with the square of the radius.
         let ratio = |share: f64| (1.0 - share) / share;
-        assert_close("square", ratio(long), 100.0 * ratio(short), 1e-9);
+        assert_close("square", ratio(long), 49.0 * ratio(short), 1e-9);
     }
 }

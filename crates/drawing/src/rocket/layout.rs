@@ -87,6 +87,8 @@ impl Layout {
         let extent = Extent::new(body, view);
         let (words, ruler_width, right) = match sheet.labels {
             LabelStyle::Full => (150.0, 46.0, 192.0),
+            // Distances of four digits are longer.
+            LabelStyle::Short if extent.rear_m >= 1.0 => (72.0, 46.0, 108.0),
             LabelStyle::Short => (60.0, 40.0, 96.0),
         };
         let rocket_left = words + ruler_width + BESIDE_PX;
@@ -108,7 +110,7 @@ impl Layout {
             nose_y: TOP_PX + spare_y / 2.0 - extent.front_m * 1000.0 * px_per_mm,
             ruler,
             two_edged: false,
-            left_words_x: ruler.0 - words + 4.0,
+            left_words_x: ruler.0 - words + 1.0,
             rocket_right,
             bracket_x: rocket_right + 14.0,
             right_words_x: rocket_right + 34.0,

@@ -2,7 +2,7 @@
 
 use std::f64::consts::{FRAC_PI_2, FRAC_PI_4, PI};
 
-use noseward_stability::{Space, SwingSetup};
+use noseward_stability::{Space, SwingSetup, trimmed};
 
 use super::arrow_head;
 use crate::legend::{Entry, legend};
@@ -184,7 +184,7 @@ fn circles(layout: &Layout) -> Vec<Item> {
     ];
     let (clear, swept) = (layout.clear_px, layout.swept_px);
     items.extend(radius(clear, clear + LEADER_PX, FRAC_PI_4, Colour::Alert));
-    items.extend(radius(swept, clear + LEADER_PX, PI + FRAC_PI_4, Colour::Ink));
+    items.extend(radius(swept, swept, PI + FRAC_PI_4, Colour::Ink));
     items
 }
 
@@ -203,18 +203,21 @@ fn person(layout: &Layout) -> Vec<Item> {
 /// Both numbers at the corners and what the lines mean, with the height of the sheet.
 fn words(space: &Space, layout: &Layout, width_px: f64) -> (Vec<Item>, f64) {
     let out = layout.clear_px + LEADER_PX;
-    let (right, left) = (layout.at(out, FRAC_PI_4), layout.at(out, PI + FRAC_PI_4));
-    let number = |at, anchor, metres: f64, colour| {
-        Item::text(at, anchor, format!("{metres:.1} m"), colour, true)
-    };
+    let right = layout.at(out, FRAC_PI_4);
+    let metres = |m: f64| format!("{} m", trimmed(m, 1));
     let clear_at = Point { x: right.x + 3.0, y: right.y - 2.0 };
-    let swept_at = Point { x: left.x - 3.0, y: left.y + 10.0 };
-    let mut items = vec![
-        number(clear_at, Anchor::Start, space.clear_m, Colour::Alert),
-        number(swept_at, Anchor::End, space.swept_told_m(), Colour::Ink),
-    ];
+    // The number of the ring alone stands at it: that of the swept circle would be read as
+    // another one.
+    let mut items = vec![Item::text(
+        clear_at,
+        Anchor::Start,
+        metres(space.clear_m),
+        Colour::Alert,
+        true,
+    )];
+    let reach = format!("rocket and string reach {}", metres(space.swept_told_m()));
     let entries = [
-        Entry::line(swept_style(), "rocket and string reach this far"),
+        Entry::line(swept_style(), &reach),
         Entry::line(clear_style(), "nobody stands inside this line"),
     ];
     let below = layout.centre.y + layout.clear_px + MARGIN_PX;
@@ -255,10 +258,17 @@ mod tests {
                     let high = corner >> i & 1 == 1;
                     field.set(&mut setup, if high { most } else { least });
                 }
-                // The fastest of them are not swung.
-                if let Some(swing) = Swing::new(&figures, &setup) {
-                    all.push((swing.space(), setup));
+                // The nearest pace at which it can be swung.
+                while setup.limit(figures.mass.mass_kg).is_some() {
+                    setup.turns_per_s *= 0.95;
                 }
+                let swing = loop {
+                    match Swing::new(&figures, &setup) {
+                        Some(swing) => break swing,
+                        None => setup.turns_per_s *= 1.02,
+                    }
+                };
+                all.push((swing.space(), setup));
             }
         }
         assert!(all.len() >= 12, "{}", all.len());

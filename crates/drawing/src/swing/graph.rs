@@ -406,6 +406,7 @@ mod tests {
                 time_s,
                 angle_rad: 1.0 + rate_rad_per_s * time_s,
                 rate_rad_per_s,
+                ..Turning::default()
             })
             .collect()
     }
@@ -484,7 +485,7 @@ mod tests {
             .map(|k| {
                 let time_s = f64::from(k) * Trajectory::STEP_S;
                 let angle_rad = PI + libm::sin(6.0 * time_s);
-                Turning { time_s, angle_rad, rate_rad_per_s: 0.0 }
+                Turning { time_s, angle_rad, ..Turning::default() }
             })
             .collect();
         let scene = swing_graph(&[curve(&samples, false, "")], Some(PI), None, 600.0);
@@ -547,7 +548,7 @@ mod tests {
 
     #[test]
     fn nothing_to_draw_is_drawn_as_nothing() {
-        let bad = [Turning { time_s: f64::NAN, angle_rad: 0.0, rate_rad_per_s: 0.0 }];
+        let bad = [Turning { time_s: f64::NAN, ..Turning::default() }];
         for curves in [vec![], vec![curve(&[], false, "a")], vec![curve(&bad, true, "b")]]
         {
             let scene = swing_graph(&curves, None, Some(f64::NAN), 280.0);

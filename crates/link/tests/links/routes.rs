@@ -163,13 +163,13 @@ fn a_changed_prediction_shows_in_a_link() {
     let seal = file.notebook.trial(2).unwrap().seal().unwrap().0.to_le_bytes();
     // The second trial's outcome, its reason's length, how it was swung and what was seen.
     let because = &[1, 31, b'T'][..];
-    let swung = &[126, 81, 21, 146, 1, 5, 1][..];
+    let swung = &[76, 81, 17, 146, 1, 5, 1][..];
     for (from, to) in [
         (&b"pulls the nose down"[..], &b"pushes the nose up."[..]),
         (&seal, &[0, 0, 0, 1]),
         (because, &[0, 31, b'T']),
-        (swung, &[126, 81, 21, 146, 0, 0, 0]),
-        (swung, &[127, 81, 21, 146, 1, 5, 1]),
+        (swung, &[76, 81, 17, 146, 0, 0, 0]),
+        (swung, &[77, 81, 17, 146, 1, 5, 1]),
     ] {
         let forged = forged(&link, from, to);
         let opened = open_notebook_hash(&forged).unwrap().unwrap();
@@ -196,7 +196,7 @@ fn a_changed_prediction_shows_in_a_file() {
         ("pulls the nose down", "pushes the nose up"),
         ("\"outcome\": \"wobbling\"", "\"outcome\": \"steady\""),
         ("\"swings_seen\": 0", "\"swings_seen\": 2"),
-        ("\"paraboloid\"", "\"cone\""),
+        ("\"ellipsoid\"", "\"cone\""),
         ("\"corrugated_plastic\"", "\"balsa3\""),
         ("\"closed_front\": true", "\"closed_front\": false"),
         ("\"label\": \"sticky tape\"", "\"label\": \"clay\""),

@@ -1,4 +1,4 @@
-//! The turning against time, step by step.
+//! A motion against time, step by step.
 //!
 //! The steps are Dormand and Prince's method of order 5(4) with its dense output (Hairer,
 //! Nørsett & Wanner, Solving Ordinary Differential Equations I, 1993), by the library
@@ -15,62 +15,59 @@ use differential_equations::status::Status;
 use super::forces::Forces;
 use crate::outcome::bisected;
 
-/// The rocket about the string at one time.
+/// The rocket and its string at one time.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct State {
     pub(super) angle_rad: f64,
     pub(super) rate_rad_per_s: f64,
+    /// Of the string above level, and how fast it grows.
+    pub(super) elevation_rad: f64,
+    pub(super) rising_rad_per_s: f64,
 }
 
 /// Error allowed in one step, in radians and radians a second: so small that a thousand
 /// steps stay well within the width of a drawn line.
-const STEP_ERROR: f64 = 1e-10;
+pub(super) const STEP_ERROR: f64 = 1e-11;
+/// The same where only what it comes to counts.
+pub(super) const ROUGH_ERROR: f64 = 1e-8;
 /// Longest step where no force acts, in seconds.
 const LONGEST_STEP_S: f64 = 0.1;
 /// Binary digits kept of a step's length, after the first.
 const KEPT_DIGITS: u32 = 4;
 
-type Method = ExplicitRungeKutta<Ordinary, DormandPrince, f64, [f64; 2], 5, 7, 7>;
+type Method = ExplicitRungeKutta<Ordinary, DormandPrince, f64, [f64; 4], 5, 7, 7>;
 
-#[derive(Debug)]
-struct Turning<'a>(&'a Forces);
-
-impl ODE<f64, [f64; 2]> for Turning<'_> {
-    fn diff(&self, _t: f64, y: &[f64; 2], dydt: &mut [f64; 2]) {
-        *dydt = [y[1], self.0.acceleration(y[0], y[1])];
-    }
-}
-
-/// A run of steps from a start.
-pub(super) struct Motion<'a> {
-    turning: Turning<'a>,
+/// A run of steps from a start, under any equation of four values.
+pub(super) struct Steps<E> {
+    equation: E,
     method: Method,
 }
 
-impl<'a> Motion<'a> {
+impl<E: ODE<f64, [f64; 4]>> Steps<E> {
     /// `None` where the start is not finite.
-    pub(super) fn new(forces: &'a Forces, start: State) -> Option<Self> {
-        let turning = Turning(forces);
-        // No step passes over more than one turning point.
-        let longest_s = (1.0 / forces.quickest_rad_per_s()).min(LONGEST_STEP_S);
+    pub(super) fn new(
+        equation: E,
+        start: [f64; 4],
+        longest_s: f64,
+        step_error: f64,
+    ) -> Option<Self> {
         let mut method = Method::dopri5()
-            .rtol(STEP_ERROR)
-            .atol(STEP_ERROR)
-            .h_max(longest_s)
+            .rtol(step_error)
+            .atol(step_error)
+            .h_max(longest_s.min(LONGEST_STEP_S))
             .max_steps(usize::MAX)
             .filter(cut);
-        let start = [start.angle_rad, start.rate_rad_per_s];
         if !start.iter().all(|value| value.is_finite()) {
             return None;
         }
-        method.init(&turning, 0.0, f64::MAX, &start).ok()?;
-        Some(Self { turning, method })
+        method.init(&equation, 0.0, f64::MAX, &start).ok()?;
+        Some(Self { equation, method })
     }
 
     /// One step on. `None` when there is none, which no finite force has shown.
     pub(super) fn step(&mut self) -> Option<()> {
         loop {
-            self.method.step(&self.turning).ok()?;
+            self.method.step(&self.equation).ok()?;
             match self.method.status() {
                 Status::RejectedStep => {}
                 _ => return Some(()),
@@ -87,35 +84,88 @@ impl<'a> Motion<'a> {
         self.method.t_prev()
     }
 
-    pub(super) fn state(&self) -> State {
-        of(*self.method.y())
+    pub(super) fn values(&self) -> [f64; 4] {
+        *self.method.y()
     }
 
-    pub(super) fn state_before(&self) -> State {
-        of(*self.method.y_prev())
+    fn values_before(&self) -> [f64; 4] {
+        *self.method.y_prev()
     }
 
-    /// The state at a time within the last step; at its end for any other.
-    pub(super) fn at(&mut self, time_s: f64) -> State {
-        match self.method.interpolate(time_s) {
-            Ok(y) => of(y),
-            Err(_) => self.state(),
-        }
+    /// The values at a time within the last step; at its end for any other.
+    pub(super) fn values_at(&mut self, time_s: f64) -> [f64; 4] {
+        self.method.interpolate(time_s).unwrap_or_else(|_| self.values())
     }
 
     /// When `f` changes its sign, between two times within the last step.
     pub(super) fn when(
         &mut self,
-        f: &dyn Fn(State) -> f64,
+        f: &dyn Fn([f64; 4]) -> f64,
         from_s: f64,
         to_s: f64,
     ) -> f64 {
-        bisected(&mut |time_s| f(self.at(time_s)), from_s, to_s)
+        bisected(&mut |time_s| f(self.values_at(time_s)), from_s, to_s)
     }
 }
 
-fn of([angle_rad, rate_rad_per_s]: [f64; 2]) -> State {
-    State { angle_rad, rate_rad_per_s }
+/// The equations of a rocket on its string.
+#[derive(Debug)]
+pub(super) struct OnString<'a>(&'a Forces);
+
+impl ODE<f64, [f64; 4]> for OnString<'_> {
+    fn diff(&self, _t: f64, y: &[f64; 4], dydt: &mut [f64; 4]) {
+        let (turning, rising) = self.0.accelerations(State::of(*y));
+        *dydt = [y[1], turning, y[3], rising];
+    }
+}
+
+/// A rocket on its string, from a start.
+pub(super) type Motion<'a> = Steps<OnString<'a>>;
+
+impl<'a> Motion<'a> {
+    /// `None` where the start is not finite.
+    pub(super) fn of(forces: &'a Forces, start: State) -> Option<Self> {
+        Self::within(forces, start, STEP_ERROR)
+    }
+
+    /// The same with another error allowed in one step.
+    pub(super) fn within(
+        forces: &'a Forces,
+        start: State,
+        step_error: f64,
+    ) -> Option<Self> {
+        // No step passes over more than one turning point.
+        let longest_s = 1.0 / forces.quickest_rad_per_s();
+        Self::new(OnString(forces), start.values(), longest_s, step_error)
+    }
+
+    pub(super) fn forces(&self) -> &'a Forces {
+        self.equation.0
+    }
+
+    pub(super) fn state(&self) -> State {
+        State::of(self.values())
+    }
+
+    pub(super) fn state_before(&self) -> State {
+        State::of(self.values_before())
+    }
+
+    /// The state at a time within the last step; at its end for any other.
+    pub(super) fn at(&mut self, time_s: f64) -> State {
+        State::of(self.values_at(time_s))
+    }
+}
+
+impl State {
+    pub(super) fn of(values: [f64; 4]) -> Self {
+        let [angle_rad, rate_rad_per_s, elevation_rad, rising_rad_per_s] = values;
+        Self { angle_rad, rate_rad_per_s, elevation_rad, rising_rad_per_s }
+    }
+
+    fn values(self) -> [f64; 4] {
+        [self.angle_rad, self.rate_rad_per_s, self.elevation_rad, self.rising_rad_per_s]
+    }
 }
 
 /// The length of a step with a few binary digits only, never longer.

@@ -6,6 +6,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::check::Severity;
 use crate::design::units::{UnitSystem, Units, trimmed};
+use crate::outcome::bisected;
 
 /// How the rocket is swung: what a person measures or counts.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
@@ -114,6 +115,7 @@ pub enum SwingProblem {
     NotANumber,
     OutOfBounds { least: f64, most: f64 },
     HangsDown,
+    TooSlow,
 }
 
 impl SwingFault {
@@ -122,7 +124,9 @@ impl SwingFault {
     pub fn severity(&self) -> Severity {
         match self.problem {
             SwingProblem::HangsDown => Severity::Ask,
-            SwingProblem::NotANumber | SwingProblem::OutOfBounds { .. } => Severity::Stop,
+            SwingProblem::NotANumber
+            | SwingProblem::OutOfBounds { .. }
+            | SwingProblem::TooSlow => Severity::Stop,
         }
     }
 
@@ -140,15 +144,21 @@ impl SwingFault {
                 "This slowly the string hangs down: take the figures as a rough guide."
                     .into()
             }
+            SwingProblem::TooSlow => {
+                "This slowly the string hangs nearly straight down: there is nothing to \
+                 work out."
+                    .into()
+            }
         }
     }
 }
 
 /// Standard acceleration of free fall, in m/s² (3rd CGPM, 1901).
 pub(super) const GRAVITY_M_S2: f64 = 9.806_65;
-/// Sine of the angle below level from which the string is said to hang down: 30 degrees.
-/// Our judgement.
-const HANGS_DOWN: f64 = 0.5;
+/// The angle below level from which the string is said to hang down, and from which nothing
+/// is worked out: 30 and 60 degrees. Our judgement.
+const HANGS_DOWN_RAD: f64 = PI / 6.0;
+const TOO_SLOW_RAD: f64 = PI / 3.0;
 
 impl SwingSetup {
     /// Every fault, in the order of [`SwingField::ALL`]. Empty is good.
@@ -175,9 +185,13 @@ impl SwingSetup {
                 faults.push(SwingFault { field, problem });
             }
         }
-        if faults.is_empty() && self.sine_below_level() > HANGS_DOWN {
-            let field = SwingField::Turns;
-            faults.push(SwingFault { field, problem: SwingProblem::HangsDown });
+        if faults.is_empty() && self.below_level_rad() > HANGS_DOWN_RAD {
+            let problem = if self.below_level_rad() > TOO_SLOW_RAD {
+                SwingProblem::TooSlow
+            } else {
+                SwingProblem::HangsDown
+            };
+            faults.push(SwingFault { field: SwingField::Turns, problem });
         }
         faults
     }
@@ -205,16 +219,22 @@ impl SwingSetup {
         self.spin_rad_per_s() * self.radius_m()
     }
 
-    /// How far the string hangs below level, in radians, as a conical pendulum of string
-    /// and arm: sin = g/(Ω² R). Straight down where the swing is too slow to lift it.
+    /// How far the string hangs below level without lift, in radians: a conical pendulum
+    /// behind a level arm, tan = g/(Ω² R) with R = arm + string cos. A quarter turn where
+    /// the swing is too slow to lift it.
     #[must_use]
     pub fn below_level_rad(&self) -> f64 {
-        libm::asin(self.sine_below_level().min(1.0))
-    }
-
-    fn sine_below_level(&self) -> f64 {
         let spin = self.spin_rad_per_s();
-        GRAVITY_M_S2 / (spin * spin * self.radius_m())
+        let falls = |below_rad: f64| {
+            let (sin, cos) = libm::sincos(below_rad);
+            GRAVITY_M_S2 * cos - spin * spin * (self.arm_m + self.string_m * cos) * sin
+        };
+        const STRAIGHT_DOWN_RAD: f64 = PI / 2.0;
+        // Without an arm it may not leave it at all.
+        if falls(STRAIGHT_DOWN_RAD - 1e-6) >= 0.0 {
+            return STRAIGHT_DOWN_RAD;
+        }
+        bisected(&mut |below_rad| falls(below_rad), 0.0, STRAIGHT_DOWN_RAD)
     }
 }
 
@@ -240,7 +260,11 @@ mod tests {
             for value in [least, most] {
                 let mut edge = good;
                 field.set(&mut edge, value);
-                assert!(!edge.is_stopped(), "{field:?} refused {value}");
+                let found = edge.faults();
+                let bounded = |fault: &SwingFault| fault.problem != SwingProblem::TooSlow;
+                assert!(
+                    !found.iter().any(|f| f.severity() == Severity::Stop && bounded(f))
+                );
                 assert_eq!(field.get(&edge), value);
             }
         }
@@ -248,17 +272,21 @@ mod tests {
 
     #[test]
     fn a_slow_swing_is_asked_about() {
-        let slow = SwingSetup { turns_per_s: 0.4, ..SwingSetup::default() };
+        let slow = SwingSetup { turns_per_s: 0.5, ..SwingSetup::default() };
         let faults = slow.faults();
         assert_eq!(faults[0].problem, SwingProblem::HangsDown);
         assert_eq!(faults[0].severity(), Severity::Ask);
         assert!(!slow.is_stopped());
-        // 6.5 degrees at the default: g/(4 π² · 2.2) = 0.1129.
+        // By hand at the default: R = 0.7 + cos 13.05° = 1.674 m, tan 13.05° = 0.2318 =
+        // 9.807/(5.027² · 1.674).
         let found = SwingSetup::default().below_level_rad();
-        assert!((found.to_degrees() - 6.483).abs() < 1e-3, "{found}");
+        assert!((found.to_degrees() - 13.05).abs() < 0.01, "{}", found.to_degrees());
         // Too slow to lift it at all.
-        let slowest = SwingSetup { turns_per_s: 0.3, ..SwingSetup::default() };
+        let slowest =
+            SwingSetup { turns_per_s: 0.3, arm_m: 0.0, ..SwingSetup::default() };
         assert_eq!(slowest.below_level_rad(), PI / 2.0);
+        assert_eq!(slowest.faults()[0].problem, SwingProblem::TooSlow);
+        assert!(slowest.is_stopped());
     }
 
     #[test]
@@ -272,5 +300,6 @@ mod tests {
         assert_eq!(arm.sentence(Units::INCH), "Use a number from 0 in to 39.37 in.");
         let turns = fault(SwingField::Turns).sentence(Units::INCH);
         assert_eq!(turns, "Use a number from 0.3 turns a second to 3 turns a second.");
+        assert_eq!(SwingField::Turns.written(1.0, Units::METRIC), "1 turn a second");
     }
 }

@@ -14,7 +14,7 @@ use super::propagation::propagate;
 use super::unread::{Unread, unread};
 use crate::design::field::{Field, Quantity};
 use crate::design::{Design, SectionKind};
-use crate::masses::{self, Thickness};
+use crate::masses::{self, MassProperties, Thickness};
 use crate::measured::MeasuredPoints;
 use crate::outcome::quick_outcome;
 use crate::outline::side_view::SideView;
@@ -198,22 +198,22 @@ enum Source {
 
 /// A rocket, and what about it is not known exactly.
 #[derive(Clone, Debug)]
-struct Rocket {
+pub(crate) struct Rocket {
     design: Design,
     sources: Vec<Source>,
 }
 
 /// A rocket that might be.
 #[derive(Clone, Debug)]
-struct Drawn {
-    design: Design,
+pub(crate) struct Drawn {
+    pub(crate) design: Design,
     thickness: Thickness,
     centre_of_mass_m: Option<f64>,
     centre_of_pressure_m: Option<f64>,
 }
 
 impl Rocket {
-    fn new(
+    pub(crate) fn new(
         design: &Design,
         measured: &MeasuredPoints,
         resolution: Resolution,
@@ -248,7 +248,7 @@ impl Rocket {
     }
 
     /// The rocket with these values, in the order of the sources.
-    fn drawn(&self, values: &[f64]) -> Drawn {
+    pub(crate) fn drawn(&self, values: &[f64]) -> Drawn {
         let mut drawn = Drawn {
             design: self.design.clone(),
             thickness: Thickness::default(),
@@ -308,32 +308,41 @@ fn readings(design: &Design, resolution: Resolution) -> Vec<(Field, Input)> {
 }
 
 impl Drawn {
-    /// The body, its side view, and the centre of mass in metres.
-    fn parts(&self) -> Option<(Body, SideView, f64)> {
+    /// The body, its side view, and its mass.
+    pub(crate) fn parts(&self) -> Option<(Body, SideView, MassProperties)> {
         let body = Body::new(&self.design)?;
         let view = SideView::new(&self.design, &body);
-        let mass_m = self.centre_of_mass_m.unwrap_or_else(|| {
-            let parts = masses::parts_with(&self.design, &body, self.thickness);
-            masses::total(&parts).centre_m
-        });
-        Some((body, view, mass_m))
+        let parts = masses::parts_with(&self.design, &body, self.thickness);
+        let mass = masses::total(&parts);
+        let mass = match self.design.measured.total_mass_g {
+            Some(g) => mass.scaled_to(g / 1000.0),
+            None => mass,
+        };
+        let centre_m = self.centre_of_mass_m.unwrap_or(mass.centre_m);
+        Some((body, view, MassProperties { centre_m, ..mass }))
+    }
+
+    /// By how much a measured centre of pressure is behind that of the drawing, in metres.
+    pub(crate) fn moved_m(&self, planes: &[Plane]) -> Option<f64> {
+        let drawn_m = planes.first()?.side_on_m;
+        Some(self.centre_of_pressure_m.map_or(0.0, |m| m - drawn_m))
     }
 
     /// The separation in the view of the drawing, in metres.
     fn as_drawn_m(&self) -> Option<f64> {
-        let (_, view, mass_m) = self.parts()?;
+        let (_, view, mass) = self.parts()?;
         let pressure_m =
             self.centre_of_pressure_m.unwrap_or_else(|| view.area_and_centroid_m().1);
-        Some(pressure_m - mass_m)
+        Some(pressure_m - mass.centre_m)
     }
 
     /// The separation in the least favourable roll, in metres, and the rank of the worst
     /// outcome of any roll.
     fn judged(&self) -> Option<(f64, u8)> {
-        let (body, view, mass_m) = self.parts()?;
+        let (body, view, mass) = self.parts()?;
+        let mass_m = mass.centre_m;
         let planes = Air::in_planes(&self.design, &body, &view, Model::default());
-        let drawn_m = planes.first()?.side_on_m;
-        let moved_m = self.centre_of_pressure_m.map_or(0.0, |m| m - drawn_m);
+        let moved_m = self.moved_m(&planes)?;
         let mut least_m = f64::INFINITY;
         let mut rank = 0;
         for Plane { air, side_on_m, .. } in &planes {

@@ -2,8 +2,8 @@
 
 use noseward_lesson::{SwingOutcome, Swings, same_build};
 use noseward_stability::{
-    Design, Figures, Quantity, Settling, Starts, Swing, SwingField, SwingLimit,
-    SwingSetup, Trajectory, evaluate, trimmed,
+    Design, Figures, Quantity, Settling, Starts, Swing, SwingDraws, SwingField,
+    SwingLimit, SwingSetup, Trajectory, evaluate, trimmed,
 };
 
 use super::desk::load;
@@ -51,6 +51,9 @@ pub(crate) struct Known {
     pub(crate) before: Option<Trajectory>,
     /// What every start leads to, as far as it is tried.
     pub(crate) starts: Starts,
+    /// What else it might come to, with all that is not known exactly, as far as it is
+    /// tried.
+    pub(crate) draws: SwingDraws,
 }
 
 /// A rocket as it was before it was changed, with what it did.
@@ -85,6 +88,8 @@ pub(crate) const CARDS: usize = 7;
 pub(crate) const SPACE_CARD: usize = 4;
 /// Starts that are tried in one slice: some milliseconds on a slow machine.
 const STARTS_IN_SLICE: usize = 2;
+/// Draws of a swing in one slice, likewise.
+const SWINGS_IN_SLICE: usize = 10;
 /// How far one step of the pictures goes, in seconds.
 const STEP_S: f64 = 0.1;
 /// The graph shows at least and at most so much, in seconds.
@@ -231,6 +236,11 @@ impl State {
         })
     }
 
+    /// Another rocket or trial wants another look at the space.
+    pub(super) fn forget_space(&mut self) {
+        self.bench.checked = None;
+    }
+
     /// What makes this swing too much: then there is no result, and nothing is recorded.
     pub(crate) fn swing_limit(&self) -> Option<SwingLimit> {
         let figures = self.report.figures.as_ref()?;
@@ -287,6 +297,12 @@ impl State {
         Some(Box::new(Known {
             trajectory: swing.trajectory(start_rad, shown_s),
             starts: swing.starts_in_slices(),
+            draws: SwingDraws::new(
+                &self.design,
+                &self.measured,
+                &self.swings.setup,
+                self.resolution,
+            ),
             settling,
             swing,
             before,
@@ -312,6 +328,7 @@ impl State {
             }
             return;
         }
+        self.bench.checked = None;
         let mut swings = std::mem::replace(&mut self.swings, setup.into());
         swings.setup = setup_before;
         self.bench.previous = previous(before, swings);
@@ -475,6 +492,10 @@ pub(super) fn update(state: &mut State, msg: BenchMsg) -> Vec<Effect> {
             if !state.may_swing() || !state.swings.add(outcome) {
                 return redraw;
             }
+            if state.swings.is_done() {
+                // The next three swings want another look.
+                state.bench.checked = None;
+            }
             state.swings_into_trial();
             vec![Effect::Redraw, Effect::Keep]
         }
@@ -568,10 +589,19 @@ impl State {
     /// Tries a few starts more. Returns what is to be done next.
     pub(crate) fn try_starts(&mut self) -> Vec<Effect> {
         let Some(known) = &mut self.bench.known else { return Vec::new() };
-        if known.starts.is_done() {
+        if !known.starts.is_done() {
+            known.starts.run(STARTS_IN_SLICE);
+            let done = known.starts.is_done();
+            return if done {
+                vec![Effect::Redraw, Effect::Slice]
+            } else {
+                vec![Effect::Slice]
+            };
+        }
+        if known.draws.is_done() {
             return Vec::new();
         }
-        known.starts.run(STARTS_IN_SLICE);
-        if known.starts.is_done() { vec![Effect::Redraw] } else { vec![Effect::Slice] }
+        known.draws.run(SWINGS_IN_SLICE);
+        if known.draws.is_done() { vec![Effect::Redraw] } else { vec![Effect::Slice] }
     }
 }

@@ -9,7 +9,7 @@ use noseward_drawing::{
 };
 use noseward_lesson::{COUNTED, SwingOutcome};
 use noseward_stability::{
-    Outcome, Settles, Settling, Shares, Space, SwingField, When, trimmed,
+    About, Outcome, Settles, Settling, Shares, Space, SwingField, When, trimmed,
 };
 
 use super::readings::drawn;
@@ -195,7 +195,8 @@ fn words(state: &State) -> Markup {
         return html! { p { "Predict first: what will it do?" } };
     }
     html! {
-        p { strong { (settles(&known.settling)) } }
+        @if let Some(open) = too_close(known) { p { strong { (open) } } }
+        p { strong { (settles(&known.settling, known.swing.watched_s())) } }
         (share_words(known.swing.outcome(), &known.swing.shares()))
         @if known.starts.is_done() {
             @for range in known.starts.ranges().iter().filter(|r| r.is_tail_first_trap()) {
@@ -211,7 +212,28 @@ fn degrees(rad: f64) -> String {
     format!("{:.0}°", rad.to_degrees())
 }
 
-fn settles(settling: &Settling) -> String {
+/// Where what is not known exactly decides what the string shows.
+fn too_close(known: &Known) -> Option<String> {
+    const NAMES: [&str; 4] = [
+        "turns nose-first from any start",
+        "stays nose-first once it is",
+        "settles across its path",
+        "turns tail-first",
+    ];
+    let verdict = known.draws.verdict().filter(|verdict| verdict.is_too_close())?;
+    let told: Vec<String> = NAMES
+        .iter()
+        .zip(verdict.shares)
+        .filter(|(_, share)| *share >= 0.025)
+        .map(|(name, share)| format!("in about {:.0} it {name}", share * 20.0))
+        .collect();
+    Some(format!(
+        "Too close to call on the string. Of 20 tries with your readings, {}.",
+        told.join(", ")
+    ))
+}
+
+fn settles(settling: &Settling, watched_s: f64) -> String {
     let start = degrees(settling.start_rad);
     let when = settling.when.map_or(String::new(), |when| {
         let (seconds, turns) = (when.seconds(), when.turns());
@@ -237,14 +259,14 @@ fn settles(settling: &Settling) -> String {
             degrees(angle_rad)
         ),
         Settles::StillSwinging { about_rad: Some(about_rad) } => format!(
-            "Started at {start}, it is still swinging about {} when the watching ends.",
+            "Started at {start}, after about {} s it is still swinging round {}.",
+            About::of(watched_s),
             degrees(about_rad)
         ),
-        Settles::StillSwinging { about_rad: None } => {
-            format!(
-                "Started at {start}, it is still turning over when the watching ends."
-            )
-        }
+        Settles::StillSwinging { about_rad: None } => format!(
+            "Started at {start}, after about {} s it is still turning over.",
+            About::of(watched_s)
+        ),
     }
 }
 
@@ -258,18 +280,18 @@ fn share_words(on_string: Outcome, shares: &Shares) -> Markup {
                 "The spin of the swing itself pulls this rocket along its path. The air "
                 "alone would not hold it nose-first, and nothing swings it round in flight." }
         } @else if shares.string_flatters {
-            p { strong { "The string flatters this rocket. " }
+            p { strong { "On the string it does better than it would in flight. " }
                 "The spin of the swing holds it better than the air alone would." }
         } @else if shares.air_stiffness_n_m < 0.0 && !on_string.holds_nose_first() {
             p { "Near nose-first the air turns this rocket away, and the spin of the swing "
                 "is too weak to hold it." }
         } @else if shares.spin_does_most {
             p { strong { "This swing proves little. " }
-                "Near nose-first the spin of the swing does " (part.unwrap_or_default())
-                " of the turning back, the air the rest. In flight nothing swings it round." }
+                "When the nose is nearly in front, the string does " (part.unwrap_or_default())
+                " of the turning and the air the rest. In flight nothing swings it round." }
         } @else if let (Some(part), true) = (part, on_string.holds_nose_first()) {
-            p { "Near nose-first the spin of the swing does " (part)
-                " of the turning back, the air the rest." }
+            p { "When the nose is nearly in front, the string does " (part)
+                " of the turning and the air the rest." }
         }
     }
 }
@@ -285,11 +307,19 @@ fn half_metres(m: f64) -> String {
 
 /// The room it takes.
 fn space(state: &State) -> Markup {
-    let Some(known) = &state.bench.known else { return html! {} };
+    let asks = html! {
+        p class="card__caution" {
+            strong {
+                @if let Some(limit) = state.swing_limit() { (limit.sentence()) }
+                @else { "Ask the adult before you swing." }
+            }
+        }
+    };
+    let Some(known) = &state.bench.known else { return asks };
     let space = known.swing.space();
     let Space { speed_m_per_s, pull_n, .. } = space;
     html! {
-        p class="card__caution" { strong { "Ask the adult before you swing." } }
+        (asks)
         p {
             "Nobody stands within " strong { (half_metres(space.clear_m)) }
             " of the swinger. That is " (half_metres(space.clear_across_m()))
@@ -482,7 +512,7 @@ fn card(state: &State, card: usize) -> (&'static str, Markup) {
         5 => (
             "One person swings",
             html! {
-                p { "One person swings, level, over the head. Everyone else is outside the "
+                p { strong { "Ask the adult before you swing. " } "One person swings, level, over the head. Everyone else is outside the "
                     "marked line. Anybody shouts Stop: it stops." }
                 p { "The same string and the same speed each time: count the turns in ten "
                     "seconds." }
@@ -519,9 +549,14 @@ fn controls(state: &State, card: usize) -> Markup {
 
 /// The cards one at a time, and all of them for paper.
 fn cards(state: &State) -> Markup {
-    let now = state.bench.card;
+    // Where the check of the space has fallen, so has what comes after it.
+    let held = !state.is_space_checked() && !state.swings.is_done();
+    let now = if held { state.bench.card.min(SPACE_CARD) } else { state.bench.card };
     let (title, inside) = card(state, now);
     html! {
+        @if let Some(limit) = state.swing_limit() {
+            p class="card__caution" { strong { (limit.sentence()) } }
+        }
         div class="card card--test" id="swing-card" tabindex="-1" {
             h3 { (title) span class="swing__small" { " " (now + 1) " of " (CARDS) } }
             @if now == 0 {
@@ -615,7 +650,9 @@ fn record(state: &State) -> Markup {
         p class="card__caution" {
             "Eye protection on. Nobody inside the marked line. Anybody shouts Stop: it stops."
         }
-        @if !state.is_space_checked() {
+        @if let Some(limit) = state.swing_limit() {
+            p class="card__caution" id="swing-why-not" { strong { (limit.sentence()) } }
+        } @else if !state.is_space_checked() && !state.swings.is_done() {
             p id="swing-why-not" {
                 "First the space has to be checked: "
                 button type="button" class="button button--small" id="to-space"
@@ -623,7 +660,7 @@ fn record(state: &State) -> Markup {
             }
         }
         @let why_not = if waits.is_some() { Some("swing-waits") }
-            else { (!state.is_space_checked()).then_some("swing-why-not") };
+            else { (!state.is_space_checked() && !swings.is_done()).then_some("swing-why-not") };
         div class="outcomes" {
             @for (i, outcome) in SwingOutcome::ALL.into_iter().enumerate() {
                 button type="button" class="button" id=(format!("swung:{i}"))
@@ -665,6 +702,9 @@ fn record(state: &State) -> Markup {
 /// What the page had worked out, beside what was seen: what was seen leads.
 fn expected(state: &State) -> String {
     let Some(known) = &state.bench.known else { return String::new() };
+    if too_close(known).is_some() {
+        return "Worked out here: too close to call. What you saw counts.".into();
+    }
     let (what, fits): (_, &[SwingOutcome]) = match known.settling.comes_to {
         Settles::NoseFirst => {
             ("nose first", &[SwingOutcome::Steady, SwingOutcome::Wobbling])
@@ -682,9 +722,11 @@ fn expected(state: &State) -> String {
         .collect();
     let as_seen = seen.iter().filter(|outcome| fits.contains(outcome)).count();
     if 2 * as_seen < seen.len() {
+        let words: Vec<&str> = seen.iter().map(|outcome| outcome.label()).collect();
         format!(
-            "Worked out here: {what}. You saw something else, and what you saw counts. What \
-             could be the reason?"
+            "You saw: {}. Worked out here: {what}. What you saw counts. What could be the \
+             reason?",
+            words.join("; ")
         )
     } else {
         format!("Worked out here: {what}.")

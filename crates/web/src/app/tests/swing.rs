@@ -46,6 +46,18 @@ fn nothing_is_worked_out_until_the_bench_is_in_view() {
     // The starts follow the draws by themselves.
     while update(&mut state, Msg::Slice).contains(&Effect::Slice) {}
     assert!(known(&state).starts.is_done());
+    assert!(known(&state).draws.is_done());
+}
+
+#[test]
+fn a_rocket_at_the_border_is_too_close_to_call() {
+    let words = |example| region(&in_view(example), "swing-words");
+    assert!(words(Example::Razorbill).contains("Too close to call on the string."));
+    assert!(!words(Example::Puffin).contains("Too close to call"));
+    // Not before they are drawn.
+    let mut state = in_view(Example::Razorbill);
+    bench(&mut state, BenchMsg::Start(80.0));
+    assert!(!region(&state, "swing-words").contains("Too close to call"));
 }
 
 #[test]
@@ -326,7 +338,7 @@ fn what_is_too_much_is_not_swung() {
         bench(&mut state, BenchMsg::Typed(turns, pace.into()));
         let words = region(&state, "swing-words");
         assert!(words.contains("Do not swing this. Shorter string"), "{words}");
-        for id in ["swing-space", "swing-player", "swing-strip"] {
+        for id in ["swing-player", "swing-strip"] {
             assert_eq!(region(&state, id), "", "{id}");
         }
         bench(&mut state, BenchMsg::SpaceChecked(true));
@@ -334,6 +346,60 @@ fn what_is_too_much_is_not_swung() {
         bench(&mut state, BenchMsg::Swung(SwingOutcome::Steady));
         assert_eq!(state.swings.outcomes(), []);
     }
+}
+
+/// What is too much says so at the space, the cards and the record, told or untold.
+#[test]
+fn a_refusal_stands_wherever_somebody_looks() {
+    let mut state = in_view(Example::Puffin);
+    state.desk.notebook.begin(&state.record()).unwrap();
+    bench(&mut state, BenchMsg::Typed(STRING, "3".into()));
+    bench(&mut state, BenchMsg::Typed(BenchField::Setup(SwingField::Turns), "3".into()));
+    assert!(!state.tells_outcome(), "a trial whose prediction is not locked");
+    for id in ["swing-space", "swing-cards", "swing-record"] {
+        let told = region(&state, id);
+        assert!(told.contains("Do not swing this"), "{id}: {told}");
+        assert!(!told.contains("First the space"), "{id}: {told}");
+    }
+}
+
+/// One look at the space is for three swings.
+#[test]
+fn the_space_is_looked_at_before_every_three_swings() {
+    let three = |state: &mut State| {
+        for _ in 0..3 {
+            bench(state, BenchMsg::Swung(SwingOutcome::Steady));
+        }
+        assert!(state.swings.is_done());
+    };
+    let mut state = ready(Example::Puffin);
+    three(&mut state);
+    bench(&mut state, BenchMsg::TakeBack);
+    assert!(!state.may_swing(), "a fourth");
+    let mut state = ready(Example::Puffin);
+    three(&mut state);
+    typed(&mut state, CLAY_PLACE, "40");
+    assert!(!state.may_swing(), "another rocket");
+    // A check that falls takes the card behind it with it.
+    let mut state = ready(Example::Puffin);
+    bench(&mut state, BenchMsg::Card(CARDS - 1));
+    assert!(region(&state, "swing-cards").contains("Let it slow"));
+    bench(&mut state, BenchMsg::Typed(STRING, "1.4".into()));
+    let cards = region(&state, "swing-cards");
+    assert!(cards.contains("id=\"space-checked\""), "{cards}");
+}
+
+#[test]
+fn the_string_may_leave_it_open() {
+    let mut state = in_view(Example::Razorbill);
+    while update(&mut state, Msg::Slice).contains(&Effect::Slice) {}
+    let verdict = known(&state).draws.verdict().unwrap();
+    let told = region(&state, "swing-words").contains("Too close to call on the string");
+    assert_eq!(told, verdict.is_too_close());
+    let mut sure = in_view(Example::Puffin);
+    while update(&mut sure, Msg::Slice).contains(&Effect::Slice) {}
+    assert!(!known(&sure).draws.verdict().unwrap().is_too_close());
+    assert!(!region(&sure, "swing-words").contains("Too close to call"));
 }
 
 /// Nobody is told to swing faster.
@@ -357,7 +423,9 @@ fn what_was_seen_counts_where_it_differs() {
         bench(&mut state, BenchMsg::Swung(SwingOutcome::TailFirst));
     }
     let told = region(&state, "swing-record");
-    assert!(told.contains("You saw something else, and what you saw counts"), "{told}");
+    let words = "You saw: tail first; tail first; tail first. Worked out here: nose first. \
+                 What you saw counts.";
+    assert!(told.contains(words), "{told}");
 }
 
 #[test]
