@@ -69,14 +69,27 @@ pub fn looks_like_code(text: &str) -> bool {
 /// [`looks_like_code`] for any kind of code.
 pub(crate) fn looks_like(kind: u8, text: &str) -> bool {
     let Some(body) = body(kind, text) else { return false };
-    let start: Vec<char> = body.chars().take(LOOK).collect();
-    let word = start.iter().take_while(|c| !c.is_whitespace());
-    let row: Vec<Slot> = start.iter().filter_map(|&c| symbol(c)).take(ROW).collect();
-    word.filter_map(|&c| symbol(c)).count() >= 4
-        && row.len() >= 8
+    let (mut row, mut word, mut wrong) = (Vec::new(), None, 0);
+    for c in body.chars().take(LOOK) {
+        if c.is_whitespace() {
+            word.get_or_insert(row.len());
+        } else if let Some(slot) = symbol(c) {
+            row.push(slot);
+            wrong += usize::from(slot.is_err());
+        }
         // A hand makes slips; a picture read as text has hardly a character that is right.
-        && row.iter().filter(|slot| slot.is_err()).count() <= row.len() / 5
-        && (start[1].is_ascii_digit() || row.len() == ROW && is_right(1, &row))
+        if wrong > ROW / 5 || word.is_some_and(|word| word < 4) {
+            return false;
+        }
+        if row.len() == ROW {
+            break;
+        }
+    }
+    let is_typed_1 = body.chars().nth(1).is_some_and(|c| c.is_ascii_digit());
+    word.unwrap_or(row.len()) >= 4
+        && row.len() >= 8
+        && wrong <= row.len() / 5
+        && (is_typed_1 || row.len() == ROW && is_right(1, &row))
 }
 
 /// Reads a code. Capital or small letters, spaces, dashes, full stops and line breaks are

@@ -222,13 +222,13 @@ mod tests {
         assert!(matches!(error.kind, LinkErrorKind::Syntax { line: 4, .. }), "{error:?}");
         assert!(error.sentence().contains("line 4, column"), "{error:?}");
 
-        let kind = text.replacen("\"ellipsoid\"", "\"ogre\"", 1);
+        let kind = text.replacen("\"tube\"", "\"tub\"", 1);
         let error = open_file(&kind).unwrap_err().kind;
         let LinkErrorKind::Content { line, detail, .. } = &error else {
             panic!("{error:?}")
         };
-        assert_eq!(*line, line_of("ellipsoid"));
-        assert!(detail.contains("ogre") && detail.contains("ellipsoid"), "{detail}");
+        assert_eq!(*line, line_of("\"tube\""));
+        assert!(detail.contains("`tub`") && detail.contains("`tube`"), "{detail}");
         assert!(!detail.contains("line"), "the place is said once: {detail}");
 
         let field = text.replacen("\"start_mm\"", "\"start_cm\"", 1);

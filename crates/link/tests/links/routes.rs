@@ -224,7 +224,7 @@ fn a_changed_prediction_shows_in_a_file() {
 /// would not end in hours if one went through the rest of the text at each beginning.
 #[test]
 fn plain_words_and_endless_links_are_little_work() {
-    const BYTES: usize = 256 * 1024;
+    const BYTES: usize = 64 * 1024;
     for piece in [
         "n ",
         "t r n ",
