@@ -125,7 +125,7 @@ async fn no_file_and_no_pasted_text_becomes_markup() -> Result<()> {
     for text in HOSTILE {
         let file = to_file(&rocket(text).into());
         let in_a_key = file.replace("\"sections\"", &json!(text).to_string());
-        let in_a_kind = file.replacen("\"ogive\"", &json!(text).to_string(), 1);
+        let in_a_kind = file.replacen("\"ellipsoid\"", &json!(text).to_string(), 1);
         assert_ne!(file, in_a_kind);
         for pasted in [file, in_a_key, in_a_kind, text.to_owned(), format!("R1{text}")] {
             page.run(&format!(

@@ -80,7 +80,7 @@ async fn focus_and_caret_stay_while_everything_is_redrawn() -> Result<()> {
     page.press(Key::Home).await?;
     page.press("9").await?;
     page.wait_until(
-        "document.getElementById('faults').innerText.includes('Bottle, width')",
+        "document.getElementById('faults').innerText.includes('straight part')",
     )
     .await?;
     let caret = page.eval("document.activeElement.selectionStart").await?;

@@ -161,7 +161,7 @@ async fn a_whole_lesson_by_keyboard() -> Result<()> {
 
     // A conclusion with the group's own numbers.
     page.element("[id='nb:claim']").await?.focus().await?;
-    page.tab_to("nb-use:nb:claim 0").await?;
+    page.tab_to("nb-use:0 0").await?;
     page.press(Key::Enter).await?;
     page.wait_until("document.activeElement.id === 'nb:claim'").await?;
     page.press(" So fins help.").await?;
@@ -293,7 +293,7 @@ async fn a_prediction_that_was_changed_elsewhere_says_so() -> Result<()> {
     other.at_the_notebook().await?;
     other
         .wait_until(
-            "document.getElementById('nb-list').innerText.includes('changed outside')",
+            "document.getElementById('nb-list').innerText.includes('changed by hand')",
         )
         .await?;
     Ok(())
