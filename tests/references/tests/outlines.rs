@@ -123,7 +123,7 @@ fn side_view_agrees_with_shapely() {
         }
         assert_within(name, found.side_area_m2, case.area_m2, area_m2);
         // The same slip of area, at the end of the longest lever.
-        let centroid_m = (area_m2 / case.area_m2 * lever_m(&case)).min(CENTROID_M);
+        let centroid_m = (area_m2 / case.area_m2 * lever_m(case)).min(CENTROID_M);
         let centre_m = found.centre_of_pressure_side_on_m;
         assert_within(name, centre_m, case.centroid_m, centroid_m);
     }
@@ -153,7 +153,7 @@ fn the_union_that_is_drawn_agrees_with_shapely() {
         let area_m2 = SCRIPT * case.area_m2 + CUT_OFF_M * curved_m;
         assert_within(name, union.unsigned_area(), case.area_m2, area_m2);
         let centroid = union.centroid().expect("it has an area");
-        let centroid_m = area_m2 / case.area_m2 * lever_m(&case);
+        let centroid_m = area_m2 / case.area_m2 * lever_m(case);
         assert_within(name, centroid.x(), case.centroid_m, centroid_m);
     }
 }
