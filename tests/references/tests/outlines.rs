@@ -153,7 +153,7 @@ fn the_union_that_is_drawn_agrees_with_shapely() {
         let area_m2 = SCRIPT * case.area_m2 + CUT_OFF_M * curved_m;
         assert_within(name, union.unsigned_area(), case.area_m2, area_m2);
         let centroid = union.centroid().expect("it has an area");
-        let centroid_m = area_m2 / case.area_m2 * lever_m(case);
+        let centroid_m = area_m2 / case.area_m2 * lever_m(&case);
         assert_within(name, centroid.x(), case.centroid_m, centroid_m);
     }
 }
