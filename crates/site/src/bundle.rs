@@ -60,7 +60,7 @@ fn read_sources(www: &Path) -> Result<Sources> {
         boot: read("boot.js")?,
         offline: read("offline.js")?,
         unpack: read("unpack.js")?,
-        old: read("old.js")?,
+        rescue: read("rescue.js")?,
         worker: read("sw.js")?,
         manifest: read("noseward.webmanifest")?,
         icon: bytes("icon.svg")?,
