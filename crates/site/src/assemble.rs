@@ -16,6 +16,9 @@ const POLICY_MARK: &str = "<!--csp-->";
 const BUILD_PLACE: &str = "<!--build-->";
 /// Where it says which edition it is, for people.
 const EDITION_PLACE: &str = "<!--edition-->";
+/// Where it refers to the licences; the single file has them here.
+const LICENCES: &str = "licences.txt";
+const LICENCES_PLACE: &str = "<!--licences-->";
 /// What stands between these is left out of the single file.
 const HOSTED: (&str, &str) = ("<!--hosted-->", "<!--/hosted-->");
 const BOOT_ELEMENT: &str = "<script type=\"module\" src=\"boot.js\"></script>";
@@ -89,6 +92,7 @@ pub(crate) fn assemble(
     sources: &Sources,
     bindings: &Bindings,
     whole: &Bindings,
+    licences: &str,
     edition: &Edition,
 ) -> Result<Vec<File>> {
     let mut glue = bindings.glue.clone();
@@ -131,6 +135,9 @@ pub(crate) fn assemble(
     let icon_name = hashed("icon", "svg", &sources.icon);
     let pictures = pictures(sources);
     let manifest = manifest(sources, &icon_name, &pictures)?;
+    // Servers do not say in which letters a text is written; the mark in front does.
+    let marked = format!("\u{feff}{licences}");
+    let licences_name = hashed("licences", "txt", marked.as_bytes());
 
     let place = "www/index.html";
     let words = edition.words();
@@ -161,6 +168,8 @@ pub(crate) fn assemble(
     let index = rename(&index, "icon.svg", &icon_name, place)?;
     let index = rename(&index, MANIFEST, &manifest.name, place)?;
     let index = rename(&index, ICONS[0], &pictures[0].name, place)?;
+    let index = rename(&index, LICENCES, &licences_name, place)?;
+    let index = replace(&index, LICENCES_PLACE, "", place)?;
     ensure!(
         !index.contains("src=\"/") && !index.contains("href=\"/"),
         "{place} refers to an address that begins with `/`, which fails when the page \
@@ -172,6 +181,7 @@ pub(crate) fn assemble(
         styles: STYLES_PLACE,
         boot: BOOT_ELEMENT,
         rescue: RESCUE_ELEMENT,
+        licences: LICENCES_PLACE,
     };
     let parts = single::Parts {
         styles: &styles,
@@ -181,6 +191,7 @@ pub(crate) fn assemble(
         rescue: &sources.rescue,
         icon: &sources.icon,
         module: &whole.module,
+        licences,
     };
     let words = format!("{words}. This is the single file: it needs no internet.");
     let single = single_file(&common(&words)?, &marks, &parts)?;
@@ -199,6 +210,7 @@ pub(crate) fn assemble(
     ];
     // Loaded later, and needed without a network all the same.
     files.extend(later);
+    files.push(File::beside(&licences_name, marked));
     let worker = worker(&sources.worker, &files)?;
     files.extend(pictures);
     files.extend([
@@ -332,7 +344,8 @@ mod tests {
         <link rel=\"stylesheet\" href=\"styles/print.css\">\n\
         <script type=\"module\" src=\"boot.js\"></script>\n\
         <script src=\"rescue.js\" async></script>\n</head>\n<body><!--edition-->\
-        <!--hosted--><a href=\"noseward.html\">one file</a><!--/hosted-->\n</body>";
+        <!--hosted--><a href=\"noseward.html\">one file</a>\
+        <a href=\"licences.txt\">licences</a><!--/hosted--><!--licences-->\n</body>";
 
     fn sources() -> Sources {
         Sources {
@@ -353,16 +366,20 @@ mod tests {
         }
     }
 
+    const TEXTS: &str = "A & B <b@example.org>";
+
     fn edition() -> Edition {
-        Edition::new("1.2.3", Some(0)).unwrap()
+        Edition::new("1.2.3", Some(0), "rustc 1.95.0").unwrap()
     }
 
     fn built(sources: &Sources) -> Vec<File> {
-        assemble(sources, &bindings(), &whole(), &edition()).unwrap()
+        assemble(sources, &bindings(), &whole(), TEXTS, &edition()).unwrap()
     }
 
     fn refusal(sources: &Sources) -> String {
-        assemble(sources, &bindings(), &whole(), &edition()).unwrap_err().to_string()
+        assemble(sources, &bindings(), &whole(), TEXTS, &edition())
+            .unwrap_err()
+            .to_string()
     }
 
     fn build_of(files: &[File]) -> String {
@@ -389,7 +406,7 @@ mod tests {
         let part = Part { name: "split_notebook.wasm".into(), bytes: b"part".to_vec() };
         let glue = format!("{}; \"./split_notebook.wasm\"", bindings().glue);
         let in_parts = Bindings { glue, parts: vec![part], ..bindings() };
-        let files = assemble(&sources(), &in_parts, &whole(), &edition()).unwrap();
+        let files = assemble(&sources(), &in_parts, &whole(), TEXTS, &edition()).unwrap();
         let part = named(&files, "notebook-", ".wasm");
         assert!(!part.first_visit && is_hashed(&part.name));
         let glue = text(named(&files, "noseward-", ".js"));
@@ -437,7 +454,7 @@ mod tests {
     fn a_change_of_the_module_changes_every_name_that_leads_to_it() {
         let before = built(&sources());
         let other = Bindings { module: b"\0asm!".to_vec(), ..bindings() };
-        let after = assemble(&sources(), &other, &other, &edition()).unwrap();
+        let after = assemble(&sources(), &other, &other, TEXTS, &edition()).unwrap();
         for (start, end) in
             [("noseward-", ".wasm"), ("noseward-", ".js"), ("boot-", ".js")]
         {
@@ -515,7 +532,10 @@ mod tests {
         let files = built(&sources());
         let build = build_of(&files);
         let page = text(named(&files, "index.html", ""));
-        let words = format!("Version 1.2.3, 1 January 1970, build {}", &build[..8]);
+        let words = format!(
+            "Version 1.2.3, 1 January 1970, build {}, made with rustc 1.95.0",
+            &build[..8]
+        );
         assert!(page.contains(&words), "{page}");
         let single = text(named(&files, "noseward.html", ""));
         assert!(
@@ -546,8 +566,8 @@ mod tests {
         for other in others {
             assert_ne!(first, build_of(&built(&other)), "{other:?}");
         }
-        let later = Edition::new("1.2.3", Some(86_400)).unwrap();
-        let files = assemble(&sources(), &bindings(), &whole(), &later).unwrap();
+        let later = Edition::new("1.2.3", Some(86_400), "rustc 1.95.0").unwrap();
+        let files = assemble(&sources(), &bindings(), &whole(), TEXTS, &later).unwrap();
         assert_ne!(first, build_of(&files));
     }
 
@@ -569,6 +589,20 @@ mod tests {
             assert!(listed.contains(&file.name.as_str()), "{}", file.name);
         }
         assert!(worker.contains(&format!("BUILD = '{}'", build_of(&files))), "{worker}");
+    }
+
+    #[test]
+    fn the_licences_lie_beside_the_page_and_stand_in_the_single_file() {
+        let files = built(&sources());
+        let beside = named(&files, "licences-", ".txt");
+        assert_eq!(text(beside), format!("\u{feff}{TEXTS}"));
+        let page = text(named(&files, "index.html", ""));
+        assert!(page.contains(&format!("<a href=\"{}\">", beside.name)), "{page}");
+        assert!(!page.contains(TEXTS));
+        let single = text(named(&files, "noseward.html", ""));
+        assert!(single.contains("<pre>A &amp; B &lt;b@example.org></pre>"), "{single}");
+        let worker = text(named(&files, "sw.js", ""));
+        assert!(worker.contains(&beside.name), "they are there without a network");
     }
 
     #[test]

@@ -31,6 +31,7 @@ mod debian;
 mod dist;
 mod edition;
 mod fuzz;
+mod licences;
 mod mutants;
 mod names;
 mod policy;

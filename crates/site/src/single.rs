@@ -28,6 +28,8 @@ pub(crate) struct Parts<'a> {
     pub(crate) icon: &'a [u8],
     /// The module.
     pub(crate) module: &'a [u8],
+    /// The licences of what is compiled in.
+    pub(crate) licences: &'a str,
 }
 
 /// The marks of the document that this file puts something in the place of.
@@ -41,6 +43,8 @@ pub(crate) struct Marks<'a> {
     pub(crate) boot: &'a str,
     /// The element that loads rescue.js.
     pub(crate) rescue: &'a str,
+    /// The licences.
+    pub(crate) licences: &'a str,
 }
 
 /// The single file, made of a document that has `marks` in it.
@@ -84,6 +88,12 @@ pub(crate) fn single_file(
     let document = replace(&document, marks.boot, &boot, place)?;
     let rescue = format!("<script>{}</script>", parts.rescue);
     let document = replace(&document, marks.rescue, &rescue, place)?;
+    let licences = format!(
+        "<details class=\"licences\"><summary>Licences of what this page is made \
+         with</summary><pre>{}</pre></details>",
+        parts.licences.replace('&', "&amp;").replace('<', "&lt;")
+    );
+    let document = replace(&document, marks.licences, &licences, place)?;
     let packed = format!(
         "<script type=\"text/plain\" id=\"packed-module\">{}</script>\n</body>",
         BASE64_STANDARD.encode(pack(parts.module)?)
@@ -97,7 +107,7 @@ pub(crate) fn single_file(
     Ok(document)
 }
 
-/// The same bytes on every machine: no name, no time, one implementation.
+/// Without what differs between machines: no name, no time, one implementation.
 fn pack(bytes: &[u8]) -> Result<Vec<u8>> {
     let mut encoder = GzBuilder::new().mtime(0).write(Vec::new(), Compression::best());
     encoder.write_all(bytes)?;
@@ -130,11 +140,12 @@ mod tests {
         styles: "<link styles>",
         boot: "<script type=\"module\" src=\"boot.js\"></script>",
         rescue: "<script src=\"rescue.js\" async></script>",
+        licences: "<!--licences-->",
     };
     const DOCUMENT: &str = "<head>\n<!--csp-->\n<link rel=\"icon\" href=\"icon.svg\">\n\
         <!--hosted--><link rel=\"manifest\" href=\"m\"><!--/hosted--><link styles>\n\
         <script type=\"module\" src=\"boot.js\"></script>\n\
-        <script src=\"rescue.js\" async></script></head>\n<body>\n</body>";
+        <script src=\"rescue.js\" async></script></head>\n<body>\n<!--licences--></body>";
 
     fn parts() -> Parts<'static> {
         Parts {
@@ -146,6 +157,7 @@ mod tests {
             rescue: "rescue();",
             icon: b"<svg/>",
             module: b"\0asm",
+            licences: "MIT",
         }
     }
 
