@@ -1,7 +1,10 @@
-// Loads the page's module, and says so when that fails or when the module stops later.
-// Nothing here needs more than a browser that knows modules: what is missing is told.
+// Loads the page's module, says so when that fails or when the module stops later, and
+// deletes what is kept. Nothing here needs more than a browser that knows modules: what is
+// missing is told.
 const root = document.documentElement;
 const failed = document.getElementById('failed');
+// rescue.js speaks where this stands nowhere.
+root.dataset.boot = 'runs';
 
 const ready = run();
 
@@ -10,13 +13,24 @@ async function run() {
     const missing = missingPart();
     if (missing) throw new Error(missing);
     const noseward = await import('./noseward.js');
-    await noseward.default();
+    await load(noseward);
     noseward.start();
     return true;
   } catch (error) {
     console.error(error);
     tellFailure(String(error));
     return false;
+  }
+}
+
+async function load(noseward) {
+  try {
+    await noseward.default();
+  } catch (error) {
+    // What arrived spoilt may lie in the browser's own cache.
+    const module = document.querySelector('link[rel=preload]');
+    if (!module) throw error;
+    await noseward.default({ module_or_path: fetch(module.href, { cache: 'reload' }) });
   }
 }
 
@@ -31,18 +45,67 @@ function missingPart() {
 function tellFailure(reason) {
   root.dataset.state = 'failed';
   document.getElementById('failed-reason').textContent = reason;
-  const paper = document.getElementById('paper');
-  const toPaper = document.getElementById('failed-paper');
-  toPaper.hidden = !paper;
-  // No link: its address would take the place of the rocket's.
-  toPaper.addEventListener('click', () => {
-    paper.open = true;
-    paper.scrollIntoView();
+  document.getElementById('failed-delete').hidden = false;
+  document.getElementById('failed-delete-now').addEventListener('click', async () => {
+    const left = await deleteEverything();
+    document.getElementById('failed-deleted').textContent = left
+      ? `Not everything could be deleted: ${left} entries are left.`
+      : 'Everything of this page was deleted from this computer.';
   });
-  if (paper) paper.open = true;
-  document.getElementById('failed-again').addEventListener('click', () => location.reload());
-  failed.hidden = false;
   document.getElementById('sheet').replaceChildren(failed);
+}
+
+// The module asks for it by an event, and hears of the outcome by another.
+document.addEventListener('noseward-delete', async () => {
+  const detail = await deleteEverything();
+  document.dispatchEvent(new CustomEvent('noseward-deleted', { detail }));
+});
+
+// Deletes everything of this page from this browser: what it keeps, its copy for use
+// without a network, and what looks after that copy. Gives how many entries are left.
+async function deleteEverything() {
+  let left = 0;
+  for (const remove of [deleteTexts, deleteDatabases, deleteCopies]) {
+    // What a browser bars holds nothing.
+    left += await remove().catch(() => 0);
+  }
+  return left;
+}
+
+async function deleteTexts() {
+  let left = 0;
+  for (const storage of [localStorage, sessionStorage]) {
+    const ours = () => Object.keys(storage).filter((key) => key.startsWith('noseward/'));
+    for (const key of ours()) storage.removeItem(key);
+    left += ours().length;
+  }
+  return left;
+}
+
+async function deleteDatabases() {
+  // Some browsers keep no list.
+  const all = await indexedDB.databases?.() ?? [{ name: 'noseward' }];
+  const ours = all.filter(({ name }) => name.startsWith('noseward'));
+  const done = await Promise.all(ours.map(({ name }) => new Promise((resolve) => {
+    const request = indexedDB.deleteDatabase(name);
+    request.onsuccess = () => resolve(0);
+    // Another tab may hold it open.
+    request.onerror = request.onblocked = () => resolve(1);
+  })));
+  return done.reduce((sum, one) => sum + one, 0);
+}
+
+// Only what belongs to this page: other copies may lie in folders of one server.
+async function deleteCopies() {
+  const scope = new URL('.', location.href).href;
+  const registrations = await navigator.serviceWorker.getRegistrations();
+  for (const registration of registrations) {
+    if (registration.scope === scope) await registration.unregister();
+  }
+  // As the service worker names its caches.
+  const names = async () => (await caches.keys()).filter((name) => name.startsWith(`noseward ${scope} `));
+  for (const name of await names()) await caches.delete(name);
+  return (await names()).length;
 }
 
 // The module cannot go on after a fault of its own. What the page had in hand stands in

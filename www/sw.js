@@ -3,37 +3,85 @@
 // An open page keeps the build it was loaded with: a newer worker waits until the last tab
 // is closed, or until somebody says 'take-over'. The scope is part of the caches' names,
 // since several copies of the page may lie in folders of one host.
+//
+// A network may answer with something else than the file: a page that asks to log in, half
+// a file, a changed one. So nothing is kept and nothing kept is used whose SHA-256 is not
+// the one that stands here.
 const BUILD = '{{build}}';
-const FILES = [{{files}}];
+const INDEX_DIGEST = '{{index-digest}}';
+const DIGESTS = {{{files}}};
+const FILES = Object.keys(DIGESTS);
 const OURS = `noseward ${registration.scope} `;
 const CACHE = OURS + BUILD;
 const SCOPE = new URL(registration.scope);
 // Stands in the cache of every build that was ever in use.
 const USED = new URL('used', SCOPE).href;
+// How a file is named after its content: the first digits of its SHA-256.
+const HASHED = /-([0-9a-f]{16})\.\w+$/;
 
-// The index has a lasting name, so what arrives may belong to another build: older from a
-// cache on the way, or newer. Such a mixture is refused; the browser tries again later.
-async function fetchIndex() {
-  const response = await fetch(new Request(SCOPE, { cache: 'no-cache' }));
-  const text = await response.text();
-  if (!response.ok || !text.includes(`<meta name="build" content="${BUILD}">`)) {
-    throw new Error(`the page that arrived is not of build ${BUILD}`);
-  }
-  // Made anew, because a response that was redirected cannot answer a navigation.
-  return new Response(text, { headers: response.headers });
+async function digest(bytes) {
+  const found = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
+  return Array.from(found, (byte) => byte.toString(16).padStart(2, '0')).join('');
 }
 
-async function fill() {
-  const index = await fetchIndex();
+// What the SHA-256 of the file at an address begins with, whatever build it is of.
+function wanted(address) {
+  if (address === SCOPE.href) return INDEX_DIGEST;
+  const name = address.slice(SCOPE.href.length);
+  return DIGESTS[name] ?? HASHED.exec(name)?.[1];
+}
+
+// The response made anew, if it brings what belongs at the address; otherwise nothing. A
+// response that was redirected could not answer a navigation.
+async function whole(response, address) {
+  if (!response?.ok) return undefined;
+  const bytes = await response.arrayBuffer();
+  if (!(await digest(bytes)).startsWith(wanted(address))) return undefined;
+  return new Response(bytes, { headers: response.headers });
+}
+
+// The index has a lasting name, so what arrives may belong to another build: older from a
+// cache on the way, or newer. Such a mixture is refused like a spoilt file; the browser
+// tries again later. The other names are made from the content: what the first visit
+// loaded is taken as it is, and asked for anew when it is spoilt.
+async function fetchWhole(address) {
+  const first = address === SCOPE.href ? 'no-cache' : 'default';
+  for (const cache of [first, 'reload']) {
+    const found = await whole(await fetch(new Request(address, { cache })), address);
+    if (found) return found;
+  }
+  throw new Error(`what arrived at ${address} is not of build ${BUILD}`);
+}
+
+function addresses() {
+  return [SCOPE.href, ...FILES.map((file) => new URL(file, SCOPE).href)];
+}
+
+async function kept(address, name) {
+  const cache = await caches.open(name);
+  return whole(await cache.match(address, { ignoreVary: true }), address);
+}
+
+let filling;
+
+// Fetches what is missing or spoilt, and keeps it once all of it is there.
+function fill() {
+  filling ??= fillOnce().finally(() => {
+    filling = undefined;
+  });
+  return filling;
+}
+
+async function fillOnce() {
+  const files = await Promise.all(addresses().map(async (address) => {
+    return [address, await kept(address, CACHE) ?? await fetchWhole(address)];
+  }));
   const cache = await caches.open(CACHE);
-  // The names are made from the content: what the first visit loaded is taken as it is.
-  await cache.addAll(FILES);
-  await cache.put(SCOPE, index);
+  await Promise.all(files.map(([address, response]) => cache.put(address, response)));
 }
 
 async function isComplete() {
-  const cache = await caches.open(CACHE);
-  const found = await Promise.all([SCOPE, ...FILES].map((file) => cache.match(file, { ignoreVary: true })));
+  const found = await Promise.all(addresses().map((address) => kept(address, CACHE)));
   return found.every(Boolean);
 }
 
@@ -53,21 +101,38 @@ async function tidy() {
   await (await caches.open(CACHE)).put(USED, new Response(''));
 }
 
-async function answer(request, file, names) {
-  for (const name of names) {
-    const cache = await caches.open(name);
-    const response = await cache.match(file, { ignoreVary: true });
-    if (response) return response;
+// The page: this build if all of it is kept and whole, otherwise what the server has.
+async function answerPage(event) {
+  if (await isComplete()) return kept(SCOPE.href, CACHE);
+  event.waitUntil(fill().catch(() => {}));
+  return fetch(event.request).catch(() => damaged());
+}
+
+// Files of every build: the content is in the name, so builds cannot be mixed. What is not
+// of this build may not even be of this page, and comes as the server has it.
+async function answerFile(request, address) {
+  for (const name of await ours()) {
+    const found = await kept(address, name);
+    if (found) return found;
   }
-  return fetch(request);
+  if (!(address.slice(SCOPE.href.length) in DIGESTS)) return fetch(request);
+  return fetchWhole(address).catch(() => Response.error());
+}
+
+// Shown instead of a page of which a file was damaged or thrown away, without a network.
+function damaged() {
+  const words = `<!doctype html><html lang="en-GB"><meta charset="utf-8">
+<meta name="viewport" content="width=device-width"><title>Noseward</title>
+<h1>This page needs the network once</h1>
+<p>A part of it is missing or damaged on this computer, and the network cannot be reached.
+What you wrote here is still kept. A rocket that came with a link stays in the address bar.</p>
+<p>Connect this computer, then load the page again with the browser’s own button.</p>`;
+  return new Response(words, { status: 503, headers: { 'Content-Type': 'text/html; charset=utf-8' } });
 }
 
 async function whichBuild() {
-  let complete = await isComplete();
-  if (!complete) {
-    // The browser may have thrown the cache away to make room.
-    complete = await fill().then(isComplete, () => false);
-  }
+  // The browser may have thrown the cache away to make room, or a file may be spoilt.
+  const complete = await isComplete() || await fill().then(isComplete, () => false);
   return { build: BUILD, complete };
 }
 
@@ -92,9 +157,8 @@ addEventListener('fetch', (event) => {
   const { pathname } = SCOPE;
   const isIndex = url.pathname === pathname || url.pathname === `${pathname}index.html`;
   if (request.mode === 'navigate' && isIndex) {
-    event.respondWith(answer(request, SCOPE, [CACHE]));
-  } else if (url.pathname.startsWith(pathname) && /-[0-9a-f]{16}\.\w+$/.test(url.pathname)) {
-    // Files of every build: the content is in the name, so builds cannot be mixed.
-    event.respondWith(ours().then((names) => answer(request, request, names)));
+    event.respondWith(answerPage(event));
+  } else if (url.pathname.startsWith(pathname) && HASHED.test(url.pathname)) {
+    event.respondWith(answerFile(request, url.origin + url.pathname));
   }
 });

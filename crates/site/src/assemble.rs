@@ -5,7 +5,7 @@
 
 use crate::bindings::{Bindings, MODULE_NAME};
 use crate::edition::{BUILD_MARK, Edition, fill_build};
-use crate::names::hashed;
+use crate::names::{digest, hashed};
 use crate::policy;
 use crate::single::{self, single_file};
 use anyhow::{Context, Result, ensure};
@@ -16,15 +16,20 @@ const POLICY_MARK: &str = "<!--csp-->";
 const BUILD_PLACE: &str = "<!--build-->";
 /// Where it says which edition it is, for people.
 const EDITION_PLACE: &str = "<!--edition-->";
+/// Where it refers to the licences; the single file has them here.
+const LICENCES: &str = "licences.txt";
+const LICENCES_PLACE: &str = "<!--licences-->";
 /// What stands between these is left out of the single file.
 const HOSTED: (&str, &str) = ("<!--hosted-->", "<!--/hosted-->");
 const BOOT_ELEMENT: &str = "<script type=\"module\" src=\"boot.js\"></script>";
-const OLD_ELEMENT: &str = "<script nomodule src=\"old.js\"></script>";
+const RESCUE_ELEMENT: &str = "<script src=\"rescue.js\" async></script>";
 const STYLES_PLACE: &str = "<!--styles-->";
 const STYLE_LINK: &str = "<link rel=\"stylesheet\" href=\"";
 const STYLE_LINK_END: &str = "\">";
 const MANIFEST: &str = "noseward.webmanifest";
-/// Where the service worker wants the list of files.
+/// Where the service worker wants the SHA-256 of the index, which holds the build.
+const INDEX_DIGEST_MARK: &str = "{{index-digest}}";
+/// Where the service worker wants the files, each with its SHA-256.
 const FILES_MARK: &str = "{{files}}";
 
 /// The name of the page in one file.
@@ -45,8 +50,8 @@ pub(crate) struct Sources {
     pub(crate) offline: String,
     /// unpack.js
     pub(crate) unpack: String,
-    /// old.js
-    pub(crate) old: String,
+    /// rescue.js
+    pub(crate) rescue: String,
     /// sw.js
     pub(crate) worker: String,
     /// noseward.webmanifest
@@ -87,6 +92,7 @@ pub(crate) fn assemble(
     sources: &Sources,
     bindings: &Bindings,
     whole: &Bindings,
+    licences: &str,
     edition: &Edition,
 ) -> Result<Vec<File>> {
     let mut glue = bindings.glue.clone();
@@ -117,7 +123,7 @@ pub(crate) fn assemble(
     )?;
     let boot = format!("{boot}\n{}", sources.offline);
     let boot_name = hashed("boot", "js", boot.as_bytes());
-    let old_name = hashed("old", "js", sources.old.as_bytes());
+    let rescue_name = hashed("rescue", "js", sources.rescue.as_bytes());
 
     let styles = sources.styles.concat();
     ensure!(
@@ -129,6 +135,9 @@ pub(crate) fn assemble(
     let icon_name = hashed("icon", "svg", &sources.icon);
     let pictures = pictures(sources);
     let manifest = manifest(sources, &icon_name, &pictures)?;
+    // Servers do not say in which letters a text is written; the mark in front does.
+    let marked = format!("\u{feff}{licences}");
+    let licences_name = hashed("licences", "txt", marked.as_bytes());
 
     let place = "www/index.html";
     let words = edition.words();
@@ -154,11 +163,13 @@ pub(crate) fn assemble(
     let renamed = |element: &str, from: &str, to: &str| element.replace(from, to);
     let element = renamed(BOOT_ELEMENT, "boot.js", &boot_name);
     let index = replace(&index, BOOT_ELEMENT, &element, place)?;
-    let element = renamed(OLD_ELEMENT, "old.js", &old_name);
-    let index = replace(&index, OLD_ELEMENT, &element, place)?;
+    let element = renamed(RESCUE_ELEMENT, "rescue.js", &rescue_name);
+    let index = replace(&index, RESCUE_ELEMENT, &element, place)?;
     let index = rename(&index, "icon.svg", &icon_name, place)?;
     let index = rename(&index, MANIFEST, &manifest.name, place)?;
     let index = rename(&index, ICONS[0], &pictures[0].name, place)?;
+    let index = rename(&index, LICENCES, &licences_name, place)?;
+    let index = replace(&index, LICENCES_PLACE, "", place)?;
     ensure!(
         !index.contains("src=\"/") && !index.contains("href=\"/"),
         "{place} refers to an address that begins with `/`, which fails when the page \
@@ -169,16 +180,18 @@ pub(crate) fn assemble(
         policy: POLICY_MARK,
         styles: STYLES_PLACE,
         boot: BOOT_ELEMENT,
-        old: OLD_ELEMENT,
+        rescue: RESCUE_ELEMENT,
+        licences: LICENCES_PLACE,
     };
     let parts = single::Parts {
         styles: &styles,
         glue: &whole.glue,
         unpack: &sources.unpack,
         boot: &sources.boot,
-        old: &sources.old,
+        rescue: &sources.rescue,
         icon: &sources.icon,
         module: &whole.module,
+        licences,
     };
     let words = format!("{words}. This is the single file: it needs no internet.");
     let single = single_file(&common(&words)?, &marks, &parts)?;
@@ -190,14 +203,15 @@ pub(crate) fn assemble(
         File::visited(&styles_name, styles),
         File::visited(&icon_name, sources.icon.as_slice()),
         File::visited(&boot_name, boot),
+        File::visited(&rescue_name, sources.rescue.as_str()),
         File::visited(&glue_name, glue),
         File::visited(&module_name, bindings.module.as_slice()),
         manifest,
     ];
     // Loaded later, and needed without a network all the same.
     files.extend(later);
+    files.push(File::beside(&licences_name, marked));
     let worker = worker(&sources.worker, &files)?;
-    files.push(File::beside(&old_name, sources.old.as_str()));
     files.extend(pictures);
     files.extend([
         File::visited("index.html", index),
@@ -207,7 +221,18 @@ pub(crate) fn assemble(
         File::beside("noseward.d.ts", bindings.types.as_str()),
     ]);
     fill_build(&mut files);
+    fill_index_digest(&mut files);
     Ok(files)
+}
+
+/// Tells the service worker what the finished index looks like.
+fn fill_index_digest(files: &mut [File]) {
+    let index = files.iter().find(|file| file.name == "index.html");
+    let index = digest(&index.expect("it was made above").bytes);
+    for file in files.iter_mut().filter(|file| file.name == "sw.js") {
+        let text = String::from_utf8_lossy(&file.bytes);
+        file.bytes = text.replace(INDEX_DIGEST_MARK, &index).into_bytes();
+    }
 }
 
 fn pictures(sources: &Sources) -> Vec<File> {
@@ -231,13 +256,14 @@ fn manifest(sources: &Sources, icon_name: &str, pictures: &[File]) -> Result<Fil
 /// The service worker, which keeps these files and the index.
 fn worker(source: &str, files: &[File]) -> Result<String> {
     let place = "www/sw.js";
-    let names: Vec<String> =
-        files.iter().map(|file| format!("'{}'", file.name)).collect();
-    ensure!(
-        source.contains(BUILD_MARK),
-        "{place} does not contain {BUILD_MARK}; put it back"
-    );
-    replace(source, FILES_MARK, &names.join(", "), place)
+    let digests: Vec<String> = files
+        .iter()
+        .map(|file| format!("'{}': '{}'", file.name, digest(&file.bytes)))
+        .collect();
+    for mark in [BUILD_MARK, INDEX_DIGEST_MARK] {
+        ensure!(source.contains(mark), "{place} does not contain {mark}; put it back");
+    }
+    replace(source, FILES_MARK, &digests.join(", "), place)
 }
 
 /// Replaces a name in quotes by another.
@@ -317,8 +343,9 @@ mod tests {
         <link rel=\"stylesheet\" href=\"styles/base.css\">\n\
         <link rel=\"stylesheet\" href=\"styles/print.css\">\n\
         <script type=\"module\" src=\"boot.js\"></script>\n\
-        <script nomodule src=\"old.js\"></script>\n</head>\n<body><!--edition-->\
-        <!--hosted--><a href=\"noseward.html\">one file</a><!--/hosted-->\n</body>";
+        <script src=\"rescue.js\" async></script>\n</head>\n<body><!--edition-->\
+        <!--hosted--><a href=\"noseward.html\">one file</a>\
+        <a href=\"licences.txt\">licences</a><!--/hosted--><!--licences-->\n</body>";
 
     fn sources() -> Sources {
         Sources {
@@ -326,8 +353,10 @@ mod tests {
             boot: "import('./noseward.js');\n".to_owned(),
             offline: "offline();\n".to_owned(),
             unpack: "function unpacked(){}\n".to_owned(),
-            old: "old();\n".to_owned(),
-            worker: "const BUILD = '{{build}}', FILES = [{{files}}];\n".to_owned(),
+            rescue: "rescue();\n".to_owned(),
+            worker: "const BUILD = '{{build}}', INDEX = '{{index-digest}}', \
+                     DIGESTS = {{{files}}};\n"
+                .to_owned(),
             manifest: "[\"icon.svg\", \"icon-192.png\", \"icon-512.png\", \
                        \"icon-maskable.png\"]"
                 .to_owned(),
@@ -337,16 +366,20 @@ mod tests {
         }
     }
 
+    const TEXTS: &str = "A & B <b@example.org>";
+
     fn edition() -> Edition {
-        Edition::new("1.2.3", Some(0)).unwrap()
+        Edition::new("1.2.3", Some(0), "rustc 1.95.0").unwrap()
     }
 
     fn built(sources: &Sources) -> Vec<File> {
-        assemble(sources, &bindings(), &whole(), &edition()).unwrap()
+        assemble(sources, &bindings(), &whole(), TEXTS, &edition()).unwrap()
     }
 
     fn refusal(sources: &Sources) -> String {
-        assemble(sources, &bindings(), &whole(), &edition()).unwrap_err().to_string()
+        assemble(sources, &bindings(), &whole(), TEXTS, &edition())
+            .unwrap_err()
+            .to_string()
     }
 
     fn build_of(files: &[File]) -> String {
@@ -373,7 +406,7 @@ mod tests {
         let part = Part { name: "split_notebook.wasm".into(), bytes: b"part".to_vec() };
         let glue = format!("{}; \"./split_notebook.wasm\"", bindings().glue);
         let in_parts = Bindings { glue, parts: vec![part], ..bindings() };
-        let files = assemble(&sources(), &in_parts, &whole(), &edition()).unwrap();
+        let files = assemble(&sources(), &in_parts, &whole(), TEXTS, &edition()).unwrap();
         let part = named(&files, "notebook-", ".wasm");
         assert!(!part.first_visit && is_hashed(&part.name));
         let glue = text(named(&files, "noseward-", ".js"));
@@ -412,7 +445,7 @@ mod tests {
         assert!(files.iter().filter(|file| file.first_visit).all(|file| {
             file.name == "index.html" || page.contains(&format!("\"{}\"", file.name))
         }));
-        for name in ["boot.js", "old.js", "icon.svg", "icon-180.png", MANIFEST] {
+        for name in ["boot.js", "rescue.js", "icon.svg", "icon-180.png", MANIFEST] {
             assert!(!page.contains(&format!("\"{name}\"")), "{name}");
         }
     }
@@ -421,7 +454,7 @@ mod tests {
     fn a_change_of_the_module_changes_every_name_that_leads_to_it() {
         let before = built(&sources());
         let other = Bindings { module: b"\0asm!".to_vec(), ..bindings() };
-        let after = assemble(&sources(), &other, &other, &edition()).unwrap();
+        let after = assemble(&sources(), &other, &other, TEXTS, &edition()).unwrap();
         for (start, end) in
             [("noseward-", ".wasm"), ("noseward-", ".js"), ("boot-", ".js")]
         {
@@ -456,8 +489,11 @@ mod tests {
         let error = refusal(&lost);
         assert!(error.contains("www/index.html"), "{error}");
         assert!(error.contains(POLICY_MARK), "{error}");
-        let lost = Sources { worker: "{{files}}".to_owned(), ..sources() };
-        assert!(refusal(&lost).contains("www/sw.js"));
+        for mark in [BUILD_MARK, INDEX_DIGEST_MARK, FILES_MARK] {
+            let worker = sources().worker.replace(mark, "");
+            let error = refusal(&Sources { worker, ..sources() });
+            assert!(error.contains("www/sw.js") && error.contains(mark), "{error}");
+        }
         let lost = Sources { manifest: "[]".to_owned(), ..sources() };
         assert!(refusal(&lost).contains("www/noseward.webmanifest"));
         let lost = Sources { boot: String::new(), ..sources() };
@@ -496,7 +532,10 @@ mod tests {
         let files = built(&sources());
         let build = build_of(&files);
         let page = text(named(&files, "index.html", ""));
-        let words = format!("Version 1.2.3, 1 January 1970, build {}", &build[..8]);
+        let words = format!(
+            "Version 1.2.3, 1 January 1970, build {}, made with rustc 1.95.0",
+            &build[..8]
+        );
         assert!(page.contains(&words), "{page}");
         let single = text(named(&files, "noseward.html", ""));
         assert!(
@@ -517,7 +556,7 @@ mod tests {
         let first = build_of(&built(&sources()));
         assert_eq!(first, build_of(&built(&sources())));
         let mut others = vec![
-            Sources { old: "older();\n".to_owned(), ..sources() },
+            Sources { rescue: "other();\n".to_owned(), ..sources() },
             Sources { worker: format!("{}//", sources().worker), ..sources() },
             Sources { index: INDEX.replace("one file", "a file"), ..sources() },
             Sources { unpack: "function unpacked() {}\n".to_owned(), ..sources() },
@@ -527,24 +566,43 @@ mod tests {
         for other in others {
             assert_ne!(first, build_of(&built(&other)), "{other:?}");
         }
-        let later = Edition::new("1.2.3", Some(86_400)).unwrap();
-        let files = assemble(&sources(), &bindings(), &whole(), &later).unwrap();
+        let later = Edition::new("1.2.3", Some(86_400), "rustc 1.95.0").unwrap();
+        let files = assemble(&sources(), &bindings(), &whole(), TEXTS, &later).unwrap();
         assert_ne!(first, build_of(&files));
     }
 
     #[test]
-    fn the_worker_keeps_what_a_visit_loads_and_no_lasting_name() {
+    fn the_worker_knows_the_content_of_what_a_visit_loads_and_no_lasting_name() {
         let files = built(&sources());
         let worker = text(named(&files, "sw.js", ""));
-        let list = worker.split_once("FILES = [").unwrap().1;
-        let list = list.split(']').next().unwrap();
-        let listed: Vec<&str> =
-            list.split(", ").map(|name| name.trim_matches('\'')).collect();
+        let list = worker.split_once("DIGESTS = {").unwrap().1;
+        let list = list.split('}').next().unwrap();
+        let listed: Vec<&str> = list.split('\'').skip(1).step_by(4).collect();
         assert!(listed.iter().all(|name| is_hashed(name)), "{listed:?}");
+        for name in &listed {
+            let bytes = &named(&files, name, "").bytes;
+            assert!(list.contains(&format!("'{name}': '{}'", digest(bytes))), "{list}");
+        }
+        let index = digest(&named(&files, "index.html", "").bytes);
+        assert!(worker.contains(&format!("INDEX = '{index}'")), "{worker}");
         for file in files.iter().filter(|f| f.first_visit && f.name != "index.html") {
             assert!(listed.contains(&file.name.as_str()), "{}", file.name);
         }
         assert!(worker.contains(&format!("BUILD = '{}'", build_of(&files))), "{worker}");
+    }
+
+    #[test]
+    fn the_licences_lie_beside_the_page_and_stand_in_the_single_file() {
+        let files = built(&sources());
+        let beside = named(&files, "licences-", ".txt");
+        assert_eq!(text(beside), format!("\u{feff}{TEXTS}"));
+        let page = text(named(&files, "index.html", ""));
+        assert!(page.contains(&format!("<a href=\"{}\">", beside.name)), "{page}");
+        assert!(!page.contains(TEXTS));
+        let single = text(named(&files, "noseward.html", ""));
+        assert!(single.contains("<pre>A &amp; B &lt;b@example.org></pre>"), "{single}");
+        let worker = text(named(&files, "sw.js", ""));
+        assert!(worker.contains(&beside.name), "they are there without a network");
     }
 
     #[test]

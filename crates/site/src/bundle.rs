@@ -4,7 +4,7 @@ use crate::assemble::{File, ICONS, Sources, assemble, style_paths};
 use crate::compile::Shape;
 use crate::edition::Edition;
 use crate::toolchain::Toolchain;
-use crate::{bindings, compile, dist, toolchain};
+use crate::{bindings, compile, dist, licences, toolchain};
 use anyhow::{Context, Result};
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -13,7 +13,8 @@ use std::path::{Path, PathBuf};
 ///
 /// Everything is made in memory first: a build that fails leaves dist/ as it was.
 pub(crate) fn build(root: &Path) -> Result<Vec<File>> {
-    let files = make(root, toolchain::find()?, &Edition::of(root)?)?;
+    let toolchain = toolchain::find()?;
+    let files = make(root, toolchain, &Edition::of(root, toolchain)?)?;
     let folder = folder(root);
     dist::write(&folder, &files)?;
     println!("the page is in {}", folder.display());
@@ -34,7 +35,8 @@ pub(crate) fn make(
     for module in parts.chain([&whole.module, &in_parts.module]) {
         compile::check_no_machine_path(module, root, toolchain)?;
     }
-    assemble(&read_sources(&root.join("www"))?, &in_parts, &whole, edition)
+    let licences = licences::collect(root, toolchain)?;
+    assemble(&read_sources(&root.join("www"))?, &in_parts, &whole, &licences, edition)
 }
 
 /// The folder that holds the finished page.
@@ -60,7 +62,7 @@ fn read_sources(www: &Path) -> Result<Sources> {
         boot: read("boot.js")?,
         offline: read("offline.js")?,
         unpack: read("unpack.js")?,
-        old: read("old.js")?,
+        rescue: read("rescue.js")?,
         worker: read("sw.js")?,
         manifest: read("noseward.webmanifest")?,
         icon: bytes("icon.svg")?,

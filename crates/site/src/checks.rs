@@ -18,11 +18,11 @@ pub(crate) fn everything(root: &Path) -> Result<()> {
     let tools = PageTools::prepare(root)?;
     let office = spreadsheet::prepare()?;
     code(root, toolchain)?;
-    beyond_code(root)?;
+    let unchecked = beyond_code(root)?;
     tables(root, &office)?;
     built_page(root, &tools, &[])?;
     reproducible(root, toolchain)?;
-    println!("\nAll checks passed.");
+    println!("{}", supply::summary("All checks passed.", unchecked));
     Ok(())
 }
 
@@ -32,8 +32,8 @@ pub(crate) fn unit(root: &Path) -> Result<()> {
     let toolchain = toolchain::find()?;
     toolchain::add_components(root)?;
     code(root, toolchain)?;
-    beyond_code(root)?;
-    println!("\nAll checks passed that need no page.");
+    let unchecked = beyond_code(root)?;
+    println!("{}", supply::summary("All checks passed that need no page.", unchecked));
     Ok(())
 }
 
@@ -151,12 +151,26 @@ fn code(root: &Path, toolchain: Toolchain) -> Result<()> {
     )
 }
 
-fn beyond_code(root: &Path) -> Result<()> {
+/// Whether what the project is built from is fit for it.
+pub(crate) fn supply(root: &Path) -> Result<()> {
+    let unchecked = supply::check(root)?;
+    println!(
+        "{}",
+        supply::summary(
+            "Licences, versions and sources are as they should be.",
+            unchecked
+        )
+    );
+    Ok(())
+}
+
+fn beyond_code(root: &Path) -> Result<supply::Unchecked> {
     heading("supply chain");
-    supply::check(root)?;
+    let unchecked = supply::check(root)?;
 
     heading("fuzz targets");
-    fuzz::run_all(root)
+    fuzz::run_all(root)?;
+    Ok(unchecked)
 }
 
 fn built_page(root: &Path, tools: &PageTools, filter: &[&str]) -> Result<()> {

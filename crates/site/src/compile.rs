@@ -25,9 +25,10 @@ pub(crate) fn compile(
     toolchain: Toolchain,
     shape: Shape,
 ) -> Result<PathBuf> {
-    let (mut command, folder) = match toolchain {
-        Toolchain::Active => (cargo(root), "web"),
-        Toolchain::Debian => (debian_cargo(root), "web-debian"),
+    let mut command = cargo_of(root, toolchain);
+    let folder = match toolchain {
+        Toolchain::Active => "web",
+        Toolchain::Debian => "web-debian",
     };
     let folder = root.join("target").join(folder);
     let mut flags: Vec<String> = machine_paths(root, toolchain)?
@@ -50,6 +51,34 @@ pub(crate) fn compile(
     }
     run(&mut command, "mend what the compiler names above")?;
     Ok(folder.join(TARGET).join("release").join("noseward_web.wasm"))
+}
+
+/// The `cargo` of a toolchain.
+pub(crate) fn cargo_of(root: &Path, toolchain: Toolchain) -> Command {
+    match toolchain {
+        Toolchain::Active => cargo(root),
+        Toolchain::Debian => debian_cargo(root),
+    }
+}
+
+/// The compiler of a toolchain and its version, such as `rustc 1.95.0`.
+pub(crate) fn compiler(toolchain: Toolchain) -> Result<String> {
+    let version = output(rustc(toolchain).arg("--version"))
+        .context("the compiler does not say its version (rustc --version)")?;
+    Ok(version.split_whitespace().take(2).collect::<Vec<_>>().join(" "))
+}
+
+fn rustc(toolchain: Toolchain) -> Command {
+    match toolchain {
+        Toolchain::Active => {
+            Command::new(env::var_os("RUSTC").unwrap_or_else(|| "rustc".into()))
+        }
+        Toolchain::Debian => {
+            let mut rustc = Command::new("/usr/bin/rustc");
+            rustc.env_remove("LD_LIBRARY_PATH");
+            rustc
+        }
+    }
 }
 
 /// Debian's cargo with Debian's compiler and linker, whatever else is installed.
@@ -78,15 +107,7 @@ fn machine_paths(
         let text = path.to_str().map(str::to_owned);
         text.with_context(|| format!("the path {} is no text", path.display()))
     };
-    let mut rustc = match toolchain {
-        Toolchain::Active => {
-            Command::new(env::var_os("RUSTC").unwrap_or_else(|| "rustc".into()))
-        }
-        Toolchain::Debian => Command::new("/usr/bin/rustc"),
-    };
-    if toolchain == Toolchain::Debian {
-        rustc.env_remove("LD_LIBRARY_PATH");
-    }
+    let mut rustc = rustc(toolchain);
     let sysroot = output(rustc.args(["--print", "sysroot"]))
         .context("the compiler does not say where it lies (rustc --print sysroot)")?;
     Ok(vec![

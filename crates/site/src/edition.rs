@@ -2,7 +2,9 @@
 
 use crate::assemble::File;
 use crate::command::output;
+use crate::compile::compiler;
 use crate::names::{digest, is_hashed};
+use crate::toolchain::Toolchain;
 use anyhow::{Context, Result};
 use jiff::Timestamp;
 use std::env;
@@ -27,36 +29,47 @@ pub(crate) struct Edition {
     version: String,
     /// A day in universal time.
     date: Option<Timestamp>,
+    /// The compiler and its version: another may make other bytes of the same sources.
+    compiler: String,
 }
 
 impl Edition {
-    /// An edition with this version, from a moment in seconds since 1970.
-    pub(crate) fn new(version: &str, seconds: Option<i64>) -> Result<Self> {
+    /// An edition with this version, from a moment in seconds since 1970, made by a
+    /// compiler.
+    pub(crate) fn new(
+        version: &str,
+        seconds: Option<i64>,
+        compiler: &str,
+    ) -> Result<Self> {
         let date = seconds.map(Timestamp::from_second).transpose();
         let date = date.with_context(|| {
             format!("{seconds:?} seconds after 1970 is no date of an edition")
         })?;
-        Ok(Self { version: version.to_owned(), date })
+        Ok(Self { version: version.to_owned(), date, compiler: compiler.to_owned() })
     }
 
-    /// The edition of the sources under `root`.
+    /// The edition of the sources under `root`, as this toolchain makes it.
     ///
     /// Its date is `SOURCE_DATE_EPOCH` if that is set, otherwise that of the last commit;
     /// never the clock's, so that the same sources give the same page.
-    pub(crate) fn of(root: &Path) -> Result<Self> {
+    pub(crate) fn of(root: &Path, toolchain: Toolchain) -> Result<Self> {
         Self::new(
             env!("CARGO_PKG_VERSION"),
             seconds(env::var_os("SOURCE_DATE_EPOCH"), || last_commit(root))?,
+            &compiler(toolchain)?,
         )
     }
 
-    /// Version, date and build in words; the build is still its mark.
+    /// Version, date, build and compiler in words; the build is still its mark.
     pub(crate) fn words(&self) -> String {
         let date = match &self.date {
             Some(date) => date.strftime("%-d %B %Y").to_string(),
             None => "undated".to_owned(),
         };
-        format!("Version {}, {date}, build {SHORT_BUILD_MARK}", self.version)
+        let Self { version, compiler, .. } = self;
+        format!(
+            "Version {version}, {date}, build {SHORT_BUILD_MARK}, made with {compiler}"
+        )
     }
 }
 
@@ -112,18 +125,22 @@ mod tests {
 
     #[test]
     fn the_words_name_version_date_and_build() {
-        let words = |seconds| Edition::new("0.1.0", seconds).unwrap().words();
+        let words =
+            |seconds| Edition::new("0.1.0", seconds, "rustc 1.95.0").unwrap().words();
         // 25 November 2026, noon.
         assert_eq!(
             words(Some(1_795_608_000)),
-            "Version 0.1.0, 25 November 2026, build {{short-build}}"
+            "Version 0.1.0, 25 November 2026, build {{short-build}}, made with rustc 1.95.0"
         );
         assert_eq!(
             words(Some(0)),
-            "Version 0.1.0, 1 January 1970, build {{short-build}}"
+            "Version 0.1.0, 1 January 1970, build {{short-build}}, made with rustc 1.95.0"
         );
-        assert_eq!(words(None), "Version 0.1.0, undated, build {{short-build}}");
-        assert!(Edition::new("0.1.0", Some(i64::MAX)).is_err());
+        assert_eq!(
+            words(None),
+            "Version 0.1.0, undated, build {{short-build}}, made with rustc 1.95.0"
+        );
+        assert!(Edition::new("0.1.0", Some(i64::MAX), "").is_err());
     }
 
     #[test]

@@ -31,6 +31,7 @@ mod debian;
 mod dist;
 mod edition;
 mod fuzz;
+mod licences;
 mod mutants;
 mod names;
 mod policy;
@@ -77,7 +78,7 @@ fn main() -> ExitCode {
         ["test", "page", filter @ ..] => checks::page(root, filter),
         ["test", "spreadsheet"] => checks::spreadsheet(root),
         ["test", "twice"] => checks::twice(root),
-        ["test", "supply"] => supply::check(root),
+        ["test", "supply"] => checks::supply(root),
         ["test", "fuzz"] => fuzz::run_all(root),
         ["bench"] => benches::run_all(root),
         ["mutants", what @ ..] => mutants::run_all(root, what),

@@ -22,12 +22,14 @@ pub(crate) struct Parts<'a> {
     pub(crate) unpack: &'a str,
     /// boot.js
     pub(crate) boot: &'a str,
-    /// old.js
-    pub(crate) old: &'a str,
+    /// rescue.js
+    pub(crate) rescue: &'a str,
     /// The drawing of the page's icon.
     pub(crate) icon: &'a [u8],
     /// The module.
     pub(crate) module: &'a [u8],
+    /// The licences of what is compiled in.
+    pub(crate) licences: &'a str,
 }
 
 /// The marks of the document that this file puts something in the place of.
@@ -39,8 +41,10 @@ pub(crate) struct Marks<'a> {
     pub(crate) styles: &'a str,
     /// The element that loads boot.js.
     pub(crate) boot: &'a str,
-    /// The element that loads old.js.
-    pub(crate) old: &'a str,
+    /// The element that loads rescue.js.
+    pub(crate) rescue: &'a str,
+    /// The licences.
+    pub(crate) licences: &'a str,
 }
 
 /// The single file, made of a document that has `marks` in it.
@@ -59,7 +63,7 @@ pub(crate) fn single_file(
     // One module, since an inline one cannot be imported; the braces keep our names apart
     // from those of the bindings.
     let module = format!("{}\n{{\n{}\n{boot}}}\n", parts.glue, parts.unpack);
-    for (text, what) in [(module.as_str(), "a script"), (parts.old, "www/old.js")] {
+    for (text, what) in [(module.as_str(), "a script"), (parts.rescue, "www/rescue.js")] {
         ensure!(
             !ends_element(text, "script") && !text.contains("<!--"),
             "{what} of the single file contains `</script` or `<!--`, which would end it \
@@ -73,7 +77,7 @@ pub(crate) fn single_file(
     );
 
     let document = without_hosted(document, place)?;
-    let element = policy::single_file_element(&[&module, parts.old], parts.styles);
+    let element = policy::single_file_element(&[&module, parts.rescue], parts.styles);
     let document = replace(&document, marks.policy, &element, place)?;
     let icon =
         format!("data:image/svg+xml;base64,{}", BASE64_STANDARD.encode(parts.icon));
@@ -82,8 +86,14 @@ pub(crate) fn single_file(
     let document = replace(&document, marks.styles, &style, place)?;
     let boot = format!("<script type=\"module\">{module}</script>");
     let document = replace(&document, marks.boot, &boot, place)?;
-    let old = format!("<script nomodule>{}</script>", parts.old);
-    let document = replace(&document, marks.old, &old, place)?;
+    let rescue = format!("<script>{}</script>", parts.rescue);
+    let document = replace(&document, marks.rescue, &rescue, place)?;
+    let licences = format!(
+        "<details class=\"licences\"><summary>Licences of what this page is made \
+         with</summary><pre>{}</pre></details>",
+        parts.licences.replace('&', "&amp;").replace('<', "&lt;")
+    );
+    let document = replace(&document, marks.licences, &licences, place)?;
     let packed = format!(
         "<script type=\"text/plain\" id=\"packed-module\">{}</script>\n</body>",
         BASE64_STANDARD.encode(pack(parts.module)?)
@@ -97,7 +107,7 @@ pub(crate) fn single_file(
     Ok(document)
 }
 
-/// The same bytes on every machine: no name, no time, one implementation.
+/// Without what differs between machines: no name, no time, one implementation.
 fn pack(bytes: &[u8]) -> Result<Vec<u8>> {
     let mut encoder = GzBuilder::new().mtime(0).write(Vec::new(), Compression::best());
     encoder.write_all(bytes)?;
@@ -114,14 +124,9 @@ fn refers_elsewhere(document: &str) -> bool {
     let attributes = links.map(|rest| rest.split('>').next().unwrap_or(rest));
     let mut outward = attributes.filter(|link| !link.contains("href=\"data:"));
     outward.next().is_some()
-        || [
-            "<script src=",
-            "<script type=\"module\" src=",
-            "<script nomodule src=",
-            "<img ",
-        ]
-        .iter()
-        .any(|element| document.contains(element))
+        || ["<script src=", "<script type=\"module\" src=", "<img "]
+            .iter()
+            .any(|element| document.contains(element))
 }
 
 #[cfg(test)]
@@ -134,12 +139,13 @@ mod tests {
         policy: "<!--csp-->",
         styles: "<link styles>",
         boot: "<script type=\"module\" src=\"boot.js\"></script>",
-        old: "<script nomodule src=\"old.js\"></script>",
+        rescue: "<script src=\"rescue.js\" async></script>",
+        licences: "<!--licences-->",
     };
     const DOCUMENT: &str = "<head>\n<!--csp-->\n<link rel=\"icon\" href=\"icon.svg\">\n\
         <!--hosted--><link rel=\"manifest\" href=\"m\"><!--/hosted--><link styles>\n\
         <script type=\"module\" src=\"boot.js\"></script>\n\
-        <script nomodule src=\"old.js\"></script></head>\n<body>\n</body>";
+        <script src=\"rescue.js\" async></script></head>\n<body>\n<!--licences--></body>";
 
     fn parts() -> Parts<'static> {
         Parts {
@@ -148,9 +154,10 @@ mod tests {
             unpack: "function unpacked(){}",
             // A `$` has a meaning in the replacement texts of some languages.
             boot: "'$& $1'; import('./noseward.js');\n",
-            old: "old();",
+            rescue: "rescue();",
             icon: b"<svg/>",
             module: b"\0asm",
+            licences: "MIT",
         }
     }
 
@@ -162,11 +169,11 @@ mod tests {
     fn everything_stands_in_the_document_under_its_hash() {
         let page = single_file(DOCUMENT, &MARKS, &parts()).unwrap();
         let module = between(&page, "<script type=\"module\">", "</script>");
-        let old = between(&page, "<script nomodule>", "</script>");
+        let rescue = between(&page, "<script>", "</script>");
         let style = between(&page, "<style>", "</style>");
-        assert_eq!((old, style), ("old();", "a{}\n"));
+        assert_eq!((rescue, style), ("rescue();", "a{}\n"));
         assert!(module.contains("'$& $1'; unpacked();"), "{module}");
-        let element = policy::single_file_element(&[module, old], style);
+        let element = policy::single_file_element(&[module, rescue], style);
         assert!(page.contains(&element), "{page}");
         assert!(!page.contains("hosted") && !page.contains("manifest"), "{page}");
     }
@@ -187,7 +194,7 @@ mod tests {
         assert!(!refused(&parts()));
         assert!(refused(&Parts { glue: "'</script>'", ..parts() }));
         assert!(refused(&Parts { glue: "'<!--'", ..parts() }));
-        assert!(refused(&Parts { old: "'</SCRIPT '", ..parts() }));
+        assert!(refused(&Parts { rescue: "'</SCRIPT '", ..parts() }));
         assert!(refused(&Parts { styles: "/*</style>*/", ..parts() }));
     }
 

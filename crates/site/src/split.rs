@@ -12,10 +12,14 @@ pub(crate) const LINK_NAME: &str = "./__wasm_split.js";
 /// How that script takes the main part's functions from the bindings.
 const LINK_IMPORT: &str = "import { initSync } from \"./noseward.js\";";
 
-/// How the script starts a part, as it comes, and as it is here.
+/// How the script fetches and starts a part, as it comes, and as it is here: a server may
+/// not know the type of a module, and a line may fall silent.
+const FETCHED: &str = "= fetch(new URL(";
+const FETCHED_HERE: &str = "= fetchPart(new URL(";
 const STREAMED: &str = "WebAssembly.instantiateStreaming(src, imports)";
-const LOADED_WHOLE: &str =
-    "WebAssembly.instantiate(await (await src).arrayBuffer(), imports)";
+const STARTED_HERE: &str = "WebAssembly.instantiate(await src, imports)";
+/// What `fetchPart` is.
+const FETCH_PART: &str = include_str!("../../../www/part.js");
 
 /// A module in parts.
 #[derive(Debug)]
@@ -75,15 +79,16 @@ fn inlined(link: &str) -> Result<String> {
         .collect();
     ensure!(!names.is_empty(), "the script that loads the parts loads none");
     ensure!(
-        link.contains(STREAMED),
-        "the script that loads the parts does not load them by {STREAMED}"
+        [FETCHED, STREAMED].iter().all(|call| link.matches(call).count() == names.len()),
+        "the script that loads the parts does not load each of them by {FETCHED} and \
+         {STREAMED}"
     );
-    // A server may not know the type of a module: the first part does without it too.
     let body = link
         .replace(LINK_IMPORT, "")
         .replace("export const ", "const ")
-        .replace(STREAMED, LOADED_WHOLE);
-    Ok(format!("{body}const parts = {{ {} }};\n", names.join(", ")))
+        .replace(FETCHED, FETCHED_HERE)
+        .replace(STREAMED, STARTED_HERE);
+    Ok(format!("{FETCH_PART}{body}const parts = {{ {} }};\n", names.join(", ")))
 }
 
 /// The script of the bindings with the loading of the parts in it.
@@ -130,21 +135,24 @@ mod tests {
     use super::*;
 
     const LINK: &str = "import { initSync } from \"./noseward.js\";\n\
-        const x = WebAssembly.instantiateStreaming(src, imports);\n\
-        export const __wasm_split_load_a = x;\n\
-        export const __wasm_split_load_b = x;\n";
+        export const __wasm_split_load_a = x(() => { const src = fetch(new URL('a'));\n\
+        return WebAssembly.instantiateStreaming(src, imports); });\n";
 
     #[test]
     fn the_link_stands_in_the_script_of_the_bindings() {
         let glue = "import * as import1 from \"./__wasm_split.js\"\nfunction initSync() {}\n\
             const imports = { \"./__wasm_split.js\": import1 };\n";
         let script = with_link(glue, &inlined(LINK).unwrap()).unwrap();
+        let (before, after) = script.split_once(FETCH_PART).unwrap();
         assert_eq!(
-            script,
-            "function initSync() {}\nconst imports = { \"./__wasm_split.js\": parts };\n\n\n\
-             const x = WebAssembly.instantiate(await (await src).arrayBuffer(), imports);\n\
-             const __wasm_split_load_a = x;\nconst __wasm_split_load_b = x;\n\
-             const parts = { __wasm_split_load_a, __wasm_split_load_b };\n"
+            before,
+            "function initSync() {}\nconst imports = { \"./__wasm_split.js\": parts };\n\n"
+        );
+        assert_eq!(
+            after,
+            "\nconst __wasm_split_load_a = x(() => { const src = fetchPart(new URL('a'));\n\
+             return WebAssembly.instantiate(await src, imports); });\n\
+             const parts = { __wasm_split_load_a };\n"
         );
         let other = glue.replace("__wasm_split", "elsewhere");
         assert!(with_link(&other, "").is_err());
@@ -157,6 +165,16 @@ mod tests {
         assert!(inlined(&format!("import 'x';\n{LINK}")).is_err());
         assert!(inlined("import { initSync } from \"./noseward.js\";\n").is_err());
         assert!(inlined("").is_err());
+        for call in [FETCHED, STREAMED] {
+            assert!(inlined(&LINK.replace(call, "other()")).is_err(), "{call}");
+        }
+    }
+
+    #[test]
+    fn a_silent_line_is_given_up_within_five_seconds() {
+        let (_, rest) = FETCH_PART.split_once("const SILENCE_MS = ").unwrap();
+        let silence: u32 = rest.split(';').next().unwrap().parse().unwrap();
+        assert!(silence <= 5000, "{silence}");
     }
 
     #[test]

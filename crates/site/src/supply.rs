@@ -35,20 +35,24 @@ const STALE_OR_NOT_HERE: [&str; 4] = [
     "license-exception-not-encountered",
 ];
 
+/// Something that could not be checked here.
+pub(crate) type Unchecked = Option<&'static str>;
+
+/// What is told of the database of advisories where it cannot be reached.
+const NO_ADVISORIES: &str = "security advisories. Their database \
+    (https://github.com/RustSec/advisory-db) cannot be reached from here, or git is missing.";
+
 /// Checks every lock file. The database of advisories comes from outside: where it
-/// cannot be reached, one line says that it was not asked, and the rest still counts.
-pub(crate) fn check(root: &Path) -> Result<()> {
+/// cannot be reached, that is given back, and the rest still counts.
+pub(crate) fn check(root: &Path) -> Result<Unchecked> {
     let program = prepare(root)?;
     let mut checks = vec!["bans", "licenses", "sources"];
-    if has_advisories(root, &program) {
+    let unchecked = if has_advisories(root, &program) {
         checks.push("advisories");
+        None
     } else {
-        println!(
-            "NOT CHECKED: security advisories. Their database \
-             (https://github.com/RustSec/advisory-db) cannot be reached from here, or git \
-             is missing."
-        );
-    }
+        Some(NO_ADVISORIES)
+    };
     MANIFESTS.iter().try_for_each(|manifest| {
         let mut command = Command::new(&program);
         command.current_dir(root).args(["--locked", "--manifest-path", manifest]).args([
@@ -67,7 +71,19 @@ pub(crate) fn check(root: &Path) -> Result<()> {
             command.args(&checks),
             "each error above names the crate and the rule; the rules are in deny.toml",
         )
-    })
+    })?;
+    Ok(unchecked)
+}
+
+/// What stands at the very end of a run, since nobody reads its middle.
+pub(crate) fn summary(passed: &str, unchecked: Unchecked) -> String {
+    match unchecked {
+        None => format!("\n{passed}"),
+        Some(what) => {
+            let line = "!".repeat(80);
+            format!("\n{passed}\n\n{line}\nNOT CHECKED: {what}\n{line}")
+        }
+    }
 }
 
 /// Gives the program: one that lies on the search path in the right version will do.
@@ -91,6 +107,15 @@ mod tests {
     use super::*;
     use std::collections::BTreeSet;
     use std::fs;
+
+    #[test]
+    fn what_was_not_checked_stands_last() {
+        assert_eq!(summary("All passed.", None), "\nAll passed.");
+        let told = summary("All passed.", Some(NO_ADVISORIES));
+        let (passed, rest) = told.split_once("NOT CHECKED: ").unwrap();
+        assert!(passed.contains("All passed."), "{told}");
+        assert!(rest.starts_with("security advisories"), "{told}");
+    }
 
     #[test]
     fn every_lock_file_is_checked() {

@@ -18,7 +18,7 @@ use wasm_bindgen::prelude::wasm_bindgen;
 use wasm_bindgen::{JsCast, JsError, JsValue};
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::{
-    Blob, BlobPropertyBag, Document, HtmlAnchorElement, HtmlElement, Url, Window,
+    Blob, BlobPropertyBag, Document, Event, HtmlAnchorElement, HtmlElement, Url, Window,
 };
 
 use crate::app::{
@@ -222,7 +222,7 @@ impl Page {
             Effect::CloseMenus => self.screen.close_menus()?,
             Effect::Keep => self.keep_timer.restart(KEEP_AFTER_MS),
             Effect::KeepView => self.store.keep_view(&self.state.borrow()),
-            Effect::DeleteAll => self.delete_everything(),
+            Effect::DeleteAll => self.delete_everything()?,
             Effect::Try(way) => computer::try_out(self, way)?,
             Effect::Print(paper) => self.print(paper)?,
             Effect::CopyLink(hash) => self.copy_link(&hash),
@@ -477,15 +477,19 @@ impl Page {
         self.screen.note_for_crash(&link)
     }
 
-    fn delete_everything(self: &Rc<Self>) {
+    /// Has the script that loaded this module delete everything, since it can do so where
+    /// no module runs too.
+    fn delete_everything(&self) -> Result<(), JsValue> {
         self.keep_timer.stop();
-        let page = Rc::clone(self);
-        spawn_local(async move {
-            let left = Store::delete_everything(page.window.clone()).await;
-            page.store.forget();
-            address::clear(&page.window);
-            page.send(Msg::Deleted { left });
-        });
+        self.document.dispatch_event(&Event::new("noseward-delete")?)?;
+        Ok(())
+    }
+
+    /// Everything was deleted, but for so many entries.
+    fn deleted(self: &Rc<Self>, left: usize) {
+        self.store.forget();
+        address::clear(&self.window);
+        self.send(Msg::Deleted { left });
     }
 
     /// Prints the rocket or the lesson. Either is marked on the document for the style

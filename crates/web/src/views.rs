@@ -117,6 +117,7 @@ pub(crate) fn outputs(state: &State) -> Outputs {
         ("open-fault", notice::open_fault(state)),
         ("faults", faults::list(state)),
         ("keeping", notice::keeping(state)),
+        ("delete", computer::delete(state.asks_to_delete)),
     ]);
     Outputs {
         drawing: drawing(state),
@@ -192,7 +193,7 @@ pub(crate) fn soon(state: &State) -> Vec<Region> {
         ("in-words", readings::in_words(state)),
     ]);
     if state.desk.code != Code::Here {
-        let also = ["air-words", "swing-words"];
+        let also = ["air-words", "swing-words", "check"];
         let waits = also.map(|id| Region { id, ..found[0].clone() });
         found.extend(waits);
     }

@@ -2,15 +2,18 @@
 //! what happens when a newer page takes the place of an older one.
 
 use axum::Router;
+use axum::body::{Body, to_bytes};
 use axum::extract::Request;
-use axum::http::{HeaderValue, header};
+use axum::http::{HeaderValue, StatusCode, header};
 use axum::middleware::{Next, from_fn};
-use axum::response::Html;
+use axum::response::{Html, Response};
 use axum::routing::get;
 use noseward_page_tests::{Key, Page, Result};
 use noseward_stability::Example;
 use serde_json::{Value, json};
+use sha2::{Digest, Sha256};
 use std::fs;
+use std::future;
 use std::net::{Ipv4Addr, TcpListener};
 use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex};
@@ -28,8 +31,57 @@ const NEWER_BUILD: &str = "0123456789abcdef";
 struct Site {
     folder: PathBuf,
     asked: Arc<Mutex<Vec<String>>>,
+    /// What is wrong with files whose names begin so.
+    faults: Arc<Mutex<Vec<(&'static str, Fault)>>>,
+    files: Router,
     address: String,
     server: Option<Server>,
+}
+
+/// What a server or a network does to a file.
+#[derive(Clone, Copy, Debug)]
+enum Fault {
+    /// Another page answers in its place, as where one has to log in first.
+    Portal,
+    /// Its second half is missing.
+    Truncated,
+    /// Something stands in it that was not there.
+    Altered,
+    /// It is not there.
+    Missing,
+    /// No answer ever comes.
+    Silent,
+    /// It may only be used by pages of its own origin.
+    OwnOriginOnly,
+}
+
+impl Fault {
+    async fn befall(self, response: Response) -> Response {
+        let (mut parts, body) = response.into_parts();
+        parts.headers.remove(header::CONTENT_LENGTH);
+        let bytes = to_bytes(body, usize::MAX).await.expect("files are not endless");
+        let body = match self {
+            Self::Portal => {
+                parts
+                    .headers
+                    .insert(header::CONTENT_TYPE, HeaderValue::from_static("text/html"));
+                b"<!doctype html><title>Welcome</title><p>Log in first.".to_vec()
+            }
+            Self::Truncated => bytes[..bytes.len() / 2].to_vec(),
+            Self::Altered => [&bytes[..], b"\n/* something more */\n"].concat(),
+            Self::Missing => {
+                parts.status = StatusCode::NOT_FOUND;
+                parts.headers.remove(header::CACHE_CONTROL);
+                Vec::new()
+            }
+            Self::Silent => future::pending().await,
+            Self::OwnOriginOnly => {
+                parts.headers.remove(header::ACCESS_CONTROL_ALLOW_ORIGIN);
+                bytes.to_vec()
+            }
+        };
+        Response::from_parts(parts, Body::from(body))
+    }
 }
 
 impl Site {
@@ -45,30 +97,74 @@ impl Site {
         }
         let asked = Arc::new(Mutex::new(Vec::new()));
         let log = Arc::clone(&asked);
+        let faults = Arc::new(Mutex::new(Vec::<(&str, Fault)>::new()));
+        let befall = Arc::clone(&faults);
         let files = Router::new()
             .nest_service("/of/a/school", ServeDir::new(&folder))
             .layer(from_fn(add_headers))
+            .layer(from_fn(move |request: Request, next: Next| {
+                let name = request.uri().path().rsplit('/').next().unwrap_or_default();
+                let faults = befall.lock().expect("no request panics");
+                let fits = |(start, _): &&(&str, Fault)| name.starts_with(start);
+                let fault = faults.iter().find(fits).map(|(_, fault)| *fault);
+                async move {
+                    let response = next.run(request).await;
+                    match fault {
+                        Some(fault) => fault.befall(response).await,
+                        None => response,
+                    }
+                }
+            }))
             .layer(from_fn(move |request: Request, next: Next| {
                 let path = request.uri().path().to_owned();
                 log.lock().expect("no request panics").push(path);
                 next.run(request)
             }));
-        let (address, server) = serve(files)?;
+        let (address, server) = serve(files.clone(), 0)?;
         let address = format!("{address}/of/a/school/");
-        Ok(Self { folder, asked, address, server: Some(server) })
+        Ok(Self { folder, asked, faults, files, address, server: Some(server) })
     }
 
     fn stop(&mut self) {
         self.server = None;
     }
 
+    /// At the same address as before.
+    fn start_again(&mut self) -> Result<()> {
+        let (_, rest) = self.address.rsplit_once(':').expect("it names a port");
+        let port = rest.split('/').next().unwrap_or(rest).parse()?;
+        self.server = Some(serve(self.files.clone(), port)?.1);
+        Ok(())
+    }
+
+    /// Lets something befall the files whose names begin so.
+    fn spoil(&self, files: &[&'static str], fault: Fault) {
+        let mut faults = self.faults.lock().expect("no request panics");
+        faults.extend(files.iter().map(|start| (*start, fault)));
+    }
+
+    /// From now on every file is as it should be.
+    fn mend(&self) {
+        self.faults.lock().expect("no request panics").clear();
+    }
+
+    /// The file whose name begins and ends so.
+    fn file(&self, start: &str, end: &str) -> Result<String> {
+        let names: Vec<String> = fs::read_dir(&self.folder)?
+            .map(|entry| Ok(entry?.file_name().to_string_lossy().into_owned()))
+            .collect::<Result<_>>()?;
+        let fits = |name: &&String| name.starts_with(start) && name.ends_with(end);
+        Ok(names.iter().find(fits).expect("dist/ holds it").clone())
+    }
+
     /// Gives the page another build, and changes nothing else.
     fn publish(&self, old: &str, new: &str) -> Result<()> {
-        for name in ["index.html", "sw.js"] {
-            let path = self.folder.join(name);
-            let text = fs::read_to_string(&path)?;
-            fs::write(path, text.replace(old, new))?;
-        }
+        let index = fs::read_to_string(self.folder.join("index.html"))?;
+        let worker = fs::read_to_string(self.folder.join("sw.js"))?;
+        let newer = index.replace(old, new);
+        let worker = worker.replace(old, new).replace(&digest(&index), &digest(&newer));
+        fs::write(self.folder.join("index.html"), newer)?;
+        fs::write(self.folder.join("sw.js"), worker)?;
         Ok(())
     }
 
@@ -79,7 +175,10 @@ impl Site {
                 continue;
             }
             let text = fs::read_to_string(self.folder.join(name))?;
-            fs::write(self.folder.join(name), with_newer_build(&text)?)?;
+            let index = fs::read_to_string(dist().join("index.html"))?;
+            let newer = digest(&with_newer_build(&index)?);
+            let text = with_newer_build(&text)?.replace(&digest(&index), &newer);
+            fs::write(self.folder.join(name), text)?;
         }
         Ok(())
     }
@@ -101,6 +200,11 @@ impl Drop for Server {
             runtime.shutdown_background();
         }
     }
+}
+
+/// As the service worker spells it.
+fn digest(text: &str) -> String {
+    Sha256::digest(text).iter().map(|byte| format!("{byte:02x}")).collect()
 }
 
 /// A file with a lasting name, as if it came with another build.
@@ -128,9 +232,9 @@ fn build_in_dist() -> Result<String> {
     Ok(rest.split('"').next().unwrap_or(rest).to_owned())
 }
 
-/// Serves on a free port, from a runtime of its own.
-fn serve(router: Router) -> Result<(String, Server)> {
-    let listener = TcpListener::bind((Ipv4Addr::LOCALHOST, 0))?;
+/// Serves on a port, 0 for a free one, from a runtime of its own.
+fn serve(router: Router, port: u16) -> Result<(String, Server)> {
+    let listener = TcpListener::bind((Ipv4Addr::LOCALHOST, port))?;
     listener.set_nonblocking(true)?;
     let address = format!("http://{}", listener.local_addr()?);
     let runtime = tokio::runtime::Builder::new_multi_thread()
@@ -145,7 +249,7 @@ fn serve(router: Router) -> Result<(String, Server)> {
 }
 
 /// As the README asks of a host.
-async fn add_headers(request: Request, next: Next) -> axum::response::Response {
+async fn add_headers(request: Request, next: Next) -> Response {
     let hashed = request.uri().path().rsplit('/').next().is_some_and(|name| {
         name.split('.').next().is_some_and(|stem| {
             stem.rsplit_once('-').is_some_and(|(_, digits)| digits.len() == 16)
@@ -402,6 +506,181 @@ async fn the_files_of_the_build_before_are_kept_and_older_ones_go() -> Result<()
     Ok(())
 }
 
+/// What stands in the worker's copies under the names of this folder, each with whether it
+/// is the file on the server.
+const KEPT_FILES: &str = "caches.keys().then(async names => {
+    const found = {};
+    for (const name of names) {
+        const cache = await caches.open(name);
+        for (const { url } of await cache.keys()) {
+            if (url.endsWith('/used')) continue;
+            const [kept, there] = await Promise.all([
+                cache.match(url).then(response => response.text()),
+                fetch(url, { cache: 'reload' }).then(response => response.text()),
+            ]);
+            found[url.split('/').pop()] = kept === there;
+        }
+    }
+    return found;
+})";
+
+/// Asserts that the worker has kept all files of the page, and each as the server has it.
+async fn assert_kept_well(page: &Page) -> Result<()> {
+    page.wait_until(&format!("{OFFLINE} === 'ready'")).await?;
+    let kept = page.eval(KEPT_FILES).await?;
+    let kept = kept.as_object().expect("names with answers");
+    assert!(kept.len() >= 8 && kept.values().all(|well| *well == true), "{kept:#?}");
+    Ok(())
+}
+
+/// The server answers with something else on the first visit, then is well.
+async fn mends(name: &str, file: &'static str, fault: Fault) -> Result<()> {
+    let mut site = Site::start(name)?;
+    site.spoil(&[file], fault);
+    let page = Page::unopened(1280, 800).await?;
+    go(&page, &site.address).await?;
+    page.ready().await?;
+    page.wait_until(&format!("{OFFLINE} === 'no'")).await?;
+    let kept = page.eval(KEPT_BUILDS).await?;
+    let kept = kept.as_array().expect("a list").iter();
+    assert_eq!(kept.filter(|build| **build != "none").count(), 0, "{name}");
+
+    // The browser's own cache still holds what was spoilt.
+    site.mend();
+    page.reload().await?;
+    assert_kept_well(&page).await?;
+    site.stop();
+    page.reload().await?;
+    page.at_the_notebook().await
+}
+
+#[tokio::test]
+async fn a_page_to_log_in_is_not_kept_in_place_of_a_module() -> Result<()> {
+    mends("portal", "later-", Fault::Portal).await
+}
+
+#[tokio::test]
+async fn half_a_module_is_not_kept() -> Result<()> {
+    mends("truncated", "later-", Fault::Truncated).await
+}
+
+#[tokio::test]
+async fn a_script_with_something_more_in_it_is_not_kept() -> Result<()> {
+    mends("altered", "boot-", Fault::Altered).await
+}
+
+#[tokio::test]
+async fn an_index_with_something_more_in_it_is_not_kept() -> Result<()> {
+    // Of the same build, but not the same.
+    let site = Site::start("altered-index")?;
+    let index = fs::read_to_string(site.folder.join("index.html"))?;
+    fs::write(site.folder.join("index.html"), format!("{index}<p>something more</p>"))?;
+    let page = Page::unopened(1280, 800).await?;
+    go(&page, &site.address).await?;
+    page.ready().await?;
+    page.wait_until(&format!("{OFFLINE} === 'no'")).await?;
+    fs::write(site.folder.join("index.html"), index)?;
+    page.reload().await?;
+    assert_kept_well(&page).await
+}
+
+/// Puts something else in the place of a kept file.
+async fn spoil_kept(page: &Page, address: &str) -> Result<()> {
+    let put = format!(
+        "caches.keys().then(names => Promise.all(names.map(async name => {{
+            const cache = await caches.open(name);
+            if (!await cache.match('{address}')) throw new Error('not kept');
+            const type = {{ headers: {{ 'Content-Type': 'text/html' }} }};
+            await cache.put('{address}', new Response('<p>Log in first.', type));
+        }})))"
+    );
+    page.eval(&put).await?;
+    Ok(())
+}
+
+#[tokio::test]
+async fn a_build_with_a_spoilt_file_is_never_used_and_mends_itself() -> Result<()> {
+    let mut site = Site::start("spoilt")?;
+    let page = after_one_visit(&site).await?;
+    let mut addresses = vec![site.address.clone()];
+    for (start, end) in
+        [("boot-", ".js"), ("noseward-", ".js"), ("noseward-", ".wasm"), ("later-", "")]
+    {
+        addresses.push(format!("{}{}", site.address, site.file(start, end)?));
+    }
+    for address in &addresses {
+        spoil_kept(&page, address).await?;
+        page.reload().await?;
+        page.at_the_notebook().await?;
+        assert_kept_well(&page).await?;
+    }
+
+    // Without a network it says so in plain words, and mends itself once there is one.
+    page.run("localStorage.setItem('noseward/probe-of-test', 'stays')").await?;
+    for address in &addresses {
+        spoil_kept(&page, address).await?;
+        site.stop();
+        page.run("location.reload()").await?;
+        page.wait_until("document.body?.innerText.includes('needs the network once')")
+            .await?;
+        site.start_again()?;
+        page.reload().await?;
+        assert_kept_well(&page).await?;
+    }
+    page.screenshot("mended").await?;
+    let kept = page.eval("localStorage.getItem('noseward/probe-of-test')").await?;
+    assert_eq!(kept, "stays");
+    Ok(())
+}
+
+/// What the browser itself still holds of the page.
+const LEFT: &str = "JSON.stringify([
+    Object.keys(localStorage).filter(key => key.startsWith('noseward/')),
+    await caches.keys(),
+    (await navigator.serviceWorker.getRegistrations()).length,
+    Object.keys(sessionStorage)])";
+
+#[tokio::test]
+async fn everything_can_be_deleted_while_the_later_part_is_dead() -> Result<()> {
+    let site = Site::start("delete-later")?;
+    let page = after_one_visit(&site).await?;
+    let later = site.file("later-", "")?;
+    spoil_kept(&page, &format!("{}{later}", site.address)).await?;
+    site.spoil(&["later-"], Fault::Portal);
+    page.cdp("Network.clearBrowserCache", json!({})).await?;
+    page.reload().await?;
+    page.wait_until("document.getElementById('nb-state').innerText.includes('not be')")
+        .await?;
+    assert_ne!(page.eval(LEFT).await?, "[[],[],0,[]]");
+    page.click("#computer > summary").await?;
+    page.click("#ask-to-delete").await?;
+    page.click_again("#delete-now").await?;
+    page.wait_until("document.getElementById('notice').innerText.includes('is left')")
+        .await?;
+    assert_eq!(page.eval(LEFT).await?, "[[],[],0,[]]");
+    Ok(())
+}
+
+#[tokio::test]
+async fn everything_can_be_deleted_while_the_page_is_dead() -> Result<()> {
+    let site = Site::start("delete-page")?;
+    let page = after_one_visit(&site).await?;
+    let module = site.file("noseward-", ".wasm")?;
+    spoil_kept(&page, &format!("{}{module}", site.address)).await?;
+    site.spoil(&["noseward-"], Fault::Portal);
+    page.cdp("Network.clearBrowserCache", json!({})).await?;
+    page.run("location.reload()").await?;
+    message(&page).await?;
+    assert_ne!(page.eval(LEFT).await?, "[[],[],0,[]]");
+    page.click("#failed-delete > summary").await?;
+    page.click("#failed-delete-now").await?;
+    page.wait_until("document.getElementById('failed-deleted').innerText").await?;
+    page.screenshot("failed-deleted").await?;
+    assert!(page.text("#failed-deleted").await?.contains("Everything"));
+    assert_eq!(page.eval(LEFT).await?, "[[],[],0,[]]");
+    Ok(())
+}
+
 #[tokio::test]
 async fn two_copies_on_one_host_leave_each_other_alone() -> Result<()> {
     let (site, other) = (Site::start("one-copy")?, Site::start("other-copy")?);
@@ -410,7 +689,7 @@ async fn two_copies_on_one_host_leave_each_other_alone() -> Result<()> {
         .nest_service("/one", files(&site))
         .nest_service("/other", files(&other))
         .layer(from_fn(add_headers));
-    let (address, server) = serve(both)?;
+    let (address, server) = serve(both, 0)?;
     let page = Page::unopened(1280, 800).await?;
     for folder in ["one", "other", "one"] {
         go(&page, &format!("{address}/{folder}/")).await?;
@@ -530,40 +809,129 @@ async fn a_module_that_does_not_arrive_is_told() -> Result<()> {
 #[tokio::test]
 async fn a_script_that_never_comes_is_told_by_the_styles_alone() -> Result<()> {
     let site = Site::start("late")?;
-    let path = site.folder.join("index.html");
-    let index = fs::read_to_string(&path)?;
-    let (before, boot) = index.split_once("<script type=\"module\"").expect("it boots");
-    let (_, after) = boot.split_once("</script>").expect("the element ends");
-    fs::write(path, format!("{before}{after}"))?;
-    let page = Page::unopened(1280, 800).await?;
+    site.spoil(&["boot-", "rescue-"], Fault::Missing);
+    let page = Page::unopened(1366, 600).await?;
     go(&page, &site.address).await?;
-    page.element(".late").await?;
-    let visibility = "getComputedStyle(document.querySelector('.late')).visibility";
-    let late = "document.querySelector('.late').getAnimations()[0]";
-    assert_eq!(page.eval(&format!("{late}.effect.getTiming().delay")).await?, 12_000);
-    page.run(&format!("{late}.pause(); {late}.currentTime = 11_999;")).await?;
+    page.element("#failed").await?;
+    let visibility = "getComputedStyle(document.getElementById('failed')).visibility";
+    let late = "document.getElementById('failed').getAnimations()[0]";
+    let delay = page.eval(&format!("{late}.effect.getTiming().delay")).await?;
+    let delay = delay.as_f64().expect("a number");
+    assert!(delay > 3000.0 && delay <= 5000.0, "{delay}");
+    page.run(&format!("{late}.pause(); {late}.currentTime = {};", delay - 1.0)).await?;
     assert_eq!(page.eval(visibility).await?, "hidden");
     page.run(&format!("{late}.finish()")).await?;
     assert_eq!(page.eval(visibility).await?, "visible");
     page.screenshot("late").await?;
+    let words = page.text("#failed").await?;
+    for part in ["taking long", "Load the page again", "as one file", "paper"] {
+        assert!(words.contains(part), "{part} is not in {words}");
+    }
+    let told: Vec<String> = page.axe().await?.iter().map(ToString::to_string).collect();
+    assert!(told.is_empty(), "{told:#?}");
+    // The way out needs no script either.
+    site.mend();
+    page.click("#failed-again").await?;
+    page.ready().await
+}
+
+/// A link to the page with a rocket, and that rocket's width.
+fn with_rocket(site: &Site) -> String {
+    let hash = noseward_link::hash(&Example::Gannet.design().into());
+    format!("{}#{hash}", site.address)
+}
+
+/// The boot script does not run: it is told, and trying again works and keeps the rocket.
+async fn tells_and_tries_again(name: &str, fault: Fault) -> Result<()> {
+    let site = Site::start(name)?;
+    site.spoil(&["boot-"], fault);
+    let page = Page::unopened(360, 740).await?;
+    let link = with_rocket(&site);
+    go(&page, &link).await?;
+    let words = message(&page).await?;
+    page.screenshot(name).await?;
+    for part in ["could not start", "Load the page again", "did not arrive"] {
+        assert!(words.contains(part), "{part} is not in {words}");
+    }
+    assert!(!words.contains("another one, which may block it"), "in no frame: {words}");
+    site.mend();
+    page.click("#failed-again").await?;
+    page.ready().await?;
+    assert_eq!(page.eval("location.href").await?, link);
     Ok(())
 }
 
 #[tokio::test]
-async fn a_browser_that_knows_no_modules_is_told() -> Result<()> {
-    let site = Site::start("old")?;
-    let path = site.folder.join("index.html");
-    let index = fs::read_to_string(&path)?;
-    // As such a browser takes it.
-    assert!(index.contains("<script type=\"module\"") && index.contains("nomodule"));
-    let index = index.replace("type=\"module\"", "type=\"unknown\"");
-    fs::write(path, index.replace("nomodule", ""))?;
+async fn a_boot_script_that_is_missing_is_told_at_once() -> Result<()> {
+    tells_and_tries_again("no-boot", Fault::Missing).await
+}
+
+#[tokio::test]
+async fn a_page_to_log_in_in_place_of_the_boot_script_is_told_at_once() -> Result<()> {
+    // The browser's own cache holds it: loading the page again alone would not help.
+    tells_and_tries_again("portal-boot", Fault::Portal).await
+}
+
+#[tokio::test]
+async fn a_module_that_arrived_spoilt_is_asked_for_anew() -> Result<()> {
+    let site = Site::start("spoilt-module")?;
+    site.spoil(&["noseward-"], Fault::Truncated);
     let page = Page::unopened(1280, 800).await?;
+    let link = with_rocket(&site);
+    go(&page, &link).await?;
+    message(&page).await?;
+    site.mend();
+    page.click("#failed-again").await?;
+    page.ready().await?;
+    assert_eq!(page.eval("location.href").await?, link);
+    Ok(())
+}
+
+#[tokio::test]
+async fn a_blocked_boot_script_is_told_at_once() -> Result<()> {
+    let site = Site::start("blocked-boot")?;
+    let page = Page::unopened(1280, 800).await?;
+    page.cdp("Network.enable", json!({})).await?;
+    page.cdp("Network.setBlockedURLs", json!({ "urls": ["*/boot-*"] })).await?;
+    go(&page, &site.address).await?;
+    let words = message(&page).await?;
+    assert!(words.contains("was blocked"), "{words}");
+    page.cdp("Network.setBlockedURLs", json!({ "urls": [] })).await?;
+    page.click("#failed-again").await?;
+    page.ready().await
+}
+
+/// A later part of which nothing comes is given up and told; trying again works.
+#[tokio::test]
+async fn a_later_part_that_stays_silent_is_told_and_tried_again() -> Result<()> {
+    let site = Site::start("silent-later")?;
+    site.spoil(&["later-"], Fault::Silent);
+    let page = Page::unopened(1366, 600).await?;
+    go(&page, &site.address).await?;
+    page.ready().await?;
+    page.wait_until("document.getElementById('nb-state').innerText.includes('not be')")
+        .await?;
+    // Coming into view it is tried once more by itself.
+    page.run("document.getElementById('nb-state').scrollIntoView()").await?;
+    page.wait_until("document.querySelector('#nb-state button')").await?;
+    page.screenshot("silent-later").await?;
+    site.mend();
+    page.click("#nb-state button").await?;
+    page.at_the_notebook().await
+}
+
+#[tokio::test]
+async fn a_browser_that_is_too_old_is_told() -> Result<()> {
+    let site = Site::start("old")?;
+    // Such a browser finds a word in the script that it does not know, and knows no modules.
+    let boot = site.folder.join(site.file("boot-", ".js")?);
+    fs::write(&boot, format!("a word unknown;{}", fs::read_to_string(&boot)?))?;
+    let page = Page::unopened(1280, 800).await?;
+    page.run_before_each_load("delete HTMLScriptElement.prototype.noModule").await?;
     go(&page, &site.address).await?;
     let message = message(&page).await?;
     assert!(message.contains("too old"), "{message}");
     assert!(!page.text("#sheet").await?.contains("squared paper"));
-    assert_eq!(page.console().await?, Vec::<String>::new());
     Ok(())
 }
 
@@ -595,7 +963,7 @@ async fn the_page_works_in_a_frame_that_belongs_to_nobody() -> Result<()> {
         site.address
     );
     let course = Router::new().route("/", get(move || async { Html(frame) }));
-    let (address, _server) = serve(course)?;
+    let (address, _server) = serve(course, 0)?;
     let page = Page::unopened(1280, 800).await?;
     go(&page, &address).await?;
     page.element("iframe").await?.enter_frame().await?;
@@ -606,6 +974,30 @@ async fn the_page_works_in_a_frame_that_belongs_to_nobody() -> Result<()> {
     page.screenshot("framed").await?;
     assert_eq!(page.errors().await?, Vec::<String>::new());
     Ok(())
+}
+
+#[tokio::test]
+async fn a_frame_that_may_load_no_module_says_so_with_a_way_out() -> Result<()> {
+    let site = Site::start("framed-barred")?;
+    site.spoil(&[""], Fault::OwnOriginOnly);
+    let link = with_rocket(&site);
+    let frame = format!(
+        "<!doctype html><title>A course</title><link rel=\"icon\" href=\"data:\">\
+         <iframe sandbox=\"allow-scripts\" width=\"1200\" height=\"600\" \
+         src=\"{link}\"></iframe>"
+    );
+    let course = Router::new().route("/", get(move || async { Html(frame) }));
+    let (address, _server) = serve(course, 0)?;
+    let page = Page::unopened(1280, 800).await?;
+    go(&page, &address).await?;
+    page.element("iframe").await?.enter_frame().await?;
+    let words = message(&page).await?;
+    page.screenshot("framed-barred").await?;
+    assert!(words.contains("open it in a tab of its own"), "{words}");
+    assert_eq!(page.value("#failed-address").await?, link);
+    assert_eq!(page.eval("document.getElementById('failed-tab').href").await?, link);
+    go(&page, &link).await?;
+    page.ready().await
 }
 
 /// Calls a module whose one function is the instruction `unreachable`.

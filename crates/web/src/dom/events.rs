@@ -7,7 +7,7 @@ use noseward_stability::{Field, Part, Quantity, Resolution};
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::{
-    Element, Event, EventTarget, HtmlInputElement, HtmlSelectElement,
+    CustomEvent, Element, Event, EventTarget, HtmlInputElement, HtmlSelectElement,
     HtmlTextAreaElement, KeyboardEvent, PointerEvent, StorageEvent,
 };
 
@@ -35,10 +35,11 @@ const CLICK_PX: i32 = 4;
 /// Starts listening, for as long as the listeners live.
 pub(super) fn listen(page: &Rc<Page>) -> Result<Vec<Listener>, JsValue> {
     type Heard = fn(&Rc<Page>, &Event);
-    let on_document: [(&'static str, Heard); 12] = [
+    let on_document: [(&'static str, Heard); 13] = [
         ("noseward-offline", |page, _| {
             page.send(Msg::Offline(computer::offline(&page.document)));
         }),
+        ("noseward-deleted", |page, event| page.deleted(number_in(event))),
         ("input", input),
         ("change", change),
         ("focusin", |page, event| {
@@ -84,6 +85,19 @@ pub(super) fn listen(page: &Rc<Page>) -> Result<Vec<Listener>, JsValue> {
             Listener::new(target, kind, move |event| heard(&page, &event))
         })
         .collect()
+}
+
+/// The whole number that an event of our own scripts brings.
+fn number_in(event: &Event) -> usize {
+    let detail = event.dyn_ref::<CustomEvent>().map(CustomEvent::detail);
+    let number = detail.and_then(|detail| detail.as_f64()).unwrap_or(0.0);
+    #[expect(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "saturates"
+    )]
+    let number = number as usize;
+    number
 }
 
 fn target(event: &Event) -> Option<Element> {

@@ -5,13 +5,11 @@ use std::cell::RefCell;
 use noseward_lesson::Record;
 use noseward_link as link;
 use noseward_stability::UnitSystem;
-use wasm_bindgen::{JsCast, JsValue};
-use wasm_bindgen_futures::JsFuture;
-use web_sys::{CacheStorage, ServiceWorkerRegistration, Storage, StorageEvent, Window};
+use web_sys::{Storage, StorageEvent, Window};
 
 use crate::app::{Opening, State};
 
-/// Every key starts with the same word, so that all can be found and deleted.
+/// Every key starts with the same word, so that boot.js finds all and can delete them.
 const PREFIX: &str = "noseward/";
 const ROCKET: &str = "noseward/rocket";
 /// In front of the number of a place for a notebook.
@@ -203,21 +201,6 @@ impl Store {
         }
     }
 
-    /// Deletes everything of this page from this browser: what it keeps, its copy for
-    /// use without a network, and what looks after that copy. Returns how many entries
-    /// are still there afterwards.
-    pub(super) async fn delete_everything(window: Window) -> usize {
-        let mut left = 0;
-        for storage in [window.local_storage(), window.session_storage()] {
-            let Ok(Some(storage)) = storage else { continue };
-            for key in keys(&storage) {
-                let _ = storage.remove_item(&key);
-            }
-            left += keys(&storage).len();
-        }
-        left + delete_copies(&window).await.unwrap_or(0)
-    }
-
     /// Forgets what this tab has seen, after everything was deleted.
     pub(super) fn forget(&self) {
         self.seen.borrow_mut().clear();
@@ -229,32 +212,4 @@ fn keys(storage: &Storage) -> Vec<String> {
     let count = storage.length().unwrap_or(0);
     let keys = (0..count).filter_map(|i| storage.key(i).ok().flatten());
     keys.filter(|key| key.starts_with(PREFIX)).collect()
-}
-
-/// Deletes the copies for use without a network. Returns how many are left; an error
-/// where the browser has none of all that.
-async fn delete_copies(window: &Window) -> Result<usize, JsValue> {
-    let workers = window.navigator().service_worker();
-    if workers.is_undefined() {
-        return Ok(0);
-    }
-    // Only what belongs to this page: other copies may lie in folders of one server.
-    let mut ours = String::from("noseward ");
-    let registration = JsFuture::from(workers.get_registration()).await?;
-    if let Ok(registration) = registration.dyn_into::<ServiceWorkerRegistration>() {
-        // As the service worker names its caches.
-        ours = format!("noseward {} ", registration.scope());
-        JsFuture::from(registration.unregister()?).await?;
-    }
-    let caches = window.caches()?;
-    for name in copies(&caches, &ours).await? {
-        JsFuture::from(caches.delete(&name)).await?;
-    }
-    Ok(copies(&caches, &ours).await?.len())
-}
-
-async fn copies(caches: &CacheStorage, ours: &str) -> Result<Vec<String>, JsValue> {
-    let names: js_sys::Array = JsFuture::from(caches.keys()).await?.dyn_into()?;
-    let names = names.iter().filter_map(|name| name.as_string());
-    Ok(names.filter(|name| name.starts_with(ours)).collect())
 }

@@ -7,7 +7,7 @@ use crate::app::{Computer, Keeping, State, Trial, Way};
 /// The least width in pixels for which the page is made.
 const LEAST_WIDTH_PX: u32 = 320;
 
-/// The list, and the button that deletes everything.
+/// The list.
 pub(super) fn computer(state: &State) -> Markup {
     let computer = &state.computer;
     html! {
@@ -44,7 +44,6 @@ pub(super) fn computer(state: &State) -> Markup {
             "If none of these works, one way is left: write the code under Share on paper, \
              and type it under Open on another computer."
         }
-        div class="delete" { (delete(state.asks_to_delete)) }
     }
 }
 
@@ -170,7 +169,8 @@ fn answer(action: &str, way: Way, label: &str) -> Markup {
     }
 }
 
-fn delete(asks: bool) -> Markup {
+/// The button that deletes everything. It is there before the rest.
+pub(super) fn delete(asks: bool) -> Markup {
     html! {
         @if asks {
             p {

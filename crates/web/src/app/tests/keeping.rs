@@ -92,9 +92,9 @@ fn deleting_asks_first_and_leaves_nothing_to_undo() {
     let mut state = tab();
     typed(&mut state, Field::Name, "Ours");
     update(&mut state, Msg::AskToDelete(true));
-    assert!(region(&state, "check").contains("delete-now"));
+    assert!(region(&state, "delete").contains("delete-now"));
     update(&mut state, Msg::AskToDelete(false));
-    assert!(!region(&state, "check").contains("delete-now"));
+    assert!(!region(&state, "delete").contains("delete-now"));
     assert_eq!(state.design.name, "Ours");
     assert_eq!(update(&mut state, Msg::DeleteAll), [Effect::DeleteAll]);
     let effects = update(&mut state, Msg::Deleted { left: 0 });

@@ -624,7 +624,12 @@ fn a_notebook_that_could_not_load_says_so_and_tries_again() {
     let mut state = unloaded();
     tell(&mut state, NotebookMsg::Kept { slots: Vec::new(), open: 0, afresh: false });
     tell(&mut state, NotebookMsg::Loaded(false));
-    assert!(region(&state, "nb-state").contains("could not be loaded"));
+    for place in ["nb-state", "air-words"] {
+        assert!(region(&state, place).contains("could not be loaded"), "{place}");
+    }
+    assert!(views::outputs(&state).regions.iter().any(|region| {
+        region.id == "delete" && region.markup.contains("ask-to-delete")
+    }));
     assert!(shown(&mut state).is_empty());
     assert!(press(&mut state, "nb-again", "").contains(&Effect::LoadLater));
     tell(&mut state, NotebookMsg::Loaded(true));
