@@ -1,7 +1,8 @@
 //! What somebody entered stays, whatever comes when.
 
 use super::notebook::{
-    FIN_SPAN as SPAN, desk, file, in_hand, predict, press, swing, tell, unloaded,
+    FIN_SPAN as SPAN, desk, file, in_hand, predict, press, shown, swing, tell, unloaded,
+    write,
 };
 use super::*;
 use noseward_lesson::SwingOutcome::{Steady, TailFirst, Wobbling};
@@ -196,6 +197,21 @@ fn a_place_has_one_name() {
     for other in ["007", "+7", "00", "", "-1", "4294967296", "seven"] {
         assert_eq!(Slot::number_of(other), None, "{other}");
     }
+}
+
+#[test]
+fn a_first_line_break_is_drawn() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    write(&mut state, "nb:note", "\nbelow it");
+    let text = "\nto copy";
+    tell(&mut state, NotebookMsg::Copied { text: text.into(), done: false });
+    let page = shown(&mut state);
+    // A browser drops the first one after the tag.
+    for area in [">\n\nbelow it</textarea>", ">\n\nto copy</textarea>"] {
+        assert!(page.contains(area), "{area:?}: {page}");
+    }
+    assert_eq!(page.matches("<textarea").count(), page.matches("\">\n").count());
 }
 
 #[test]
