@@ -657,6 +657,15 @@ mod tests {
         notebook.lock(3);
         notebook.release(&record(Example::Tern));
         assert_eq!(notebook.in_hand().unwrap().id(), 3);
+        // Swings that no trial knows would be lost under those of the trial.
+        let mut swung = record(Example::Puffin);
+        swung.swings.add(SwingOutcome::Steady);
+        notebook.swing(&swung.swings);
+        notebook.release(&swung);
+        assert_eq!(notebook.in_hand().unwrap().id(), 3);
+        swung.swings.add(SwingOutcome::TailFirst);
+        notebook.release(&swung);
+        assert_eq!(notebook.in_hand(), None);
     }
 
     #[test]
@@ -671,6 +680,13 @@ mod tests {
         // Another rocket leaves them behind.
         notebook.take_in_hand(1);
         notebook.follow(&record(Example::Razorbill));
+        assert!(notebook.in_hand().unwrap().swings().outcomes().is_empty());
+        // They come back with it, unless they are another trial's.
+        notebook.follow(&page);
+        assert_eq!(notebook.in_hand().unwrap().swings(), &page.swings);
+        notebook.take_in_hand(2);
+        notebook.follow(&record(Example::Razorbill));
+        notebook.follow(&page);
         assert!(notebook.in_hand().unwrap().swings().outcomes().is_empty());
     }
 

@@ -469,9 +469,6 @@ async fn a_wide_table_scrolls_within_itself() -> Result<()> {
         .await?;
         page.run("for (const one of document.querySelectorAll('#notebook details')) one.open = true;")
             .await?;
-        let wide = "[...document.querySelectorAll('#notebook *')]\
-            .filter((e) => e.getBoundingClientRect().right > 320)\
-            .map((e) => e.outerHTML.slice(0, 90)).slice(0, 8)";
         // The page contains what overflows the notebook, where it could not be reached.
         for place in
             ["document.documentElement", "document.getElementById('notebook-part')"]
