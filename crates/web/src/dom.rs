@@ -405,12 +405,16 @@ impl Page {
             let state = self.state.borrow();
             let record = state.record();
             let hash = link::hash(&record);
-            address::put(&self.window, &hash);
+            // A link that is still to be opened stays in the address until then.
+            let is_free = !state.desk.is_to_open(&address::hash(&self.window));
+            if is_free {
+                address::put(&self.window, &hash);
+            }
             if !state.keeping.is_here() {
                 return;
             }
             let kept = self.store.keep(&record);
-            if matches!(kept, Kept::Done) {
+            if is_free && matches!(kept, Kept::Done) {
                 self.store.keep_address(&hash);
             }
             kept
