@@ -186,6 +186,8 @@ pub fn evaluate(design: &Design) -> Report {
 /// ```
 #[must_use]
 pub fn evaluate_measured(design: &Design, measured: &MeasuredPoints) -> Report {
+    #[cfg(feature = "count")]
+    EVALUATIONS.set(EVALUATIONS.get() + 1);
     let mut faults = check(design);
     let stopped = faults.iter().any(|fault| fault.severity() == Severity::Stop);
     let figures = if stopped { None } else { figures(design, measured) };
@@ -196,6 +198,18 @@ pub fn evaluate_measured(design: &Design, measured: &MeasuredPoints) -> Report {
         faults.extend(more);
     }
     Report { faults, figures }
+}
+
+#[cfg(feature = "count")]
+thread_local! {
+    static EVALUATIONS: std::cell::Cell<usize> = const { std::cell::Cell::new(0) };
+}
+
+/// How many reports this thread has worked out: for tests of those who keep them.
+#[cfg(feature = "count")]
+#[must_use]
+pub fn evaluations() -> usize {
+    EVALUATIONS.get()
 }
 
 /// The figures of a design without faults that stop it.
