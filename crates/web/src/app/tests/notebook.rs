@@ -274,7 +274,10 @@ fn what_was_measured_adds_up_on_the_page() {
     let computed = computed.computed_mm.round();
     let difference = format!("{:.1} mm", 32.5 - computed).replace('-', "−");
     let page = shown(&mut state);
-    for part in ["161.5 mm from the nose", "<strong>32.5 mm</strong>", &difference] {
+    let heading = "<th scope=\"col\">Point</th>";
+    for part in
+        ["161.5 mm from the nose", "<strong>32.5 mm</strong>", &difference, heading]
+    {
         assert!(page.contains(part), "{part}: {page}");
     }
 }
