@@ -225,7 +225,7 @@ fn figures(design: &Design, measured: &MeasuredPoints) -> Option<Figures> {
     let separation_m = centre_m - mass.centre_m;
     let body_width_m = body.width_m();
     let moved_m = centre_m - pressure.centre_m;
-    let planes: Vec<Plane> = Air::in_planes(design, &body, &view, Model::default())
+    let planes: Vec<Plane> = Air::in_planes(design, &body, view, Model::default())
         .into_iter()
         .map(|plane| plane.moved(moved_m))
         .collect();

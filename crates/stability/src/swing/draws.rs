@@ -147,7 +147,7 @@ fn rank(rocket: &Rocket, setup: &SwingSetup, values: &[f64]) -> Option<u8> {
     let (sizes, view, mass) = drawn.parts()?;
     let across = inertia * mass.transverse_inertia_kg_m2;
     let mass = MassProperties { transverse_inertia_kg_m2: across, ..mass };
-    let planes = Air::in_planes(&drawn.design, &sizes, &view, Model::default());
+    let planes = Air::in_planes(&drawn.design, &sizes, view, Model::default());
     let moved_m = drawn.moved_m(&planes)?;
     // Air that is moved back is a centre of mass that is moved forward.
     let mass = MassProperties { centre_m: mass.centre_m - moved_m, ..mass };

@@ -326,7 +326,7 @@ impl Drawn {
     fn judged(&self) -> Option<(f64, u8)> {
         let (body, view, mass) = self.parts()?;
         let mass_m = mass.centre_m;
-        let planes = Air::in_planes(&self.design, &body, &view, Model::default());
+        let planes = Air::in_planes(&self.design, &body, view, Model::default());
         let moved_m = self.moved_m(&planes)?;
         let mut least_m = f64::INFINITY;
         let mut rank = 0;
