@@ -51,7 +51,8 @@ impl Colour {
 mod tests {
     use super::*;
 
-    /// Relative luminance and contrast: WCAG 2.2, definitions (text from memory).
+    /// Relative luminance and contrast: WCAG 2.2, definitions (text from memory; axe-core has
+    /// the same numbers).
     fn luminance(colour: Colour) -> f64 {
         let channel = |i: usize| {
             let value = u8::from_str_radix(&colour.hex()[i..i + 2], 16).unwrap();

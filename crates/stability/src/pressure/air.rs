@@ -1,8 +1,10 @@
 //! Air from any side: one model with the nose-on and the side-on centre as its limits.
 //!
 //! Each part carries a potential term and a crossflow term (Allen & Perkins 1951, NACA
-//! Report 1048; Jorgensen 1973, NASA TN D-6996; both from memory). With a' the angle to
-//! the nearer end, the normal force on `q S_ref` is
+//! Report 1048; Jorgensen 1973, NASA TN D-6996; both from memory. A general
+//! aircraft-analysis library has the same crossflow term after Jorgensen, TR R-474, and the
+//! same slender body at small angles; nothing we could read confirms g). With a' the angle
+//! to the nearer end, the normal force on `q S_ref` is
 //!
 //! ```text
 //! N_i = C_Nα,i sin a' cos a' g + c_i (A_i / S_ref) sin² a',   g = cos(a'/2) for the body
