@@ -285,8 +285,7 @@ fn curved_shells_do_not_depend_on_the_unit_of_length() {
 }
 
 /// MathWorld, "Paraboloid" (page not read, confirmed by integration with sympy): the shell
-/// of height h and base radius a has the
-/// area π a / (6 h²) ((a² + 4 h²)^{3/2} − a³).
+/// of height h and base radius a has the area π a / (6 h²) ((a² + 4 h²)^{3/2} − a³).
 #[test]
 fn paraboloids_of_many_sizes() {
     for length in 10..200 {
