@@ -57,6 +57,8 @@ struct Page {
     store: Store,
     screen: Screen,
     drag: Cell<Option<Drag>>,
+    /// Whether the pointer is pressed on a number field that has no focus yet.
+    enters: Cell<bool>,
     presses: RefCell<Presses>,
     frame: Frame,
     animation: Animation,
@@ -116,6 +118,7 @@ impl Page {
                 state: RefCell::new(state),
                 store,
                 drag: Cell::new(None),
+                enters: Cell::default(),
                 presses: RefCell::default(),
                 frame: Frame::new(window.clone(), call(Self::draw)),
                 animation: Animation::new(window.clone(), call(Self::tick)),

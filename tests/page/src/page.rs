@@ -226,6 +226,22 @@ impl Page {
         Ok(())
     }
 
+    /// Scrolls to the swing bench until it is drawn.
+    ///
+    /// What stands above it may grow after a scroll and push it out of view, where it
+    /// waits: then a person scrolls once more.
+    ///
+    /// # Errors
+    ///
+    /// When it is not drawn.
+    pub async fn at_the_swing(&self) -> Result<()> {
+        self.wait_until(
+            "(document.getElementById('swing').scrollIntoView(),
+              document.querySelector('#swing-strip svg'))",
+        )
+        .await
+    }
+
     /// The value of a JavaScript expression; it may `await`.
     ///
     /// # Errors

@@ -131,6 +131,10 @@ mod tests {
         let mut design = Example::Puffin.design();
         design.name = "x".repeat(limits::LABEL_CHARS + 1);
         assert_eq!(problems(&design), [("/name".into(), Problem::NameTooLong)]);
+        assert!(
+            crate::evaluate(&design).figures.is_some(),
+            "it can be drawn all the same"
+        );
         design.name = "ж".repeat(limits::LABEL_CHARS);
         design.weights = vec![
             Weight {

@@ -178,6 +178,19 @@ mod typing {
         assert_eq!(centre(&state), before);
     }
 
+    /// Found by pupils: nothing that was added later was drawn.
+    #[test]
+    fn a_name_that_is_too_long_stops_nothing() {
+        let mut state = open("", None);
+        typed(&mut state, Field::Name, &"long ".repeat(12));
+        let [(field, severity, words)] = &state.faults()[..] else { unreachable!() };
+        assert_eq!((*field, *severity), (Field::Name, Severity::Ask));
+        assert!(words.contains("24 letters"), "{words}");
+        update(&mut state, Msg::Add(Addition::Fins));
+        assert!(!state.is_stale());
+        assert_eq!(state.drawn.0, state.design);
+    }
+
     #[test]
     fn what_cannot_be_read_stays_in_its_field_and_changes_nothing() {
         let mut state = open("", None);

@@ -241,6 +241,7 @@ fn left(page: &Rc<Page>, event: &Event) {
 }
 
 fn click(page: &Rc<Page>, event: &Event) {
+    select_number(page, event);
     if target(event).is_some_and(|e| e.id() == "share-button") {
         page.draw_share();
     }
@@ -336,7 +337,25 @@ fn light(page: &Rc<Page>, event: &Event) {
     report(page.screen.light(part));
 }
 
+/// The number field that an event is about.
+fn number(event: &Event) -> Option<HtmlInputElement> {
+    let input = target(event)?.dyn_into::<HtmlInputElement>().ok()?;
+    input.has_attribute("inputmode").then_some(input)
+}
+
+/// A click that enters a number selects it, so that what is typed takes its place. A
+/// second click sets the caret, and a stretch that was selected stays.
+fn select_number(page: &Rc<Page>, event: &Event) {
+    let Some(input) = number(event).filter(|_| page.enters.get()) else { return };
+    let ends = (input.selection_start().ok(), input.selection_end().ok());
+    if ends.0 == ends.1 {
+        input.select();
+    }
+}
+
 fn press(page: &Rc<Page>, event: &Event) {
+    let active = page.document.active_element();
+    page.enters.set(number(event).is_some_and(|input| active != Some(input.into())));
     over_graph(page, event);
     on_swing_graph(page, event);
     let Some(pointer) = event.dyn_ref::<PointerEvent>() else { return };
