@@ -102,7 +102,7 @@ impl SwingDraws {
     /// Makes so many draws more, up to 400 in all.
     pub fn run(&mut self, count: usize) {
         let (rocket, setup) = (&self.rocket, &self.setup);
-        self.draws.run(count, &|values| Some((0.0, rank(rocket, setup, values)?)));
+        self.draws.run(count, |values| Some((0.0, rank(rocket, setup, values)?)));
     }
 
     /// Whether all draws are made.

@@ -29,7 +29,7 @@ impl RankedDraws {
     pub(crate) fn run(
         &mut self,
         count: usize,
-        model: &dyn Fn(&[f64]) -> Option<(f64, u8)>,
+        model: impl Fn(&[f64]) -> Option<(f64, u8)>,
     ) {
         let count = count.min(self.all - self.made());
         self.draws.run(count, &mut |values| match model(values) {

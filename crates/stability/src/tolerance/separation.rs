@@ -123,7 +123,7 @@ impl SeparationDraws {
     /// Makes so many draws more, up to 10,000 in all.
     pub fn run(&mut self, count: usize) {
         let rocket = &self.rocket;
-        self.draws.run(count, &|values| rocket.drawn(values).judged());
+        self.draws.run(count, |values| rocket.drawn(values).judged());
     }
 
     /// How many draws came to nothing. None may: each is a rocket that might be.
