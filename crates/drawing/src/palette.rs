@@ -71,7 +71,8 @@ mod tests {
         tokens("(prefers-color-scheme: dark) {\n  :root {")
     }
 
-    /// Relative luminance and contrast: WCAG 2.2, definitions (text from memory).
+    /// Relative luminance and contrast: WCAG 2.2, definitions (text from memory; axe-core has
+    /// the same numbers).
     fn luminance(hex: &str) -> f64 {
         let doubled: String = hex.chars().flat_map(|c| [c, c]).skip(2).collect();
         let digits = if hex.len() == 4 { &doubled } else { &hex[1..] };

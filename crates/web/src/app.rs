@@ -669,7 +669,9 @@ fn left(state: &mut State, field: Field) -> Vec<Effect> {
 fn stepped(state: &mut State, field: Field, steps: f64) -> Vec<Effect> {
     let Some(quantity) = field.quantity() else { return Vec::new() };
     let (least, most) = field.bounds();
-    let now = field.get(&state.design).or_else(|| stand_in(&state.design, field));
+    let now = field
+        .get(&state.design)
+        .or_else(|| stand_in(&state.design, &state.report, field));
     let step = quantity.key_step(state.units);
     let value = (now.unwrap_or(least) + steps * step).clamp(least, most);
     let text = quantity.number(quantity.rounded(value), state.units);

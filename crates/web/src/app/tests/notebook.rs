@@ -11,6 +11,7 @@ pub(super) fn unloaded() -> State {
 use crate::later::Ask;
 use noseward_lesson::{Notebook, SwingOutcome};
 use noseward_link::{Format, open_notebook_file, open_table, to_table};
+use noseward_stability::evaluations;
 
 pub(super) const FIN_SPAN: Field = Field::Fins(0, FinField::Span);
 const FIN_COUNT: Field = Field::Fins(0, FinField::Count);
@@ -71,6 +72,58 @@ pub(super) fn swing(state: &mut State, outcome: SwingOutcome) {
 
 pub(super) fn in_hand(state: &State) -> &noseward_lesson::Trial {
     state.desk.notebook.in_hand().expect("a trial is in hand")
+}
+
+/// The notebook shows every trial in a list, charts, a pair and sentences; the rocket on the
+/// page is that of the trial in hand.
+#[test]
+fn a_change_has_one_report() {
+    let mut state = desk();
+    write(&mut state, "nb:level", "3");
+    for span in ["61", "65", "70", "75"] {
+        press(&mut state, "nb-begin", "");
+        typed(&mut state, FIN_SPAN, span);
+        write(&mut state, "nb:reading:mass:0", "150");
+        write(&mut state, "nb:reading:pressure:0", "170");
+        if span != "75" {
+            predict(&mut state, 0, "long fins");
+            swing(&mut state, SwingOutcome::Steady);
+        }
+    }
+    press(&mut state, "nb-pair", 2);
+    assert_eq!(state.desk.notebook.trials().len(), 4);
+    assert_eq!(in_hand(&state).id(), 4);
+    let redraw = |state: &mut State| {
+        let shown = shown(state);
+        for part in ["Measured beside worked out", "side by side", "What else moved"] {
+            assert!(shown.contains(part), "{part}");
+        }
+        views::outputs(state);
+        views::later_regions(state);
+        views::steps(state);
+    };
+    redraw(&mut state);
+    let before = evaluations();
+    redraw(&mut state);
+    assert_eq!(evaluations() - before, 0, "nothing has changed");
+    update(&mut state, Msg::Typed { field: FIN_SPAN, text: "80".into() });
+    redraw(&mut state);
+    assert_eq!(evaluations() - before, 1, "one rocket has changed");
+}
+
+#[test]
+fn the_rocket_to_compare_with_keeps_what_was_measured() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    write(&mut state, "nb:reading:mass:0", "150");
+    write(&mut state, "nb:reading:pressure:0", "170");
+    predict(&mut state, 0, "long fins");
+    swing(&mut state, SwingOutcome::Steady);
+    let judged = state.report.figures.clone();
+    typed(&mut state, FIN_SPAN, "75");
+    let figures = &state.bench.previous.as_ref().expect("it was swung").figures;
+    assert_eq!(Some(figures), judged.as_ref());
+    assert!((figures.separation_m - 0.020).abs() < 1e-12);
 }
 
 #[test]
@@ -219,11 +272,16 @@ fn what_was_measured_adds_up_on_the_page() {
         write(&mut state, &format!("nb:reading:{id}"), text);
     }
     let found = in_hand(&state).measured.clone();
-    let computed = noseward_lesson::compare(&state.design, &found).unwrap().separation;
+    let computed = noseward_lesson::compare(&state.design.clone().into(), &found)
+        .unwrap()
+        .separation;
     let computed = computed.computed_mm.round();
     let difference = format!("{:.1} mm", 32.5 - computed).replace('-', "−");
     let page = shown(&mut state);
-    for part in ["161.5 mm from the nose", "<strong>32.5 mm</strong>", &difference] {
+    let heading = "<th scope=\"col\">Point</th>";
+    for part in
+        ["161.5 mm from the nose", "<strong>32.5 mm</strong>", &difference, heading]
+    {
         assert!(page.contains(part), "{part}: {page}");
     }
 }

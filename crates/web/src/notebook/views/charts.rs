@@ -7,7 +7,6 @@ use noseward_drawing::{
     trial_series, trial_series_words,
 };
 use noseward_lesson::{Level, Summary, SwingOutcome, Trial};
-use noseward_stability::evaluate;
 
 use super::{level, measured, mm};
 use crate::app::State;
@@ -131,16 +130,15 @@ fn side_by_side(state: &State) -> Markup {
     let Some((left, right)) = state.desk.look.pair else { return html! {} };
     let find = |id| notebook.trial_or_deleted(id);
     let (Some(left), Some(right)) = (find(left), find(right)) else { return html! {} };
-    let figures = |trial: &Trial| evaluate(trial.design()).figures;
-    let (Some(left_figures), Some(right_figures)) = (figures(left), figures(right))
-    else {
+    let figures = (left.rocket().figures(), right.rocket().figures());
+    let (Some(left_figures), Some(right_figures)) = figures else {
         return html! { p { "One of the two rockets cannot be drawn." } };
     };
     let caption = |trial: &Trial| format!("Trial {}", trial.id());
     let (left_caption, right_caption) = (caption(left), caption(right));
     let scene = pair(
-        (left.design(), &left_figures, &left_caption),
-        (right.design(), &right_figures, &right_caption),
+        (left.design(), left_figures, &left_caption),
+        (right.design(), right_figures, &right_caption),
         state.units,
         width_px(state),
         PAIR_PX,

@@ -6,7 +6,7 @@ use noseward_lesson::{
     BalancePoint, End, Level, REASON_CHARS, REPEATS, ReadingField, ReadingStats, Trial,
     compare, explanations, slips,
 };
-use noseward_stability::{Nearer, evaluate};
+use noseward_stability::Nearer;
 
 use super::{choice, faults, level, measured, mm, no_names, number, trial, wide};
 use crate::app::State;
@@ -187,7 +187,7 @@ fn together(state: &State, trial: &Trial) -> Markup {
     let length = trial.design().length_mm();
     let readings = &trial.measured;
     let overlaps = readings.overlaps(length);
-    let figures = evaluate(trial.design()).figures;
+    let figures = trial.rocket().figures();
     html! {
         @if let Some(separation) = readings.separation_mm(length) {
             p class="nb__found" {
@@ -197,7 +197,7 @@ fn together(state: &State, trial: &Trial) -> Markup {
                     "Measured separation: " strong { (measured(state, separation.abs())) } ". "
                     (nearer(separation, overlaps))
                     @if level(state) >= Level::Explain {
-                        @if let Some(figures) = &figures {
+                        @if let Some(figures) = figures {
                             (format!(" That is {:.1} body widths.", separation.abs() / (figures.body_width_m * 1000.0)))
                         }
                     }
@@ -213,7 +213,7 @@ fn together(state: &State, trial: &Trial) -> Markup {
 
 /// Measured beside worked out, and what a difference may come from.
 fn beside(state: &State, trial: &Trial) -> Markup {
-    let Some(comparison) = compare(trial.design(), &trial.measured) else {
+    let Some(comparison) = compare(trial.rocket(), &trial.measured) else {
         return html! {};
     };
     let rows = [
@@ -236,7 +236,7 @@ fn beside(state: &State, trial: &Trial) -> Markup {
                 }
             }
         } }))
-        @for words in explanations(trial.design(), &trial.measured, state.units) { p { (words) } }
+        @for words in explanations(trial.rocket(), &trial.measured, state.units) { p { (words) } }
     }
 }
 
