@@ -315,7 +315,7 @@ impl Trial {
         }
         let design = record.design.clone().rounded();
         if !same_build(&self.design, &design) {
-            self.swings = Swings::default();
+            self.swings = record.swings.clone().rounded();
         }
         self.design = design;
     }

@@ -338,7 +338,7 @@ impl State {
     /// back.
     fn replace_all(&mut self, record: Record) {
         let owner = self.owner();
-        self.desk.notebook.release(&record);
+        self.release_trial(&record);
         self.show_record(record, owner);
     }
 
@@ -730,7 +730,7 @@ fn travelled(
     };
     if owner != state.owner() {
         // It was another trial's, or another group's: it takes nobody's place.
-        state.desk.notebook.release(&record);
+        state.release_trial(&record);
     }
     state.take(record);
     changed(true)

@@ -414,8 +414,10 @@ impl Page {
         self.keep_timer.stop();
         {
             let state = self.state.borrow();
-            let hash = link::hash(&state.record());
-            address::put(&self.window, &hash);
+            // A link that is still to be opened stays in the address until then.
+            if !state.desk.is_to_open(&address::hash(&self.window)) {
+                address::put(&self.window, &link::hash(&state.record()));
+            }
         }
         report(self.ask_to_keep());
     }
@@ -448,13 +450,16 @@ impl Page {
 
     /// Keeps the rocket, unless something else is kept in its place.
     fn keep_rocket(self: &Rc<Self>) -> Option<Written> {
-        let record = {
+        let (record, is_free) = {
             let state = self.state.borrow();
-            state.keeping.is_here().then(|| state.record())?
+            let is_free = !state.desk.is_to_open(&address::hash(&self.window));
+            (state.keeping.is_here().then(|| state.record())?, is_free)
         };
         match self.store.keep(&record) {
             Kept::Done => {
-                self.store.keep_address(&link::hash(&record));
+                if is_free {
+                    self.store.keep_address(&link::hash(&record));
+                }
                 Some(Written::Done)
             }
             Kept::Unseen(text) => {

@@ -226,3 +226,44 @@ async fn a_crowded_rocket_can_be_read() -> Result<()> {
     assert_eq!(overlaps, serde_json::json!([]));
     Ok(())
 }
+
+/// The drawing, the strip and the swing bench in the dark, and where the reader's system
+/// chooses the colours: what is drawn follows, and what is printed does not.
+#[tokio::test]
+async fn in_the_dark_and_in_colours_of_the_system() -> Result<()> {
+    let page = Page::open(1366, 600).await?;
+    page.at_the_swing().await?;
+    page.run("scrollTo(0, 0);").await?;
+    let ink = "getComputedStyle(document.querySelector('#sheet text')).fill";
+    let by_day = page.eval(ink).await?;
+    for (feature, value) in
+        [("prefers-color-scheme", "dark"), ("forced-colors", "active")]
+    {
+        page.prefer(feature, value).await?;
+        page.wait_until(&format!("matchMedia('({feature}: {value})').matches")).await?;
+        page.screenshot(&format!("look-{value}")).await?;
+        if value == "dark" {
+            assert_ne!(page.eval(ink).await?, by_day);
+            assert_no_violation(&page, value).await?;
+        }
+        page.at_the_swing().await?;
+        page.screenshot(&format!("look-{value}-swing")).await?;
+        page.at_the_notebook().await?;
+        page.screenshot(&format!("look-{value}-notebook")).await?;
+        page.run("document.getElementById('air').scrollIntoView();").await?;
+        page.screenshot(&format!("look-{value}-air")).await?;
+        page.run("scrollTo(0, 0);").await?;
+    }
+    // Words are the system's own, and no square of the paper glares.
+    let of = |css: &str, what: &str| {
+        format!("getComputedStyle(document.querySelector('{css}')).{what}")
+    };
+    let canvas = page
+        .eval("(e => (document.body.append(e), e.style.color = 'Canvas', getComputedStyle(e).color))(document.createElement('i'))")
+        .await?;
+    assert_eq!(page.eval(&of("#sheet [data-group=paper] path", "stroke")).await?, canvas);
+    assert_ne!(page.eval(&of("#sheet text", "fill")).await?, canvas);
+    let ground = page.eval(&of("#copy-link", "backgroundColor")).await?;
+    assert_ne!(page.eval(&of("#copy-link", "color")).await?, ground);
+    Ok(())
+}

@@ -2,6 +2,7 @@
 
 mod computer;
 mod keeping;
+mod lost;
 mod markup;
 mod notebook;
 mod swing;

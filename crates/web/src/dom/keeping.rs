@@ -7,7 +7,7 @@ use noseward_link as link;
 use noseward_stability::UnitSystem;
 use web_sys::{Storage, StorageEvent, Window};
 
-use crate::app::{Opening, State};
+use crate::app::{Opening, Slot, State};
 
 /// Every key starts with the same word, so that boot.js finds all and can delete them.
 const PREFIX: &str = "noseward/";
@@ -101,7 +101,7 @@ impl Store {
         let mut notebooks: Vec<(u32, String)> = keys(&storage)
             .iter()
             .filter_map(|key| {
-                let slot = key.strip_prefix(NOTEBOOK)?.parse().ok()?;
+                let slot = Slot::number_of(key.strip_prefix(NOTEBOOK)?)?;
                 let text = get(key)?;
                 self.see(key, Some(text.clone()));
                 Some((slot, text))
@@ -184,8 +184,8 @@ impl Store {
         };
         let text = event.new_value();
         match key.strip_prefix(NOTEBOOK) {
-            Some(slot) => {
-                let slot = slot.parse().ok()?;
+            Some(name) => {
+                let slot = Slot::number_of(name)?;
                 let mine = self.give_way(&key, event.old_value(), text.as_deref());
                 Some(Heard::Notebook { slot, text, mine })
             }

@@ -33,6 +33,7 @@ pub(super) fn open_kept(
     open: u32,
     afresh: bool,
 ) -> Vec<Effect> {
+    let found = state.desk.found.take().unwrap_or_else(|| state.record());
     state.desk.slots = kept.iter().map(|(slot, text)| slot_of(*slot, text)).collect();
     let readable = |slot: &&Slot| slot.group.is_some() && !afresh;
     let chosen = state
@@ -47,13 +48,16 @@ pub(super) fn open_kept(
         Some(slot) => {
             state.desk.slot = slot.number;
             if let Some(file) = read(&slot.text) {
-                state.desk.notebook = file.notebook;
+                state.put_on_desk(file.notebook, &found);
             }
-            state.hold_page_to_trial();
         }
         None => state.desk.slot = free_slot(state),
     }
-    vec![Effect::RebuildNotebook, Effect::Redraw]
+    let mut effects = vec![Effect::RebuildNotebook, Effect::Redraw];
+    if state.desk.unsaved {
+        effects.push(Effect::Keep);
+    }
+    effects
 }
 
 /// The notebook in a text, if one is.
@@ -85,10 +89,13 @@ fn slot_with(number: u32, text: &str, notebook: Option<&Notebook>) -> Slot {
     Slot { number, text: text.to_owned(), group, holds }
 }
 
-/// A place where nothing is kept.
+/// A place where nothing is kept: after the last one, or else a gap.
 fn free_slot(state: &State) -> u32 {
-    let last = state.desk.slots.iter().map(|slot| slot.number).max();
-    last.map_or(0, |last| last + 1).max(state.desk.slot + 1)
+    let numbers = || state.desk.slots.iter().map(|slot| slot.number);
+    let open = state.desk.slot;
+    let last = numbers().fold(open, u32::max);
+    let is_free = |place: &u32| *place != open && numbers().all(|n| n != *place);
+    (last..=u32::MAX).chain(1..last).find(is_free).unwrap_or(last)
 }
 
 /// The notebook in a place is kept: one that was put away is known already, the other is
@@ -142,9 +149,13 @@ pub(super) fn kept_elsewhere(
     }
     if !has_news && let Some(file) = text.and_then(read) {
         // Nothing was written here meanwhile: the other tab is simply ahead.
-        state.desk.notebook = file.notebook;
+        let mut rocket = state.record();
+        if state.is_of_trial() && state.waits().is_none() {
+            // The swings on the page are those of the trial.
+            rocket.swings = rocket.swings.setup.into();
+        }
         state.desk.look.typing = None;
-        state.hold_page_to_trial();
+        state.put_on_desk(file.notebook, &rocket);
         return vec![Effect::RebuildNotebook, Effect::Redraw];
     }
     state.desk.slot = free_slot(state);
@@ -205,9 +216,9 @@ fn open(state: &mut State, slot: u32, file: NotebookFile) -> Vec<Effect> {
     state.desk.notebook = Notebook::default();
     let mut effects =
         record.map_or_else(Vec::new, |record| onto_page(state, record, owner));
-    state.desk.notebook = notebook;
     state.desk.slot = slot;
-    state.hold_page_to_trial();
+    let rocket = state.record();
+    state.put_on_desk(notebook, &rocket);
     effects.extend(say(state, false, words));
     effects.extend(rebuilt(state));
     effects

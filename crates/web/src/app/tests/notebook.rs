@@ -3,7 +3,7 @@
 use super::*;
 
 /// The page before its later part is here.
-fn unloaded() -> State {
+pub(super) fn unloaded() -> State {
     let mut state = open("", None);
     state.desk.code = Code::NotAsked;
     state
@@ -12,24 +12,28 @@ use crate::later::Ask;
 use noseward_lesson::{Notebook, SwingOutcome};
 use noseward_link::{Format, open_notebook_file, open_table, to_table};
 
-const FIN_SPAN: Field = Field::Fins(0, FinField::Span);
+pub(super) const FIN_SPAN: Field = Field::Fins(0, FinField::Span);
 const FIN_COUNT: Field = Field::Fins(0, FinField::Count);
 
-fn tell(state: &mut State, msg: NotebookMsg) -> Vec<Effect> {
+pub(super) fn tell(state: &mut State, msg: NotebookMsg) -> Vec<Effect> {
     update(state, Msg::Notebook(msg))
 }
 
-fn press(state: &mut State, action: &str, target: impl ToString) -> Vec<Effect> {
+pub(super) fn press(
+    state: &mut State,
+    action: &str,
+    target: impl ToString,
+) -> Vec<Effect> {
     let target = target.to_string();
     update(state, Msg::parse(action, &target).expect("the control means something"))
 }
 
-fn write(state: &mut State, field: &str, text: &str) -> Vec<Effect> {
+pub(super) fn write(state: &mut State, field: &str, text: &str) -> Vec<Effect> {
     tell(state, NotebookMsg::Typed { field: field.into(), text: text.into() })
 }
 
 /// A page whose notebook is loaded and in view.
-fn desk() -> State {
+pub(super) fn desk() -> State {
     let mut state = unloaded();
     let kept = NotebookMsg::Kept { slots: Vec::new(), open: 0, afresh: false };
     assert!(tell(&mut state, kept).contains(&Effect::LoadLater));
@@ -45,11 +49,11 @@ pub(super) fn shown(state: &mut State) -> String {
     forms.into_iter().chain(outputs).map(|region| region.markup).collect()
 }
 
-fn file(state: &mut State) -> String {
+pub(super) fn file(state: &mut State) -> String {
     call(state, Ask::File).text.expect("the notebook is loaded")
 }
 
-fn predict(state: &mut State, outcome: usize, because: &str) {
+pub(super) fn predict(state: &mut State, outcome: usize, because: &str) {
     press(state, "nb-outcome", outcome);
     write(state, "nb:because", because);
     press(state, "nb-lock", "");
@@ -59,13 +63,13 @@ fn predict(state: &mut State, outcome: usize, because: &str) {
     }
 }
 
-fn swing(state: &mut State, outcome: SwingOutcome) {
+pub(super) fn swing(state: &mut State, outcome: SwingOutcome) {
     update(state, Msg::Bench(BenchMsg::InView(true)));
     update(state, Msg::Bench(BenchMsg::SpaceChecked(true)));
     update(state, Msg::Bench(BenchMsg::Swung(outcome)));
 }
 
-fn in_hand(state: &State) -> &noseward_lesson::Trial {
+pub(super) fn in_hand(state: &State) -> &noseward_lesson::Trial {
     state.desk.notebook.in_hand().expect("a trial is in hand")
 }
 
@@ -760,6 +764,10 @@ fn swings_never_wander_from_trial_to_trial() {
     let mut record = state.record();
     record.swings.add(SwingOutcome::TailFirst);
     update(&mut state, Msg::OpenText(link::hash(&record)));
+    assert_eq!(state.swings.outcomes(), [SwingOutcome::TailFirst]);
+    swing(&mut state, SwingOutcome::Steady);
+    press(&mut state, "nb-open", 1);
+    assert!(in_hand(&state).swings().outcomes().is_empty());
     swing(&mut state, SwingOutcome::Steady);
     assert_eq!(in_hand(&state).swings().outcomes(), [SwingOutcome::Steady]);
 }

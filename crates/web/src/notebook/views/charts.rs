@@ -59,8 +59,7 @@ fn swings(state: &State, summaries: &[Summary]) -> Markup {
             (PreEscaped(svg_document(&scene, Some("nb-chart-words"))))
             p id="nb-chart-words" { (trial_chart_words(&dots, state.units)) }
             details id="nb-chart-table" { summary { "The same as a table" }
-                div class="nb__wide" tabindex="0" role="group" aria-label="Separation and swings" {
-                table class="table" {
+                (super::wide("Separation and swings", &html! { table class="table" {
                     thead { tr { th scope="col" { "Trial" } th scope="col" { "Separation" } th scope="col" { "How" } @for i in 1..=3 { th scope="col" { "Swing " (i) } } } }
                     tbody {
                         @for dot in &dots {
@@ -72,8 +71,7 @@ fn swings(state: &State, summaries: &[Summary]) -> Markup {
                             }
                         }
                     }
-                }
-                }
+                } }))
             }
         }
     }
@@ -108,8 +106,7 @@ fn series(state: &State, summaries: &[Summary]) -> Markup {
             (PreEscaped(svg_document(&scene, Some("nb-series-words"))))
             p id="nb-series-words" { (trial_series_words(&points, state.units)) }
             details id="nb-series-table" { summary { "The same as a table" }
-                div class="nb__wide" tabindex="0" role="group" aria-label="Separation of each trial" {
-                table class="table" {
+                (super::wide("Separation of each trial", &html! { table class="table" {
                     thead { tr { th scope="col" { "Trial" } th scope="col" { "Measured" } th scope="col" { "From" } th scope="col" { "To" } th scope="col" { "Worked out" } } }
                     tbody {
                         @for point in &points {
@@ -122,8 +119,7 @@ fn series(state: &State, summaries: &[Summary]) -> Markup {
                             }
                         }
                     }
-                }
-                }
+                } }))
             }
         }
     }

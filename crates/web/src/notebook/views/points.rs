@@ -8,7 +8,7 @@ use noseward_lesson::{
 };
 use noseward_stability::{Nearer, evaluate};
 
-use super::{choice, faults, level, measured, mm, no_names, number, trial};
+use super::{choice, faults, level, measured, mm, no_names, number, trial, wide};
 use crate::app::State;
 use crate::notebook::fields::Note;
 use crate::views::{Region, regions};
@@ -222,8 +222,7 @@ fn beside(state: &State, trial: &Trial) -> Markup {
         ("separation", comparison.separation),
     ];
     html! {
-        div class="nb__wide" tabindex="0" role="group" aria-label="Measured beside worked out" {
-        table class="table nb__beside" {
+        (wide("Measured beside worked out", &html! { table class="table nb__beside" {
             caption { "From the nose tip: measured beside worked out" }
             thead { tr { th scope="col" { "what" } th scope="col" { "measured" } th scope="col" { "worked out" } th scope="col" { "difference" } } }
             tbody {
@@ -236,8 +235,7 @@ fn beside(state: &State, trial: &Trial) -> Markup {
                     }
                 }
             }
-        }
-        }
+        } }))
         @for words in explanations(trial.design(), &trial.measured, state.units) { p { (words) } }
     }
 }

@@ -105,7 +105,7 @@ pub(super) fn said(state: &State) -> Markup {
         }
         @if let Some(text) = &look.by_hand {
             label for="nb-by-hand" { "The text to copy:" }
-            textarea class="menu__text" id="nb-by-hand" readonly rows="4" { (text) }
+            textarea class="menu__text" id="nb-by-hand" readonly rows="4" { (super::in_area(text)) }
             (button("nb-dismiss", "", true, &html! { "Done" }))
         }
     }
