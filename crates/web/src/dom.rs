@@ -38,6 +38,8 @@ use timer::{Frame, Timer};
 /// How long after the last input the design is kept and put into the address bar.
 /// Browsers bar pages that write the address too often.
 const KEEP_AFTER_MS: i32 = 300;
+/// How long after a refused write it is tried again, if nothing changes before.
+const KEEP_AGAIN_MS: i32 = 5000;
 /// How often keeping a notebook is tried when the page is left.
 const LAST_TRIES: usize = 3;
 /// How long after the last input typing counts as paused: faults are told, and the
@@ -63,11 +65,20 @@ struct Page {
     frame: Frame,
     animation: Animation,
     keep_timer: Timer,
+    /// Whether something is to be kept as soon as it is this tab's turn.
+    keep_due: Cell<bool>,
     pause_timer: Timer,
     slice_timer: Timer,
     later_timer: Timer,
     listeners: RefCell<Vec<Listener>>,
     watches: RefCell<Option<(SizeWatch, [ViewWatch; 3])>>,
+}
+
+/// How a write went that was due.
+#[derive(PartialEq)]
+enum Written {
+    Done,
+    Refused,
 }
 
 /// Starts the page. Called once, by the script that loaded the module.
@@ -122,6 +133,7 @@ impl Page {
                 presses: RefCell::default(),
                 frame: Frame::new(window.clone(), call(Self::draw)),
                 animation: Animation::new(window.clone(), call(Self::tick)),
+                keep_due: Cell::new(false),
                 keep_timer: Timer::new(window.clone(), call(Self::keep_now)),
                 pause_timer: Timer::new(window.clone(), call(Self::pause)),
                 later_timer: Timer::new(window.clone(), call(Self::draw_later)),
@@ -198,10 +210,9 @@ impl Page {
             Effect::SetNote(id, text) => self.screen.set_value(&id, &text)?,
             Effect::MarkNote { id, is_wrong } => self.screen.mark(&id, is_wrong)?,
             Effect::KeepNotebook { slot, text } => {
-                let kept = self.store.keep_notebook(slot, text.clone());
-                self.tell_kept(slot, text, kept);
+                self.put_away(slot, Some(text))?;
             }
-            Effect::DropNotebook(slot) => self.store.drop_notebook(slot),
+            Effect::DropNotebook(slot) => self.put_away(slot, None)?,
             Effect::CopyText(text) => self.copy(text.clone(), move |done| {
                 Msg::Notebook(NotebookMsg::Copied { text, done })
             }),
@@ -303,6 +314,7 @@ impl Page {
     fn draw_later(self: &Rc<Self>) {
         self.later_timer.stop();
         report(self.note_for_crash());
+        self.show_later(Ask::Crash);
         let has_bench = self.state.borrow().bench.in_view;
         for ask in [Ask::Below, Ask::Bench] {
             self.show_later(ask);
@@ -400,72 +412,147 @@ impl Page {
     /// else is kept there.
     fn keep_now(self: &Rc<Self>) {
         self.keep_timer.stop();
-        self.keep_notebook();
-        let kept = {
+        {
             let state = self.state.borrow();
-            let record = state.record();
-            let hash = link::hash(&record);
             // A link that is still to be opened stays in the address until then.
+            if !state.desk.is_to_open(&address::hash(&self.window)) {
+                address::put(&self.window, &link::hash(&state.record()));
+            }
+        }
+        report(self.ask_to_keep());
+    }
+
+    /// Has the script that loaded this module say when no other tab is writing; where
+    /// browsers know no turns that is at once.
+    fn ask_to_keep(&self) -> Result<(), JsValue> {
+        self.keep_due.set(true);
+        self.document.dispatch_event(&Event::new("noseward-keep")?)?;
+        Ok(())
+    }
+
+    /// It is this tab's turn to write.
+    fn keep_in_turn(self: &Rc<Self>) {
+        if !self.keep_due.take() {
+            return;
+        }
+        let mut written = self.keep_put_away();
+        written.extend(self.keep_notebook());
+        written.extend(self.keep_rocket());
+        if written.is_empty() {
+            return;
+        }
+        let refused = written.contains(&Written::Refused);
+        self.send(Msg::Wrote { refused });
+        if refused {
+            self.keep_timer.restart(KEEP_AGAIN_MS);
+        }
+    }
+
+    /// Keeps the rocket, unless something else is kept in its place.
+    fn keep_rocket(self: &Rc<Self>) -> Option<Written> {
+        let (record, is_free) = {
+            let state = self.state.borrow();
             let is_free = !state.desk.is_to_open(&address::hash(&self.window));
-            if is_free {
-                address::put(&self.window, &hash);
-            }
-            if !state.keeping.is_here() {
-                return;
-            }
-            let kept = self.store.keep(&record);
-            if is_free && matches!(kept, Kept::Done) {
-                self.store.keep_address(&hash);
-            }
-            kept
+            (state.keeping.is_here().then(|| state.record())?, is_free)
         };
-        match kept {
-            Kept::Done => {}
-            Kept::Unseen(text) => self.send(Msg::KeptElsewhere(text)),
-            Kept::Refused => self.send(Msg::CouldNotKeep),
+        match self.store.keep(&record) {
+            Kept::Done => {
+                if is_free {
+                    self.store.keep_address(&link::hash(&record));
+                }
+                Some(Written::Done)
+            }
+            Kept::Unseen(text) => {
+                self.send(Msg::KeptElsewhere(text));
+                None
+            }
+            Kept::Refused => Some(Written::Refused),
         }
     }
 
     /// Keeps the open notebook, if it has changed.
-    fn keep_notebook(self: &Rc<Self>) {
-        let text = {
+    fn keep_notebook(self: &Rc<Self>) -> Option<Written> {
+        let (slot, text) = {
             let mut state = self.state.borrow_mut();
             if !state.desk.unsaved || state.keeping == app::Keeping::Blocked {
-                return;
+                return None;
             }
-            let text = app::call(&mut state, Ask::File).text;
-            // What is written from now on is not in it.
-            state.desk.unsaved = text.is_none();
-            text
+            (state.desk.slot, app::call(&mut state, Ask::File).text?)
         };
-        let Some(text) = text else { return };
-        let slot = self.state.borrow().desk.slot;
         let kept = self.store.keep_notebook(slot, text.clone());
-        self.tell_kept(slot, text, kept);
+        // What is refused is still to be kept.
+        self.state.borrow_mut().desk.unsaved = matches!(kept, Kept::Refused);
+        self.tell_kept(slot, text, kept)
     }
 
-    fn tell_kept(self: &Rc<Self>, slot: u32, text: String, kept: Kept) {
-        let msg = match kept {
-            Kept::Done => NotebookMsg::IsKept { slot, text },
+    /// Another notebook is open now, or one was deleted: what is to become of its place.
+    fn put_away(&self, slot: u32, text: Option<String>) -> Result<(), JsValue> {
+        {
+            let put_away = &mut self.state.borrow_mut().desk.put_away;
+            put_away.retain(|(known, _)| *known != slot);
+            put_away.push((slot, text));
+        }
+        self.ask_to_keep()
+    }
+
+    /// Keeps the notebooks that were put away, and forgets those that were deleted.
+    fn keep_put_away(self: &Rc<Self>) -> Vec<Written> {
+        let (put_away, open) = {
+            let state = &mut *self.state.borrow_mut();
+            if state.keeping == app::Keeping::Blocked {
+                return Vec::new();
+            }
+            (std::mem::take(&mut state.desk.put_away), state.desk.slot)
+        };
+        let mut written = Vec::new();
+        for (slot, text) in put_away {
+            match text {
+                None => self.store.drop_notebook(slot),
+                // It is open again, with whatever was written in it since.
+                Some(_) if slot == open => {}
+                Some(text) => {
+                    let kept = self.store.keep_notebook(slot, text.clone());
+                    if matches!(kept, Kept::Refused) {
+                        let again = (slot, Some(text.clone()));
+                        self.state.borrow_mut().desk.put_away.push(again);
+                    }
+                    written.extend(self.tell_kept(slot, text, kept));
+                }
+            }
+        }
+        written
+    }
+
+    fn tell_kept(
+        self: &Rc<Self>,
+        slot: u32,
+        text: String,
+        kept: Kept,
+    ) -> Option<Written> {
+        let (msg, written) = match kept {
+            Kept::Done => (NotebookMsg::IsKept { slot, text }, Some(Written::Done)),
             Kept::Unseen(theirs) => {
-                NotebookMsg::KeptElsewhere { slot, text: theirs, mine: Some(text) }
+                let mine = Some(text);
+                (NotebookMsg::KeptElsewhere { slot, text: theirs, mine }, None)
             }
-            Kept::Refused => {
-                self.send(Msg::CouldNotKeep);
-                return;
-            }
+            Kept::Refused => return Some(Written::Refused),
         };
         self.send(Msg::Notebook(msg));
+        written
     }
 
-    /// The page is being left: the address can no longer be changed.
+    /// The page is being left: there is no time for turns, and the address can no longer be
+    /// changed.
     fn keep_at_last(self: &Rc<Self>) {
         // Where another tab has written, the notebook moves, and is kept in its new place.
         for _ in 0..LAST_TRIES {
+            self.keep_put_away();
             self.keep_notebook();
         }
         let state = self.state.borrow();
-        if self.keep_timer.is_waiting() && state.keeping.is_here() {
+        let is_due = self.keep_timer.is_waiting() || self.keep_due.get();
+        if is_due && state.keeping.is_here() {
+            // Not the address: what stands there is older.
             self.store.keep(&state.record());
         }
     }
@@ -488,6 +575,7 @@ impl Page {
     /// no module runs too.
     fn delete_everything(&self) -> Result<(), JsValue> {
         self.keep_timer.stop();
+        self.keep_due.set(false);
         self.document.dispatch_event(&Event::new("noseward-delete")?)?;
         Ok(())
     }

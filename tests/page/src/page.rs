@@ -104,6 +104,18 @@ impl Page {
         Ok(page)
     }
 
+    /// Kills the browser as a failing computer would, in Chromium on Linux, and starts it
+    /// again with the same profile. No page is open then.
+    ///
+    /// # Errors
+    ///
+    /// When there is no such browser, or when it does not start again.
+    pub async fn kill_the_browser(&mut self) -> Result<()> {
+        self.browser.kill_and_start_again().await?;
+        self.console = Console::default();
+        Ok(())
+    }
+
     /// What runs and shows this page.
     #[must_use]
     pub fn engine(&self) -> Engine {

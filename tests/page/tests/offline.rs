@@ -1024,10 +1024,10 @@ async fn a_crash_shows_the_way_out_once() -> Result<()> {
     assert_eq!(page.focused_id().await?, "crash");
     assert_eq!(page.eval("location.hash").await?, "#r1.rescued");
     page.screenshot("crash").await?;
-    page.run("document.getElementById('steps').focus()").await?;
+    page.run("document.getElementById('crash-text').focus()").await?;
     page.run(&format!("setTimeout(() => {{ {CRASH} }})")).await?;
     page.eval("new Promise(resolve => setTimeout(resolve))").await?;
-    assert_eq!(page.focused_id().await?, "steps", "told once");
+    assert_eq!(page.focused_id().await?, "crash-text", "told once");
     Ok(())
 }
 

@@ -21,6 +21,9 @@ pub(crate) struct Desk {
     pub(crate) slots: Vec<Slot>,
     /// Whether the open one has changed since it was last kept.
     pub(crate) unsaved: bool,
+    /// The places of others that are still to be written: what was put away, `None` for what
+    /// was deleted.
+    pub(crate) put_away: Vec<(u32, Option<String>)>,
     /// The rocket that the readings of the trial in hand were taken from.
     pub(crate) read_of: Option<ReadOf>,
     /// Text in its fields that could not be read.

@@ -142,8 +142,7 @@ pub(super) fn kept_elsewhere(
         return Vec::new();
     }
     // What could not be kept is nowhere but here.
-    let has_news =
-        state.desk.unsaved || mine.is_some() || state.keeping == Keeping::Blocked;
+    let has_news = state.desk.unsaved || mine.is_some();
     if text.is_none() && !has_news {
         // Deleted over there, and nothing new here.
         return vec![Effect::Redraw];

@@ -2,6 +2,7 @@
 
 mod charts;
 mod conclusion;
+mod crash;
 mod list;
 mod out;
 mod paper;
@@ -18,6 +19,7 @@ use super::update;
 use crate::app::State;
 use crate::views::{Region, regions, spoken_unit};
 
+pub(crate) use crash::for_crash;
 pub(super) use out::{result_code, result_words};
 
 /// What has fields in it: built anew only when its structure changes.

@@ -65,6 +65,7 @@ fn states() -> Vec<State> {
     }
     empty.bench.in_view = true;
     empty.keeping = Keeping::Unreadable(String::new());
+    empty.notice = Some(Notice::NotKept);
     states.extend([faulty, empty]);
     states
 }

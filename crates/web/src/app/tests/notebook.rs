@@ -528,9 +528,8 @@ fn what_could_not_be_kept_is_not_replaced_by_another_tabs() {
     let slot = state.desk.slot;
     let theirs = file(&mut state).replace(r#""note": """#, r#""note": "theirs""#);
     write(&mut state, "nb:reading:mass:0", "203");
-    // It was on its way, and there was no room.
-    state.desk.unsaved = false;
-    update(&mut state, Msg::CouldNotKeep);
+    // There was no room for it.
+    update(&mut state, Msg::Wrote { refused: true });
     tell(&mut state, NotebookMsg::KeptElsewhere { slot, text: Some(theirs), mine: None });
     assert_eq!(in_hand(&state).measured.mass.mm[0], Some(203.0));
     assert_ne!(state.desk.slot, slot, "it stands beside the other tab's");
