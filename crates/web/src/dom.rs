@@ -67,6 +67,8 @@ struct Page {
     keep_timer: Timer,
     /// Whether something is to be kept as soon as it is this tab's turn.
     keep_due: Cell<bool>,
+    /// The same of the units and the other choices of the view.
+    view_due: Cell<bool>,
     pause_timer: Timer,
     slice_timer: Timer,
     later_timer: Timer,
@@ -134,6 +136,7 @@ impl Page {
                 frame: Frame::new(window.clone(), call(Self::draw)),
                 animation: Animation::new(window.clone(), call(Self::tick)),
                 keep_due: Cell::new(false),
+                view_due: Cell::new(false),
                 keep_timer: Timer::new(window.clone(), call(Self::keep_now)),
                 pause_timer: Timer::new(window.clone(), call(Self::pause)),
                 later_timer: Timer::new(window.clone(), call(Self::draw_later)),
@@ -235,7 +238,7 @@ impl Page {
             Effect::Slice => self.slice_timer.restart(0),
             Effect::CloseMenus => self.screen.close_menus()?,
             Effect::Keep => self.keep_timer.restart(KEEP_AFTER_MS),
-            Effect::KeepView => self.store.keep_view(&self.state.borrow()),
+            Effect::KeepView => self.ask_to_keep(&self.view_due)?,
             Effect::DeleteAll => self.delete_everything()?,
             Effect::Try(way) => computer::try_out(self, way)?,
             Effect::Print(paper) => self.print(paper)?,
@@ -419,19 +422,22 @@ impl Page {
                 address::put(&self.window, &link::hash(&state.record()));
             }
         }
-        report(self.ask_to_keep());
+        report(self.ask_to_keep(&self.keep_due));
     }
 
     /// Has the script that loaded this module say when no other tab is writing; where
     /// browsers know no turns that is at once.
-    fn ask_to_keep(&self) -> Result<(), JsValue> {
-        self.keep_due.set(true);
+    fn ask_to_keep(&self, due: &Cell<bool>) -> Result<(), JsValue> {
+        due.set(true);
         self.document.dispatch_event(&Event::new("noseward-keep")?)?;
         Ok(())
     }
 
     /// It is this tab's turn to write.
     fn keep_in_turn(self: &Rc<Self>) {
+        if self.view_due.take() {
+            self.store.keep_view(&self.state.borrow());
+        }
         if !self.keep_due.take() {
             return;
         }
@@ -492,7 +498,7 @@ impl Page {
             put_away.retain(|(known, _)| *known != slot);
             put_away.push((slot, text));
         }
-        self.ask_to_keep()
+        self.ask_to_keep(&self.keep_due)
     }
 
     /// Keeps the notebooks that were put away, and forgets those that were deleted.
@@ -550,6 +556,9 @@ impl Page {
             self.keep_notebook();
         }
         let state = self.state.borrow();
+        if self.view_due.take() {
+            self.store.keep_view(&state);
+        }
         let is_due = self.keep_timer.is_waiting() || self.keep_due.get();
         if is_due && state.keeping.is_here() {
             // Not the address: what stands there is older.
@@ -576,6 +585,7 @@ impl Page {
     fn delete_everything(&self) -> Result<(), JsValue> {
         self.keep_timer.stop();
         self.keep_due.set(false);
+        self.view_due.set(false);
         self.document.dispatch_event(&Event::new("noseward-delete")?)?;
         Ok(())
     }

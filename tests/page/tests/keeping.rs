@@ -271,10 +271,15 @@ async fn a_browser_that_is_killed_loses_nothing() -> Result<()> {
     kept_holds(&page, "Killed").await?;
     page.wait_until(&format!("(await {}).includes('Killed')", copied("noseward/rocket")))
         .await?;
+    page.click("[id='units:inch']").await?;
+    page.wait_until(&format!("(await {}).includes('inch')", copied("noseward/view")))
+        .await?;
     page.kill_the_browser().await?;
     page.set_viewport(1366, 600).await?;
     page.goto("").await?;
     assert_eq!(page.value("[id='/name']").await?, "Killed");
+    let inches = "document.getElementById('units:inch').ariaPressed";
+    assert_eq!(page.eval(inches).await?, "true");
     page.at_the_notebook().await?;
     assert_eq!(page.value("[id='nb:because']").await?, "written last");
     assert_eq!(page.errors().await?, Vec::<String>::new());
