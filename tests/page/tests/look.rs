@@ -34,7 +34,9 @@ async fn assert_no_violation(page: &Page, name: &str) -> Result<()> {
 #[tokio::test]
 async fn the_whole_rocket_and_its_strip_are_in_view_on_a_school_screen() -> Result<()> {
     let page = Page::open(1366, 600).await?;
-    for (width, height) in [(1366, 600), (1093, 490), (1280, 720)] {
+    for (width, height) in
+        [(1366, 600), (1242, 600), (1180, 600), (1093, 490), (1024, 600), (1280, 720)]
+    {
         page.set_viewport(width, height).await?;
         page.wait_until(&format!("innerWidth === {width} && innerHeight === {height}"))
             .await?;
