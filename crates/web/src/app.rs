@@ -336,7 +336,7 @@ impl State {
 
     /// Puts another rocket and its swings in place of the present ones; undo brings them
     /// back.
-    fn replace_all(&mut self, record: Record) {
+    pub(crate) fn replace_all(&mut self, record: Record) {
         let owner = self.owner();
         self.release_trial(&record);
         self.show_record(record, owner);
@@ -750,9 +750,12 @@ fn go(state: &mut State, field: Field) -> Vec<Effect> {
     effects
 }
 
-/// Whether a text is a notebook in any spelling, a table of one, or a result.
+/// Whether a text is a notebook in any spelling, a table of one, a result, or several
+/// things at once.
 pub(crate) fn is_for_notebook(text: &str) -> bool {
-    link::looks_like_notebook(text) || link::looks_like_table(text)
+    link::looks_like_notebook(text)
+        || link::looks_like_table(text)
+        || link::pieces(text).len() > 1
 }
 
 /// Somebody put another link into the address bar.

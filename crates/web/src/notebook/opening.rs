@@ -3,9 +3,9 @@
 //! Each has a place of its own. A notebook that comes in is put beside the others and
 //! never in place of one, so that nothing is lost.
 
-use noseward_lesson::{Colour, Group, MOST_GROUP_NUMBER, Notebook};
+use noseward_lesson::{Colour, Group, MOST_GROUP_NUMBER, Notebook, Record};
 use noseward_link::{
-    self as link, Any, At, LinkErrorKind, NotebookFile, QrSegments, table_sentence,
+    self as link, Any, At, LinkErrorKind, NotebookFile, QrSegments, Text, table_sentence,
 };
 
 use super::update::{onto_page, rebuilt, say, sentence};
@@ -294,6 +294,10 @@ pub(super) fn open_link(state: &mut State, text: &str) -> Vec<Effect> {
 /// Opens a text that is no rocket: a notebook in any spelling, some parts of one, or one
 /// result. What cannot be read is told where it was typed, and stays there.
 pub(super) fn open_text(state: &mut State, text: &str) -> Vec<Effect> {
+    let pieces = link::pieces(text);
+    if pieces.len() > 1 && !link::looks_like_table(text) {
+        return open_all(state, &pieces);
+    }
     match opened(state, text) {
         Ok(mut effects) => {
             effects.extend([Effect::CloseMenus, Effect::Show("notebook-title")]);
@@ -324,6 +328,72 @@ fn opened(state: &mut State, text: &str) -> Result<Vec<Effect>, String> {
             add_parts(state, text).and(Err(error.sentence()))
         }
         Err(error) => Err(error.sentence()),
+    }
+}
+
+/// A class has handed in all at once. Notebooks each get a place, results are told, and of
+/// the rockets the first comes onto the page where no notebook does; whatever is not opened
+/// is named.
+fn open_all(state: &mut State, pieces: &[&str]) -> Vec<Effect> {
+    let (mut effects, mut told, mut wrong) = (Vec::new(), Vec::new(), false);
+    let (mut seen, mut rockets) = (Vec::new(), Vec::new());
+    for (piece, number) in pieces.iter().zip(1..) {
+        let any = link::open_any(piece);
+        if seen.contains(&any) {
+            continue;
+        }
+        seen.push(any.clone());
+        match any {
+            Ok(Any::Notebook(file)) => {
+                told.push(format!("The notebook of {} is here.", file.notebook.group));
+                effects.extend(come_in(state, file));
+            }
+            Ok(Any::Result(result)) => {
+                told.push(super::views::result_words(state, &result));
+            }
+            Ok(Any::Rocket(Text::Record { record, .. })) => rockets.push(record),
+            Ok(Any::Rocket(Text::Partial { design, .. })) => rockets.push(design.into()),
+            Ok(Any::Parts(_)) => match add_parts(state, piece) {
+                Ok(more) => effects.extend(more),
+                Err(fault) => told.push(fault),
+            },
+            Err(error) => {
+                wrong = true;
+                let (of, error) = (pieces.len(), sentence(&error.sentence()));
+                told.push(format!("Number {number} of {of}: {error}"));
+            }
+        }
+    }
+    let is_rocket = |any: &_| matches!(any, Ok(Any::Rocket(_)) | Err(_));
+    if seen.iter().all(is_rocket) && !rockets.is_empty() {
+        state.replace_all(rockets.remove(0));
+        state.notice = Some(Notice::Opened);
+        effects.extend([
+            Effect::RebuildSteps,
+            Effect::RebuildNotebook,
+            Effect::ShowBench,
+        ]);
+        effects.push(Effect::Keep);
+    }
+    if !rockets.is_empty() {
+        let names: Vec<&str> = rockets.iter().map(name_of).collect();
+        let names = names.join(", ");
+        told.push(format!(
+            "Not opened: {names}. The page shows one rocket: open each alone."
+        ));
+    }
+    effects.extend([Effect::CloseMenus, Effect::Redraw]);
+    if !told.is_empty() {
+        effects.extend(say(state, wrong, told.join("\n")));
+        effects.push(Effect::Show("notebook-title"));
+    }
+    effects
+}
+
+fn name_of(record: &Record) -> &str {
+    match record.design.name.as_str() {
+        "" => "a rocket without a name",
+        name => name,
     }
 }
 

@@ -2,19 +2,20 @@
 
 use super::*;
 
+use crate::later::Ask;
+use noseward_lesson::{Colour, Group, Notebook, SwingOutcome};
+use noseward_link::{Format, NotebookFile, open_notebook_file, open_table, to_table};
+use noseward_stability::evaluations;
+
+pub(super) const FIN_SPAN: Field = Field::Fins(0, FinField::Span);
+const FIN_COUNT: Field = Field::Fins(0, FinField::Count);
+
 /// The page before its later part is here.
 pub(super) fn unloaded() -> State {
     let mut state = open("", None);
     state.desk.code = Code::NotAsked;
     state
 }
-use crate::later::Ask;
-use noseward_lesson::{Notebook, SwingOutcome};
-use noseward_link::{Format, open_notebook_file, open_table, to_table};
-use noseward_stability::evaluations;
-
-pub(super) const FIN_SPAN: Field = Field::Fins(0, FinField::Span);
-const FIN_COUNT: Field = Field::Fins(0, FinField::Count);
 
 pub(super) fn tell(state: &mut State, msg: NotebookMsg) -> Vec<Effect> {
     update(state, Msg::Notebook(msg))
@@ -900,7 +901,7 @@ fn a_fresh_start_opens_no_notebook_and_loses_none() {
 fn what_cannot_be_opened_is_told_where_it_was_typed() {
     let mut state = desk();
     press(&mut state, "nb-begin", "");
-    let codes = link::notebook_parts(&link::NotebookFile {
+    let codes = link::notebook_parts(&NotebookFile {
         notebook: state.desk.notebook.clone(),
         rocket: None,
     });
@@ -909,4 +910,50 @@ fn what_cannot_be_opened_is_told_where_it_was_typed() {
     assert!(!effects.contains(&Effect::CloseMenus));
     let told = region(&state, "open-fault");
     assert!(told.contains("Row 1 has “*”"), "{told}");
+}
+
+/// A class hands in all at once: everything is opened or named, and nothing goes without a
+/// word.
+#[test]
+fn whatever_is_pasted_at_once_is_opened_or_named() {
+    let spelled = |example: Example| link::hash(&example.design().into());
+    let said = |state: &State| state.desk.look.said.clone().map(|said| said.words);
+    let notebook = |colour| {
+        let mut state = desk();
+        state.desk.notebook.group = Group::new(colour, 1).expect("1 is a number");
+        press(&mut state, "nb-begin", "");
+        state.desk.notebook.clone()
+    };
+    let both = [Colour::Blue, Colour::Green].map(notebook);
+    let result = link::result_of(&both[1], 1, None).expect("a trial");
+    let result = link::result_code(&result);
+    let links = both.map(|notebook| {
+        let file = NotebookFile { notebook, rocket: None };
+        link::notebook_hash(&file).expect("it is short")
+    });
+
+    let mut state = desk();
+    let text = format!("{}\n{}\n{result}\nn1.{}", links[0], links[1], "A".repeat(40));
+    update(&mut state, Msg::OpenText(text));
+    let words = said(&state).expect("it says what came");
+    for part in
+        ["of Blue 1 is here", "of Green 1 is here", "result of Green 1", "Number 4 of 4"]
+    {
+        assert!(words.contains(part), "{part} is not in {words}");
+    }
+    let groups = state.desk.slots.iter().filter_map(|slot| slot.group);
+    assert_eq!(groups.count() + 1, 2, "{:?}", state.desk.slots);
+
+    let mut state = desk();
+    let two = format!("{} and {}", spelled(Example::Tern), spelled(Example::Gannet));
+    update(&mut state, Msg::OpenText(two));
+    assert_eq!(state.design.name, "Tern");
+    let words = said(&state).expect("it names the other");
+    assert!(words.contains("Not opened: Gannet"), "{words}");
+
+    // One rocket twice, as a mail may have it, is one rocket.
+    let mut state = desk();
+    let twice = format!("[{0}]({0})", spelled(Example::Tern));
+    update(&mut state, Msg::OpenText(twice));
+    assert_eq!((state.design.name.as_str(), said(&state)), ("Tern", None));
 }

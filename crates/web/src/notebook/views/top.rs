@@ -93,7 +93,9 @@ pub(super) fn said(state: &State) -> Markup {
     html! {
         (not_kept(state))
         @if let Some(said) = &look.said {
-            p class=(if said.alarming { "notice notice--alarm" } else { "notice" }) { (said.words) }
+            div class=(if said.alarming { "notice notice--alarm" } else { "notice" }) {
+                @for line in said.words.lines() { p class="notice__line" { (line) } }
+            }
         }
         @let parts = look.parts.progress();
         @if parts.of > 0 {
