@@ -146,6 +146,7 @@ mod tests {
         for colour in Colour::ALL {
             for number in [1, 9, 40] {
                 let group = Group::new(colour, number).unwrap();
+                assert_eq!((group.colour, group.number()), (colour, number));
                 assert_eq!(Group::from_key(&group.key()), Some(group));
                 let json = serde_json::to_string(&group).unwrap();
                 assert_eq!(serde_json::from_str::<Group>(&json).unwrap(), group);

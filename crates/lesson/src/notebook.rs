@@ -748,8 +748,14 @@ mod tests {
         assert!(odd.restore(2) && odd.in_hand().is_none());
         assert_eq!(ids(&odd), [1, 3, 2]);
         // Set up alike, with nothing written.
-        let other = notebook.set_up_as(Group::default());
+        notebook.level = Level::Explain;
+        notebook.support = Support::Questions;
+        notebook.allows_two_changes = !notebook.allows_two_changes;
+        let group = Group::new(crate::Colour::Grey, 12).unwrap();
+        let other = notebook.set_up_as(group);
         assert!(other.is_blank() && !notebook.is_blank());
+        let set_up = |n: &Notebook| (n.level, n.support, n.allows_two_changes);
+        assert_eq!((other.group, set_up(&other)), (group, set_up(&notebook)));
     }
 
     /// Two trials, each predicted and swung.

@@ -399,6 +399,12 @@ fn number_word(count: usize) -> String {
 mod tests {
     use super::*;
 
+    #[test]
+    fn a_small_number_is_a_word() {
+        let words = ["2", "3", "4", "5", "6"].map(|n| number_word(n.parse().unwrap()));
+        assert_eq!(words, ["two", "three", "four", "five", "6"]);
+    }
+
     fn offered(notebook: &Notebook, of: Statement, units: Units) -> Vec<String> {
         Sentences::of(notebook, units).offered(of)
     }

@@ -13,7 +13,7 @@
 //! cargo run -- test fuzz           the fuzz targets, for about a minute
 //! cargo run -- bench               the measurements
 //! cargo run -- monkey [runs] [seed]  presses and typing without aim, and tabs that write at once
-//! cargo run -- mutants [what]      which changes to the code no test would notice
+//! cargo run -- mutants [what] [part]  which changes no test would notice
 //! ```
 
 #![forbid(unsafe_code)]
@@ -64,7 +64,7 @@ usage: cargo run                        build the page and serve it on 127.0.0.1
        cargo run -- test fuzz           run the fuzz targets for about a minute
        cargo run -- bench               measure
        cargo run -- monkey [runs] [seed]  press and type without aim, in one tab and several
-       cargo run -- mutants [what]      see which changes to the code no test notices";
+       cargo run -- mutants [what] [part]  see which changes no test notices";
 
 fn main() -> ExitCode {
     let arguments: Vec<String> = env::args().skip(1).collect();

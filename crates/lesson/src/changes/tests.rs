@@ -43,7 +43,7 @@ fn with_nose(design: &mut Design) {
 #[test]
 fn one_aspect_is_one_change() {
     type Edit = fn(&mut Design);
-    let all: [(&str, &str, &str, Edit); 15] = [
+    let all: [(&str, &str, &str, Edit); 17] = [
         (
             "fin shape",
             "Fins: root 110 mm → 130 mm, span 55 mm → 80 mm.",
@@ -100,8 +100,14 @@ fn one_aspect_is_one_change() {
         ("nose length", "Nose: length 120 mm → 90 mm.", "made the nose shorter", |d| {
             d.sections[0].length_mm = 90.0;
         }),
+        ("nose length", "Nose: length 120 mm → 150 mm.", "made the nose longer", |d| {
+            d.sections[0].length_mm = 150.0;
+        }),
         ("body width", "Tube: width 65 mm → 70 mm.", "made the body wider", |d| {
             d.sections[1].diameter_mm = Some(70.0);
+        }),
+        ("body width", "Tube: width 65 mm → 60 mm.", "made the body narrower", |d| {
+            d.sections[1].diameter_mm = Some(60.0);
         }),
         (
             "body front end",

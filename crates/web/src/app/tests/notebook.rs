@@ -957,3 +957,58 @@ fn whatever_is_pasted_at_once_is_opened_or_named() {
     update(&mut state, Msg::OpenText(twice));
     assert_eq!((state.design.name.as_str(), said(&state)), ("Tern", None));
 }
+
+/// What was deleted goes from this computer, and the next notebook here is open.
+#[test]
+fn a_deleted_notebook_is_dropped_and_another_one_opened() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    let first = state.desk.slot;
+    press(&mut state, "nb-new-group", "");
+    press(&mut state, "nb-begin", "");
+    let second = state.desk.slot;
+    assert_ne!(first, second);
+    let effects = press(&mut state, "nb-delete-now", "");
+    assert!(effects.contains(&Effect::DropNotebook(second)), "{effects:?}");
+    assert_eq!(state.desk.slot, first);
+    // The last one leaves an empty notebook of the same group behind.
+    let group = state.desk.notebook.group;
+    let effects = press(&mut state, "nb-delete-now", "");
+    assert!(effects.contains(&Effect::DropNotebook(first)), "{effects:?}");
+    assert!(state.desk.notebook.is_blank());
+    assert_eq!(state.desk.notebook.group, group);
+}
+
+/// Only what makes a test unfair holds a prediction up.
+#[test]
+fn a_fair_prediction_is_locked_at_once() {
+    let changed = |fields: &[(Field, &str)]| {
+        let mut state = desk();
+        press(&mut state, "nb-begin", "");
+        predict(&mut state, 0, "a long nose");
+        for (field, text) in fields {
+            typed(&mut state, *field, text);
+        }
+        press(&mut state, "nb-begin", "");
+        press(&mut state, "nb-outcome", 0);
+        write(&mut state, "nb:because", "it is heavier in front");
+        press(&mut state, "nb-lock", "");
+        (in_hand(&state).is_locked(), state.desk.look.said.map(|said| said.words))
+    };
+    let (locked, said) = changed(&[(CLAY_PLACE, "30")]);
+    assert!(locked, "{said:?}");
+    let (locked, said) = changed(&[]);
+    assert!(!locked && said.is_some_and(|words| words.contains("Nothing has changed")));
+    let (locked, said) = changed(&[(CLAY_PLACE, "30"), (FIN_SPAN, "80")]);
+    assert!(!locked && said.is_some_and(|words| words.contains("More than one thing")));
+}
+
+#[test]
+fn symbols_are_drawn_when_asked_for() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    assert!(!shown(&mut state).contains("Part 1 of"));
+    press(&mut state, "nb-symbols", "");
+    let all = shown(&mut state);
+    assert!(all.contains("Part 1 of") && all.contains("share__symbol"));
+}

@@ -168,3 +168,25 @@ fn separations(state: &State, trials: [&Trial; 2]) -> String {
     }
     words
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use noseward_lesson::Notebook;
+    use noseward_stability::Example;
+
+    /// From the nearest of the two points to the furthest.
+    #[test]
+    fn the_range_is_the_widest_that_the_readings_allow() {
+        let mut notebook = Notebook::default();
+        notebook.begin(&Example::Puffin.design().into()).unwrap();
+        let readings = |mm: [f64; 3]| mm.map(Some);
+        notebook.in_hand_mut().unwrap().measured.mass.mm =
+            readings([140.0, 142.0, 145.0]);
+        assert_eq!(separation_range_mm(&notebook.summaries()[0]), None);
+        let trial = notebook.in_hand_mut().unwrap();
+        trial.measured.pressure.mm = readings([200.0, 203.0, 206.0]);
+        let found = separation_range_mm(&notebook.summaries()[0]);
+        assert_eq!(found, Some((203.0 - 142.0, 200.0 - 145.0, 206.0 - 140.0)));
+    }
+}

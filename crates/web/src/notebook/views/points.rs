@@ -250,3 +250,20 @@ fn nearer(separation_mm: f64, overlaps: Option<bool>) -> &'static str {
         Nearer::Neither => "Both points are in the same place.",
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Readings that overlap cannot tell which point is nearer: then nothing is said.
+    #[test]
+    fn what_is_nearer_is_said_unless_the_readings_overlap() {
+        for separation_mm in [-20.0, 0.0, 20.0] {
+            assert_eq!(nearer(separation_mm, Some(true)), "");
+            assert_eq!(nearer(separation_mm, Some(false)), nearer(separation_mm, None));
+        }
+        assert!(nearer(20.0, None).starts_with("The centre of mass"));
+        assert!(nearer(-20.0, None).starts_with("The centre of pressure"));
+        assert!(nearer(0.0, None).contains("same place"));
+    }
+}
