@@ -69,7 +69,7 @@ struct Page {
     slice_timer: Timer,
     later_timer: Timer,
     listeners: RefCell<Vec<Listener>>,
-    watches: RefCell<Option<(SizeWatch, [ViewWatch; 3])>>,
+    watches: RefCell<Option<(SizeWatch, [ViewWatch; 4])>>,
 }
 
 /// Starts the page. Called once, by the script that loaded the module.
@@ -152,10 +152,17 @@ impl Page {
         page.listeners.replace(listeners);
         let sizes = SizeWatch::new(&page, ["sheet", "air"])?;
         let views = [
-            ViewWatch::new(&page, "air", Msg::GraphsInView)?,
-            ViewWatch::new(&page, "swing", |seen| Msg::Bench(BenchMsg::InView(seen)))?,
-            ViewWatch::new(&page, "notebook", |seen| {
-                Msg::Notebook(NotebookMsg::InView(seen))
+            ViewWatch::new(&page, "air", |page, seen| {
+                page.send(Msg::GraphsInView(seen));
+            })?,
+            ViewWatch::new(&page, "swing", |page, seen| {
+                page.send(Msg::Bench(BenchMsg::InView(seen)));
+            })?,
+            ViewWatch::new(&page, "notebook", |page, seen| {
+                page.send(Msg::Notebook(NotebookMsg::InView(seen)));
+            })?,
+            ViewWatch::new(&page, "steps", |page, seen| {
+                report(page.screen.mark_typing(seen));
             })?,
         ];
         page.watches.replace(Some((sizes, views)));

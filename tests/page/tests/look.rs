@@ -95,6 +95,22 @@ async fn the_drawing_stays_beside_the_steps() -> Result<()> {
     Ok(())
 }
 
+/// On a telephone the reading stays with the measurements, and covers nothing else.
+#[tokio::test]
+async fn the_reading_goes_along_as_far_as_the_measurements() -> Result<()> {
+    let page = Page::open(360, 740).await?;
+    let bottom = "document.getElementById('strip').getBoundingClientRect().bottom";
+    page.eval("document.getElementById('weights-title').scrollIntoView()").await?;
+    page.wait_until(&format!("({bottom}) > 40")).await?;
+    page.at_the_swing().await?;
+    page.wait_until(&format!("({bottom}) <= 0")).await?;
+    page.at_the_notebook().await?;
+    page.wait_until(&format!("({bottom}) <= 0")).await?;
+    page.screenshot("telephone-notebook").await?;
+    page.eval("document.getElementById('weights-title').scrollIntoView()").await?;
+    page.wait_until(&format!("({bottom}) > 40")).await
+}
+
 #[tokio::test]
 async fn it_fits_every_width_in_every_state() -> Result<()> {
     let page = Page::open(1366, 600).await?;
