@@ -13,7 +13,7 @@ async function run() {
     const missing = missingPart();
     if (missing) throw new Error(missing);
     const noseward = await import('./noseward.js');
-    await load(noseward);
+    await Promise.all([load(noseward), broughtBack()]);
     noseward.start();
     return true;
   } catch (error) {
@@ -47,7 +47,7 @@ function tellFailure(reason) {
   document.getElementById('failed-reason').textContent = reason;
   document.getElementById('failed-delete').hidden = false;
   document.getElementById('failed-delete-now').addEventListener('click', async () => {
-    const left = await deleteEverything();
+    const left = await inTurn(deleteEverything);
     document.getElementById('failed-deleted').textContent = left
       ? `Not everything could be deleted: ${left} entries are left.`
       : 'Everything of this page was deleted from this computer.';
@@ -57,7 +57,7 @@ function tellFailure(reason) {
 
 // The module asks for it by an event, and hears of the outcome by another.
 document.addEventListener('noseward-delete', async () => {
-  const detail = await deleteEverything();
+  const detail = await inTurn(deleteEverything);
   document.dispatchEvent(new CustomEvent('noseward-deleted', { detail }));
 });
 
@@ -75,9 +75,8 @@ async function deleteEverything() {
 async function deleteTexts() {
   let left = 0;
   for (const storage of [localStorage, sessionStorage]) {
-    const ours = () => Object.keys(storage).filter((key) => key.startsWith('noseward/'));
-    for (const key of ours()) storage.removeItem(key);
-    left += ours().length;
+    for (const key of ourKeys(storage)) storage.removeItem(key);
+    left += ourKeys(storage).length;
   }
   return left;
 }
@@ -89,8 +88,9 @@ async function deleteDatabases() {
   const done = await Promise.all(ours.map(({ name }) => new Promise((resolve) => {
     const request = indexedDB.deleteDatabase(name);
     request.onsuccess = () => resolve(0);
-    // Another tab may hold it open.
-    request.onerror = request.onblocked = () => resolve(1);
+    request.onerror = () => resolve(1);
+    // Another tab may hold it open, if not for long.
+    request.onblocked = () => setTimeout(resolve, 3000, 1);
   })));
   return done.reduce((sum, one) => sum + one, 0);
 }
@@ -122,12 +122,47 @@ function tellCrash(error) {
   if (!ended) return;
   root.dataset.state = 'crashed';
   const crash = document.getElementById('crash');
+  offerNotebook();
+  lockAllBut(crash);
   crash.hidden = false;
   crash.focus();
+  const link = document.getElementById('crash-link');
   try {
-    const { hash } = document.getElementById('crash-link');
-    if (hash) history.replaceState(history.state, '', hash);
+    if (link.hash) history.replaceState(history.state, '', link.hash);
   } catch {
     // Some frames forbid it; the link itself is there.
+  }
+  // To the same address a link only scrolls.
+  link.addEventListener('click', (event) => {
+    event.preventDefault();
+    location.hash = link.hash;
+    location.reload();
+  });
+}
+
+// The file of the open notebook. The module has left its name in the page, and its text
+// where that was not kept. Shown is a copy: a module that only stumbled may write there again.
+function offerNotebook() {
+  const left = document.getElementById('crash-notebook');
+  const offer = left.firstElementChild?.cloneNode(true);
+  if (!offer) return;
+  const link = offer.querySelector('a');
+  let text = left.lastElementChild.textContent;
+  try {
+    text ||= localStorage.getItem(link.dataset.key);
+  } catch {
+    // Storage is barred.
+  }
+  if (!text) return;
+  link.href = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+  left.after(offer);
+}
+
+// What stands behind the message does nothing any more; nobody is to write there.
+function lockAllBut(element) {
+  for (const other of document.body.children) other.inert = other !== element;
+  // Older browsers do not know that.
+  for (const control of document.querySelectorAll('button, input, select, textarea')) {
+    if (!element.contains(control)) control.disabled = true;
   }
 }

@@ -71,7 +71,9 @@ pub fn mm_per_px(design: &Design, sheet: &Sheet) -> Option<f64> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::boxes::words_keep_apart;
+    use crate::boxes::{lines_miss_words, words_keep_apart};
+    use crate::palette::Colour;
+    use crate::scene::Item;
     use noseward_stability::{
         BottleSize, Example, SectionKind, UnitSystem, Weight, evaluate,
     };
@@ -123,6 +125,33 @@ mod tests {
                 }
             }
         }
+    }
+
+    /// The wind arrow comes from beyond the ruler, at whatever level.
+    #[test]
+    fn the_wind_covers_no_number_of_the_ruler() {
+        let mut design = Example::Puffin.design();
+        let mut crossed = 0;
+        for start_mm in (0..60).map(|k| 170.0 + f64::from(k)) {
+            // It moves the centre of pressure.
+            design.fins[0].start_mm = start_mm;
+            let figures = evaluate(&design).figures.unwrap();
+            for sheet in sheets() {
+                let mut scene = rocket(&design, &figures, &sheet).unwrap();
+                scene.groups[0].items.retain(|item| matches!(item, Item::Text { .. }));
+                scene.groups[3].items.retain(|item| {
+                    matches!(item, Item::Path { style, .. }
+                        if style.stroke == Some(Colour::Wind))
+                });
+                crossed += usize::from(scene.groups[3].items.iter().any(|item| {
+                    let Item::Path { path, .. } = item else { return false };
+                    matches!(&path.runs[..], [(a, _), (b, _)] if a[0].y == b[0].y)
+                }));
+                scene.groups.drain(1..3);
+                lines_miss_words(&scene, &[], &format!("{start_mm}, {sheet:?}"));
+            }
+        }
+        assert!(crossed > 0, "no level was that of a number");
     }
 
     /// Found by fuzzing: fins so wide that the ruler is shorter than a digit is high.

@@ -57,7 +57,7 @@ fn item(item: &Item) -> Markup {
             };
             let weight = bold.then_some("bold");
             html! {
-                text x=(number(at.x)) y=(number(at.y)) fill=(colour.hex())
+                text x=(number(at.x)) y=(number(at.y)) fill=(colour.css())
                     text-anchor=[anchor] font-weight=[weight] { (words) }
             }
         }
@@ -79,8 +79,8 @@ impl Painted {
     fn new(style: &Style) -> Self {
         let dashes: Vec<String> = style.dashes.iter().map(|&d| number(d)).collect();
         Self {
-            fill: style.fill.map_or("none", |colour| colour.hex()),
-            stroke: style.stroke.map(|colour| colour.hex()),
+            fill: style.fill.map_or("none", |colour| colour.css()),
+            stroke: style.stroke.map(|colour| colour.css()),
             width: style.stroke.map(|_| number(style.width_px)),
             dashes: (!dashes.is_empty()).then(|| dashes.join(" ")),
         }
@@ -132,7 +132,7 @@ mod tests {
         let group = Group { key: "words", items: vec![text] };
         assert_eq!(
             svg_group(&group),
-            "<text x=\"0\" y=\"0\" fill=\"#1d2b3a\" text-anchor=\"middle\" \
+            "<text x=\"0\" y=\"0\" fill=\"var(--ink,#1d2b3a)\" text-anchor=\"middle\" \
              font-weight=\"bold\">&lt;script&gt;&amp;&quot;</text>"
         );
     }

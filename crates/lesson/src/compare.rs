@@ -1,8 +1,8 @@
 //! What was measured beside what was worked out.
 
-use noseward_stability::{Design, Units, evaluate};
+use noseward_stability::{Design, Units};
 
-use crate::{BalancePoint, Measurements, ReadingStats};
+use crate::{BalancePoint, Measurements, ReadingStats, Rocket};
 
 /// A value as measured and as worked out, in millimetres from the nose tip; for the
 /// separation in millimetres.
@@ -69,13 +69,13 @@ impl Comparison {
     }
 }
 
-/// Measured beside computed; `None` when the figures of the design cannot be worked out.
+/// Measured beside computed; `None` when the figures of the rocket cannot be worked out.
 ///
 /// The computed values are those of the parts, in the view of the drawing.
 #[must_use]
-pub fn compare(design: &Design, measured: &Measurements) -> Option<Comparison> {
-    let figures = evaluate(design).figures?;
-    let length_mm = design.length_mm();
+pub fn compare(rocket: &Rocket, measured: &Measurements) -> Option<Comparison> {
+    let figures = rocket.figures()?;
+    let length_mm = rocket.design().length_mm();
     let beside = |point, computed_m: f64| Beside {
         measured: measured.middle(point, length_mm),
         computed_mm: computed_m * 1000.0,
@@ -100,12 +100,13 @@ pub fn compare(design: &Design, measured: &Measurements) -> Option<Comparison> {
 /// figures cannot be worked out.
 #[must_use]
 pub fn explanations(
-    design: &Design,
+    rocket: &Rocket,
     measured: &Measurements,
     units: Units,
 ) -> Vec<String> {
     let mut said = Vec::new();
-    let Some(comparison) = compare(design, measured) else { return said };
+    let Some(comparison) = compare(rocket, measured) else { return said };
+    let design = rocket.design();
     let length_mm = measured.rocket_length_mm.unwrap_or(design.length_mm());
     for point in BalancePoint::ALL {
         let beside = comparison.of(point);
@@ -142,14 +143,14 @@ pub fn explanations(
             said.push("Was it read from the other end of the rocket?".into());
         }
         match point {
-            BalancePoint::Mass => mass_causes(design, off_mm, units, &mut said),
+            BalancePoint::Mass => mass_causes(rocket, off_mm, units, &mut said),
             BalancePoint::Pressure => pressure_causes(design, measured, &mut said),
         }
     }
     said
 }
 
-fn mass_causes(design: &Design, off_mm: f64, units: Units, said: &mut Vec<String>) {
+fn mass_causes(rocket: &Rocket, off_mm: f64, units: Units, said: &mut Vec<String>) {
     said.push(
         if off_mm > 0.0 {
             "Is the tail heavier than described: tape, glue, thick fins?"
@@ -158,8 +159,8 @@ fn mass_causes(design: &Design, off_mm: f64, units: Units, said: &mut Vec<String
         }
         .into(),
     );
-    let computed = evaluate(design).figures.map(|f| f.computed_mass.mass_kg * 1000.0);
-    match (design.measured.total_mass_g, computed) {
+    let computed = rocket.figures().map(|f| f.computed_mass.mass_kg * 1000.0);
+    match (rocket.design().measured.total_mass_g, computed) {
         (Some(scales_g), Some(parts_g)) => {
             if (scales_g - parts_g).abs() > MASS_SHARE * parts_g {
                 said.push(format!(
@@ -191,7 +192,7 @@ fn pressure_causes(design: &Design, measured: &Measurements, said: &mut Vec<Stri
 #[cfg(test)]
 mod tests {
     use super::*;
-    use noseward_stability::Example;
+    use noseward_stability::{Example, evaluate};
 
     fn measured(mass: [f64; 3], pressure: [f64; 3]) -> Measurements {
         let mut measured = Measurements::default();
@@ -203,7 +204,8 @@ mod tests {
     /// The rocket, and what its points are by computation.
     fn tern() -> (Design, f64, f64) {
         let design = Example::Tern.design();
-        let comparison = compare(&design, &Measurements::default()).unwrap();
+        let comparison =
+            compare(&design.clone().into(), &Measurements::default()).unwrap();
         let (mass, pressure) = (comparison.mass, comparison.pressure);
         assert_eq!((mass.agrees(), mass.measured), (None, None));
         (design, mass.computed_mm, pressure.computed_mm)
@@ -212,14 +214,14 @@ mod tests {
     fn said(design: &Design, mass_mm: f64, pressure_mm: f64) -> String {
         let three = |mm: f64| [mm - 1.0, mm, mm + 2.0];
         let measured = measured(three(mass_mm), three(pressure_mm));
-        explanations(design, &measured, Units::METRIC).join(" ")
+        explanations(&design.clone().into(), &measured, Units::METRIC).join(" ")
     }
 
     #[test]
     fn the_separation_is_between_the_points_with_its_range() {
         let (design, mass_mm, pressure_mm) = tern();
         let measured = measured([150.0, 152.0, 151.0], [170.0, 168.0, 175.0]);
-        let separation = compare(&design, &measured).unwrap().separation;
+        let separation = compare(&design.clone().into(), &measured).unwrap().separation;
         assert!((separation.computed_mm - (pressure_mm - mass_mm)).abs() < 1e-9);
         let middle = separation.measured.unwrap();
         assert_eq!(
@@ -241,10 +243,19 @@ mod tests {
         );
         // A wide range leaves more open.
         let wide = measured([mass - 20.0, mass + 12.0, mass + 14.0], [pressure; 3]);
-        assert_eq!(compare(&design, &wide).unwrap().mass.agrees(), Some(true));
-        assert_eq!(explanations(&Design::default(), &wide, Units::METRIC).len(), 0);
+        assert_eq!(
+            compare(&design.clone().into(), &wide).unwrap().mass.agrees(),
+            Some(true)
+        );
+        assert_eq!(
+            explanations(&Design::default().into(), &wide, Units::METRIC).len(),
+            0
+        );
         let nothing = Measurements::default();
-        assert_eq!(explanations(&design, &nothing, Units::METRIC).len(), 0);
+        assert_eq!(
+            explanations(&design.clone().into(), &nothing, Units::METRIC).len(),
+            0
+        );
     }
 
     #[test]
@@ -275,7 +286,7 @@ mod tests {
             assert!(text.contains(cause), "{cause}: {text}");
         }
         design.fins[0].count = 4;
-        let three = compare(&design, &Measurements::default()).unwrap();
+        let three = compare(&design.clone().into(), &Measurements::default()).unwrap();
         let text =
             said(&design, three.mass.computed_mm, three.pressure.computed_mm + 15.0);
         assert!(!text.contains("which view"), "{text}");

@@ -27,6 +27,7 @@ mod outcome;
 mod prediction;
 mod readings;
 mod record;
+mod rocket;
 mod seal;
 mod sentences;
 mod slips;
@@ -53,6 +54,7 @@ pub use readings::{
     Readings,
 };
 pub use record::Record;
+pub use rocket::Rocket;
 pub use seal::Seal;
 pub use sentences::Sentences;
 pub use slips::{ReadingField, Slip, slips};

@@ -1,6 +1,8 @@
 //! What else moved, by computation, when a rocket was changed.
 
-use noseward_stability::{Design, UnitSystem, Units, evaluate, minus, trimmed};
+use noseward_stability::{UnitSystem, Units, minus, trimmed};
+
+use crate::Rocket;
 
 /// A value of two rockets.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -42,23 +44,24 @@ impl BeforeAfter {
 /// worked out.
 ///
 /// ```
-/// use noseward_lesson::moved;
+/// use noseward_lesson::{Rocket, moved};
 /// use noseward_stability::{Example, Units};
 ///
 /// let puffin = Example::Puffin.design();
 /// let mut other = puffin.clone();
 /// other.weights[0].mass_g += 10.0;
+/// let [puffin, other] = [puffin, other].map(Rocket::from);
 /// let sentences = moved(&puffin, &other).expect("both are whole").sentences(Units::METRIC);
 /// assert_eq!(sentences[0], "The centre of mass moved 14 mm forward.");
 /// assert_eq!(sentences[1], "The centre of pressure (side-on) did not move.");
 /// assert_eq!(sentences[3], "The rocket is 10 g heavier.");
 /// ```
 #[must_use]
-pub fn moved(before: &Design, after: &Design) -> Option<Moved> {
-    let (a, b) = (evaluate(before).figures?, evaluate(after).figures?);
+pub fn moved(before: &Rocket, after: &Rocket) -> Option<Moved> {
+    let (a, b) = (before.figures()?, after.figures()?);
     let pair = |value: &dyn Fn(&noseward_stability::Figures) -> f64| BeforeAfter {
-        before: value(&a) * 1000.0,
-        after: value(&b) * 1000.0,
+        before: value(a) * 1000.0,
+        after: value(b) * 1000.0,
     };
     Some(Moved {
         mass_g: pair(&|f| f.computed_mass.mass_kg),
@@ -135,7 +138,7 @@ pub(crate) fn separation(
 #[cfg(test)]
 mod tests {
     use super::*;
-    use noseward_stability::{Example, Planform};
+    use noseward_stability::{Design, Example, Planform};
 
     #[test]
     fn longer_fins_move_both_points_back() {
@@ -147,7 +150,7 @@ mod tests {
             span_mm: 75.0,
             sweep_mm: 50.0,
         };
-        let moved = moved(&puffin, &other).unwrap();
+        let moved = moved(&puffin.into(), &other.into()).unwrap();
         // Four times 20 mm by 85 mm of card of 300 g/m².
         assert!((moved.mass_g.difference() - 2.04).abs() < 1e-9, "{moved:?}");
         assert!(moved.centre_of_mass_mm.difference() > 0.0);
@@ -163,13 +166,13 @@ mod tests {
 
     #[test]
     fn nothing_moves_between_equals_and_faults_leave_none() {
-        let tern = Example::Tern.design();
+        let [tern, empty] = [Example::Tern.design(), Design::default()].map(Rocket::from);
         let same = moved(&tern, &tern).unwrap().sentences(Units::METRIC);
         assert_eq!(same[0], "The centre of mass did not move.");
         assert!(same[2].contains("stayed at"), "{same:?}");
         assert_eq!(same[3], "The rocket weighs the same.");
-        assert_eq!(moved(&tern, &Design::default()), None);
-        assert_eq!(moved(&Design::default(), &tern), None);
+        assert_eq!(moved(&tern, &empty), None);
+        assert_eq!(moved(&empty, &tern), None);
     }
 
     #[test]
@@ -177,6 +180,7 @@ mod tests {
         let tern = Example::Tern.design();
         let mut hung = tern.clone();
         hung.measured.total_mass_g = Some(150.0);
+        let [tern, hung] = [tern, hung].map(Rocket::from);
         assert_eq!(moved(&tern, &hung), moved(&tern, &tern));
     }
 

@@ -327,14 +327,7 @@ impl Notebook {
     /// [`NotebookError::TooManyTrials`].
     pub fn begin(&mut self, record: &Record) -> Result<u16, NotebookError> {
         let compared_with = self.in_hand().or(self.trials.last()).map(Trial::id);
-        let mut record = record.clone();
-        let is_theirs = |trial: &Trial| {
-            *trial.swings() == record.swings && same_build(trial.design(), &record.design)
-        };
-        if record.has_swings() && self.all().any(is_theirs) {
-            // They are on record with another trial.
-            record.swings = record.swings.setup.into();
-        }
+        let record = self.without_known_swings(record);
         self.insert(self.trials.len(), |id| Trial::new(id, &record, compared_with))
     }
 
@@ -388,12 +381,39 @@ impl Notebook {
     }
 
     /// Another rocket is on the page. A trial whose rocket still follows the page keeps its
-    /// own and is no longer in hand.
+    /// own and is no longer in hand. Nor is one that is locked, where its swings would take
+    /// the place of others that are on record with no trial.
     pub fn release(&mut self, record: &Record) {
-        let follows = |trial: &Trial| !trial.is_locked() && trial.record() != *record;
-        if self.in_hand().is_some_and(follows) {
+        let Some(trial) = self.in_hand() else { return };
+        let stays = if trial.is_locked() {
+            !record.has_swings()
+                || !self.is_in_hand(&record.design, &record.swings.setup)
+                || self.knows_swings(record)
+        } else {
+            trial.record() == *record
+        };
+        if !stays {
             self.in_hand = None;
         }
+    }
+
+    /// Whether the swings of a record are those of a trial, deleted or not, or the first of
+    /// them.
+    fn knows_swings(&self, record: &Record) -> bool {
+        self.all().any(|trial| {
+            trial.swings().agrees_with(&record.swings.setup)
+                && trial.swings().outcomes().starts_with(record.swings.outcomes())
+                && same_build(trial.design(), &record.design)
+        })
+    }
+
+    /// A record without swings that are on record with a trial: they are no other one's.
+    fn without_known_swings(&self, record: &Record) -> Record {
+        let mut record = record.clone();
+        if self.knows_swings(&record) {
+            record.swings = record.swings.setup.into();
+        }
+        record
     }
 
     /// Compares a trial with another one, or with none.
@@ -411,11 +431,12 @@ impl Notebook {
         self.trial_mut(id).is_some_and(Trial::lock)
     }
 
-    /// The rocket on the page has changed: the trial in hand takes it, unless its own is
-    /// locked.
+    /// The rocket on the page has changed: the trial in hand takes it, with swings that are
+    /// on record with no trial, unless its own is locked.
     pub fn follow(&mut self, record: &Record) {
+        let record = self.without_known_swings(record);
         if let Some(trial) = self.in_hand_mut() {
-            trial.follow(record);
+            trial.follow(&record);
         }
     }
 
@@ -636,6 +657,15 @@ mod tests {
         notebook.lock(3);
         notebook.release(&record(Example::Tern));
         assert_eq!(notebook.in_hand().unwrap().id(), 3);
+        // Swings that no trial knows would be lost under those of the trial.
+        let mut swung = record(Example::Puffin);
+        swung.swings.add(SwingOutcome::Steady);
+        notebook.swing(&swung.swings);
+        notebook.release(&swung);
+        assert_eq!(notebook.in_hand().unwrap().id(), 3);
+        swung.swings.add(SwingOutcome::TailFirst);
+        notebook.release(&swung);
+        assert_eq!(notebook.in_hand(), None);
     }
 
     #[test]
@@ -650,6 +680,13 @@ mod tests {
         // Another rocket leaves them behind.
         notebook.take_in_hand(1);
         notebook.follow(&record(Example::Razorbill));
+        assert!(notebook.in_hand().unwrap().swings().outcomes().is_empty());
+        // They come back with it, unless they are another trial's.
+        notebook.follow(&page);
+        assert_eq!(notebook.in_hand().unwrap().swings(), &page.swings);
+        notebook.take_in_hand(2);
+        notebook.follow(&record(Example::Razorbill));
+        notebook.follow(&page);
         assert!(notebook.in_hand().unwrap().swings().outcomes().is_empty());
     }
 

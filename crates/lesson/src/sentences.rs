@@ -338,7 +338,7 @@ impl Row<'_> {
     /// Whether two measured separations differ by less than their readings leave open.
     fn within_readings(&self, said: &mut Vec<String>) {
         let open =
-            |trial: &Trial| compare(trial.design(), &trial.measured)?.separation.measured;
+            |trial: &Trial| compare(trial.rocket(), &trial.measured)?.separation.measured;
         let Some((a, b)) = self.baseline.and_then(open).zip(open(self.trial)) else {
             return;
         };

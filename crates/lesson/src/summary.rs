@@ -1,7 +1,5 @@
 //! One trial in one row, as tables, charts and codes need it.
 
-use noseward_stability::evaluate;
-
 use crate::{
     BalancePoint, Change, Notebook, Overall, ReadingStats, SwingOutcome, Trial, changes,
 };
@@ -107,9 +105,9 @@ impl Notebook {
         let design = trial.design();
         let measured = &trial.measured;
         let length_mm = design.length_mm();
-        let figures = evaluate(design).figures;
+        let figures = trial.rocket().figures();
         let figure = |value: &dyn Fn(&noseward_stability::Figures) -> f64| {
-            figures.as_ref().map(|figures| value(figures) * 1000.0)
+            figures.map(|figures| value(figures) * 1000.0)
         };
         Summary {
             id: trial.id(),
@@ -138,7 +136,7 @@ mod tests {
     use super::*;
     use crate::{Draft, Record};
     use SwingOutcome::{NotSure, Sideways, Steady, Wobbling};
-    use noseward_stability::{Design, Example};
+    use noseward_stability::{Design, Example, evaluate};
 
     /// Tern, then Tern with a fourth fin, measured, predicted and swung.
     fn notebook(predicted: SwingOutcome, seen: &[SwingOutcome]) -> Notebook {

@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::seal::{self, Seal};
 use crate::{
-    COUNTED, Measurements, Prediction, Predictions, Record, SwingOutcome, Swings,
+    COUNTED, Measurements, Prediction, Predictions, Record, Rocket, SwingOutcome, Swings,
 };
 
 /// The most characters of a trial's note.
@@ -21,7 +21,7 @@ pub const PLAN_CHARS: usize = 120;
 #[serde(from = "TrialParts", into = "TrialParts")]
 pub struct Trial {
     id: u16,
-    design: Design,
+    rocket: Rocket,
     compared_with: Option<u16>,
     /// What the group had planned, if it had.
     pub plan: String,
@@ -120,7 +120,7 @@ impl From<Trial> for TrialParts {
         let seal = trial.seal();
         let Trial {
             id,
-            design,
+            rocket,
             compared_with,
             plan,
             measured,
@@ -132,7 +132,7 @@ impl From<Trial> for TrialParts {
         } = trial;
         Self {
             id,
-            design,
+            design: rocket.into(),
             compared_with,
             plan,
             measured,
@@ -166,7 +166,7 @@ impl From<TrialParts> for Trial {
         let Record { design, swings } = Record { design, swings }.rounded();
         let mut trial = Self {
             id,
-            design,
+            rocket: design.into(),
             compared_with,
             plan,
             measured,
@@ -188,7 +188,7 @@ impl Trial {
         let Record { design, swings } = record.clone().rounded();
         Self {
             id,
-            design,
+            rocket: design.into(),
             compared_with,
             plan: String::new(),
             measured: Measurements::default(),
@@ -208,8 +208,14 @@ impl Trial {
 
     /// The rocket as it was.
     #[must_use]
+    pub fn rocket(&self) -> &Rocket {
+        &self.rocket
+    }
+
+    /// How it was described.
+    #[must_use]
     pub fn design(&self) -> &Design {
-        &self.design
+        self.rocket.design()
     }
 
     /// The number of the trial that it is compared with; `None` for a baseline.
@@ -237,7 +243,7 @@ impl Trial {
     /// The rocket with its swings, as the page takes it.
     #[must_use]
     pub fn record(&self) -> Record {
-        Record { design: self.design.clone(), swings: self.swings.clone() }
+        Record { design: self.design().clone(), swings: self.swings.clone() }
     }
 
     /// Whether a prediction is locked.
@@ -314,10 +320,10 @@ impl Trial {
             return;
         }
         let design = record.design.clone().rounded();
-        if !same_build(&self.design, &design) {
-            self.swings = Swings::default();
+        if !same_build(self.design(), &design) {
+            self.swings = record.swings.clone().rounded();
         }
-        self.design = design;
+        self.rocket = design.into();
     }
 
     /// Takes other swings of the same rocket.

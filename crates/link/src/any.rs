@@ -1,6 +1,6 @@
 //! A text of any origin, told apart: a rocket, a notebook in any spelling, a result.
 
-use crate::code::{looks_like, looks_like_code};
+use crate::code::{self, begins_with_right_row, looks_like, looks_like_code};
 use crate::error::LinkError;
 use crate::link::{is_link, is_long_link_of};
 use crate::notebook::NotebookFile;
@@ -26,6 +26,12 @@ pub enum Any {
     Parts(QrSegments),
     /// What one trial came to.
     Result(ResultCode),
+}
+
+/// What begins somewhere in a text.
+enum Beginning<'a> {
+    Rocket,
+    Other(Spelled<'a>),
 }
 
 /// A spelling of something other than a rocket.
@@ -83,32 +89,74 @@ fn spelled(text: &str) -> Option<Spelled<'_>> {
     if start.starts_with('{') {
         return is_notebook_json(start).then_some(Spelled::File);
     }
+    // Each beginning costs little: no more than a row of the text is looked at.
+    match beginnings(text).find_map(|i| beginning(&text[i..]))? {
+        Beginning::Rocket => None,
+        Beginning::Other(spelled) => Some(spelled),
+    }
+}
+
+/// The places in a text at which something may begin.
+fn beginnings(text: &str) -> impl Iterator<Item = usize> {
     let mut within = false;
-    for (i, c) in text.char_indices() {
+    text.char_indices().filter_map(move |(i, c)| {
         let begins = !within && matches!(c, 'N' | 'n' | 'R' | 'r' | 'T' | 't');
         within = is_within(c);
-        // Each beginning costs little: no more than a row of the text is looked at.
-        if !begins {
-            continue;
-        }
-        let rest = &text[i..];
-        if is_link(rest) || looks_like_code(rest) {
-            return None;
-        }
-        let found = if is_long_link_of(b'n', rest, LINK_CHARS) {
-            Some(Spelled::NotebookLink(rest))
-        } else if looks_like(parts::KIND, rest) {
-            Some(Spelled::Parts)
-        } else if looks_like(result::KIND, rest) {
-            Some(Spelled::Result(rest))
+        begins.then_some(i)
+    })
+}
+
+/// What begins at the front of a text.
+fn beginning(text: &str) -> Option<Beginning<'_>> {
+    Some(if is_link(text) || looks_like_code(text) {
+        Beginning::Rocket
+    } else if is_long_link_of(b'n', text, LINK_CHARS) {
+        Beginning::Other(Spelled::NotebookLink(text))
+    } else if looks_like(parts::KIND, text) {
+        Beginning::Other(Spelled::Parts)
+    } else if looks_like(result::KIND, text) {
+        Beginning::Other(Spelled::Result(text))
+    } else {
+        return None;
+    })
+}
+
+/// The things that a text holds, each from its beginning to the next: links and codes of
+/// rockets, notebooks, parts and results. A file is one; of other texts there is none.
+///
+/// The first begins where [`open_any`] finds it. A code further down counts where it begins
+/// a line and its first row is right: groups of a code may look like the beginning of one.
+#[must_use]
+pub fn pieces(text: &str) -> Vec<&str> {
+    let start = text.strip_prefix('\u{feff}').unwrap_or(text).trim_start();
+    if start.starts_with('{') {
+        return vec![text];
+    }
+    let mut starts = Vec::new();
+    for i in beginnings(text) {
+        let (before, rest) = text.split_at(i);
+        let begins = if starts.is_empty() {
+            beginning(rest).is_some()
         } else {
-            None
+            begins_again(before, rest)
         };
-        if found.is_some() {
-            return found;
+        if begins {
+            starts.push(i);
         }
     }
-    None
+    let ends = starts.iter().skip(1).copied().chain([text.len()]);
+    starts.iter().zip(ends).map(|(&start, end)| &text[start..end]).collect()
+}
+
+/// Whether something begins behind other things, beyond doubt.
+fn begins_again(before: &str, rest: &str) -> bool {
+    let begins_line = before.trim_end_matches([' ', '\t']).ends_with(['\n', '\r']);
+    is_long_link_of(b'r', rest, LINK_CHARS)
+        || is_long_link_of(b'n', rest, LINK_CHARS)
+        || begins_line
+            && [code::KIND, parts::KIND, result::KIND]
+                .into_iter()
+                .any(|kind| begins_with_right_row(kind, rest))
 }
 
 /// Whether `"noseward"` near the front is followed by `"notebook"`.

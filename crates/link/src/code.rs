@@ -16,7 +16,7 @@ use symbols::{Slot, symbol};
 /// Bytes that a code stands for, at most: as many as a link holds.
 const MOST_BYTES: usize = HASH_CHARS / 4 * 3;
 /// `R`, in front of the version.
-const KIND: u8 = 24;
+pub(crate) const KIND: u8 = 24;
 /// Symbols of kind and version.
 const MARK: usize = 2;
 /// Characters that are looked at to tell a code from other texts.
@@ -178,6 +178,14 @@ fn body(kind: u8, text: &str) -> Option<&str> {
     let is_mark = front.next().and_then(symbol) == Some(Ok(kind))
         && matches!(front.next().and_then(symbol), Some(Ok(1..=9)));
     (is_mark && !is_link_of(symbols::small_letter(kind), text)).then_some(text)
+}
+
+/// Whether a text begins with the first row of a kind of code, without a slip.
+pub(crate) fn begins_with_right_row(kind: u8, text: &str) -> bool {
+    let chars = text.chars().filter(|c| !c.is_whitespace());
+    let row: Vec<Slot> = chars.map_while(symbol).take(ROW).collect();
+    let is_mark = row.first() == Some(&Ok(kind)) && matches!(row.get(1), Some(Ok(1..=9)));
+    is_mark && is_right(1, &row)
 }
 
 /// The symbols of right rows, without their check symbols.

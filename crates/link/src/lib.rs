@@ -38,7 +38,7 @@ mod table;
 mod text;
 mod words;
 
-pub use any::{Any, looks_like_notebook, open_any};
+pub use any::{Any, looks_like_notebook, open_any, pieces};
 pub use cells::escape_formula;
 pub use code::{code, compact, looks_like_code, open_code};
 pub use error::{At, LinkError, LinkErrorKind};

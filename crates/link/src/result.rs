@@ -3,7 +3,7 @@
 use noseward_lesson::{
     BalancePoint, Group, MOST_OUTCOMES, Notebook, ReadingStats, SwingOutcome, Swings,
 };
-use noseward_stability::{Figures, Quantity, SwingSetup, evaluate};
+use noseward_stability::{Figures, Quantity, SwingSetup};
 use postcard::{from_bytes, to_allocvec};
 use serde::{Deserialize, Serialize};
 
@@ -134,9 +134,8 @@ pub fn result_of(
     changes: Option<u8>,
 ) -> Option<ResultCode> {
     let trial = notebook.trial(id)?;
-    let design = trial.design();
-    let figures = evaluate(design).figures;
-    let length_mm = figures.as_ref().map_or(0.0, |figures| figures.length_m * 1000.0);
+    let figures = trial.rocket().figures();
+    let length_mm = figures.map_or(0.0, |figures| figures.length_m * 1000.0);
     let [mass, pressure] = BalancePoint::ALL.map(|point| {
         let middle: ReadingStats = trial.measured.middle(point, length_mm)?;
         Some(ResultMiddle {
@@ -155,7 +154,7 @@ pub fn result_of(
         trial: id,
         compared_with: trial.compared_with().filter(|&with| with > 0),
         changes: changes.map(|changes| changes.min(NO_CHANGES - 1)),
-        model: figures.as_ref().and_then(model_of),
+        model: figures.and_then(model_of),
         mass,
         pressure,
         predicted,

@@ -370,7 +370,7 @@ impl Words {
         }
         self.predictions(trial);
         self.measured(trial);
-        if let Some(mm) = separation_mm(design) {
+        if let Some(mm) = separation_mm(trial.rocket()) {
             self.line(&format!("Computed separation: {}.", millimetres(mm)));
         }
         self.swings(trial);

@@ -44,7 +44,7 @@ pub(crate) const ICONS: [&str; 4] =
 pub(crate) struct Sources {
     /// index.html
     pub(crate) index: String,
-    /// boot.js
+    /// boot.js with keep.js behind it
     pub(crate) boot: String,
     /// offline.js
     pub(crate) offline: String,

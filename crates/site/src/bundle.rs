@@ -59,7 +59,7 @@ fn read_sources(www: &Path) -> Result<Sources> {
     let icon = |name: &str| bytes(&format!("icons/{name}"));
     Ok(Sources {
         styles,
-        boot: read("boot.js")?,
+        boot: format!("{}\n{}", read("boot.js")?, read("keep.js")?),
         offline: read("offline.js")?,
         unpack: read("unpack.js")?,
         rescue: read("rescue.js")?,

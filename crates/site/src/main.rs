@@ -12,6 +12,7 @@
 //! cargo run -- test supply         what the project is built from
 //! cargo run -- test fuzz           the fuzz targets, for about a minute
 //! cargo run -- bench               the measurements
+//! cargo run -- monkey [runs] [seed]  presses and typing without aim, and tabs that write at once
 //! cargo run -- mutants [what] [part]  which changes no test would notice
 //! ```
 
@@ -32,6 +33,7 @@ mod dist;
 mod edition;
 mod fuzz;
 mod licences;
+mod monkey;
 mod mutants;
 mod names;
 mod policy;
@@ -61,6 +63,7 @@ usage: cargo run                        build the page and serve it on 127.0.0.1
        cargo run -- test supply         check what the project is built from
        cargo run -- test fuzz           run the fuzz targets for about a minute
        cargo run -- bench               measure
+       cargo run -- monkey [runs] [seed]  press and type without aim, in one tab and several
        cargo run -- mutants [what] [part]  see which changes no test notices";
 
 fn main() -> ExitCode {
@@ -81,6 +84,7 @@ fn main() -> ExitCode {
         ["test", "supply"] => checks::supply(root),
         ["test", "fuzz"] => fuzz::run_all(root),
         ["bench"] => benches::run_all(root),
+        ["monkey", how @ ..] => monkey::run_all(root, how),
         ["mutants", what @ ..] => mutants::run_all(root, what),
         ["help" | "--help" | "-h"] => {
             println!("{USAGE}");

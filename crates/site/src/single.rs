@@ -20,7 +20,7 @@ pub(crate) struct Parts<'a> {
     pub(crate) glue: &'a str,
     /// unpack.js
     pub(crate) unpack: &'a str,
-    /// boot.js
+    /// boot.js with keep.js behind it
     pub(crate) boot: &'a str,
     /// rescue.js
     pub(crate) rescue: &'a str,

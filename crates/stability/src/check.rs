@@ -87,7 +87,10 @@ impl Fault {
             | Problem::SlenderFins
             | Problem::SameFinsTwice
             | Problem::FinsInWake
-            | Problem::MassDiffers { .. } => Severity::Ask,
+            | Problem::MassDiffers { .. }
+            // No name is worth a drawing that stands still.
+            | Problem::NameTooLong
+            | Problem::TextTooLong => Severity::Ask,
             _ => Severity::Stop,
         }
     }
@@ -129,10 +132,14 @@ impl Problem {
                 limits::WEIGHTS
             ),
             Self::NameTooLong => {
-                format!("Use {} letters or fewer.", limits::LABEL_CHARS)
+                format!(
+                    "Use {} letters or fewer: a link cuts longer names short.",
+                    limits::LABEL_CHARS
+                )
             }
             Self::TextTooLong => {
-                "All names together are too long for a link. Make some shorter.".into()
+                "All names together are too long for a code or a symbol. Make some shorter."
+                    .into()
             }
             Self::NoseNotFirst => {
                 "A nose can only come first. Move it up, or choose a tube or taper."

@@ -184,6 +184,14 @@ impl Planform {
             Self::PointsMm(points) => points.clone(),
         }
     }
+
+    /// How many corners these are.
+    pub(crate) fn corner_count(&self) -> usize {
+        match self {
+            Self::FourSided { .. } => 4,
+            Self::PointsMm(points) => points.len(),
+        }
+    }
 }
 
 /// A lump of mass on the axis.

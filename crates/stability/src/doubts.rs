@@ -4,7 +4,7 @@ use crate::design::Design;
 use crate::outcome::{Outcome, resting_angles};
 use crate::outline::Body;
 use crate::outline::side_view::SideView;
-use crate::pressure::air::BodyAir;
+use crate::pressure::air::Unrolled;
 use crate::pressure::crossflow::Crossflow;
 use crate::pressure::model::Model;
 use crate::pressure::rolls::Turned;
@@ -44,14 +44,15 @@ impl Doubts {
         let centre_of_mass_m = figures.mass.centre_m;
         let own = Model::with_doubts().map(|model| (model, None));
         let equal = (Model::default(), Some(Crossflow::common()));
-        let turned = Turned::all(design, &body, &view);
+        let turned = Turned::all(design, &body, view);
         let mut outcomes = [false; 4];
         let mut nose_on = Vec::new();
         for (model, crossflow) in own.into_iter().chain([equal]) {
-            let alone = BodyAir::new(&body, model, crossflow);
+            let unrolled =
+                Unrolled::new(design, &body, &turned[0].view, model, crossflow);
             let mut rank = 0;
-            for Turned { design, view, .. } in &turned {
-                let air = alone.with_fins(design, &body, view).moved(moved_m);
+            for Turned { view, .. } in &turned {
+                let air = unrolled.seen_in(view, &body).moved(moved_m);
                 let rests = resting_angles(&air, centre_of_mass_m);
                 rank = rank.max(Outcome::of(&rests).rank());
                 nose_on.push(air.centre_of_pressure_m(0.0));

@@ -56,6 +56,8 @@ pub use outline::{Body, Stretch};
 pub use pressure::air::{Air, AirPart};
 pub use pressure::crossflow::Crossflow;
 pub use pressure::model::{CarryOver, FinCentre, Model, Shoulder, Wake};
+#[cfg(feature = "count")]
+pub use report::evaluations;
 pub use report::{
     Figures, Nearer, PartFigures, Report, Span, evaluate, evaluate_measured,
     separation_over_rolls,

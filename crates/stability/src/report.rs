@@ -186,6 +186,8 @@ pub fn evaluate(design: &Design) -> Report {
 /// ```
 #[must_use]
 pub fn evaluate_measured(design: &Design, measured: &MeasuredPoints) -> Report {
+    #[cfg(feature = "count")]
+    EVALUATIONS.set(EVALUATIONS.get() + 1);
     let mut faults = check(design);
     let stopped = faults.iter().any(|fault| fault.severity() == Severity::Stop);
     let figures = if stopped { None } else { figures(design, measured) };
@@ -196,6 +198,18 @@ pub fn evaluate_measured(design: &Design, measured: &MeasuredPoints) -> Report {
         faults.extend(more);
     }
     Report { faults, figures }
+}
+
+#[cfg(feature = "count")]
+thread_local! {
+    static EVALUATIONS: std::cell::Cell<usize> = const { std::cell::Cell::new(0) };
+}
+
+/// How many reports this thread has worked out: for tests of those who keep them.
+#[cfg(feature = "count")]
+#[must_use]
+pub fn evaluations() -> usize {
+    EVALUATIONS.get()
 }
 
 /// The figures of a design without faults that stop it.
@@ -211,7 +225,7 @@ fn figures(design: &Design, measured: &MeasuredPoints) -> Option<Figures> {
     let separation_m = centre_m - mass.centre_m;
     let body_width_m = body.width_m();
     let moved_m = centre_m - pressure.centre_m;
-    let planes: Vec<Plane> = Air::in_planes(design, &body, &view, Model::default())
+    let planes: Vec<Plane> = Air::in_planes(design, &body, view, Model::default())
         .into_iter()
         .map(|plane| plane.moved(moved_m))
         .collect();

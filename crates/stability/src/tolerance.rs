@@ -19,6 +19,7 @@ pub(crate) mod generator;
 pub(crate) mod input;
 pub(crate) mod monte_carlo;
 pub(crate) mod propagation;
+pub(crate) mod ranked;
 pub(crate) mod readings;
 pub(crate) mod separation;
 pub(crate) mod unread;

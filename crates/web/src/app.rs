@@ -83,6 +83,8 @@ pub(crate) struct State {
     pub(crate) notice: Option<Notice>,
     /// What is kept on this computer.
     pub(crate) keeping: Keeping,
+    /// Whether the browser refused to keep what was to be kept last.
+    pub(crate) refused: bool,
     /// Whether the page opened with the rocket that was kept.
     pub(crate) opened_kept: bool,
     /// What this computer allows.
@@ -135,8 +137,10 @@ pub(crate) struct Opening {
     pub(crate) own_hash: bool,
     /// The file that was kept on this computer.
     pub(crate) kept: Option<String>,
-    /// Whether this browser lets the page keep anything.
+    /// Whether this browser has a place where the page may keep anything.
     pub(crate) can_keep: bool,
+    /// Whether there is a place, but the browser refuses to write there.
+    pub(crate) refused: bool,
     /// Whether the person asked for a fresh start: nothing is opened, nothing is lost.
     pub(crate) afresh: bool,
     /// The page's address without what stands after `#`, if others can open it.
@@ -153,7 +157,11 @@ impl State {
     /// A link comes first, then what was kept, then the worked example.
     pub(crate) fn new(opening: &Opening) -> Self {
         let kept = opening.kept.as_deref().and_then(|text| link::open_file(text).ok());
-        let mut notice = (!opening.can_keep).then_some(Notice::KeepsNothing);
+        let mut notice = match opening {
+            Opening { can_keep: false, .. } => Some(Notice::KeepsNothing),
+            Opening { refused: true, .. } => Some(Notice::NotKept),
+            _ => None,
+        };
         // After a reload, what was kept may be newer than what the address still says.
         let passed_over = (opening.own_hash && kept.is_some())
             || opening.afresh
@@ -210,6 +218,7 @@ impl State {
             notice,
             opened_kept: opening.kept.is_some() && keeping.is_here(),
             keeping,
+            refused: opening.refused,
             computer: opening.computer.clone(),
             address: opening.address.clone(),
             asks_to_delete: false,
@@ -327,9 +336,9 @@ impl State {
 
     /// Puts another rocket and its swings in place of the present ones; undo brings them
     /// back.
-    fn replace_all(&mut self, record: Record) {
+    pub(crate) fn replace_all(&mut self, record: Record) {
         let owner = self.owner();
-        self.desk.notebook.release(&record);
+        self.release_trial(&record);
         self.show_record(record, owner);
     }
 
@@ -536,11 +545,7 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
             state.notice = None;
             vec![Effect::Redraw, Effect::Focus("steps".into())]
         }
-        Msg::CouldNotKeep => {
-            state.keeping = Keeping::Blocked;
-            state.notice = Some(Notice::KeepsNothing);
-            vec![Effect::Redraw]
-        }
+        Msg::Wrote { refused } => keeping::wrote(state, refused),
         Msg::Resized { width_px, height_px, graph_px, window_px } => {
             state.computer.window_px = window_px;
             state.sheet_px = (width_px, height_px);
@@ -669,7 +674,9 @@ fn left(state: &mut State, field: Field) -> Vec<Effect> {
 fn stepped(state: &mut State, field: Field, steps: f64) -> Vec<Effect> {
     let Some(quantity) = field.quantity() else { return Vec::new() };
     let (least, most) = field.bounds();
-    let now = field.get(&state.design).or_else(|| stand_in(&state.design, field));
+    let now = field
+        .get(&state.design)
+        .or_else(|| stand_in(&state.design, &state.report, field));
     let step = quantity.key_step(state.units);
     let value = (now.unwrap_or(least) + steps * step).clamp(least, most);
     let text = quantity.number(quantity.rounded(value), state.units);
@@ -725,7 +732,7 @@ fn travelled(
     };
     if owner != state.owner() {
         // It was another trial's, or another group's: it takes nobody's place.
-        state.desk.notebook.release(&record);
+        state.release_trial(&record);
     }
     state.take(record);
     changed(true)
@@ -743,9 +750,12 @@ fn go(state: &mut State, field: Field) -> Vec<Effect> {
     effects
 }
 
-/// Whether a text is a notebook in any spelling, a table of one, or a result.
+/// Whether a text is a notebook in any spelling, a table of one, a result, or several
+/// things at once.
 pub(crate) fn is_for_notebook(text: &str) -> bool {
-    link::looks_like_notebook(text) || link::looks_like_table(text)
+    link::looks_like_notebook(text)
+        || link::looks_like_table(text)
+        || link::pieces(text).len() > 1
 }
 
 /// Somebody put another link into the address bar.

@@ -9,16 +9,16 @@ mod listener;
 mod measure;
 mod screen;
 mod timer;
+mod writing;
 
 use std::cell::{Cell, RefCell};
 use std::rc::Rc;
 
-use noseward_link as link;
 use wasm_bindgen::prelude::wasm_bindgen;
 use wasm_bindgen::{JsCast, JsError, JsValue};
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::{
-    Blob, BlobPropertyBag, Document, Event, HtmlAnchorElement, HtmlElement, Url, Window,
+    Blob, BlobPropertyBag, Document, HtmlAnchorElement, HtmlElement, Url, Window,
 };
 
 use crate::app::{
@@ -29,7 +29,7 @@ use crate::later::{Ask, Call};
 use crate::part;
 use animation::Animation;
 use events::Drag;
-use keeping::{Kept, Store};
+use keeping::Store;
 use listener::Listener;
 use measure::{SizeWatch, ViewWatch};
 use screen::Screen;
@@ -38,8 +38,6 @@ use timer::{Frame, Timer};
 /// How long after the last input the design is kept and put into the address bar.
 /// Browsers bar pages that write the address too often.
 const KEEP_AFTER_MS: i32 = 300;
-/// How often keeping a notebook is tried when the page is left.
-const LAST_TRIES: usize = 3;
 /// How long after the last input typing counts as paused: faults are told, and the
 /// result is spoken.
 const PAUSE_MS: i32 = 700;
@@ -57,15 +55,21 @@ struct Page {
     store: Store,
     screen: Screen,
     drag: Cell<Option<Drag>>,
+    /// Whether the pointer is pressed on a number field that has no focus yet.
+    enters: Cell<bool>,
     presses: RefCell<Presses>,
     frame: Frame,
     animation: Animation,
     keep_timer: Timer,
+    /// Whether something is to be kept as soon as it is this tab's turn.
+    keep_due: Cell<bool>,
+    /// The same of the units and the other choices of the view.
+    view_due: Cell<bool>,
     pause_timer: Timer,
     slice_timer: Timer,
     later_timer: Timer,
     listeners: RefCell<Vec<Listener>>,
-    watches: RefCell<Option<(SizeWatch, [ViewWatch; 3])>>,
+    watches: RefCell<Option<(SizeWatch, [ViewWatch; 4])>>,
 }
 
 /// Starts the page. Called once, by the script that loaded the module.
@@ -116,9 +120,12 @@ impl Page {
                 state: RefCell::new(state),
                 store,
                 drag: Cell::new(None),
+                enters: Cell::default(),
                 presses: RefCell::default(),
                 frame: Frame::new(window.clone(), call(Self::draw)),
                 animation: Animation::new(window.clone(), call(Self::tick)),
+                keep_due: Cell::new(false),
+                view_due: Cell::new(false),
                 keep_timer: Timer::new(window.clone(), call(Self::keep_now)),
                 pause_timer: Timer::new(window.clone(), call(Self::pause)),
                 later_timer: Timer::new(window.clone(), call(Self::draw_later)),
@@ -145,10 +152,17 @@ impl Page {
         page.listeners.replace(listeners);
         let sizes = SizeWatch::new(&page, ["sheet", "air"])?;
         let views = [
-            ViewWatch::new(&page, "air", Msg::GraphsInView)?,
-            ViewWatch::new(&page, "swing", |seen| Msg::Bench(BenchMsg::InView(seen)))?,
-            ViewWatch::new(&page, "notebook", |seen| {
-                Msg::Notebook(NotebookMsg::InView(seen))
+            ViewWatch::new(&page, "air", |page, seen| {
+                page.send(Msg::GraphsInView(seen));
+            })?,
+            ViewWatch::new(&page, "swing", |page, seen| {
+                page.send(Msg::Bench(BenchMsg::InView(seen)));
+            })?,
+            ViewWatch::new(&page, "notebook", |page, seen| {
+                page.send(Msg::Notebook(NotebookMsg::InView(seen)));
+            })?,
+            ViewWatch::new(&page, "steps", |page, seen| {
+                report(page.screen.mark_typing(seen));
             })?,
         ];
         page.watches.replace(Some((sizes, views)));
@@ -195,10 +209,9 @@ impl Page {
             Effect::SetNote(id, text) => self.screen.set_value(&id, &text)?,
             Effect::MarkNote { id, is_wrong } => self.screen.mark(&id, is_wrong)?,
             Effect::KeepNotebook { slot, text } => {
-                let kept = self.store.keep_notebook(slot, text.clone());
-                self.tell_kept(slot, text, kept);
+                self.put_away(slot, Some(text))?;
             }
-            Effect::DropNotebook(slot) => self.store.drop_notebook(slot),
+            Effect::DropNotebook(slot) => self.put_away(slot, None)?,
             Effect::CopyText(text) => self.copy(text.clone(), move |done| {
                 Msg::Notebook(NotebookMsg::Copied { text, done })
             }),
@@ -221,7 +234,7 @@ impl Page {
             Effect::Slice => self.slice_timer.restart(0),
             Effect::CloseMenus => self.screen.close_menus()?,
             Effect::Keep => self.keep_timer.restart(KEEP_AFTER_MS),
-            Effect::KeepView => self.store.keep_view(&self.state.borrow()),
+            Effect::KeepView => self.ask_to_keep(&self.view_due)?,
             Effect::DeleteAll => self.delete_everything()?,
             Effect::Try(way) => computer::try_out(self, way)?,
             Effect::Print(paper) => self.print(paper)?,
@@ -300,6 +313,7 @@ impl Page {
     fn draw_later(self: &Rc<Self>) {
         self.later_timer.stop();
         report(self.note_for_crash());
+        self.show_later(Ask::Crash);
         let has_bench = self.state.borrow().bench.in_view;
         for ask in [Ask::Below, Ask::Bench] {
             self.show_later(ask);
@@ -376,120 +390,6 @@ impl Page {
             let window_px = computer::window_px(&self.window);
             self.send(Msg::Resized { width_px, height_px, graph_px, window_px });
         }
-    }
-
-    fn put_into_address_unless_damaged(&self) {
-        let state = self.state.borrow();
-        let hash_opened = matches!(
-            link::open_hash(&address::hash(&self.window)),
-            link::Opened::Nothing | link::Opened::Record(_)
-        );
-        if hash_opened {
-            let hash = link::hash(&state.record());
-            address::put(&self.window, &hash);
-            if state.keeping.is_here() {
-                self.store.keep_address(&hash);
-            }
-        }
-    }
-
-    /// Keeps the design now: in the address bar, and on this computer unless something
-    /// else is kept there.
-    fn keep_now(self: &Rc<Self>) {
-        self.keep_timer.stop();
-        self.keep_notebook();
-        let kept = {
-            let state = self.state.borrow();
-            let record = state.record();
-            let hash = link::hash(&record);
-            address::put(&self.window, &hash);
-            if !state.keeping.is_here() {
-                return;
-            }
-            let kept = self.store.keep(&record);
-            if matches!(kept, Kept::Done) {
-                self.store.keep_address(&hash);
-            }
-            kept
-        };
-        match kept {
-            Kept::Done => {}
-            Kept::Unseen(text) => self.send(Msg::KeptElsewhere(text)),
-            Kept::Refused => self.send(Msg::CouldNotKeep),
-        }
-    }
-
-    /// Keeps the open notebook, if it has changed.
-    fn keep_notebook(self: &Rc<Self>) {
-        let text = {
-            let mut state = self.state.borrow_mut();
-            if !state.desk.unsaved || state.keeping == app::Keeping::Blocked {
-                return;
-            }
-            let text = app::call(&mut state, Ask::File).text;
-            // What is written from now on is not in it.
-            state.desk.unsaved = text.is_none();
-            text
-        };
-        let Some(text) = text else { return };
-        let slot = self.state.borrow().desk.slot;
-        let kept = self.store.keep_notebook(slot, text.clone());
-        self.tell_kept(slot, text, kept);
-    }
-
-    fn tell_kept(self: &Rc<Self>, slot: u32, text: String, kept: Kept) {
-        let msg = match kept {
-            Kept::Done => NotebookMsg::IsKept { slot, text },
-            Kept::Unseen(theirs) => {
-                NotebookMsg::KeptElsewhere { slot, text: theirs, mine: Some(text) }
-            }
-            Kept::Refused => {
-                self.send(Msg::CouldNotKeep);
-                return;
-            }
-        };
-        self.send(Msg::Notebook(msg));
-    }
-
-    /// The page is being left: the address can no longer be changed.
-    fn keep_at_last(self: &Rc<Self>) {
-        // Where another tab has written, the notebook moves, and is kept in its new place.
-        for _ in 0..LAST_TRIES {
-            self.keep_notebook();
-        }
-        let state = self.state.borrow();
-        if self.keep_timer.is_waiting() && state.keeping.is_here() {
-            self.store.keep(&state.record());
-        }
-    }
-
-    fn keep_if_waiting(self: &Rc<Self>) {
-        if self.keep_timer.is_waiting() {
-            self.keep_now();
-        }
-    }
-
-    /// Leaves the rocket where the script that loaded this module finds it, should the
-    /// module ever stop.
-    fn note_for_crash(&self) -> Result<(), JsValue> {
-        let hash = link::hash(&self.state.borrow().record());
-        let link = format!("{}#{hash}", address::base(&self.window));
-        self.screen.note_for_crash(&link)
-    }
-
-    /// Has the script that loaded this module delete everything, since it can do so where
-    /// no module runs too.
-    fn delete_everything(&self) -> Result<(), JsValue> {
-        self.keep_timer.stop();
-        self.document.dispatch_event(&Event::new("noseward-delete")?)?;
-        Ok(())
-    }
-
-    /// Everything was deleted, but for so many entries.
-    fn deleted(self: &Rc<Self>, left: usize) {
-        self.store.forget();
-        address::clear(&self.window);
-        self.send(Msg::Deleted { left });
     }
 
     /// Prints the rocket or the lesson. Either is marked on the document for the style

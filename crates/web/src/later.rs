@@ -17,6 +17,8 @@ pub(crate) enum Ask {
     Notebook,
     /// For the notebook as it is kept.
     File,
+    /// For what is left of the open notebook should the module ever stop.
+    Crash,
     /// For link, code and symbol of the rocket.
     Share,
     /// For what this computer allows.
@@ -73,6 +75,7 @@ pub(crate) fn answer(state: &mut State, call: &mut Call) {
         Ask::Forms => call.regions = notebook::forms(state),
         Ask::Notebook => call.regions = notebook::outputs(state),
         Ask::File => call.text = Some(notebook::file(state)),
+        Ask::Crash => call.regions = notebook::for_crash(state),
         Ask::Share => call.regions = views::share(state),
         Ask::Computer => call.regions = views::computer(state),
         Ask::Sure => call.effects = state.work_out_sure(),

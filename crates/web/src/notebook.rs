@@ -7,7 +7,7 @@ mod views;
 
 pub(crate) use opening::file;
 pub(crate) use update::update;
-pub(crate) use views::{forms, outputs};
+pub(crate) use views::{for_crash, forms, outputs};
 
 /// Whether a field of the notebook has this name.
 #[cfg(test)]

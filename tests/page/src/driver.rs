@@ -37,7 +37,7 @@ pub(crate) struct Browser {
     /// What the driver and the browser have written.
     pub(crate) log: PathBuf,
     _display: Option<Display>,
-    _profile: Profile,
+    profile: Profile,
 }
 
 impl Drop for Browser {
@@ -83,7 +83,22 @@ impl Browser {
             .connect(serde_json::from_value(wishes)?)
             .await
             .with_context(|| format!("no browser; its driver wrote {}", log.display()))?;
-        Ok(Self { session, engine, driver, log, _display: display, _profile: profile })
+        Ok(Self { session, engine, driver, log, _display: display, profile })
+    }
+
+    /// Ends Chromium as a failing computer would, without a word to it, and starts it again
+    /// with the same profile.
+    pub(crate) async fn kill_and_start_again(&mut self) -> Result<()> {
+        ensure!(self.engine == Engine::Chromium, "only chromium can be killed");
+        let browser = self.driver.browser(&self.profile.0)?;
+        let killed = Command::new("kill").args(["-KILL", &browser.to_string()]).status();
+        ensure!(killed?.success(), "the browser {browser} cannot be killed");
+        let wishes = self.engine.capabilities(&self.profile.0, Storage::Allowed)?;
+        let mut driver = Driver::start(self.engine, &self.log, Vec::new())?;
+        let session = driver.connect(serde_json::from_value(wishes)?).await?;
+        std::mem::replace(&mut self.session, session).leak()?;
+        self.driver = driver;
+        Ok(())
     }
 }
 
@@ -189,6 +204,22 @@ impl Driver {
     async fn connect(&mut self, wishes: Capabilities) -> Result<WebDriver> {
         self.wait_for_port().await?;
         Ok(WebDriver::new(&self.address, wishes).await?)
+    }
+
+    /// The browser's first process, which the driver has started with this profile.
+    fn browser(&self, profile: &Path) -> Result<u32> {
+        let mut children = String::new();
+        for thread in fs::read_dir(format!("/proc/{}/task", self.child.id()))? {
+            children += &fs::read_to_string(thread?.path().join("children"))?;
+        }
+        let profile = format!("--user-data-dir={}", profile.display());
+        let is_browser = |child: &u32| {
+            let line = fs::read(format!("/proc/{child}/cmdline")).unwrap_or_default();
+            let line = String::from_utf8_lossy(&line);
+            line.contains(&profile) && !line.contains("--type=")
+        };
+        let mut children = children.split_whitespace().filter_map(|id| id.parse().ok());
+        children.find(is_browser).context("the driver has started no browser")
     }
 
     /// Closes a session, and with it the browser. Blocks: to drop is not async.

@@ -20,8 +20,17 @@ use thirtyfour::{By, Key, TypingData, WebElement};
 const PATIENCE: Duration = Duration::from_secs(30);
 /// How often to look.
 const PAUSE: Duration = Duration::from_millis(25);
-/// Longer than what the page takes for a double click.
-const DOUBLE_CLICK: Duration = Duration::from_millis(600);
+/// Has clicks come an hour later than they do, as far as the page can tell from them; each
+/// time this runs, another hour.
+const AN_HOUR_LATER: &str = "
+    if (!window.laterMs) {
+        window.laterMs = 0;
+        addEventListener('click', (event) => {
+            const value = event.timeStamp + window.laterMs;
+            Object.defineProperty(event, 'timeStamp', { value });
+        }, true);
+    }
+    window.laterMs += 3600e3;";
 /// More than the page has controls before the one that a test is after.
 const MOST_TABS: u32 = 80;
 
@@ -93,6 +102,18 @@ impl Page {
         let page = Self { browser, address, console: Console::default() };
         page.set_viewport(viewport.0, viewport.1).await?;
         Ok(page)
+    }
+
+    /// Kills the browser as a failing computer would, in Chromium on Linux, and starts it
+    /// again with the same profile. No page is open then.
+    ///
+    /// # Errors
+    ///
+    /// When there is no such browser, or when it does not start again.
+    pub async fn kill_the_browser(&mut self) -> Result<()> {
+        self.browser.kill_and_start_again().await?;
+        self.console = Console::default();
+        Ok(())
     }
 
     /// What runs and shows this page.
@@ -226,6 +247,22 @@ impl Page {
         Ok(())
     }
 
+    /// Scrolls to the swing bench until it is drawn.
+    ///
+    /// What stands above it may grow after a scroll and push it out of view, where it
+    /// waits: then a person scrolls once more.
+    ///
+    /// # Errors
+    ///
+    /// When it is not drawn.
+    pub async fn at_the_swing(&self) -> Result<()> {
+        self.wait_until(
+            "(document.getElementById('swing').scrollIntoView(),
+              document.querySelector('#swing-strip svg'))",
+        )
+        .await
+    }
+
     /// The value of a JavaScript expression; it may `await`.
     ///
     /// # Errors
@@ -315,7 +352,7 @@ impl Page {
     ///
     /// As [`click`](Self::click).
     pub async fn click_again(&self, css: &str) -> Result<()> {
-        tokio::time::sleep(DOUBLE_CLICK).await;
+        self.run(AN_HOUR_LATER).await?;
         self.click(css).await
     }
 
@@ -374,7 +411,7 @@ impl Page {
     ///
     /// When the focused element takes no keys.
     pub async fn press_again(&self, keys: impl Into<TypingData>) -> Result<()> {
-        tokio::time::sleep(DOUBLE_CLICK).await;
+        self.run(AN_HOUR_LATER).await?;
         self.press(keys).await
     }
 

@@ -224,8 +224,7 @@ async fn what_is_pasted_opens(page: &Page) -> Result<()> {
 
 /// The bench works out its motion, and what was seen goes into the link.
 async fn a_swing_is_recorded(page: &Page) -> Result<()> {
-    page.run("document.getElementById('swing').scrollIntoView();").await?;
-    page.wait_until("document.querySelector('#swing-strip svg')").await?;
+    page.at_the_swing().await?;
     page.wait_until(
         "document.getElementById('swing-words').innerText.includes('nose-first')",
     )

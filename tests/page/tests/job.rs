@@ -18,6 +18,19 @@ fn failed<T>(words: String) -> Result<T> {
 }
 
 #[tokio::test]
+async fn a_click_into_a_number_selects_it() -> Result<()> {
+    let page = Page::open(1366, 600).await?;
+    page.click(WIDTH).await?;
+    page.press("82").await?;
+    assert_eq!(page.value(WIDTH).await?, "82");
+    // Whoever is in it already sets the caret, to mend one digit.
+    page.click(WIDTH).await?;
+    page.press(Key::End + "5").await?;
+    assert_eq!(page.value(WIDTH).await?, "825");
+    Ok(())
+}
+
+#[tokio::test]
 async fn by_keyboard_alone_and_on_to_another_computer() -> Result<()> {
     let page = Page::open(1366, 600).await?;
     let before = page.text("#strip").await?;

@@ -34,7 +34,9 @@ async fn assert_no_violation(page: &Page, name: &str) -> Result<()> {
 #[tokio::test]
 async fn the_whole_rocket_and_its_strip_are_in_view_on_a_school_screen() -> Result<()> {
     let page = Page::open(1366, 600).await?;
-    for (width, height) in [(1366, 600), (1093, 490), (1280, 720)] {
+    for (width, height) in
+        [(1366, 600), (1242, 600), (1180, 600), (1093, 490), (1024, 600), (1280, 720)]
+    {
         page.set_viewport(width, height).await?;
         page.wait_until(&format!("innerWidth === {width} && innerHeight === {height}"))
             .await?;
@@ -91,6 +93,22 @@ async fn the_drawing_stays_beside_the_steps() -> Result<()> {
     assert!(apart.as_f64().is_some_and(|px| px >= 0.0), "{apart}");
     page.screenshot("why").await?;
     Ok(())
+}
+
+/// On a telephone the reading stays with the measurements, and covers nothing else.
+#[tokio::test]
+async fn the_reading_goes_along_as_far_as_the_measurements() -> Result<()> {
+    let page = Page::open(360, 740).await?;
+    let bottom = "document.getElementById('strip').getBoundingClientRect().bottom";
+    page.eval("document.getElementById('weights-title').scrollIntoView()").await?;
+    page.wait_until(&format!("({bottom}) > 40")).await?;
+    page.at_the_swing().await?;
+    page.wait_until(&format!("({bottom}) <= 0")).await?;
+    page.at_the_notebook().await?;
+    page.wait_until(&format!("({bottom}) <= 0")).await?;
+    page.screenshot("telephone-notebook").await?;
+    page.eval("document.getElementById('weights-title').scrollIntoView()").await?;
+    page.wait_until(&format!("({bottom}) > 40")).await
 }
 
 #[tokio::test]
@@ -224,5 +242,46 @@ async fn a_crowded_rocket_can_be_read() -> Result<()> {
         )
         .await?;
     assert_eq!(overlaps, serde_json::json!([]));
+    Ok(())
+}
+
+/// The drawing, the strip and the swing bench in the dark, and where the reader's system
+/// chooses the colours: what is drawn follows, and what is printed does not.
+#[tokio::test]
+async fn in_the_dark_and_in_colours_of_the_system() -> Result<()> {
+    let page = Page::open(1366, 600).await?;
+    page.at_the_swing().await?;
+    page.run("scrollTo(0, 0);").await?;
+    let ink = "getComputedStyle(document.querySelector('#sheet text')).fill";
+    let by_day = page.eval(ink).await?;
+    for (feature, value) in
+        [("prefers-color-scheme", "dark"), ("forced-colors", "active")]
+    {
+        page.prefer(feature, value).await?;
+        page.wait_until(&format!("matchMedia('({feature}: {value})').matches")).await?;
+        page.screenshot(&format!("look-{value}")).await?;
+        if value == "dark" {
+            assert_ne!(page.eval(ink).await?, by_day);
+            assert_no_violation(&page, value).await?;
+        }
+        page.at_the_swing().await?;
+        page.screenshot(&format!("look-{value}-swing")).await?;
+        page.at_the_notebook().await?;
+        page.screenshot(&format!("look-{value}-notebook")).await?;
+        page.run("document.getElementById('air').scrollIntoView();").await?;
+        page.screenshot(&format!("look-{value}-air")).await?;
+        page.run("scrollTo(0, 0);").await?;
+    }
+    // Words are the system's own, and no square of the paper glares.
+    let of = |css: &str, what: &str| {
+        format!("getComputedStyle(document.querySelector('{css}')).{what}")
+    };
+    let canvas = page
+        .eval("(e => (document.body.append(e), e.style.color = 'Canvas', getComputedStyle(e).color))(document.createElement('i'))")
+        .await?;
+    assert_eq!(page.eval(&of("#sheet [data-group=paper] path", "stroke")).await?, canvas);
+    assert_ne!(page.eval(&of("#sheet text", "fill")).await?, canvas);
+    let ground = page.eval(&of("#copy-link", "backgroundColor")).await?;
+    assert_ne!(page.eval(&of("#copy-link", "color")).await?, ground);
     Ok(())
 }

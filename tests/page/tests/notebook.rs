@@ -1,9 +1,13 @@
 //! The notebook: a whole lesson by keyboard, with a reload and a killed tab in the middle;
 //! every way out and in; two tabs; a part that does not load.
 
-use noseward_lesson::Notebook;
-use noseward_link::{Format, open_notebook_file, open_table, to_table};
+use noseward_lesson::{Notebook, Record, SwingOutcome};
+use noseward_link::{
+    Format, NotebookFile, notebook_hash, open_notebook_file, open_table,
+    to_notebook_file, to_table,
+};
 use noseward_page_tests::{Key, Page, Result};
+use noseward_stability::Example;
 use serde_json::json;
 
 const SPAN: &str = "/fins/0/planform/four_sided/span_mm";
@@ -377,5 +381,110 @@ async fn the_notebook_on_paper() -> Result<()> {
     let page = one_trial().await?;
     page.run("document.documentElement.dataset.paper = 'notebook';").await?;
     page.print("notebook").await?;
+    Ok(())
+}
+
+/// A notebook with a trial of each rocket, predicted for this reason, as somebody else has
+/// made it.
+fn trials_of(examples: &[Example], because: &str) -> NotebookFile {
+    let mut notebook = Notebook::default();
+    for example in examples {
+        let mut record = Record::from(example.design());
+        let id = notebook.begin(&record).expect("there is room");
+        let trial = notebook.in_hand_mut().expect("it was begun");
+        trial.measured.mass.mm[0] = Some(128.0);
+        trial.draft.outcome = Some(SwingOutcome::Steady);
+        because.clone_into(&mut trial.draft.because);
+        notebook.lock(id);
+        record.swings.add(SwingOutcome::Wobbling);
+        notebook.swing(&record.swings);
+    }
+    NotebookFile { notebook, rocket: None }
+}
+
+#[tokio::test]
+async fn a_notebooks_link_stays_in_the_address_until_it_is_opened() -> Result<()> {
+    let page = Page::unopened(1366, 600).await?;
+    page.cdp("Network.enable", json!({})).await?;
+    page.cdp("Network.setBlockedURLs", json!({ "urls": ["*later-*"] })).await?;
+    let link = notebook_hash(&trials_of(&[Example::Puffin], "a")).expect("it is short");
+    let link = format!("#{link}");
+    page.goto(&link).await?;
+    page.type_into(&format!("[id='{SPAN}']"), "61").await?;
+    page.press(Key::Tab).await?;
+    // What was typed is kept, and the link is still there to be opened.
+    page.wait_until("localStorage.getItem('noseward/rocket')?.includes('61')").await?;
+    assert_eq!(page.eval("location.hash").await?, link.as_str());
+    page.cdp("Network.setBlockedURLs", json!({ "urls": [] })).await?;
+    page.reload().await?;
+    page.at_the_notebook().await?;
+    page.wait_until("document.getElementById('nb-list').innerText.includes('in hand')")
+        .await?;
+    Ok(())
+}
+
+#[tokio::test]
+async fn a_first_line_break_outlives_a_reload() -> Result<()> {
+    let page = one_trial().await?;
+    for field in ["nb:note", "nb:claim"] {
+        let area = page.element(&format!("[id='{field}']")).await?;
+        area.focus().await?;
+        page.press(Key::Control + "a").await?;
+        page.press(Key::Enter).await?;
+        page.press("below it").await?;
+        page.press(Key::Tab).await?;
+    }
+    kept_holds(&page, r#""claim": "\nbelow it""#).await?;
+    page.reload().await?;
+    page.at_the_notebook().await?;
+    for field in ["nb:note", "nb:claim"] {
+        let css = format!("[id='{field}']");
+        assert_eq!(page.value(&css).await?, "\nbelow it", "{field}");
+    }
+    Ok(())
+}
+
+#[tokio::test]
+async fn a_wide_table_scrolls_within_itself() -> Result<()> {
+    let page = Page::open(320, 740).await?;
+    page.at_the_notebook().await?;
+    let long = "becausefinsfinsfinsfinsfinsfinsfinsfinsfinsfinsfinsfinsfinsfinsfinsfins";
+    page.run(&format!(
+        "document.getElementById('open-text').value = {};\
+         document.getElementById('open-pasted').click();",
+        json!(to_notebook_file(&trials_of(&Example::ALL, long)))
+    ))
+    .await?;
+    for (level, columns) in [(0, 6), (1, 6), (2, 7), (3, 8)] {
+        page.run(&format!(
+            "const level = document.getElementById('nb:level'); level.value = '{level}';\
+             level.dispatchEvent(new Event('input', {{ bubbles: true }}));"
+        ))
+        .await?;
+        page.wait_until(&format!(
+            "document.querySelectorAll('#nb-list thead th').length === {columns}\
+             && /nearer the nose/i.test(document.querySelector('#nb-list thead').innerText)\
+             === ({level} === 0)"
+        ))
+        .await?;
+        page.run("for (const one of document.querySelectorAll('#notebook details')) one.open = true;")
+            .await?;
+        // The page contains what overflows the notebook, where it could not be reached.
+        for place in
+            ["document.documentElement", "document.getElementById('notebook-part')"]
+        {
+            let wide = format!("{place}.scrollWidth - {place}.clientWidth");
+            assert_eq!(page.eval(&wide).await?, 0, "level {level}: {place}");
+        }
+    }
+    assert_eq!(page.eval("innerWidth").await?, 320);
+    let hint = page.text(".nb__sideways").await?;
+    assert!(hint.contains("sideways"), "{hint}");
+    // By keyboard too.
+    let table = ".nb__wide:has(.nb__table)";
+    page.element(table).await?.focus().await?;
+    page.press(Key::Right).await?;
+    page.wait_until(&format!("document.querySelector('{table}').scrollLeft > 0")).await?;
+    page.screenshot("notebook-320x740").await?;
     Ok(())
 }

@@ -9,13 +9,6 @@ const PATIENCE: Duration = Duration::from_secs(30);
 
 const WIDTH: &str = "[id='/sections/1/diameter_mm']";
 const STRING: &str = "[id='swing:string']";
-const READY: &str = "document.querySelector('#swing-strip svg')";
-
-/// A page with its bench on the screen and worked out.
-async fn at_the_bench(page: &Page) -> Result<()> {
-    page.run("document.getElementById('swing').scrollIntoView();").await?;
-    page.wait_until(READY).await
-}
 
 async fn swings(page: &Page) -> Result<Vec<&'static str>> {
     let hash = page.eval("location.hash").await?;
@@ -29,7 +22,7 @@ async fn swings(page: &Page) -> Result<Vec<&'static str>> {
 #[tokio::test]
 async fn the_whole_test_by_keyboard() -> Result<()> {
     let page = Page::open(1366, 600).await?;
-    at_the_bench(&page).await?;
+    page.at_the_swing().await?;
     page.screenshot("swing-1366x600").await?;
     let clear =
         "document.querySelector('#swing-space p:nth-of-type(2) strong').textContent";
@@ -95,7 +88,7 @@ async fn the_whole_test_by_keyboard() -> Result<()> {
 
     // They are there after a reload, in a link, and not with another rocket.
     page.reload().await?;
-    at_the_bench(&page).await?;
+    page.at_the_swing().await?;
     assert_eq!(
         page.eval("document.querySelectorAll('#swings-seen li').length").await?,
         4
@@ -103,7 +96,7 @@ async fn the_whole_test_by_keyboard() -> Result<()> {
     assert_eq!(page.value(STRING).await?, "0.9", "with the string they were swung on");
     page.type_into(WIDTH, "72").await?;
     page.press(Key::Tab).await?;
-    at_the_bench(&page).await?;
+    page.at_the_swing().await?;
     page.wait_until(
         "document.getElementById('swing-before').innerText.includes('Dashed')",
     )
@@ -119,7 +112,7 @@ async fn the_whole_test_by_keyboard() -> Result<()> {
 #[tokio::test]
 async fn the_pictures_move_and_stop_when_told() -> Result<()> {
     let page = Page::open(1366, 600).await?;
-    at_the_bench(&page).await?;
+    page.at_the_swing().await?;
     let time = "document.getElementById('swing-time').textContent";
     let rocket = "document.querySelector('#swing-along svg').innerHTML";
     let (at_first, drawn) = (page.eval(time).await?, page.eval(rocket).await?);
@@ -148,7 +141,7 @@ async fn without_motion_stills_and_words_say_the_same() -> Result<()> {
     let page = Page::unopened(1366, 600).await?;
     page.prefer("prefers-reduced-motion", "reduce").await?;
     page.goto("").await?;
-    at_the_bench(&page).await?;
+    page.at_the_swing().await?;
     assert_eq!(
         page.eval("document.getElementById('swing-play')").await?,
         serde_json::Value::Null
@@ -168,7 +161,7 @@ async fn without_motion_stills_and_words_say_the_same() -> Result<()> {
 #[tokio::test]
 async fn on_a_telephone_and_on_paper_it_is_all_there() -> Result<()> {
     let page = Page::open(360, 740).await?;
-    at_the_bench(&page).await?;
+    page.at_the_swing().await?;
     page.screenshot("swing-360x740").await?;
     let wide = "document.documentElement.scrollWidth > innerWidth";
     assert_eq!(page.eval(wide).await?, false);

@@ -1,8 +1,9 @@
 //! Air from any side against the equations of Jorgensen and the measurements of Eiffel.
 //!
 //! Sources: Jorgensen, NASA TN D-6996 (1973) and TR R-474 (1977), after Allen & Perkins,
-//! NACA Report 1048 (1951), equations from memory; Matthews, Aeronautical Engineer's Data
-//! Book, p. 95; Eiffel, La Résistance de l'air et l'aviation (1910/1911), p. 42 and 48.
+//! NACA Report 1048 (1951), equations from memory (a general aircraft-analysis library has
+//! the same crossflow term; nothing we could read confirms cos(a'/2)); Matthews,
+//! Aeronautical Engineer's Data Book, p. 95; Eiffel, La Résistance de l'air et l'aviation (1910/1911), p. 42 and 48.
 //! Each table names its source on its first line.
 
 use std::f64::consts::{FRAC_PI_2, PI};

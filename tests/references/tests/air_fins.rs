@@ -1,8 +1,10 @@
 //! The slope of fins and where it acts, against published factors and a lifting surface.
 //!
 //! Sources: Diederich, NACA TN 2335 (1951), as Barrowman 1967 uses it; Jones, NACA Report
-//! 835 (1946); Pitts, Nielsen & Kaattari, NACA Report 1307 (1957); all from memory. The
-//! vortex-lattice values were computed for the reference collection; each file says so on
+//! 835 (1946); Pitts, Nielsen & Kaattari, NACA Report 1307 (1957); all from memory. A
+//! general aircraft-analysis library has the first, as the handbooks quote it; the second is
+//! its limit for a short span; nothing we could read confirms the third. The vortex-lattice
+//! values were computed for the reference collection; each file says so on
 //! its first line.
 
 use std::f64::consts::PI;
@@ -143,7 +145,7 @@ fn wings() -> Vec<Wing> {
 }
 
 /// Diederich's slope to 1e-6 of the formula and to the digits of its column; for
-/// rectangles it is Helmbold's (1942; from memory).
+/// rectangles it is Helmbold's (1942; as a general aircraft-analysis library has it).
 #[test]
 fn slope_of_isolated_fins_is_diederichs() {
     for wing in wings() {
@@ -194,7 +196,8 @@ fn the_slope_of_the_stubbiest_fins() {
 }
 
 /// The quarter of the mean chord is the last column; the mean chord of a trapezoid is
-/// 2/3 (a + b − ab/(a + b)) (Barrowman & Barrowman 1966; from memory).
+/// 2/3 (a + b − ab/(a + b)) (Barrowman & Barrowman 1966; text not read, confirmed by
+/// integrating over the span with sympy).
 #[test]
 fn the_quarter_of_the_mean_chord() {
     for wing in wings() {

@@ -70,7 +70,8 @@ fn a_step_of_the_grid_behind_the_tail_is_outside() {
 }
 
 /// The slimmest ogives that the bounds allow: half a parabola, 5/8 of the length from the
-/// point (MathWorld, "Parabola"; from memory). The arc's radius is up to 4 km there.
+/// point (MathWorld, "Parabola"; page not read, confirmed by integration with sympy). The
+/// arc's radius is up to 4 km there.
 #[test]
 fn the_slimmest_ogives() {
     for (l_mm, w_mm) in [(2000.0, 1.0), (1000.0, 1.0), (2000.0, 2.0), (2000.0, 5.0)] {
@@ -85,7 +86,7 @@ fn the_slimmest_ogives() {
 }
 
 /// The flattest domes: again a parabola, 3/5 of the height from the vertex (MathWorld,
-/// "Parabolic Segment"; from memory).
+/// "Parabolic Segment"; page not read, confirmed by integration with sympy).
 #[test]
 fn the_flattest_domes() {
     for w_mm in [250.0, 400.0, 500.0] {

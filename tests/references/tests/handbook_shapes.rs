@@ -1,8 +1,9 @@
 //! Areas and centroids of the plane shapes of the handbooks, as side views and as fins.
 //!
 //! Source of every formula unless a test says otherwise: MathWorld, "Geometric Centroid"
-//! and the page of the shape's own name (formulas from memory; each can be derived in a
-//! line of calculus). Beside it: Myers, Handbook of Equations for Mass and Area Properties
+//! and the page of the shape's own name (pages not read; triangle, trapezoid, ellipse,
+//! parabolas and segments of a circle confirmed by integration with sympy, the rest sums
+//! of these). Beside it: Myers, Handbook of Equations for Mass and Area Properties
 //! of Various Geometrical Shapes, NAVWEPS Report 7827, 1962 (citation from memory).
 
 use std::f64::consts::PI;

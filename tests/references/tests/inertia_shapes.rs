@@ -284,8 +284,8 @@ fn curved_shells_do_not_depend_on_the_unit_of_length() {
     }
 }
 
-/// MathWorld, "Paraboloid" (from memory): the shell of height h and base radius a has the
-/// area π a / (6 h²) ((a² + 4 h²)^{3/2} − a³).
+/// MathWorld, "Paraboloid" (page not read, confirmed by integration with sympy): the shell
+/// of height h and base radius a has the area π a / (6 h²) ((a² + 4 h²)^{3/2} − a³).
 #[test]
 fn paraboloids_of_many_sizes() {
     for length in 10..200 {
@@ -303,7 +303,8 @@ fn paraboloids_of_many_sizes() {
 }
 
 /// The whole from its parts by the parallel-axis rule, for a nose, a tube and weights.
-/// Source: MathWorld, "Parallel Axis Theorem" (from memory).
+/// Source: MathWorld, "Parallel Axis Theorem" (page not read; it follows from squaring
+/// x = (x − c) + c under the integral).
 #[test]
 fn the_whole_follows_from_its_parts() {
     let mut design = bare(vec![

@@ -206,7 +206,8 @@ fn marks_of_the_series_are_read_on_their_axis() {
     }
 }
 
-/// Four modules of white at every side, as ISO/IEC 18004 asks for (from memory).
+/// Four modules of white at every side, as ISO/IEC 18004 asks for (text not read; the
+/// segno library has four too).
 #[test]
 fn a_symbol_keeps_its_quiet_zone() {
     for code in ["R1 ABC", &"A1".repeat(400)] {

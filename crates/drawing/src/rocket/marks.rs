@@ -9,6 +9,7 @@ use noseward_stability::{Design, Figures, Units};
 use super::LabelStyle;
 use super::labels::{Wanted, place};
 use super::layout::{LINE_PX, Layout};
+use super::paper;
 use crate::palette::Colour;
 use crate::scene::{Anchor, Item, Path, Point, Style};
 
@@ -57,7 +58,15 @@ pub(super) fn wind(y: f64, layout: &Layout) -> Vec<Item> {
     let tip = Point { x: layout.axis_x, y };
     let neck = layout.axis_x - ARROW_HEAD;
     let tail = layout.left_words_x;
-    let shaft = Path::open(vec![Point { x: tail, y }, Point { x: neck + 1.0, y }]);
+    let mut shaft = Path::default();
+    let mut from = tail;
+    // A number of the ruler in its way stays readable.
+    let number = paper::number_at(y, layout);
+    if let Some((start, end)) = number.filter(|(from, to)| tail < *from && *to < neck) {
+        shaft.line(Point { x: tail, y }, Point { x: start, y });
+        from = end;
+    }
+    shaft.line(Point { x: from, y }, Point { x: neck + 1.0, y });
     let head = Path::closed(vec![
         tip,
         Point { x: neck, y: y - ARROW_HALF_HEAD },

@@ -42,6 +42,10 @@ const INCH: [(f64, &[u32]); 9] = [
 const NUMBERS_APART_PX: f64 = 34.0;
 /// Ticks stand at least this far apart.
 const TICKS_APART_PX: f64 = 3.5;
+/// How wide and how high a digit is at most.
+const DIGIT_PX: (f64, f64) = (8.5, 9.5);
+/// What stays free around a number.
+const FREE_PX: f64 = 3.0;
 /// Lines of the squared paper stand at least this far apart.
 const LINES_APART_PX: f64 = 9.0;
 
@@ -114,7 +118,7 @@ fn divisions(layout: &Layout) -> Divisions {
 
 fn ruler(layout: &Layout) -> Vec<Item> {
     let (left, right) = layout.ruler;
-    let Divisions { step_mm, step_value, parts } = divisions(layout);
+    let Divisions { step_mm, parts, .. } = divisions(layout);
     let step_px = step_mm * layout.px_per_mm;
     let end_mm = layout.ruler_mm;
     let end_y = layout.nose_y + end_mm * layout.px_per_mm;
@@ -151,32 +155,65 @@ fn ruler(layout: &Layout) -> Vec<Item> {
     }
     items.push(Item::Path { path: ticks, style: Style::line(Colour::Ink, 1.0) });
 
-    let middle = f64::midpoint(left, right);
-    let (numbers_x, anchor) = if layout.two_edged {
-        (middle, Anchor::Middle)
-    } else {
-        (right - 13.0, Anchor::End)
-    };
-    for (index, mm) in multiples(step_mm, end_mm).enumerate() {
-        let y = layout.nose_y + mm * layout.px_per_mm;
-        // The first and the last number are kept within the ruler, if it has the room.
-        let last = (end_y - 3.0).max(y - 3.0);
-        let base = (y + 4.5).min(last).max(layout.nose_y + 12.0);
-        let index = u32::try_from(index).expect("a ruler has few numbers");
-        items.push(words(
-            Point { x: numbers_x, y: base },
-            anchor,
-            format!("{}", f64::from(index) * step_value),
-        ));
+    for number in numbers(layout) {
+        items.push(words(number.at, number.anchor, number.words));
     }
     let heading = match layout.labels {
         LabelStyle::Full => format!("{} from nose", layout.units.length_unit()),
         LabelStyle::Short => layout.units.length_unit().to_owned(),
     };
-    let (x, anchor) =
-        if layout.two_edged { (middle, Anchor::Middle) } else { (left, Anchor::Start) };
+    let (x, anchor) = if layout.two_edged {
+        (f64::midpoint(left, right), Anchor::Middle)
+    } else {
+        (left, Anchor::Start)
+    };
     items.push(words(Point { x, y: layout.nose_y - 7.0 }, anchor, heading));
     items
+}
+
+/// A number on the ruler.
+struct Number {
+    at: Point,
+    anchor: Anchor,
+    words: String,
+}
+
+fn numbers(layout: &Layout) -> impl Iterator<Item = Number> {
+    let (left, right) = layout.ruler;
+    let Divisions { step_mm, step_value, .. } = divisions(layout);
+    let end_mm = layout.ruler_mm;
+    let end_y = layout.nose_y + end_mm * layout.px_per_mm;
+    let (x, anchor) = if layout.two_edged {
+        (f64::midpoint(left, right), Anchor::Middle)
+    } else {
+        (right - 13.0, Anchor::End)
+    };
+    multiples(step_mm, end_mm).zip(0_u32..).map(move |(mm, index)| {
+        let y = layout.nose_y + mm * layout.px_per_mm;
+        // The first and the last number are kept within the ruler, if it has the room.
+        let last = (end_y - 3.0).max(y - 3.0);
+        let base = (y + 4.5).min(last).max(layout.nose_y + 12.0);
+        Number {
+            at: Point { x, y: base },
+            anchor,
+            words: format!("{}", f64::from(index) * step_value),
+        }
+    })
+}
+
+/// From where to where, across the sheet, a line at this level would run through a number
+/// of the ruler.
+pub(super) fn number_at(y: f64, layout: &Layout) -> Option<(f64, f64)> {
+    let number = numbers(layout).find(|number| {
+        (number.at.y - DIGIT_PX.1 / 2.0 - y).abs() < DIGIT_PX.1 / 2.0 + FREE_PX
+    })?;
+    let wide = number.words.chars().map(|_| DIGIT_PX.0).sum::<f64>();
+    let start = match number.anchor {
+        Anchor::Start => number.at.x,
+        Anchor::Middle => number.at.x - wide / 2.0,
+        Anchor::End => number.at.x - wide,
+    };
+    Some((start - FREE_PX, start + wide + FREE_PX))
 }
 
 fn multiples(step: f64, end: f64) -> impl Iterator<Item = f64> {

@@ -79,7 +79,7 @@ mod tests {
     use noseward_stability::{Example, evaluate};
 
     #[test]
-    fn it_turns_about_the_string_and_stays_on_the_sheet() {
+    fn the_string_is_in_the_middle_and_words_keep_apart() {
         for example in Example::ALL {
             let design = example.design();
             let figures = evaluate(&design).figures.unwrap();

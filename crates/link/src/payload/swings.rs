@@ -155,6 +155,14 @@ mod tests {
     }
 
     /// Written out by hand from the tables of `FORMATS.md`.
+    /// Zero stands for "nothing", so that 255 steps fill a byte.
+    #[test]
+    fn a_byte_has_room_for_255_steps() {
+        let grid = |last| Grid { per_unit: 1.0, first: 0, last };
+        assert!(grid(254).is_byte() && !grid(255).is_byte());
+        assert_eq!(grid(254).write_byte(254.0), u8::MAX);
+    }
+
     #[test]
     fn the_bytes_are_those_of_the_tables() {
         let usual = SwingSetup {

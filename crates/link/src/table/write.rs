@@ -2,10 +2,10 @@
 
 use csv::{Terminator, WriterBuilder};
 use noseward_lesson::{
-    BalancePoint, Conclusion, Deleted, Notebook, NotebookParts, Overall, Record, Seal,
-    Trial, TrialParts, key,
+    BalancePoint, Conclusion, Deleted, Notebook, NotebookParts, Overall, Record, Rocket,
+    Seal, Trial, TrialParts, key,
 };
-use noseward_stability::{Design, Quantity, SwingField, cleaned_lines, evaluate};
+use noseward_stability::{Design, Quantity, SwingField, cleaned_lines};
 
 use super::kind::Kind;
 use super::{Format, GROUP, KIND, PLACE, PLAN, VERSION_KEY, cell, number};
@@ -62,7 +62,7 @@ fn worked_out(trial: &Trial, mark: char) -> Vec<(String, String)> {
     };
     cells.extend([
         ("measured_separation_mm".into(), in_mm(trial.measured.separation_mm(length_mm))),
-        ("computed_separation_mm".into(), in_mm(separation_mm(design))),
+        ("computed_separation_mm".into(), in_mm(separation_mm(trial.rocket()))),
         ("all_swings".into(), overall),
     ]);
     cells
@@ -202,8 +202,8 @@ fn rocket(design: &Design) -> String {
 }
 
 /// The computed separation, in millimetres; `None` where a fault stands in its way.
-pub(crate) fn separation_mm(design: &Design) -> Option<f64> {
-    evaluate(design).figures.map(|figures| figures.separation_m * 1000.0)
+pub(crate) fn separation_mm(rocket: &Rocket) -> Option<f64> {
+    rocket.figures().map(|figures| figures.separation_m * 1000.0)
 }
 
 #[cfg(test)]

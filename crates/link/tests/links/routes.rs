@@ -8,7 +8,7 @@ use noseward_lesson::{Record, Trial};
 use noseward_link::{
     Any, At, LinkError, LinkErrorKind, NotebookFile, QrSegments, code, hash,
     looks_like_notebook, looks_like_table, notebook_hash, notebook_parts, open_any,
-    open_hash, open_notebook_file, open_notebook_hash, open_table, open_text,
+    open_hash, open_notebook_file, open_notebook_hash, open_table, open_text, pieces,
     result_code, result_of, to_file, to_notebook_file,
 };
 use noseward_stability::Example;
@@ -90,6 +90,50 @@ fn each_spelling_is_told_from_the_others() {
     ] {
         assert!(!looks_like_notebook(text), "{text}");
         assert!(matches!(open_any(text), Err(LinkError { at: At::File, .. })), "{text}");
+    }
+}
+
+/// A class hands in all at once: each thing is found, whatever stands between.
+#[test]
+fn several_things_in_one_text_are_told_apart() {
+    let file = everything();
+    let notebook = notebook_hash(&file).unwrap();
+    let result = result_code(&result_of(&file.notebook, 2, Some(1)).unwrap());
+    let rockets = Example::ALL.map(|example| Record::from(example.design()));
+    let links = rockets.each_ref().map(hash);
+    let codes = rockets.each_ref().map(code);
+    let part = &notebook_parts(&file).unwrap()[0];
+    for all in [
+        vec![&links[0], &links[1], &notebook],
+        vec![&result, &result, &codes[2], &links[3]],
+        vec![&codes[0], &codes[1], part, &notebook],
+    ] {
+        let text = all.iter().fold("Ours:\n".to_owned(), |text, one| {
+            format!("{text}{one}\nand https://x.test/a/b is no rocket. T1 was best:\n")
+        });
+        let found = pieces(&text);
+        assert_eq!(found.len(), all.len(), "{text}");
+        for (piece, one) in found.iter().zip(all) {
+            assert!(piece.starts_with(one.as_str()));
+            assert_eq!(open_any(piece), open_any(one));
+        }
+    }
+    let json = to_notebook_file(&file);
+    assert_eq!(pieces(&json), [json.as_str()]);
+    assert!(pieces("Nil by mouth, N1 and T1").is_empty());
+}
+
+/// Rows of a code that somebody wrote down are no beginnings.
+#[test]
+fn one_code_is_one_piece() {
+    let mut record = Record::from(Example::Puffin.design());
+    for mass in 1..400 {
+        record.design.weights[0].mass_g = f64::from(mass);
+        let code = code(&record);
+        assert_eq!(pieces(&code), [code.as_str()]);
+        let numbered: Vec<String> =
+            code.lines().zip(1..).map(|(row, n)| format!("{n}. {row}")).collect();
+        assert_eq!(pieces(&numbered.join("\n")).len(), 1, "{code}");
     }
 }
 

@@ -2,7 +2,7 @@
 
 use super::{Findings, Problem};
 use crate::design::field::{Field, FinField, WeightField};
-use crate::design::{Design, FinSet, Planform, limits};
+use crate::design::{Design, FinSet, limits};
 
 pub(super) fn check(design: &Design, found: &mut Findings) {
     counts(design, found);
@@ -25,14 +25,14 @@ pub(super) fn check(design: &Design, found: &mut Findings) {
 /// Whether there is more of something than a design may hold, so that all else would be
 /// work for nothing.
 pub(super) fn is_too_large(design: &Design) -> bool {
-    let corners = |set: &FinSet| match &set.planform {
-        Planform::FourSided { .. } => 0,
-        Planform::PointsMm(points) => points.len(),
-    };
     design.sections.len() > limits::SECTIONS
         || design.fins.len() > limits::FIN_SETS
         || design.weights.len() > limits::WEIGHTS
-        || design.fins.iter().any(|set| corners(set) > limits::FIN_POINTS.1)
+        || design.fins.iter().any(has_too_many_corners)
+}
+
+fn has_too_many_corners(set: &FinSet) -> bool {
+    set.planform.corner_count() > limits::FIN_POINTS.1
 }
 
 fn counts(design: &Design, found: &mut Findings) {
@@ -49,12 +49,8 @@ fn counts(design: &Design, found: &mut Findings) {
     let many_weights = design.weights.len() > limits::WEIGHTS;
     push(many_weights, Field::Weights, Problem::TooManyWeights);
     for (i, set) in design.fins.iter().enumerate().take(limits::FIN_SETS) {
-        let corners = match &set.planform {
-            Planform::FourSided { .. } => 0,
-            Planform::PointsMm(points) => points.len(),
-        };
         let field = Field::Fins(i, FinField::Planform);
-        push(corners > limits::FIN_POINTS.1, field, Problem::TooManyPoints);
+        push(has_too_many_corners(set), field, Problem::TooManyPoints);
     }
 }
 
@@ -76,7 +72,7 @@ fn texts(design: &Design, found: &mut Findings) {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::{Example, Weight};
+    use crate::{Example, Planform, Weight};
 
     fn problems(design: &Design) -> Vec<(String, Problem)> {
         let mut found = Findings::default();
@@ -135,6 +131,10 @@ mod tests {
         let mut design = Example::Puffin.design();
         design.name = "x".repeat(limits::LABEL_CHARS + 1);
         assert_eq!(problems(&design), [("/name".into(), Problem::NameTooLong)]);
+        assert!(
+            crate::evaluate(&design).figures.is_some(),
+            "it can be drawn all the same"
+        );
         design.name = "ж".repeat(limits::LABEL_CHARS);
         design.weights = vec![
             Weight {

@@ -77,12 +77,8 @@ pub(super) fn check(design: &Design, found: &mut Findings) {
         if set.mass == Mass::Joined {
             push(field(FinField::Mass), Problem::FinJoined);
         }
-        let corners = match &set.planform {
-            Planform::FourSided { .. } => limits::FIN_POINTS.0,
-            Planform::PointsMm(points) => points.len(),
-        };
         let fin = Fin::new(&set.planform);
-        if corners < limits::FIN_POINTS.0 {
+        if set.planform.corner_count() < limits::FIN_POINTS.0 {
             push(field(FinField::Planform), Problem::TooFewPoints);
         } else if !fin.is_simple() {
             push(field(FinField::Planform), Problem::FinCrossesItself);

@@ -85,7 +85,7 @@ fn per_areal_density(
 }
 
 /// The floor of a bottle as a flat disc. Moments of a disc: r²/2 and r²/4 (Myers, NAVWEPS
-/// Report 7827, 1962; citation from memory).
+/// Report 7827, 1962; citation from memory, both confirmed by integration with sympy).
 fn floor(stretch: &Stretch, thickness: f64) -> MassProperties {
     let r = stretch.profile.front_radius_m();
     let mass_kg = PI * r * r * thickness;

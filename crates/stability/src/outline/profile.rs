@@ -58,6 +58,13 @@ pub(crate) struct ShellMoments {
     pub(crate) polar: f64,
 }
 
+/// A place `(u, r)` on the curve, with the parameter that it has there.
+#[derive(Clone, Copy)]
+struct Knot {
+    s: f64,
+    place: (f64, f64),
+}
+
 impl Profile {
     /// Straight sides from one radius to another: a cone, a tube, a neck or a taper.
     /// `None` unless the length is positive and a radius is.
@@ -420,14 +427,20 @@ impl Profile {
     pub(crate) fn points_m(&self, tolerance_m: f64) -> Vec<(f64, f64)> {
         let mut points = vec![(0.0, self.front_radius_m())];
         if !matches!(self.curve, Curve::Straight { .. }) {
-            self.halve(0.0, 1.0, tolerance_m, MAX_HALVINGS, &mut points);
+            self.halve(
+                self.knot(0.0),
+                self.knot(1.0),
+                tolerance_m,
+                MAX_HALVINGS,
+                &mut points,
+            );
         }
         points.push((self.length, self.rear_radius_m()));
         points
     }
 
     /// The place at parameter `s` of 0 to 1. Squared, so that points crowd at a blunt tip.
-    fn at(&self, s: f64) -> (f64, f64) {
+    fn knot(&self, s: f64) -> Knot {
         let u = match self.curve {
             Curve::Straight { .. } | Curve::Rounded { .. } => self.length * s,
             Curve::Ogive { .. }
@@ -435,28 +448,28 @@ impl Profile {
             | Curve::Paraboloid { .. }
             | Curve::Dome { .. } => self.length * s * s,
         };
-        (u, self.radius_m(u))
+        Knot { s, place: (u, self.radius_m(u)) }
     }
 
     fn halve(
         &self,
-        a: f64,
-        b: f64,
+        a: Knot,
+        b: Knot,
         tolerance: f64,
         left: u32,
         out: &mut Vec<(f64, f64)>,
     ) {
-        let middle = f64::midpoint(a, b);
         // An S-curve crosses its chord in the middle, so two more places are looked at.
-        let strays = [0.25, 0.5, 0.75].iter().any(|k| {
-            let p = self.at(a + (b - a) * k);
-            distance_to_chord(p, self.at(a), self.at(b)) > tolerance
-        });
+        let between = [0.25, 0.5, 0.75].map(|k| self.knot(a.s + (b.s - a.s) * k));
+        let strays = between
+            .iter()
+            .any(|knot| distance_to_chord(knot.place, a.place, b.place) > tolerance);
         if left == 0 || !strays {
             return;
         }
+        let middle = between[1];
         self.halve(a, middle, tolerance, left - 1, out);
-        out.push(self.at(middle));
+        out.push(middle.place);
         self.halve(middle, b, tolerance, left - 1, out);
     }
 }

@@ -1,8 +1,10 @@
 //! Air from any side: one model with the nose-on and the side-on centre as its limits.
 //!
 //! Each part carries a potential term and a crossflow term (Allen & Perkins 1951, NACA
-//! Report 1048; Jorgensen 1973, NASA TN D-6996; both from memory). With a' the angle to
-//! the nearer end, the normal force on `q S_ref` is
+//! Report 1048; Jorgensen 1973, NASA TN D-6996; both from memory. A general
+//! aircraft-analysis library has the same crossflow term after Jorgensen, TR R-474, and the
+//! same slender body at small angles; nothing we could read confirms g). With a' the angle
+//! to the nearer end, the normal force on `q S_ref` is
 //!
 //! ```text
 //! N_i = C_Nα,i sin a' cos a' g + c_i (A_i / S_ref) sin² a',   g = cos(a'/2) for the body
@@ -17,7 +19,7 @@
 use std::f64::consts::{FRAC_PI_2, PI};
 
 use super::crossflow::Crossflow;
-use super::fin_sets::crowds;
+use super::fin_sets::{Crowd, crowds};
 use super::model::{Model, Wake};
 use super::nose_on;
 use super::rolls::Turned;
@@ -25,7 +27,7 @@ use crate::design::Design;
 use crate::design::part::Part;
 use crate::outcome::{Outcome, Rest, resting_angles};
 use crate::outline::Body;
-use crate::outline::fin::Fin;
+use crate::outline::fin::{Fin, Strips};
 use crate::outline::side_view::SideView;
 
 /// The air's push on one part.
@@ -121,16 +123,59 @@ struct Load {
     first: f64,
 }
 
-/// The air on the body alone, which is the same in every roll.
+/// What is the same in every roll: the air on the body alone, and each set's fins.
 #[derive(Clone, Debug)]
-pub(crate) struct BodyAir {
-    parts: Vec<AirPart>,
+pub(crate) struct Unrolled {
+    body: Vec<AirPart>,
+    fins: Vec<UnrolledFins>,
     model: Model,
     drag: Crossflow,
+    reference_area_m2: f64,
 }
 
-impl BodyAir {
-    pub(crate) fn new(body: &Body, model: Model, crossflow: Option<Crossflow>) -> Self {
+/// One fin of a set, and how crowded the set is.
+#[derive(Clone, Copy, Debug)]
+struct UnrolledFins {
+    start_m: f64,
+    count: u32,
+    /// What lies outside the body.
+    strips: Option<Strips>,
+    /// Its centroid, behind the front of the root.
+    along_m: f64,
+    spread_m2: f64,
+    crowd: Crowd,
+}
+
+impl UnrolledFins {
+    /// Of every set, on a body with `chain_m` as one side of its outline.
+    fn all(design: &Design, body: &Body, chain_m: &[(f64, f64)]) -> Vec<Self> {
+        let sets = design.fins.iter().zip(crowds(design));
+        sets.map(|(set, crowd)| {
+            let start_m = set.start_mm / 1000.0;
+            let fin = Fin::new(&set.planform);
+            let along_m = fin.centroid_m().0;
+            Self {
+                start_m,
+                count: set.count,
+                strips: fin.strips_outside(body, chain_m, start_m),
+                along_m,
+                spread_m2: fin.second_moments_m2().along2 - along_m * along_m,
+                crowd,
+            }
+        })
+        .collect()
+    }
+}
+
+impl Unrolled {
+    /// Of a design with this body, which any view of it has.
+    pub(crate) fn new(
+        design: &Design,
+        body: &Body,
+        view: &SideView,
+        model: Model,
+        crossflow: Option<Crossflow>,
+    ) -> Self {
         let length_m = body.length_m();
         let drag =
             crossflow.unwrap_or_else(|| Crossflow::of_parts(length_m / body.width_m()));
@@ -151,35 +196,40 @@ impl BodyAir {
                 }
             })
             .collect();
-        Self { parts, model, drag }
+        Self {
+            body: parts,
+            fins: UnrolledFins::all(design, body, view.body_chain_m()),
+            model,
+            drag,
+            reference_area_m2: nose_on::reference_area_m2(body),
+        }
     }
 
     /// The air on the whole rocket, its fins as they are seen in a side view.
-    pub(crate) fn with_fins(&self, design: &Design, body: &Body, view: &SideView) -> Air {
-        let Self { model, drag, .. } = *self;
-        let mut parts = self.parts.clone();
-        for (i, (set, crowd)) in design.fins.iter().zip(crowds(design)).enumerate() {
-            let start_m = set.start_mm / 1000.0;
-            let fin = Fin::new(&set.planform);
-            let flat = if set.count == 2 {
+    pub(crate) fn seen_in(&self, view: &SideView, body: &Body) -> Air {
+        let mut parts = self.body.clone();
+        for (i, fins) in self.fins.iter().enumerate() {
+            let &UnrolledFins { start_m, crowd, .. } = fins;
+            let flat = if fins.count == 2 {
                 let seen = view.fins().iter().filter(|fin| fin.set == i);
                 seen.map(|fin| fin.turned * fin.turned).sum()
             } else {
-                f64::from(set.count) / 2.0
+                f64::from(fins.count) / 2.0
             };
-            let in_wake = match model.wake {
+            let in_wake = match self.model.wake {
                 Wake::InFull => 0.0,
                 Wake::NoLift => crowd.in_wake,
             };
             let panels = flat * crowd.share * (1.0 - in_wake);
-            let lift =
-                nose_on::fins(&fin, start_m, body, view.body_chain_m(), panels, model);
+            let lift = fins
+                .strips
+                .as_ref()
+                .map(|strips| nose_on::fins(strips, start_m, body, panels, self.model));
             let added = view.added_by_set(i);
-            let along_m = fin.centroid_m().0;
             let side_centre_m = if added.area > 0.0 {
                 added.first / added.area
             } else {
-                start_m + along_m
+                start_m + fins.along_m
             };
             parts.push(AirPart {
                 part: Part::Fins(i),
@@ -188,11 +238,11 @@ impl BodyAir {
                 backward_centre_m: start_m + lift.map_or(0.0, |l| l.backward_m),
                 side_area_m2: added.area,
                 side_centre_m,
-                side_spread_m2: fin.second_moments_m2().along2 - along_m * along_m,
-                side_drag: drag.fins,
+                side_spread_m2: fins.spread_m2,
+                side_drag: self.drag.fins,
             });
         }
-        let reference_area_m2 = nose_on::reference_area_m2(body);
+        let reference_area_m2 = self.reference_area_m2;
         let sums = Sums::of(&parts, reference_area_m2);
         Air { parts, reference_area_m2, sums }
     }
@@ -218,7 +268,7 @@ impl Air {
         model: Model,
         crossflow: Option<Crossflow>,
     ) -> Self {
-        BodyAir::new(body, model, crossflow).with_fins(design, body, view)
+        Unrolled::new(design, body, view, model, crossflow).seen_in(view, body)
     }
 
     /// The air in each plane that may be the least favourable, that of the drawing first,
@@ -227,13 +277,13 @@ impl Air {
     pub(crate) fn in_planes(
         design: &Design,
         body: &Body,
-        view: &SideView,
+        view: SideView,
         model: Model,
     ) -> Vec<Plane> {
-        let alone = BodyAir::new(body, model, None);
+        let unrolled = Unrolled::new(design, body, &view, model, None);
         let plane = |turned: Turned| Plane {
             roll_deg: turned.roll_deg,
-            air: alone.with_fins(&turned.design, body, &turned.view),
+            air: unrolled.seen_in(&turned.view, body),
             side_on_m: turned.view.area_and_centroid_m().1,
         };
         Turned::all(design, body, view).into_iter().map(plane).collect()
@@ -429,7 +479,7 @@ mod tests {
             design.fins[0].roll_deg = roll_deg;
             let body = Body::new(&design).unwrap();
             let view = SideView::new(&design, &body);
-            let planes = Air::in_planes(&design, &body, &view, Model::default());
+            let planes = Air::in_planes(&design, &body, view, Model::default());
             let edge_on = |plane: &Plane| {
                 let fins = plane.air.parts().last().unwrap();
                 fins.slope_per_rad.abs() < 1e-12 && fins.side_area_m2 < 1e-12

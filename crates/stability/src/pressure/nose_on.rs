@@ -5,7 +5,7 @@ use std::f64::consts::PI;
 use super::model::{CarryOver, FinCentre, Model, Shoulder};
 use crate::design::part::Part;
 use crate::outline::Body;
-use crate::outline::fin::Fin;
+use crate::outline::fin::Strips;
 use crate::outline::profile::AreaMoments;
 
 /// What one part contributes at small angles.
@@ -69,17 +69,15 @@ pub(crate) struct FinLift {
 /// Diederich's lift slope (NACA TN 2335, 1951) as Barrowman & Barrowman (1966) use it:
 /// `C_Nα = K 8 p (s/d)² / (1 + √(1 + (2 l/(c_r + c_t))²))`, with p panels and the mid-chord
 /// line l. Other outlines use their own area, mid-chord slope and mean chord. From memory.
-/// What lies inside the body pushes nothing: `chain_m` is one side of its outline. The front
-/// of the root is at `start_m`.
+/// `strips` is what lies outside the body: the rest pushes nothing. The front of the root is
+/// at `start_m`.
 pub(crate) fn fins(
-    fin: &Fin,
+    strips: &Strips,
     start_m: f64,
     body: &Body,
-    chain_m: &[(f64, f64)],
     panels: f64,
     model: Model,
-) -> Option<FinLift> {
-    let strips = fin.strips_outside(body, chain_m, start_m)?;
+) -> FinLift {
     let (s, r, d) = (strips.span, body.radius_at_m(start_m), body.width_m());
     let interference = 1.0 + r / (s + r);
     let k = match model.carry_over {
@@ -94,11 +92,11 @@ pub(crate) fn fins(
         FinCentre::QuarterChord => 0.0,
         FinCentre::Stubby => 0.25 - stubby_centre(2.0 * s * s / strips.area),
     };
-    Some(FinLift {
+    FinLift {
         slope,
         forward_m: strips.front + (0.25 - ahead) * strips.mean_chord,
         backward_m: strips.front + (0.75 + ahead) * strips.mean_chord,
-    })
+    }
 }
 
 /// The aerodynamic centre of a rectangular wing behind its front edge, in chords, for its
@@ -124,6 +122,7 @@ fn stubby_centre(aspect: f64) -> f64 {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::outline::fin::Fin;
     use crate::{Design, Example, Planform};
 
     fn total(slopes: &[Slope]) -> (f64, f64) {
@@ -202,7 +201,7 @@ mod tests {
         let body = bodied(|_| {});
         let stubby = Model { fin_centre: FinCentre::Stubby, ..Model::default() };
         let centre = |span, model: Model| {
-            fins(&fin(span), 0.1, &body, &[], 2.0, model).unwrap().forward_m
+            fins(&fin(span).strips().unwrap(), 0.1, &body, 2.0, model).forward_m
         };
         assert!((centre(50.0, Model::default()) - 0.025).abs() < 1e-12);
         // Aspect ratio 1 of the pair.

@@ -82,20 +82,18 @@ fn rolled(design: &Design, by_deg: f64) -> Design {
 pub(crate) struct Turned {
     /// By how much it is turned out of the view of the drawing, in degrees.
     pub(crate) roll_deg: f64,
-    pub(crate) design: Design,
     pub(crate) view: SideView,
 }
 
 impl Turned {
     /// The rocket in every telling roll, the view of the drawing first.
-    pub(crate) fn all(design: &Design, body: &Body, view: &SideView) -> Vec<Self> {
+    pub(crate) fn all(design: &Design, body: &Body, view: SideView) -> Vec<Self> {
         let rolls = telling_rolls_deg(design).into_iter().skip(1).map(|roll_deg| {
-            let design = rolled(design, roll_deg);
-            let view = view.with_fins_of(&design, body);
-            Self { roll_deg, design, view }
+            let view = view.with_fins_of(&rolled(design, roll_deg), body);
+            Self { roll_deg, view }
         });
-        let as_drawn = Self { roll_deg: 0.0, design: design.clone(), view: view.clone() };
-        std::iter::once(as_drawn).chain(rolls).collect()
+        let rolls: Vec<Self> = rolls.collect();
+        std::iter::once(Self { roll_deg: 0.0, view }).chain(rolls).collect()
     }
 }
 

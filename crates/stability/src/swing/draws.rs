@@ -12,9 +12,8 @@ use crate::measured::MeasuredPoints;
 use crate::outcome::quick_outcome;
 use crate::pressure::air::{Air, Plane};
 use crate::pressure::model::Model;
-use crate::tolerance::generator::Generator;
 use crate::tolerance::input::{Distribution, Input};
-use crate::tolerance::monte_carlo::{Draw, MonteCarlo};
+use crate::tolerance::ranked::{RankedDraws, is_sure};
 use crate::tolerance::separation::{Resolution, Rocket};
 
 /// What the draws say of the outcome on the string.
@@ -24,14 +23,11 @@ pub struct SwingVerdict {
     pub shares: [f64; 4],
 }
 
-/// Less than this share in one outcome is too close to call.
-const SURE: f64 = 0.95;
-
 impl SwingVerdict {
     /// Whether the outcome changes within what is not known exactly.
     #[must_use]
     pub fn is_too_close(&self) -> bool {
-        self.shares.iter().all(|&share| share < SURE)
+        !self.shares.into_iter().any(is_sure)
     }
 
     /// The outcome that most draws come to, by [`Outcome::rank`](crate::Outcome::rank).
@@ -64,8 +60,7 @@ impl SwingVerdict {
 pub struct SwingDraws {
     rocket: Rocket,
     setup: SwingSetup,
-    draws: MonteCarlo,
-    made: usize,
+    draws: RankedDraws,
 }
 
 /// Draws in all: near one half, a share is known to 0.05 (two standard errors), near 0.95 to
@@ -101,39 +96,25 @@ impl SwingDraws {
         let (rocket, mut inputs) = Rocket::new(design, measured, resolution);
         // The first ones, so that `run` finds them whatever the rocket has.
         inputs.splice(0..0, open_inputs(setup));
-        let draws = MonteCarlo::new(inputs, Generator::seeded(SEED));
-        Self { rocket, setup: *setup, draws, made: 0 }
+        Self { rocket, setup: *setup, draws: RankedDraws::new(inputs, SEED, DRAWS) }
     }
 
     /// Makes so many draws more, up to 400 in all.
     pub fn run(&mut self, count: usize) {
-        let count = count.min(DRAWS - self.made);
-        self.made += count;
         let (rocket, setup) = (&self.rocket, &self.setup);
-        self.draws.run(count, &mut |values| match rank(rocket, setup, values) {
-            Some(class) => Draw { value: 0.0, class },
-            None => Draw { value: f64::NAN, class: 0 },
-        });
+        self.draws.run(count, |values| Some((0.0, rank(rocket, setup, values)?)));
     }
 
     /// Whether all draws are made.
     #[must_use]
     pub fn is_done(&self) -> bool {
-        self.made >= DRAWS
+        self.draws.is_done()
     }
 
     /// What they say. `None` before all are made, and when nothing can be swung.
     #[must_use]
     pub fn verdict(&self) -> Option<SwingVerdict> {
-        let all = self.draws.values().len();
-        if !self.is_done() || all == 0 {
-            return None;
-        }
-        let counts = self.draws.class_counts();
-        #[expect(clippy::cast_precision_loss, reason = "at most 400")]
-        let share =
-            |rank: usize| counts.get(rank).copied().unwrap_or(0) as f64 / all as f64;
-        Some(SwingVerdict { shares: [share(0), share(1), share(2), share(3)] })
+        Some(SwingVerdict { shares: self.draws.shares()? })
     }
 }
 
@@ -166,7 +147,7 @@ fn rank(rocket: &Rocket, setup: &SwingSetup, values: &[f64]) -> Option<u8> {
     let (sizes, view, mass) = drawn.parts()?;
     let across = inertia * mass.transverse_inertia_kg_m2;
     let mass = MassProperties { transverse_inertia_kg_m2: across, ..mass };
-    let planes = Air::in_planes(&drawn.design, &sizes, &view, Model::default());
+    let planes = Air::in_planes(&drawn.design, &sizes, view, Model::default());
     let moved_m = drawn.moved_m(&planes)?;
     // Air that is moved back is a centre of mass that is moved forward.
     let mass = MassProperties { centre_m: mass.centre_m - moved_m, ..mass };
@@ -228,7 +209,7 @@ mod tests {
         while !draws.is_done() {
             draws.run(77);
         }
-        assert_eq!(draws.draws.values().len(), DRAWS, "none may be lost");
+        assert_eq!(draws.draws.lost(), 0);
         draws.verdict().unwrap()
     }
 

@@ -7,10 +7,10 @@
 //! that was measured on the finished rocket takes the place of all that, with the spread of
 //! its own readings.
 
-use super::generator::Generator;
 use super::input::{Distribution, Input};
-use super::monte_carlo::{Draw, Interval, MonteCarlo};
+use super::monte_carlo::Interval;
 use super::propagation::propagate;
+use super::ranked::{RankedDraws, is_sure};
 use super::unread::{Unread, unread};
 use crate::design::field::{Field, Quantity};
 use crate::design::{Design, SectionKind};
@@ -51,8 +51,6 @@ pub struct Verdict {
     pub shares: [f64; 4],
 }
 
-/// Less than this share in one outcome is too close to call.
-const SURE: f64 = 0.95;
 /// Half of a 95 % interval in standard uncertainties, of a normal distribution.
 const COVERAGE: f64 = 1.96;
 
@@ -60,13 +58,13 @@ impl Verdict {
     /// Whether next to all draws come to the outcome of this
     /// [rank](crate::Outcome::rank).
     pub(crate) fn settles(&self, rank: usize) -> bool {
-        self.shares[rank] >= SURE
+        is_sure(self.shares[rank])
     }
 
     /// Whether the outcome changes within what is not known exactly.
     #[must_use]
     pub fn is_too_close(&self) -> bool {
-        (0..self.shares.len()).all(|rank| !self.settles(rank))
+        !self.shares.into_iter().any(is_sure)
     }
 }
 
@@ -97,8 +95,7 @@ pub struct Influence {
 #[derive(Clone, Debug)]
 pub struct SeparationDraws {
     rocket: Rocket,
-    draws: MonteCarlo,
-    made: usize,
+    draws: RankedDraws,
     readings_alone_m: f64,
 }
 
@@ -119,46 +116,34 @@ impl SeparationDraws {
         let read = rocket.first_order(&inputs).into_iter();
         let read = read.filter(|(source, _)| !matches!(source, Source::Unread(_)));
         let variance: f64 = read.map(|(_, u)| u * u).sum();
-        let draws = MonteCarlo::new(inputs, Generator::seeded(SEED));
-        Self { rocket, draws, made: 0, readings_alone_m: COVERAGE * variance.sqrt() }
+        let draws = RankedDraws::new(inputs, SEED, DRAWS);
+        Self { rocket, draws, readings_alone_m: COVERAGE * variance.sqrt() }
     }
 
     /// Makes so many draws more, up to 10,000 in all.
     pub fn run(&mut self, count: usize) {
-        let count = count.min(DRAWS - self.made);
-        self.made += count;
         let rocket = &self.rocket;
-        self.draws.run(count, &mut |values| match rocket.drawn(values).judged() {
-            Some((value, class)) => Draw { value, class },
-            None => Draw { value: f64::NAN, class: 0 },
-        });
+        self.draws.run(count, |values| rocket.drawn(values).judged());
     }
 
     /// How many draws came to nothing. None may: each is a rocket that might be.
     #[must_use]
     pub fn lost(&self) -> usize {
-        self.made - self.draws.values().len()
+        self.draws.lost()
     }
 
     /// Whether all draws are made.
     #[must_use]
     pub fn is_done(&self) -> bool {
-        self.made >= DRAWS
+        self.draws.is_done()
     }
 
     /// What they say. `None` before all are made, and when next to none had a result.
     pub fn verdict(&mut self) -> Option<Verdict> {
-        let summary = self.is_done().then(|| self.draws.summary())??;
-        let counts = self.draws.class_counts();
-        #[expect(clippy::cast_precision_loss, reason = "at most 10,000")]
-        let share = |rank: usize| {
-            counts.get(rank).copied().unwrap_or(0) as f64
-                / self.draws.values().len() as f64
-        };
         Some(Verdict {
-            separation_m: summary.symmetric,
+            separation_m: self.draws.interval()?,
             readings_alone_m: self.readings_alone_m,
-            shares: [share(0), share(1), share(2), share(3)],
+            shares: self.draws.shares()?,
         })
     }
 }
@@ -341,7 +326,7 @@ impl Drawn {
     fn judged(&self) -> Option<(f64, u8)> {
         let (body, view, mass) = self.parts()?;
         let mass_m = mass.centre_m;
-        let planes = Air::in_planes(&self.design, &body, &view, Model::default());
+        let planes = Air::in_planes(&self.design, &body, view, Model::default());
         let moved_m = self.moved_m(&planes)?;
         let mut least_m = f64::INFINITY;
         let mut rank = 0;

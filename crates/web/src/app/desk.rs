@@ -3,7 +3,7 @@
 //!
 //! Everything else about it is in `crate::notebook`, which loads later.
 
-use noseward_lesson::{Group, Notebook};
+use noseward_lesson::{Group, Notebook, Record};
 use noseward_link::QrSegments;
 
 use super::{Draft, Effect, Press, ReadOf, State};
@@ -21,6 +21,9 @@ pub(crate) struct Desk {
     pub(crate) slots: Vec<Slot>,
     /// Whether the open one has changed since it was last kept.
     pub(crate) unsaved: bool,
+    /// The places of others that are still to be written: what was put away, `None` for what
+    /// was deleted.
+    pub(crate) put_away: Vec<(u32, Option<String>)>,
     /// The rocket that the readings of the trial in hand were taken from.
     pub(crate) read_of: Option<ReadOf>,
     /// Text in its fields that could not be read.
@@ -33,6 +36,9 @@ pub(crate) struct Desk {
     pub(crate) look: Look,
     /// What happened before the code was here.
     pub(super) waiting: Vec<NotebookMsg>,
+    /// The rocket with which the page opened, until the notebooks are here or another one
+    /// has taken its place.
+    pub(crate) found: Option<Record>,
 }
 
 /// A place where a notebook is kept.
@@ -45,6 +51,23 @@ pub(crate) struct Slot {
     pub(crate) group: Option<Group>,
     /// How many trials are in it, and of what.
     pub(crate) holds: String,
+}
+
+impl Slot {
+    /// The number of a place in the name of its key. No two names are of one place.
+    pub(crate) fn number_of(name: &str) -> Option<u32> {
+        name.parse().ok().filter(|number: &u32| number.to_string() == name)
+    }
+}
+
+impl Desk {
+    /// Whether a text is to be opened once the code is here.
+    pub(crate) fn is_to_open(&self, text: &str) -> bool {
+        self.waiting.iter().any(|msg| match msg {
+            NotebookMsg::OpenLink(waits) | NotebookMsg::OpenText(waits) => waits == text,
+            _ => false,
+        })
+    }
 }
 
 /// Whether the notebook's code is loaded.
@@ -159,6 +182,9 @@ pub(super) fn update(state: &mut State, msg: NotebookMsg) -> Vec<Effect> {
         NotebookMsg::Again => load(state, Vec::new()),
         msg if state.desk.code == Code::Here => asked(state, msg),
         msg => {
+            if matches!(msg, NotebookMsg::Kept { .. }) {
+                state.desk.found = Some(state.record());
+            }
             state.desk.waiting.push(msg);
             load(state, Vec::new())
         }
@@ -240,12 +266,23 @@ impl State {
         }
     }
 
-    /// A notebook has come onto the desk: its trial in hand is only in hand while its rocket
-    /// is the one on the page.
-    pub(crate) fn hold_page_to_trial(&mut self) {
-        let record = self.record();
-        self.desk.notebook.release(&record);
+    /// A notebook comes onto the desk: its trial in hand is only in hand where its rocket is
+    /// this one, which is the one on the page or was so before somebody changed it.
+    ///
+    /// What this page does not show may still be in hand in another tab, so it is not kept.
+    pub(crate) fn put_on_desk(&mut self, notebook: Notebook, rocket: &Record) {
+        self.desk.notebook = notebook;
+        self.desk.notebook.release(rocket);
         self.hold_to_trial();
+    }
+
+    /// Another rocket comes onto the page: a trial that it does not belong to is released,
+    /// and not in hand again after a reload.
+    pub(super) fn release_trial(&mut self, record: &Record) {
+        let was_in_hand = self.desk.notebook.in_hand().is_some();
+        self.desk.notebook.release(record);
+        self.desk.unsaved |= was_in_hand && self.desk.notebook.in_hand().is_none();
+        self.desk.found = None;
     }
 
     /// What was said about the notebook is of no use once something else happens.

@@ -449,7 +449,7 @@ pub(crate) fn remove_corner(design: &mut Design, set: usize, corner: usize) -> b
 }
 
 /// What an empty field stands for, so that arrow keys have somewhere to start.
-pub(crate) fn stand_in(design: &Design, field: Field) -> Option<f64> {
+pub(crate) fn stand_in(design: &Design, report: &Report, field: Field) -> Option<f64> {
     let round = |value: f64| value.round();
     match field {
         Field::Section(i, SectionField::Diameter) => {
@@ -458,8 +458,8 @@ pub(crate) fn stand_in(design: &Design, field: Field) -> Option<f64> {
             Some(round(stretch.profile.rear_radius_m() * 2000.0))
         }
         Field::TotalMass => {
-            let figures = noseward_stability::evaluate(design).figures;
-            figures.map(|f| round(f.mass.mass_kg * 1000.0))
+            let figures = report.figures.as_ref();
+            figures.map(|f| round(f.computed_mass.mass_kg * 1000.0))
         }
         _ => None,
     }

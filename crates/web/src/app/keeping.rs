@@ -2,7 +2,8 @@
 //!
 //! There is one place for one rocket. A tab writes there only while it knows what stands
 //! there: what another tab, a newer version of the page or the person's own earlier work
-//! has put there is never overwritten unseen.
+//! has put there is never overwritten unseen. A browser that refuses a write is asked again,
+//! and until it gives in the page says so.
 
 use noseward_lesson::Record;
 use noseward_link as link;
@@ -21,7 +22,7 @@ pub(crate) enum Keeping {
     Unreadable(String),
     /// Nothing: everything was deleted by another tab.
     Emptied,
-    /// The browser keeps nothing.
+    /// There is no such place: the browser bars it.
     Blocked,
 }
 
@@ -40,6 +41,20 @@ impl Keeping {
             Err(_) => Self::Unreadable(text),
         }
     }
+}
+
+/// How the last write went that was due. A refused one is tried again, so only the first
+/// refusal of several is news.
+pub(super) fn wrote(state: &mut State, refused: bool) -> Vec<Effect> {
+    if refused == state.refused || state.keeping == Keeping::Blocked {
+        return Vec::new();
+    }
+    state.refused = refused;
+    state.notice.take_if(|notice| *notice == Notice::NotKept);
+    if refused {
+        state.notice = Some(Notice::NotKept);
+    }
+    vec![Effect::Redraw]
 }
 
 /// Another tab has put this into the place, or has emptied it.

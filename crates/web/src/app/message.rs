@@ -101,8 +101,10 @@ pub(crate) enum Msg {
     /// Whether the page starts without a network; `None` while that is open.
     Offline(Option<bool>),
     Print(Paper),
-    /// This browser would not keep anything.
-    CouldNotKeep,
+    /// What was due was written, or the browser refused to.
+    Wrote {
+        refused: bool,
+    },
     Resized {
         width_px: f64,
         height_px: f64,

@@ -31,6 +31,8 @@ pub(crate) enum Notice {
     NoRoom(NotebookError),
     /// This browser keeps nothing.
     KeepsNothing,
+    /// This browser refused to keep the last changes.
+    NotKept,
     /// Everything was deleted from this computer, but for so many entries.
     Deleted { left: usize },
     /// The rocket from the link is kept in place of the person's own.

@@ -3,7 +3,7 @@
 use noseward_lesson::{SwingOutcome, Swings, same_build};
 use noseward_stability::{
     Design, Figures, Quantity, Settling, Starts, Swing, SwingDraws, SwingField,
-    SwingLimit, SwingSetup, Trajectory, evaluate, trimmed,
+    SwingLimit, SwingSetup, Trajectory, trimmed,
 };
 
 use super::desk::load;
@@ -310,7 +310,7 @@ impl State {
     }
 
     /// After a change of the rocket, or of how it is swung: its swings stay with what it
-    /// was, which becomes the one to compare with.
+    /// was, which becomes the one to compare with. The report is still of that one.
     pub(super) fn leave_behind(&mut self, before: &Design, setup_before: SwingSetup) {
         let setup = self.swings.setup;
         if same_build(before, &self.design) && setup == setup_before {
@@ -331,13 +331,14 @@ impl State {
         self.bench.checked = None;
         let mut swings = std::mem::replace(&mut self.swings, setup.into());
         swings.setup = setup_before;
-        self.bench.previous = previous(before, swings);
+        self.bench.previous = self.previous(before, swings);
     }
-}
 
-fn previous(design: &Design, swings: Swings) -> Option<Box<Previous>> {
-    let figures = evaluate(design).figures?;
-    Some(Box::new(Previous { design: design.clone(), figures, swings }))
+    /// A rocket to compare with: the one that the report is of.
+    fn previous(&self, design: &Design, swings: Swings) -> Option<Box<Previous>> {
+        let figures = self.report.figures.clone()?;
+        Some(Box::new(Previous { design: design.clone(), figures, swings }))
+    }
 }
 
 /// Something that happens on the bench.
@@ -529,7 +530,7 @@ pub(super) fn update(state: &mut State, msg: BenchMsg) -> Vec<Effect> {
             ]
         }
         BenchMsg::Compare => {
-            state.bench.previous = previous(&state.design, state.swings.clone());
+            state.bench.previous = state.previous(&state.design, state.swings.clone());
             state.hang_anew();
             vec![Effect::Slice, Effect::Redraw]
         }

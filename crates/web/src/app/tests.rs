@@ -2,6 +2,7 @@
 
 mod computer;
 mod keeping;
+mod lost;
 mod markup;
 mod notebook;
 mod swing;
@@ -176,6 +177,19 @@ mod typing {
         let before = centre(&state);
         typed(&mut state, CLAY_PLACE, "100");
         assert_eq!(centre(&state), before);
+    }
+
+    /// Found by pupils: nothing that was added later was drawn.
+    #[test]
+    fn a_name_that_is_too_long_stops_nothing() {
+        let mut state = open("", None);
+        typed(&mut state, Field::Name, &"long ".repeat(12));
+        let [(field, severity, words)] = &state.faults()[..] else { unreachable!() };
+        assert_eq!((*field, *severity), (Field::Name, Severity::Ask));
+        assert!(words.contains("24 letters"), "{words}");
+        update(&mut state, Msg::Add(Addition::Fins));
+        assert!(!state.is_stale());
+        assert_eq!(state.drawn.0, state.design);
     }
 
     #[test]

@@ -35,11 +35,13 @@ const CLICK_PX: i32 = 4;
 /// Starts listening, for as long as the listeners live.
 pub(super) fn listen(page: &Rc<Page>) -> Result<Vec<Listener>, JsValue> {
     type Heard = fn(&Rc<Page>, &Event);
-    let on_document: [(&'static str, Heard); 13] = [
+    let on_document: [(&'static str, Heard); 15] = [
         ("noseward-offline", |page, _| {
             page.send(Msg::Offline(computer::offline(&page.document)));
         }),
         ("noseward-deleted", |page, event| page.deleted(number_in(event))),
+        ("noseward-keep-now", |page, _| page.keep_in_turn()),
+        ("noseward-keep-last", |page, _| page.keep_at_last()),
         ("input", input),
         ("change", change),
         ("focusin", |page, event| {
@@ -55,14 +57,13 @@ pub(super) fn listen(page: &Rc<Page>) -> Result<Vec<Listener>, JsValue> {
         ("pointerup", release),
         ("pointercancel", release),
     ];
-    let on_window: [(&'static str, Heard); 5] = [
+    let on_window: [(&'static str, Heard); 4] = [
         ("storage", kept_elsewhere),
         ("afterprint", |page, _| report(page.screen.mark_paper(None))),
         ("beforeprint", |page, _| page.prepare_print()),
         ("hashchange", |page, _| {
             page.send(Msg::HashChanged(address::hash(&page.window)));
         }),
-        ("pagehide", |page, _| page.keep_at_last()),
     ];
     let document: &EventTarget = page.document.as_ref();
     let window: &EventTarget = page.window.as_ref();
@@ -141,21 +142,17 @@ fn kept_elsewhere(page: &Rc<Page>, event: &Event) {
     {
         let (rocket, notebook) = match heard {
             Heard::Rocket(text) => (Some(text), None),
-            Heard::Notebook(slot, text) => (None, Some((slot, text))),
+            Heard::Notebook { slot, text, mine } => (None, Some((slot, text, mine))),
             Heard::Cleared => {
                 let slot = page.state.borrow().desk.slot;
-                (Some(None), Some((slot, None)))
+                (Some(None), Some((slot, None, None)))
             }
         };
         if let Some(text) = rocket {
             page.send(Msg::KeptElsewhere(text));
         }
-        if let Some((slot, text)) = notebook {
-            page.send(Msg::Notebook(NotebookMsg::KeptElsewhere {
-                slot,
-                text,
-                mine: None,
-            }));
+        if let Some((slot, text, mine)) = notebook {
+            page.send(Msg::Notebook(NotebookMsg::KeptElsewhere { slot, text, mine }));
         }
     }
 }
@@ -241,6 +238,7 @@ fn left(page: &Rc<Page>, event: &Event) {
 }
 
 fn click(page: &Rc<Page>, event: &Event) {
+    select_number(page, event);
     if target(event).is_some_and(|e| e.id() == "share-button") {
         page.draw_share();
     }
@@ -336,7 +334,25 @@ fn light(page: &Rc<Page>, event: &Event) {
     report(page.screen.light(part));
 }
 
+/// The number field that an event is about.
+fn number(event: &Event) -> Option<HtmlInputElement> {
+    let input = target(event)?.dyn_into::<HtmlInputElement>().ok()?;
+    input.has_attribute("inputmode").then_some(input)
+}
+
+/// A click that enters a number selects it, so that what is typed takes its place. A
+/// second click sets the caret, and a stretch that was selected stays.
+fn select_number(page: &Rc<Page>, event: &Event) {
+    let Some(input) = number(event).filter(|_| page.enters.get()) else { return };
+    let ends = (input.selection_start().ok(), input.selection_end().ok());
+    if ends.0 == ends.1 {
+        input.select();
+    }
+}
+
 fn press(page: &Rc<Page>, event: &Event) {
+    let active = page.document.active_element();
+    page.enters.set(number(event).is_some_and(|input| active != Some(input.into())));
     over_graph(page, event);
     on_swing_graph(page, event);
     let Some(pointer) = event.dyn_ref::<PointerEvent>() else { return };

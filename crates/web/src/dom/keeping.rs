@@ -7,7 +7,7 @@ use noseward_link as link;
 use noseward_stability::UnitSystem;
 use web_sys::{Storage, StorageEvent, Window};
 
-use crate::app::{Opening, State};
+use crate::app::{Opening, Slot, State};
 
 /// Every key starts with the same word, so that boot.js finds all and can delete them.
 const PREFIX: &str = "noseward/";
@@ -24,14 +24,27 @@ const PROBE: &str = "noseward/probe";
 /// The place in this browser where the page keeps things.
 pub(super) struct Store {
     window: Window,
-    /// The texts that this tab last read or wrote, by their keys.
-    seen: RefCell<Vec<(String, String)>>,
+    /// The texts that this tab last read or wrote.
+    seen: RefCell<Vec<Seen>>,
+}
+
+/// What a tab knows to stand in a place.
+struct Seen {
+    key: String,
+    text: String,
+    /// Whether this tab wrote it.
+    is_ours: bool,
 }
 
 /// What another tab has put where something is kept; `None` where it emptied that.
 pub(super) enum Heard {
     Rocket(Option<String>),
-    Notebook(u32, Option<String>),
+    Notebook {
+        slot: u32,
+        text: Option<String>,
+        /// What this tab had put there at the same moment, unseen by the other.
+        mine: Option<String>,
+    },
     /// Everything was cleared.
     Cleared,
 }
@@ -53,7 +66,7 @@ impl Store {
 
     /// What is kept, put into what the page finds when it opens.
     pub(super) fn opening(&self, opening: Opening) -> Opening {
-        let Some(storage) = self.writable() else { return opening };
+        let Some(storage) = self.storage() else { return opening };
         let get = |key: &str| storage.get_item(key).ok().flatten();
         let kept = get(ROCKET);
         self.see(ROCKET, kept.clone());
@@ -63,6 +76,7 @@ impl Store {
             own_hash: get(ADDRESS).is_some_and(|own| opening.hash == format!("#{own}")),
             kept,
             can_keep: true,
+            refused: !can_write(&storage),
             units: if has("inch") { UnitSystem::Inch } else { UnitSystem::Metric },
             all_measurements: has("all"),
             predict_first: has("predict"),
@@ -79,14 +93,6 @@ impl Store {
         self.window.session_storage().ok()?
     }
 
-    /// The storage of this browser, if it can be written to.
-    fn writable(&self) -> Option<Storage> {
-        let storage = self.storage()?;
-        storage.set_item(PROBE, "1").ok()?;
-        storage.remove_item(PROBE).ok()?;
-        Some(storage)
-    }
-
     /// The notebooks that are kept, each with the number of its place, and the place that
     /// was open last in this tab, or else in any.
     pub(super) fn notebooks(&self) -> (Vec<(u32, String)>, u32) {
@@ -95,7 +101,7 @@ impl Store {
         let mut notebooks: Vec<(u32, String)> = keys(&storage)
             .iter()
             .filter_map(|key| {
-                let slot = key.strip_prefix(NOTEBOOK)?.parse().ok()?;
+                let slot = Slot::number_of(key.strip_prefix(NOTEBOOK)?)?;
                 let text = get(key)?;
                 self.see(key, Some(text.clone()));
                 Some((slot, text))
@@ -109,14 +115,22 @@ impl Store {
 
     fn see(&self, key: &str, text: Option<String>) {
         let mut seen = self.seen.borrow_mut();
-        seen.retain(|(known, _)| known != key);
-        seen.extend(text.map(|text| (key.to_owned(), text)));
+        seen.retain(|seen| seen.key != key);
+        let key = key.to_owned();
+        seen.extend(text.map(|text| Seen { key, text, is_ours: false }));
     }
 
     fn has_seen(&self, key: &str, text: Option<&str>) -> bool {
         let seen = self.seen.borrow();
-        let known = seen.iter().find(|(known, _)| known == key);
-        known.map(|(_, text)| text.as_str()) == text
+        let known = seen.iter().find(|seen| seen.key == key);
+        known.map(|seen| seen.text.as_str()) == text
+    }
+
+    /// What this tab has put there, if nobody has written there since as far as it knows.
+    fn ours(&self, key: &str) -> Option<String> {
+        let seen = self.seen.borrow();
+        let ours = seen.iter().find(|seen| seen.key == key && seen.is_ours);
+        ours.map(|seen| seen.text.clone())
     }
 
     /// Keeps the rocket, unless something stands there that this tab has not seen.
@@ -156,7 +170,9 @@ impl Store {
         if storage.set_item(key, &text).is_err() {
             return Kept::Refused;
         }
-        self.see(key, Some(text));
+        self.see(key, None);
+        let key = key.to_owned();
+        self.seen.borrow_mut().push(Seen { key, text, is_ours: true });
         Kept::Done
     }
 
@@ -167,13 +183,41 @@ impl Store {
             return Some(Heard::Cleared);
         };
         let text = event.new_value();
-        let heard = match key.strip_prefix(NOTEBOOK) {
-            Some(slot) => Heard::Notebook(slot.parse().ok()?, text.clone()),
-            None if key == ROCKET => Heard::Rocket(text.clone()),
-            None => return None,
-        };
-        self.see(&key, text);
-        Some(heard)
+        match key.strip_prefix(NOTEBOOK) {
+            Some(name) => {
+                let slot = Slot::number_of(name)?;
+                let mine = self.give_way(&key, event.old_value(), text.as_deref());
+                Some(Heard::Notebook { slot, text, mine })
+            }
+            None if key == ROCKET => {
+                // What is shown here is ours.
+                self.give_way(&key, event.old_value(), text.as_deref());
+                Some(Heard::Rocket(text))
+            }
+            None => None,
+        }
+    }
+
+    /// Another tab has put `theirs` where it saw `before`. If that was not what this tab
+    /// had put there, one of the two was overwritten unseen: theirs stands there from now
+    /// on, and ours is given back.
+    fn give_way(
+        &self,
+        key: &str,
+        before: Option<String>,
+        theirs: Option<&str>,
+    ) -> Option<String> {
+        let ours = self
+            .ours(key)
+            .filter(|ours| before.as_ref() != Some(ours) && theirs != Some(ours));
+        if let (Some(_), Some(theirs), Some(storage)) = (&ours, theirs, self.storage())
+            && storage.get_item(key).ok().flatten() == ours
+        {
+            // Where the browser refuses, theirs is still on this page.
+            let _ = storage.set_item(key, theirs);
+        }
+        self.see(key, theirs.map(str::to_owned));
+        ours
     }
 
     /// Keeps what this page put into the address, so that a reload is told from a link.
@@ -205,6 +249,11 @@ impl Store {
     pub(super) fn forget(&self) {
         self.seen.borrow_mut().clear();
     }
+}
+
+/// Whether the browser takes anything.
+fn can_write(storage: &Storage) -> bool {
+    storage.set_item(PROBE, "1").and_then(|()| storage.remove_item(PROBE)).is_ok()
 }
 
 /// The keys of this page.

@@ -8,7 +8,6 @@ use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{IntersectionObserver, IntersectionObserverEntry, ResizeObserver};
 
 use super::Page;
-use crate::app::Msg;
 
 /// Watches the size of some elements for as long as it lives.
 pub(super) struct SizeWatch {
@@ -50,11 +49,11 @@ pub(super) struct ViewWatch {
 }
 
 impl ViewWatch {
-    /// Tells the page whenever the element with this id comes into view or leaves it.
+    /// Does something whenever the element with this id comes into view or leaves it.
     pub(super) fn new(
         page: &Rc<Page>,
         id: &str,
-        told: fn(bool) -> Msg,
+        does: fn(&Rc<Page>, bool),
     ) -> Result<Self, JsValue> {
         let weak = Rc::downgrade(page);
         let closure =
@@ -63,7 +62,7 @@ impl ViewWatch {
                 let last =
                     last.and_then(|e| e.dyn_into::<IntersectionObserverEntry>().ok());
                 if let (Some(page), Some(entry)) = (weak.upgrade(), last) {
-                    page.send(told(entry.is_intersecting()));
+                    does(&page, entry.is_intersecting());
                 }
             });
         let observer = IntersectionObserver::new(closure.as_ref().unchecked_ref())?;

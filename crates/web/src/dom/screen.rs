@@ -379,6 +379,13 @@ impl Screen {
         self.element("crash-text")?.set_attribute("value", link)
     }
 
+    /// Marks whether the measurements are in view: only then the reading stays with them on
+    /// a narrow screen.
+    pub(super) fn mark_typing(&self, in_view: bool) -> Result<(), JsValue> {
+        let root = self.document.document_element().ok_or("the document is empty")?;
+        root.set_attribute("data-typing", if in_view { "true" } else { "false" })
+    }
+
     /// Marks what is to be printed; nothing afterwards.
     pub(super) fn mark_paper(&self, paper: Option<&str>) -> Result<(), JsValue> {
         let root = self.document.document_element().ok_or("the document is empty")?;

@@ -3,9 +3,9 @@
 //! Each has a place of its own. A notebook that comes in is put beside the others and
 //! never in place of one, so that nothing is lost.
 
-use noseward_lesson::{Colour, Group, MOST_GROUP_NUMBER, Notebook};
+use noseward_lesson::{Colour, Group, MOST_GROUP_NUMBER, Notebook, Record};
 use noseward_link::{
-    self as link, Any, At, LinkErrorKind, NotebookFile, QrSegments, table_sentence,
+    self as link, Any, At, LinkErrorKind, NotebookFile, QrSegments, Text, table_sentence,
 };
 
 use super::update::{onto_page, rebuilt, say, sentence};
@@ -33,6 +33,7 @@ pub(super) fn open_kept(
     open: u32,
     afresh: bool,
 ) -> Vec<Effect> {
+    let found = state.desk.found.take().unwrap_or_else(|| state.record());
     state.desk.slots = kept.iter().map(|(slot, text)| slot_of(*slot, text)).collect();
     let readable = |slot: &&Slot| slot.group.is_some() && !afresh;
     let chosen = state
@@ -47,13 +48,16 @@ pub(super) fn open_kept(
         Some(slot) => {
             state.desk.slot = slot.number;
             if let Some(file) = read(&slot.text) {
-                state.desk.notebook = file.notebook;
+                state.put_on_desk(file.notebook, &found);
             }
-            state.hold_page_to_trial();
         }
         None => state.desk.slot = free_slot(state),
     }
-    vec![Effect::RebuildNotebook, Effect::Redraw]
+    let mut effects = vec![Effect::RebuildNotebook, Effect::Redraw];
+    if state.desk.unsaved {
+        effects.push(Effect::Keep);
+    }
+    effects
 }
 
 /// The notebook in a text, if one is.
@@ -85,10 +89,13 @@ fn slot_with(number: u32, text: &str, notebook: Option<&Notebook>) -> Slot {
     Slot { number, text: text.to_owned(), group, holds }
 }
 
-/// A place where nothing is kept.
+/// A place where nothing is kept: after the last one, or else a gap.
 fn free_slot(state: &State) -> u32 {
-    let last = state.desk.slots.iter().map(|slot| slot.number).max();
-    last.map_or(0, |last| last + 1).max(state.desk.slot + 1)
+    let numbers = || state.desk.slots.iter().map(|slot| slot.number);
+    let open = state.desk.slot;
+    let last = numbers().fold(open, u32::max);
+    let is_free = |place: &u32| *place != open && numbers().all(|n| n != *place);
+    (last..=u32::MAX).chain(1..last).find(is_free).unwrap_or(last)
 }
 
 /// The notebook in a place is kept: one that was put away is known already, the other is
@@ -135,17 +142,20 @@ pub(super) fn kept_elsewhere(
         return Vec::new();
     }
     // What could not be kept is nowhere but here.
-    let has_news =
-        state.desk.unsaved || mine.is_some() || state.keeping == Keeping::Blocked;
+    let has_news = state.desk.unsaved || mine.is_some();
     if text.is_none() && !has_news {
         // Deleted over there, and nothing new here.
         return vec![Effect::Redraw];
     }
     if !has_news && let Some(file) = text.and_then(read) {
         // Nothing was written here meanwhile: the other tab is simply ahead.
-        state.desk.notebook = file.notebook;
+        let mut rocket = state.record();
+        if state.is_of_trial() && state.waits().is_none() {
+            // The swings on the page are those of the trial.
+            rocket.swings = rocket.swings.setup.into();
+        }
         state.desk.look.typing = None;
-        state.hold_page_to_trial();
+        state.put_on_desk(file.notebook, &rocket);
         return vec![Effect::RebuildNotebook, Effect::Redraw];
     }
     state.desk.slot = free_slot(state);
@@ -206,9 +216,9 @@ fn open(state: &mut State, slot: u32, file: NotebookFile) -> Vec<Effect> {
     state.desk.notebook = Notebook::default();
     let mut effects =
         record.map_or_else(Vec::new, |record| onto_page(state, record, owner));
-    state.desk.notebook = notebook;
     state.desk.slot = slot;
-    state.hold_page_to_trial();
+    let rocket = state.record();
+    state.put_on_desk(notebook, &rocket);
     effects.extend(say(state, false, words));
     effects.extend(rebuilt(state));
     effects
@@ -284,6 +294,10 @@ pub(super) fn open_link(state: &mut State, text: &str) -> Vec<Effect> {
 /// Opens a text that is no rocket: a notebook in any spelling, some parts of one, or one
 /// result. What cannot be read is told where it was typed, and stays there.
 pub(super) fn open_text(state: &mut State, text: &str) -> Vec<Effect> {
+    let pieces = link::pieces(text);
+    if pieces.len() > 1 && !link::looks_like_table(text) {
+        return open_all(state, &pieces);
+    }
     match opened(state, text) {
         Ok(mut effects) => {
             effects.extend([Effect::CloseMenus, Effect::Show("notebook-title")]);
@@ -314,6 +328,72 @@ fn opened(state: &mut State, text: &str) -> Result<Vec<Effect>, String> {
             add_parts(state, text).and(Err(error.sentence()))
         }
         Err(error) => Err(error.sentence()),
+    }
+}
+
+/// A class has handed in all at once. Notebooks each get a place, results are told, and of
+/// the rockets the first comes onto the page where no notebook does; whatever is not opened
+/// is named.
+fn open_all(state: &mut State, pieces: &[&str]) -> Vec<Effect> {
+    let (mut effects, mut told, mut wrong) = (Vec::new(), Vec::new(), false);
+    let (mut seen, mut rockets) = (Vec::new(), Vec::new());
+    for (piece, number) in pieces.iter().zip(1..) {
+        let any = link::open_any(piece);
+        if seen.contains(&any) {
+            continue;
+        }
+        seen.push(any.clone());
+        match any {
+            Ok(Any::Notebook(file)) => {
+                told.push(format!("The notebook of {} is here.", file.notebook.group));
+                effects.extend(come_in(state, file));
+            }
+            Ok(Any::Result(result)) => {
+                told.push(super::views::result_words(state, &result));
+            }
+            Ok(Any::Rocket(Text::Record { record, .. })) => rockets.push(record),
+            Ok(Any::Rocket(Text::Partial { design, .. })) => rockets.push(design.into()),
+            Ok(Any::Parts(_)) => match add_parts(state, piece) {
+                Ok(more) => effects.extend(more),
+                Err(fault) => told.push(fault),
+            },
+            Err(error) => {
+                wrong = true;
+                let (of, error) = (pieces.len(), sentence(&error.sentence()));
+                told.push(format!("Number {number} of {of}: {error}"));
+            }
+        }
+    }
+    let is_rocket = |any: &_| matches!(any, Ok(Any::Rocket(_)) | Err(_));
+    if seen.iter().all(is_rocket) && !rockets.is_empty() {
+        state.replace_all(rockets.remove(0));
+        state.notice = Some(Notice::Opened);
+        effects.extend([
+            Effect::RebuildSteps,
+            Effect::RebuildNotebook,
+            Effect::ShowBench,
+        ]);
+        effects.push(Effect::Keep);
+    }
+    if !rockets.is_empty() {
+        let names: Vec<&str> = rockets.iter().map(name_of).collect();
+        let names = names.join(", ");
+        told.push(format!(
+            "Not opened: {names}. The page shows one rocket: open each alone."
+        ));
+    }
+    effects.extend([Effect::CloseMenus, Effect::Redraw]);
+    if !told.is_empty() {
+        effects.extend(say(state, wrong, told.join("\n")));
+        effects.push(Effect::Show("notebook-title"));
+    }
+    effects
+}
+
+fn name_of(record: &Record) -> &str {
+    match record.design.name.as_str() {
+        "" => "a rocket without a name",
+        name => name,
     }
 }
 

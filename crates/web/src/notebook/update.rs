@@ -2,7 +2,7 @@
 
 use noseward_lesson::{
     BalancePoint, Colour, End, Group, LeftOut, Level, NotebookError, REASON_CHARS,
-    Record, Sentences, Statement, Support, Trial,
+    Record, Sentences, Statement, Support, Trial, same_build,
 };
 use noseward_link::{self as link, Format};
 use noseward_stability::{Field, FinField, Quantity, capital, cleaned_lines};
@@ -509,7 +509,10 @@ fn undo_change(state: &mut State, place: usize) -> Vec<Effect> {
     }
     let found = state.desk.notebook.changes_of(trial);
     let Some(change) = found.get(place) else { return Vec::new() };
-    let record = change.undo(&trial.record());
+    let mut record = change.undo(&trial.record());
+    if !same_build(&record.design, trial.design()) {
+        record.swings = record.swings.setup.into();
+    }
     let owner = state.owner();
     let mut effects = onto_page(state, record, owner);
     effects.extend(written(state));

@@ -2,6 +2,7 @@
 
 mod charts;
 mod conclusion;
+mod crash;
 mod list;
 mod out;
 mod paper;
@@ -18,6 +19,7 @@ use super::update;
 use crate::app::State;
 use crate::views::{Region, regions, spoken_unit};
 
+pub(crate) use crash::for_crash;
 pub(super) use out::{result_code, result_words};
 
 /// What has fields in it: built anew only when its structure changes.
@@ -113,6 +115,22 @@ fn number(state: &State, note: Note, label: &str, spoken: &str) -> Markup {
     }
 }
 
+/// A table that may be wider than the window: it scrolls in a region of its own, and the
+/// page does not.
+fn wide(name: &str, table: &Markup) -> Markup {
+    html! {
+        p class="nb__hint nb__sideways" {
+            "If the table is cut off, scroll it sideways: with a finger, or with Tab and the arrow keys."
+        }
+        div class="nb__wide" tabindex="0" role="group" aria-label=(name) { (table) }
+    }
+}
+
+/// The text of an area: a browser drops the first line break in it.
+fn in_area(text: &str) -> String {
+    format!("\n{text}")
+}
+
 /// Room for some lines of the group's own.
 fn words(state: &State, note: Note, label: &Markup, lines: usize, most: usize) -> Markup {
     let name = note.name();
@@ -120,7 +138,7 @@ fn words(state: &State, note: Note, label: &Markup, lines: usize, most: usize) -
         div class="nb__words" {
             label for=(name) { (label) }
             textarea class="menu__text" id=(name) data-note=(name) rows=(lines)
-                maxlength=(most) autocomplete="off" spellcheck="false" { (note.text(state)) }
+                maxlength=(most) autocomplete="off" spellcheck="false" { (in_area(&note.text(state))) }
         }
     }
 }

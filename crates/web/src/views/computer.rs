@@ -19,7 +19,7 @@ pub(super) fn computer(state: &State) -> Markup {
                 th scope="col" { "What to do" }
             } }
             tbody {
-                (keeping(&state.keeping))
+                (keeping(state))
                 (offline(state))
                 (way(computer, Way::Copy, "Copying the link", "Works: use Copy link.",
                     "Under Share, select the link and press Ctrl and C, write down the \
@@ -51,11 +51,17 @@ fn row(what: &str, here: &str, to_do: Markup) -> Markup {
     html! { tr { th scope="row" { (what) } td { (here) } td { (to_do) } } }
 }
 
-fn keeping(keeping: &Keeping) -> Markup {
-    let (here, to_do) = match keeping {
+fn keeping(state: &State) -> Markup {
+    let (here, to_do) = match state.keeping {
         Keeping::Blocked => (
             "Barred",
             "Copy the link, save a file or write down the code before you close the page.",
+        ),
+        _ if state.refused => (
+            "Refused",
+            "The browser’s room for this page may be full. The page tries again at each change; \
+             until then save a file or copy the link. Deleting notebooks you no longer need \
+             makes room.",
         ),
         _ => (
             "Allowed",

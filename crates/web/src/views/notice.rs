@@ -67,6 +67,19 @@ fn message(notice: &Notice, is_served: bool) -> Markup {
                     data-action="copy-link" { "Copy link" }
             },
         ),
+        Notice::NotKept => (
+            true,
+            html! {
+                strong { "The last changes are not kept. " }
+                "The browser refused, perhaps because its room for this page is full. What was \
+                 kept before is still there, and the page tries again by itself. Until this \
+                 message goes, copy the link or save a file. "
+                button type="button" class="button button--small" id="copy-link-instead"
+                    data-action="copy-link" { "Copy link" } " "
+                button type="button" class="button button--small" id="save-instead"
+                    data-action="save" { "Save" }
+            },
+        ),
         Notice::Deleted { left: 0 } => (
             false,
             html! {
@@ -183,6 +196,11 @@ pub(super) fn keeping(state: &State) -> Markup {
                 strong { "This browser keeps nothing. " }
                 "The link in the address bar holds the whole rocket: copy it before you \
                  close the page."
+            }
+            Keeping::Here if state.refused => {
+                strong { "Your last changes are not kept: the browser refused. " }
+                "The page tries again at your next change. The link in the address bar holds \
+                 the whole rocket: copy it before you close the page."
             }
             Keeping::Here => {
                 "Kept in this browser as you type, until you sign out or its data are \

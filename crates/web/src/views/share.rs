@@ -64,6 +64,7 @@ fn handout(code: &str, symbol: Option<&Markup>, is_served: bool) -> Markup {
                 }
             }
             (code_rows(code, "The code"))
+            p { "A good separation is not permission to swing or launch." }
         }
     }
 }

@@ -268,7 +268,7 @@ fn width(state: &State, i: usize) -> Markup {
         _ => ("Width at its base", Picture::Width),
     };
     let field = Field::Section(i, SectionField::Diameter);
-    let stand_in = crate::app::stand_in(&state.design, field);
+    let stand_in = crate::app::stand_in(&state.design, &state.report, field);
     field::number(state, field, Look::new(label, picture).standing_in(stand_in))
 }
 

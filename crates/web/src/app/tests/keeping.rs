@@ -1,6 +1,7 @@
 //! What is kept, and who may write it.
 
 use super::*;
+use crate::later::Ask;
 
 /// A tab that keeps its rocket.
 fn tab() -> State {
@@ -75,16 +76,85 @@ fn a_browser_that_keeps_nothing_is_told_at_once_with_a_way_out() {
     assert_eq!(state.keeping, Keeping::Blocked);
     let notice = region(&state, "notice");
     assert!(notice.contains("keeps nothing") && notice.contains("copy-link"));
-    // Later, when the space runs out.
-    let mut late = tab();
-    update(&mut late, Msg::CouldNotKeep);
-    assert_eq!(region(&late, "notice"), notice);
     // Closing the message does not make it untrue.
     update(&mut state, Msg::Dismiss);
     assert_eq!(region(&state, "notice"), "");
     assert!(region(&state, "keeping").contains("keeps nothing"));
     assert_eq!(update(&mut state, Msg::KeepThis), []);
     assert_eq!(state.keeping, Keeping::Blocked);
+}
+
+#[test]
+fn a_refused_write_is_told_once_and_taken_back_when_one_succeeds() {
+    let mut state = tab();
+    update(&mut state, Msg::Notebook(NotebookMsg::Pressed(Press::Begin)));
+    let warns = |state: &mut State| {
+        let regions = call(state, Ask::Notebook).regions;
+        let said = regions.iter().find(|region| region.id == "nb-said").unwrap();
+        said.markup.contains("nb-save")
+    };
+    assert!(!warns(&mut state));
+    update(&mut state, Msg::Wrote { refused: true });
+    assert!(state.keeping.is_here(), "the next change is tried again");
+    let notice = region(&state, "notice");
+    for part in ["not kept", "copy-link", "data-action=\"save\""] {
+        assert!(notice.contains(part), "{part}: {notice}");
+    }
+    assert!(warns(&mut state), "with its file");
+    update(&mut state, Msg::Dismiss);
+    assert_eq!(update(&mut state, Msg::Wrote { refused: true }), [], "no news");
+    assert_eq!(region(&state, "notice"), "");
+    assert!(region(&state, "keeping").contains("not kept"));
+    assert!(warns(&mut state));
+    update(&mut state, Msg::Wrote { refused: false });
+    assert!(region(&state, "keeping").contains("Kept in this browser"));
+    assert!(!warns(&mut state));
+    // What still says so goes too, and nothing else that is said.
+    update(&mut state, Msg::Wrote { refused: true });
+    update(&mut state, Msg::Wrote { refused: false });
+    assert_eq!(region(&state, "notice"), "");
+    update(&mut state, Msg::Wrote { refused: true });
+    update(&mut state, Msg::Save);
+    update(&mut state, Msg::Wrote { refused: false });
+    assert!(region(&state, "notice").contains("Saved as"));
+}
+
+#[test]
+fn a_notebook_that_was_put_away_and_not_kept_is_warned_about() {
+    let mut state = tab();
+    state.refused = true;
+    state.desk.put_away = vec![(3, Some("{}".into()))];
+    let regions = call(&mut state, Ask::Notebook).regions;
+    let said = regions.iter().find(|region| region.id == "nb-said").unwrap();
+    assert!(said.markup.contains("open before"), "{}", said.markup);
+}
+
+#[test]
+fn what_is_kept_is_read_where_nothing_can_be_written() {
+    let state = State::new(&Opening {
+        kept: Some(link::to_file(&Example::Gannet.design().into())),
+        can_keep: true,
+        refused: true,
+        ..Opening::default()
+    });
+    assert_eq!(state.design.name, "Gannet");
+    assert!(state.keeping.is_here());
+    assert!(region(&state, "notice").contains("not kept"));
+}
+
+#[test]
+fn a_crash_finds_the_name_of_the_open_notebook_and_what_is_not_kept_of_it() {
+    let mut state = tab();
+    let left = |state: &mut State| call(state, Ask::Crash).regions.remove(0).markup;
+    assert_eq!(left(&mut state), "", "there is nothing in it");
+    update(&mut state, Msg::Notebook(NotebookMsg::Pressed(Press::Begin)));
+    let unsaved = left(&mut state);
+    for part in ["Blue 1", "noseward/notebook/0", "&quot;trials&quot;"] {
+        assert!(unsaved.contains(part), "{part}: {unsaved}");
+    }
+    state.desk.unsaved = false;
+    let kept = left(&mut state);
+    assert!(kept.contains("noseward/notebook/0") && !kept.contains("&quot;"), "{kept}");
 }
 
 #[test]

@@ -65,6 +65,7 @@ fn states() -> Vec<State> {
     }
     empty.bench.in_view = true;
     empty.keeping = Keeping::Unreadable(String::new());
+    empty.notice = Some(Notice::NotKept);
     states.extend([faulty, empty]);
     states
 }
@@ -295,6 +296,25 @@ fn no_word_that_promises_anything() {
     for seen in ["nb-chart-words", "nb-pair", "nb__written", "nb-by-hand", "swung-wrong"]
     {
         assert!(all.contains(seen), "{seen} was never seen");
+    }
+}
+
+/// Each sheet that can lie about alone says it.
+#[test]
+fn every_sheet_says_that_it_is_no_permission() {
+    let (_, readings) = PAGE.split_once("class=\"readings\"").unwrap();
+    let (readings, _) = readings.split_once("</section>").unwrap();
+    let (_, lesson) = PAGE.split_once("<article class=\"paper\"").unwrap();
+    let mut state = notebooks().remove(2);
+    update(&mut state, Msg::Bench(BenchMsg::InView(true)));
+    let mut drawn = Vec::new();
+    for ask in [Ask::Share, Ask::Notebook, Ask::Forms, Ask::Bench] {
+        drawn.extend(call(&mut state, ask).regions);
+    }
+    let of = |id| drawn.iter().find(|region| region.id == id).unwrap().markup.as_str();
+    for sheet in [readings, lesson, of("handout"), of("swing-cards"), of("nb-paper")] {
+        let says = sheet.contains("not permission to");
+        assert!(says, "{sheet}");
     }
 }
 

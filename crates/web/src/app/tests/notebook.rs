@@ -2,34 +2,40 @@
 
 use super::*;
 
+use crate::later::Ask;
+use noseward_lesson::{Colour, Group, Notebook, SwingOutcome};
+use noseward_link::{Format, NotebookFile, open_notebook_file, open_table, to_table};
+use noseward_stability::evaluations;
+
+pub(super) const FIN_SPAN: Field = Field::Fins(0, FinField::Span);
+const FIN_COUNT: Field = Field::Fins(0, FinField::Count);
+
 /// The page before its later part is here.
-fn unloaded() -> State {
+pub(super) fn unloaded() -> State {
     let mut state = open("", None);
     state.desk.code = Code::NotAsked;
     state
 }
-use crate::later::Ask;
-use noseward_lesson::{Notebook, SwingOutcome};
-use noseward_link::{Format, open_notebook_file, open_table, to_table};
 
-const FIN_SPAN: Field = Field::Fins(0, FinField::Span);
-const FIN_COUNT: Field = Field::Fins(0, FinField::Count);
-
-fn tell(state: &mut State, msg: NotebookMsg) -> Vec<Effect> {
+pub(super) fn tell(state: &mut State, msg: NotebookMsg) -> Vec<Effect> {
     update(state, Msg::Notebook(msg))
 }
 
-fn press(state: &mut State, action: &str, target: impl ToString) -> Vec<Effect> {
+pub(super) fn press(
+    state: &mut State,
+    action: &str,
+    target: impl ToString,
+) -> Vec<Effect> {
     let target = target.to_string();
     update(state, Msg::parse(action, &target).expect("the control means something"))
 }
 
-fn write(state: &mut State, field: &str, text: &str) -> Vec<Effect> {
+pub(super) fn write(state: &mut State, field: &str, text: &str) -> Vec<Effect> {
     tell(state, NotebookMsg::Typed { field: field.into(), text: text.into() })
 }
 
 /// A page whose notebook is loaded and in view.
-fn desk() -> State {
+pub(super) fn desk() -> State {
     let mut state = unloaded();
     let kept = NotebookMsg::Kept { slots: Vec::new(), open: 0, afresh: false };
     assert!(tell(&mut state, kept).contains(&Effect::LoadLater));
@@ -45,11 +51,11 @@ pub(super) fn shown(state: &mut State) -> String {
     forms.into_iter().chain(outputs).map(|region| region.markup).collect()
 }
 
-fn file(state: &mut State) -> String {
+pub(super) fn file(state: &mut State) -> String {
     call(state, Ask::File).text.expect("the notebook is loaded")
 }
 
-fn predict(state: &mut State, outcome: usize, because: &str) {
+pub(super) fn predict(state: &mut State, outcome: usize, because: &str) {
     press(state, "nb-outcome", outcome);
     write(state, "nb:because", because);
     press(state, "nb-lock", "");
@@ -59,14 +65,66 @@ fn predict(state: &mut State, outcome: usize, because: &str) {
     }
 }
 
-fn swing(state: &mut State, outcome: SwingOutcome) {
+pub(super) fn swing(state: &mut State, outcome: SwingOutcome) {
     update(state, Msg::Bench(BenchMsg::InView(true)));
     update(state, Msg::Bench(BenchMsg::SpaceChecked(true)));
     update(state, Msg::Bench(BenchMsg::Swung(outcome)));
 }
 
-fn in_hand(state: &State) -> &noseward_lesson::Trial {
+pub(super) fn in_hand(state: &State) -> &noseward_lesson::Trial {
     state.desk.notebook.in_hand().expect("a trial is in hand")
+}
+
+/// The notebook shows every trial in a list, charts, a pair and sentences; the rocket on the
+/// page is that of the trial in hand.
+#[test]
+fn a_change_has_one_report() {
+    let mut state = desk();
+    write(&mut state, "nb:level", "3");
+    for span in ["61", "65", "70", "75"] {
+        press(&mut state, "nb-begin", "");
+        typed(&mut state, FIN_SPAN, span);
+        write(&mut state, "nb:reading:mass:0", "150");
+        write(&mut state, "nb:reading:pressure:0", "170");
+        if span != "75" {
+            predict(&mut state, 0, "long fins");
+            swing(&mut state, SwingOutcome::Steady);
+        }
+    }
+    press(&mut state, "nb-pair", 2);
+    assert_eq!(state.desk.notebook.trials().len(), 4);
+    assert_eq!(in_hand(&state).id(), 4);
+    let redraw = |state: &mut State| {
+        let shown = shown(state);
+        for part in ["Measured beside worked out", "side by side", "What else moved"] {
+            assert!(shown.contains(part), "{part}");
+        }
+        views::outputs(state);
+        views::later_regions(state);
+        views::steps(state);
+    };
+    redraw(&mut state);
+    let before = evaluations();
+    redraw(&mut state);
+    assert_eq!(evaluations() - before, 0, "nothing has changed");
+    update(&mut state, Msg::Typed { field: FIN_SPAN, text: "80".into() });
+    redraw(&mut state);
+    assert_eq!(evaluations() - before, 1, "one rocket has changed");
+}
+
+#[test]
+fn the_rocket_to_compare_with_keeps_what_was_measured() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    write(&mut state, "nb:reading:mass:0", "150");
+    write(&mut state, "nb:reading:pressure:0", "170");
+    predict(&mut state, 0, "long fins");
+    swing(&mut state, SwingOutcome::Steady);
+    let judged = state.report.figures.clone();
+    typed(&mut state, FIN_SPAN, "75");
+    let figures = &state.bench.previous.as_ref().expect("it was swung").figures;
+    assert_eq!(Some(figures), judged.as_ref());
+    assert!((figures.separation_m - 0.020).abs() < 1e-12);
 }
 
 #[test]
@@ -215,11 +273,16 @@ fn what_was_measured_adds_up_on_the_page() {
         write(&mut state, &format!("nb:reading:{id}"), text);
     }
     let found = in_hand(&state).measured.clone();
-    let computed = noseward_lesson::compare(&state.design, &found).unwrap().separation;
+    let computed = noseward_lesson::compare(&state.design.clone().into(), &found)
+        .unwrap()
+        .separation;
     let computed = computed.computed_mm.round();
     let difference = format!("{:.1} mm", 32.5 - computed).replace('-', "−");
     let page = shown(&mut state);
-    for part in ["161.5 mm from the nose", "<strong>32.5 mm</strong>", &difference] {
+    let heading = "<th scope=\"col\">Point</th>";
+    for part in
+        ["161.5 mm from the nose", "<strong>32.5 mm</strong>", &difference, heading]
+    {
         assert!(page.contains(part), "{part}: {page}");
     }
 }
@@ -466,9 +529,8 @@ fn what_could_not_be_kept_is_not_replaced_by_another_tabs() {
     let slot = state.desk.slot;
     let theirs = file(&mut state).replace(r#""note": """#, r#""note": "theirs""#);
     write(&mut state, "nb:reading:mass:0", "203");
-    // It was on its way, and there was no room.
-    state.desk.unsaved = false;
-    update(&mut state, Msg::CouldNotKeep);
+    // There was no room for it.
+    update(&mut state, Msg::Wrote { refused: true });
     tell(&mut state, NotebookMsg::KeptElsewhere { slot, text: Some(theirs), mine: None });
     assert_eq!(in_hand(&state).measured.mass.mm[0], Some(203.0));
     assert_ne!(state.desk.slot, slot, "it stands beside the other tab's");
@@ -761,6 +823,10 @@ fn swings_never_wander_from_trial_to_trial() {
     let mut record = state.record();
     record.swings.add(SwingOutcome::TailFirst);
     update(&mut state, Msg::OpenText(link::hash(&record)));
+    assert_eq!(state.swings.outcomes(), [SwingOutcome::TailFirst]);
+    swing(&mut state, SwingOutcome::Steady);
+    press(&mut state, "nb-open", 1);
+    assert!(in_hand(&state).swings().outcomes().is_empty());
     swing(&mut state, SwingOutcome::Steady);
     assert_eq!(in_hand(&state).swings().outcomes(), [SwingOutcome::Steady]);
 }
@@ -835,7 +901,7 @@ fn a_fresh_start_opens_no_notebook_and_loses_none() {
 fn what_cannot_be_opened_is_told_where_it_was_typed() {
     let mut state = desk();
     press(&mut state, "nb-begin", "");
-    let codes = link::notebook_parts(&link::NotebookFile {
+    let codes = link::notebook_parts(&NotebookFile {
         notebook: state.desk.notebook.clone(),
         rocket: None,
     });
@@ -844,4 +910,105 @@ fn what_cannot_be_opened_is_told_where_it_was_typed() {
     assert!(!effects.contains(&Effect::CloseMenus));
     let told = region(&state, "open-fault");
     assert!(told.contains("Row 1 has “*”"), "{told}");
+}
+
+/// A class hands in all at once: everything is opened or named, and nothing goes without a
+/// word.
+#[test]
+fn whatever_is_pasted_at_once_is_opened_or_named() {
+    let spelled = |example: Example| link::hash(&example.design().into());
+    let said = |state: &State| state.desk.look.said.clone().map(|said| said.words);
+    let notebook = |colour| {
+        let mut state = desk();
+        state.desk.notebook.group = Group::new(colour, 1).expect("1 is a number");
+        press(&mut state, "nb-begin", "");
+        state.desk.notebook.clone()
+    };
+    let both = [Colour::Blue, Colour::Green].map(notebook);
+    let result = link::result_of(&both[1], 1, None).expect("a trial");
+    let result = link::result_code(&result);
+    let links = both.map(|notebook| {
+        let file = NotebookFile { notebook, rocket: None };
+        link::notebook_hash(&file).expect("it is short")
+    });
+
+    let mut state = desk();
+    let text = format!("{}\n{}\n{result}\nn1.{}", links[0], links[1], "A".repeat(40));
+    update(&mut state, Msg::OpenText(text));
+    let words = said(&state).expect("it says what came");
+    for part in
+        ["of Blue 1 is here", "of Green 1 is here", "result of Green 1", "Number 4 of 4"]
+    {
+        assert!(words.contains(part), "{part} is not in {words}");
+    }
+    let groups = state.desk.slots.iter().filter_map(|slot| slot.group);
+    assert_eq!(groups.count() + 1, 2, "{:?}", state.desk.slots);
+
+    let mut state = desk();
+    let two = format!("{} and {}", spelled(Example::Tern), spelled(Example::Gannet));
+    update(&mut state, Msg::OpenText(two));
+    assert_eq!(state.design.name, "Tern");
+    let words = said(&state).expect("it names the other");
+    assert!(words.contains("Not opened: Gannet"), "{words}");
+
+    // One rocket twice, as a mail may have it, is one rocket.
+    let mut state = desk();
+    let twice = format!("[{0}]({0})", spelled(Example::Tern));
+    update(&mut state, Msg::OpenText(twice));
+    assert_eq!((state.design.name.as_str(), said(&state)), ("Tern", None));
+}
+
+/// What was deleted goes from this computer, and the next notebook here is open.
+#[test]
+fn a_deleted_notebook_is_dropped_and_another_one_opened() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    let first = state.desk.slot;
+    press(&mut state, "nb-new-group", "");
+    press(&mut state, "nb-begin", "");
+    let second = state.desk.slot;
+    assert_ne!(first, second);
+    let effects = press(&mut state, "nb-delete-now", "");
+    assert!(effects.contains(&Effect::DropNotebook(second)), "{effects:?}");
+    assert_eq!(state.desk.slot, first);
+    // The last one leaves an empty notebook of the same group behind.
+    let group = state.desk.notebook.group;
+    let effects = press(&mut state, "nb-delete-now", "");
+    assert!(effects.contains(&Effect::DropNotebook(first)), "{effects:?}");
+    assert!(state.desk.notebook.is_blank());
+    assert_eq!(state.desk.notebook.group, group);
+}
+
+/// Only what makes a test unfair holds a prediction up.
+#[test]
+fn a_fair_prediction_is_locked_at_once() {
+    let changed = |fields: &[(Field, &str)]| {
+        let mut state = desk();
+        press(&mut state, "nb-begin", "");
+        predict(&mut state, 0, "a long nose");
+        for (field, text) in fields {
+            typed(&mut state, *field, text);
+        }
+        press(&mut state, "nb-begin", "");
+        press(&mut state, "nb-outcome", 0);
+        write(&mut state, "nb:because", "it is heavier in front");
+        press(&mut state, "nb-lock", "");
+        (in_hand(&state).is_locked(), state.desk.look.said.map(|said| said.words))
+    };
+    let (locked, said) = changed(&[(CLAY_PLACE, "30")]);
+    assert!(locked, "{said:?}");
+    let (locked, said) = changed(&[]);
+    assert!(!locked && said.is_some_and(|words| words.contains("Nothing has changed")));
+    let (locked, said) = changed(&[(CLAY_PLACE, "30"), (FIN_SPAN, "80")]);
+    assert!(!locked && said.is_some_and(|words| words.contains("More than one thing")));
+}
+
+#[test]
+fn symbols_are_drawn_when_asked_for() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    assert!(!shown(&mut state).contains("Part 1 of"));
+    press(&mut state, "nb-symbols", "");
+    let all = shown(&mut state);
+    assert!(all.contains("Part 1 of") && all.contains("share__symbol"));
 }

@@ -7,7 +7,6 @@ use noseward_drawing::{
     trial_series, trial_series_words,
 };
 use noseward_lesson::{Level, Summary, SwingOutcome, Trial};
-use noseward_stability::evaluate;
 
 use super::{level, measured, mm};
 use crate::app::State;
@@ -59,8 +58,7 @@ fn swings(state: &State, summaries: &[Summary]) -> Markup {
             (PreEscaped(svg_document(&scene, Some("nb-chart-words"))))
             p id="nb-chart-words" { (trial_chart_words(&dots, state.units)) }
             details id="nb-chart-table" { summary { "The same as a table" }
-                div class="nb__wide" tabindex="0" role="group" aria-label="Separation and swings" {
-                table class="table" {
+                (super::wide("Separation and swings", &html! { table class="table" {
                     thead { tr { th scope="col" { "Trial" } th scope="col" { "Separation" } th scope="col" { "How" } @for i in 1..=3 { th scope="col" { "Swing " (i) } } } }
                     tbody {
                         @for dot in &dots {
@@ -72,8 +70,7 @@ fn swings(state: &State, summaries: &[Summary]) -> Markup {
                             }
                         }
                     }
-                }
-                }
+                } }))
             }
         }
     }
@@ -108,8 +105,7 @@ fn series(state: &State, summaries: &[Summary]) -> Markup {
             (PreEscaped(svg_document(&scene, Some("nb-series-words"))))
             p id="nb-series-words" { (trial_series_words(&points, state.units)) }
             details id="nb-series-table" { summary { "The same as a table" }
-                div class="nb__wide" tabindex="0" role="group" aria-label="Separation of each trial" {
-                table class="table" {
+                (super::wide("Separation of each trial", &html! { table class="table" {
                     thead { tr { th scope="col" { "Trial" } th scope="col" { "Measured" } th scope="col" { "From" } th scope="col" { "To" } th scope="col" { "Worked out" } } }
                     tbody {
                         @for point in &points {
@@ -122,8 +118,7 @@ fn series(state: &State, summaries: &[Summary]) -> Markup {
                             }
                         }
                     }
-                }
-                }
+                } }))
             }
         }
     }
@@ -135,16 +130,15 @@ fn side_by_side(state: &State) -> Markup {
     let Some((left, right)) = state.desk.look.pair else { return html! {} };
     let find = |id| notebook.trial_or_deleted(id);
     let (Some(left), Some(right)) = (find(left), find(right)) else { return html! {} };
-    let figures = |trial: &Trial| evaluate(trial.design()).figures;
-    let (Some(left_figures), Some(right_figures)) = (figures(left), figures(right))
-    else {
+    let figures = (left.rocket().figures(), right.rocket().figures());
+    let (Some(left_figures), Some(right_figures)) = figures else {
         return html! { p { "One of the two rockets cannot be drawn." } };
     };
     let caption = |trial: &Trial| format!("Trial {}", trial.id());
     let (left_caption, right_caption) = (caption(left), caption(right));
     let scene = pair(
-        (left.design(), &left_figures, &left_caption),
-        (right.design(), &right_figures, &right_caption),
+        (left.design(), left_figures, &left_caption),
+        (right.design(), right_figures, &right_caption),
         state.units,
         width_px(state),
         PAIR_PX,
@@ -173,4 +167,26 @@ fn separations(state: &State, trials: [&Trial; 2]) -> String {
         }
     }
     words
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use noseward_lesson::Notebook;
+    use noseward_stability::Example;
+
+    /// From the nearest of the two points to the furthest.
+    #[test]
+    fn the_range_is_the_widest_that_the_readings_allow() {
+        let mut notebook = Notebook::default();
+        notebook.begin(&Example::Puffin.design().into()).unwrap();
+        let readings = |mm: [f64; 3]| mm.map(Some);
+        notebook.in_hand_mut().unwrap().measured.mass.mm =
+            readings([140.0, 142.0, 145.0]);
+        assert_eq!(separation_range_mm(&notebook.summaries()[0]), None);
+        let trial = notebook.in_hand_mut().unwrap();
+        trial.measured.pressure.mm = readings([200.0, 203.0, 206.0]);
+        let found = separation_range_mm(&notebook.summaries()[0]);
+        assert_eq!(found, Some((203.0 - 142.0, 200.0 - 145.0, 206.0 - 140.0)));
+    }
 }

@@ -5,7 +5,7 @@ use noseward_lesson::{Level, Overall, Summary, Trial};
 use noseward_link::escape_formula;
 use noseward_stability::Nearer;
 
-use super::{button, level, measured, mm};
+use super::{button, level, measured, mm, wide};
 use crate::app::State;
 
 pub(super) fn list(state: &State, summaries: &[Summary]) -> Markup {
@@ -13,8 +13,7 @@ pub(super) fn list(state: &State, summaries: &[Summary]) -> Markup {
     let level = level(state);
     html! {
         @if !notebook.trials().is_empty() {
-            div class="nb__wide" tabindex="0" role="group" aria-label="The trials" {
-            table class="table nb__table" {
+            (wide("The trials", &html! { table class="table nb__table" {
                 caption { "The trials of " (notebook.group) }
                 thead { tr {
                     th scope="col" { "Trial" }
@@ -32,8 +31,7 @@ pub(super) fn list(state: &State, summaries: &[Summary]) -> Markup {
                         (row(state, trial, found))
                     }
                 }
-            }
-            }
+            } }))
         }
         @if notebook.is_altered() {
             p class="notice notice--alarm" {

@@ -41,7 +41,7 @@ fn readings(state: &State, trials: &[Trial]) -> Markup {
         table class="table nb__table" {
             caption { "What we measured, from the nose tip" }
             thead { tr {
-                th scope="col" { "Trial" } th scope="col" { "BalancePoint" }
+                th scope="col" { "Trial" } th scope="col" { "Point" }
                 @for i in 1..=REPEATS { th scope="col" { (i) } }
                 th scope="col" { "Middle" } th scope="col" { "Range" }
             } }

@@ -6,9 +6,9 @@ use noseward_lesson::{
     BalancePoint, End, Level, REASON_CHARS, REPEATS, ReadingField, ReadingStats, Trial,
     compare, explanations, slips,
 };
-use noseward_stability::{Nearer, evaluate};
+use noseward_stability::Nearer;
 
-use super::{choice, faults, level, measured, mm, no_names, number, trial};
+use super::{choice, faults, level, measured, mm, no_names, number, trial, wide};
 use crate::app::State;
 use crate::notebook::fields::Note;
 use crate::views::{Region, regions};
@@ -187,7 +187,7 @@ fn together(state: &State, trial: &Trial) -> Markup {
     let length = trial.design().length_mm();
     let readings = &trial.measured;
     let overlaps = readings.overlaps(length);
-    let figures = evaluate(trial.design()).figures;
+    let figures = trial.rocket().figures();
     html! {
         @if let Some(separation) = readings.separation_mm(length) {
             p class="nb__found" {
@@ -197,7 +197,7 @@ fn together(state: &State, trial: &Trial) -> Markup {
                     "Measured separation: " strong { (measured(state, separation.abs())) } ". "
                     (nearer(separation, overlaps))
                     @if level(state) >= Level::Explain {
-                        @if let Some(figures) = &figures {
+                        @if let Some(figures) = figures {
                             (format!(" That is {:.1} body widths.", separation.abs() / (figures.body_width_m * 1000.0)))
                         }
                     }
@@ -213,7 +213,7 @@ fn together(state: &State, trial: &Trial) -> Markup {
 
 /// Measured beside worked out, and what a difference may come from.
 fn beside(state: &State, trial: &Trial) -> Markup {
-    let Some(comparison) = compare(trial.design(), &trial.measured) else {
+    let Some(comparison) = compare(trial.rocket(), &trial.measured) else {
         return html! {};
     };
     let rows = [
@@ -222,8 +222,7 @@ fn beside(state: &State, trial: &Trial) -> Markup {
         ("separation", comparison.separation),
     ];
     html! {
-        div class="nb__wide" tabindex="0" role="group" aria-label="Measured beside worked out" {
-        table class="table nb__beside" {
+        (wide("Measured beside worked out", &html! { table class="table nb__beside" {
             caption { "From the nose tip: measured beside worked out" }
             thead { tr { th scope="col" { "what" } th scope="col" { "measured" } th scope="col" { "worked out" } th scope="col" { "difference" } } }
             tbody {
@@ -236,9 +235,8 @@ fn beside(state: &State, trial: &Trial) -> Markup {
                     }
                 }
             }
-        }
-        }
-        @for words in explanations(trial.design(), &trial.measured, state.units) { p { (words) } }
+        } }))
+        @for words in explanations(trial.rocket(), &trial.measured, state.units) { p { (words) } }
     }
 }
 
@@ -250,5 +248,22 @@ fn nearer(separation_mm: f64, overlaps: Option<bool>) -> &'static str {
             "The centre of pressure (side-on) is nearer the nose."
         }
         Nearer::Neither => "Both points are in the same place.",
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Readings that overlap cannot tell which point is nearer: then nothing is said.
+    #[test]
+    fn what_is_nearer_is_said_unless_the_readings_overlap() {
+        for separation_mm in [-20.0, 0.0, 20.0] {
+            assert_eq!(nearer(separation_mm, Some(true)), "");
+            assert_eq!(nearer(separation_mm, Some(false)), nearer(separation_mm, None));
+        }
+        assert!(nearer(20.0, None).starts_with("The centre of mass"));
+        assert!(nearer(-20.0, None).starts_with("The centre of pressure"));
+        assert!(nearer(0.0, None).contains("same place"));
     }
 }

@@ -4,7 +4,7 @@ use maud::{Markup, html};
 use noseward_lesson::{Colour, Level, MOST_GROUP_NUMBER, Support};
 
 use super::{button, choice};
-use crate::app::{State, Waits};
+use crate::app::{Keeping, State, Waits};
 use crate::notebook::fields::Note;
 use crate::views::pressed;
 
@@ -91,8 +91,11 @@ fn others(state: &State) -> Markup {
 pub(super) fn said(state: &State) -> Markup {
     let look = &state.desk.look;
     html! {
+        (not_kept(state))
         @if let Some(said) = &look.said {
-            p class=(if said.alarming { "notice notice--alarm" } else { "notice" }) { (said.words) }
+            div class=(if said.alarming { "notice notice--alarm" } else { "notice" }) {
+                @for line in said.words.lines() { p class="notice__line" { (line) } }
+            }
         }
         @let parts = look.parts.progress();
         @if parts.of > 0 {
@@ -104,8 +107,27 @@ pub(super) fn said(state: &State) -> Markup {
         }
         @if let Some(text) = &look.by_hand {
             label for="nb-by-hand" { "The text to copy:" }
-            textarea class="menu__text" id="nb-by-hand" readonly rows="4" { (text) }
+            textarea class="menu__text" id="nb-by-hand" readonly rows="4" { (super::in_area(text)) }
             (button("nb-dismiss", "", true, &html! { "Done" }))
+        }
+    }
+}
+
+/// A warning for as long as what was written is nowhere but in this tab.
+fn not_kept(state: &State) -> Markup {
+    let is_lost = state.refused || state.keeping == Keeping::Blocked;
+    html! {
+        @if is_lost && (state.desk.unsaved || !state.desk.put_away.is_empty()) {
+            p class="notice notice--alarm" {
+                strong { "What you wrote last is not kept on this computer. " }
+                "The browser refuses. Save the notebook as a file before you close the page; \
+                 open the file here later. "
+                @if !state.desk.put_away.is_empty() {
+                    "Do the same with each notebook that you had open before. "
+                }
+                button type="button" class="button button--small" id="nb-save-instead"
+                    data-action="nb-save" { "Save the notebook as a file" }
+            }
         }
     }
 }

@@ -5,7 +5,6 @@ use noseward_lesson::{
     BECAUSE_CHARS, BalancePoint, COUNTED, Level, NOTE_CHARS, PLAN_CHARS, SwingOutcome,
     Trial, moved,
 };
-use noseward_stability::evaluate;
 
 use super::{button, choice, faults, level, list, no_names, points, words};
 use crate::app::State;
@@ -119,7 +118,7 @@ fn changed(state: &State, trial: &Trial) -> Markup {
 
 /// A change moves more than itself.
 fn knock_on(state: &State, trial: &Trial, baseline: &Trial) -> Markup {
-    let Some(moved) = moved(baseline.design(), trial.design()) else { return html! {} };
+    let Some(moved) = moved(baseline.rocket(), trial.rocket()) else { return html! {} };
     let sentences = moved.sentences(state.units);
     html! {
         @if sentences.is_empty() {}
@@ -203,7 +202,7 @@ fn swings(state: &State, trial: &Trial) -> Markup {
 /// Why the separation turns the rocket: for the most detailed level only, and only once the
 /// group has predicted.
 fn moment(state: &State, trial: &Trial) -> Markup {
-    let figures = evaluate(trial.design()).figures.filter(|_| trial.is_locked());
+    let figures = trial.rocket().figures().filter(|_| trial.is_locked());
     html! {
         @if let Some(figures) = figures {
             p class="nb__hint" {

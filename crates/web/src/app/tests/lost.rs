@@ -1,0 +1,240 @@
+//! What somebody entered stays, whatever comes when.
+
+use super::notebook::{
+    FIN_SPAN as SPAN, desk, file, in_hand, predict, press, shown, swing, tell, unloaded,
+    write,
+};
+use super::*;
+use noseward_lesson::SwingOutcome::{Steady, TailFirst, Wobbling};
+
+/// A notebook as it is kept, with a trial of the first rocket that was predicted, and swung
+/// so often.
+fn kept_after(swings: usize) -> (Record, String) {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    predict(&mut state, 0, "a");
+    for _ in 0..swings {
+        swing(&mut state, Steady);
+    }
+    (state.record(), file(&mut state))
+}
+
+/// A page that opens with a rocket, and whose later part comes after the notebook was asked
+/// for.
+fn opened_with(record: &Record, kept: String) -> State {
+    let mut state = waiting_with(record, kept);
+    tell(&mut state, NotebookMsg::Loaded(true));
+    state
+}
+
+fn waiting_with(record: &Record, kept: String) -> State {
+    let mut state = open(&link::hash(record), None);
+    state.desk.code = Code::NotAsked;
+    let slots = vec![(1, kept)];
+    tell(&mut state, NotebookMsg::Kept { slots, open: 1, afresh: false });
+    state
+}
+
+#[test]
+fn swings_that_the_notebook_has_not_seen_stay_on_the_page() {
+    // The notebook could not be kept, and the address knows one swing more.
+    let (mut record, kept) = kept_after(1);
+    record.swings.add(TailFirst);
+    let mut state = opened_with(&record, kept.clone());
+    assert_eq!(state.swings.outcomes(), [Steady, TailFirst]);
+    assert_eq!(state.waits(), Some(Waits::ForTrial));
+    let trial = state.desk.notebook.trial(1).unwrap();
+    assert_eq!(trial.swings().outcomes(), [Steady], "nor do they wander into it");
+    press(&mut state, "nb-begin", "");
+    assert_eq!(in_hand(&state).swings().outcomes(), [Steady, TailFirst]);
+    assert!(in_hand(&state).swung_first());
+    // What the notebook knows, and more, it shows.
+    let (record, _) = kept_after(0);
+    let state = opened_with(&record, kept);
+    assert_eq!(state.swings.outcomes(), [Steady]);
+    assert_eq!(state.waits(), None);
+}
+
+#[test]
+fn swings_made_before_the_notebook_is_here_stay_on_the_page() {
+    let (record, kept) = kept_after(0);
+    let mut state = open(&link::hash(&record), None);
+    swing(&mut state, Wobbling);
+    let slots = vec![(1, kept)];
+    tell(&mut state, NotebookMsg::Kept { slots, open: 1, afresh: false });
+    assert_eq!(state.swings.outcomes(), [Wobbling]);
+}
+
+#[test]
+fn another_tabs_notebook_takes_no_swings_away() {
+    // On a page where no trial is in hand.
+    let (record, theirs) = kept_after(1);
+    let mut state = desk();
+    swing(&mut state, Wobbling);
+    let slot = state.desk.slot;
+    let text = Some(theirs.clone());
+    tell(&mut state, NotebookMsg::KeptElsewhere { slot, text, mine: None });
+    assert_eq!(state.swings.outcomes(), [Wobbling]);
+    // A slip that was taken back in another tab is taken back in this one too.
+    let mut state = opened_with(&record, theirs);
+    swing(&mut state, Wobbling);
+    state.desk.unsaved = false;
+    let (_, text) = kept_after(1);
+    tell(
+        &mut state,
+        NotebookMsg::KeptElsewhere { slot: 1, text: Some(text), mine: None },
+    );
+    assert_eq!(state.swings.outcomes(), [Steady]);
+    assert_eq!(state.waits(), None);
+}
+
+#[test]
+fn the_kept_rocket_comes_back_with_its_swings() {
+    let (record, kept) = kept_after(0);
+    let mut mine = record.clone();
+    mine.swings.add(Wobbling);
+    let mut state = State::new(&Opening {
+        hash: link::hash(&Example::Gannet.design().into()),
+        kept: Some(link::to_file(&mine)),
+        can_keep: true,
+        ..Opening::default()
+    });
+    let slots = vec![(1, kept)];
+    tell(&mut state, NotebookMsg::Kept { slots, open: 1, afresh: false });
+    tell(&mut state, NotebookMsg::Loaded(true));
+    update(&mut state, Msg::BackToMine);
+    assert_eq!(state.swings.outcomes(), [Wobbling]);
+    // And so does one that was put away, by undo.
+    update(&mut state, Msg::Start(Start::Example(Example::Tern)));
+    press(&mut state, "nb-open", 1);
+    assert!(state.swings.outcomes().is_empty());
+    update(&mut state, Msg::Undo);
+    update(&mut state, Msg::Undo);
+    assert_eq!(state.swings.outcomes(), [Wobbling]);
+}
+
+#[test]
+fn swings_before_a_prediction_come_back_with_the_old_number() {
+    let mut state = desk();
+    swing(&mut state, Steady);
+    press(&mut state, "nb-begin", "");
+    let before = state.text_of(SPAN);
+    typed(&mut state, SPAN, "75");
+    assert!(state.swings.outcomes().is_empty() && !in_hand(&state).swung_first());
+    typed(&mut state, SPAN, &before);
+    assert_eq!(state.swings.outcomes(), [Steady]);
+    assert_eq!(in_hand(&state).swings().outcomes(), [Steady]);
+    // Undo likewise.
+    typed(&mut state, SPAN, "75");
+    update(&mut state, Msg::Left { field: SPAN });
+    update(&mut state, Msg::Undo);
+    assert_eq!(state.text_of(SPAN), before);
+    assert_eq!(in_hand(&state).swings().outcomes(), [Steady]);
+}
+
+#[test]
+fn what_is_typed_before_the_notebook_is_here_goes_into_the_trial_in_hand() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    let (record, kept) = (state.record(), file(&mut state));
+    let mut state = waiting_with(&record, kept.clone());
+    typed(&mut state, SPAN, "75");
+    let effects = tell(&mut state, NotebookMsg::Loaded(true));
+    assert_eq!(in_hand(&state).design(), &state.design);
+    assert_eq!(state.text_of(SPAN), "75");
+    assert!(state.desk.unsaved && effects.contains(&Effect::Keep));
+    // Another rocket does not.
+    let mut state = waiting_with(&record, kept);
+    update(&mut state, Msg::Start(Start::Example(Example::Gannet)));
+    typed(&mut state, SPAN, "75");
+    tell(&mut state, NotebookMsg::Loaded(true));
+    assert_eq!(state.waits(), Some(Waits::ForTrial));
+    assert_eq!(state.desk.notebook.trial(1).unwrap().design(), &record.design);
+}
+
+#[test]
+fn a_notebooks_link_is_the_address_until_it_is_opened() {
+    let hash = "#N1-what-somebody-sent";
+    for msg in [NotebookMsg::OpenLink(hash.into()), NotebookMsg::OpenText(hash.into())] {
+        let mut state = unloaded();
+        tell(&mut state, msg);
+        assert!(state.desk.is_to_open(hash));
+        assert!(!state.desk.is_to_open("#steps"));
+        tell(&mut state, NotebookMsg::Loaded(false));
+        assert!(state.desk.is_to_open(hash), "it can still be loaded again");
+        tell(&mut state, NotebookMsg::Loaded(true));
+        assert!(!state.desk.is_to_open(hash));
+    }
+}
+
+#[test]
+fn no_place_is_given_twice() {
+    let (_, kept) = kept_after(1);
+    for last in [7, u32::MAX] {
+        let mut state = unloaded();
+        let slots = vec![(0, kept.clone()), (last, kept.clone())];
+        tell(&mut state, NotebookMsg::Kept { slots, open: last, afresh: false });
+        tell(&mut state, NotebookMsg::Loaded(true));
+        for _ in 0..3 {
+            press(&mut state, "nb-new-group", "");
+            press(&mut state, "nb-begin", "");
+        }
+        let mut numbers: Vec<_> = state.desk.slots.iter().map(|s| s.number).collect();
+        numbers.push(state.desk.slot);
+        numbers.sort_unstable();
+        numbers.dedup();
+        assert_eq!(numbers.len(), 5, "{numbers:?}");
+        let first = state.desk.slots.iter().find(|slot| slot.number == 0).unwrap();
+        assert_eq!(first.text, kept);
+    }
+}
+
+#[test]
+fn a_place_has_one_name() {
+    assert_eq!(Slot::number_of("7"), Some(7));
+    assert_eq!(Slot::number_of("0"), Some(0));
+    assert_eq!(Slot::number_of("4294967295"), Some(u32::MAX));
+    for other in ["007", "+7", "00", "", "-1", "4294967296", "seven"] {
+        assert_eq!(Slot::number_of(other), None, "{other}");
+    }
+}
+
+#[test]
+fn a_first_line_break_is_drawn() {
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    write(&mut state, "nb:note", "\nbelow it");
+    let text = "\nto copy";
+    tell(&mut state, NotebookMsg::Copied { text: text.into(), done: false });
+    let page = shown(&mut state);
+    // A browser drops the first one after the tag.
+    for area in [">\n\nbelow it</textarea>", ">\n\nto copy</textarea>"] {
+        assert!(page.contains(area), "{area:?}: {page}");
+    }
+    assert_eq!(page.matches("<textarea").count(), page.matches("\">\n").count());
+}
+
+#[test]
+fn a_released_trial_is_kept_as_released() {
+    for release in [
+        Msg::Start(Start::Example(Example::Gannet)),
+        Msg::OpenText(link::hash(&Example::Gannet.design().into())),
+    ] {
+        let mut state = desk();
+        press(&mut state, "nb-begin", "");
+        state.desk.unsaved = false;
+        let effects = update(&mut state, release);
+        assert!(state.desk.notebook.in_hand().is_none());
+        assert!(state.desk.unsaved && effects.contains(&Effect::Keep));
+    }
+    // By undo, when its rocket was another trial's.
+    let mut state = desk();
+    press(&mut state, "nb-begin", "");
+    press(&mut state, "nb-copy", 1);
+    typed(&mut state, SPAN, "75");
+    press(&mut state, "nb-open", 1);
+    state.desk.unsaved = false;
+    let effects = update(&mut state, Msg::Undo);
+    assert!(state.desk.notebook.in_hand().is_none());
+    assert!(state.desk.unsaved && effects.contains(&Effect::Keep));
+}
