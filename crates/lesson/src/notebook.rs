@@ -522,7 +522,7 @@ impl Notebook {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::{Draft, SwingOutcome};
+    use crate::{Colour, Draft, SwingOutcome};
     use noseward_stability::Example;
 
     fn record(example: Example) -> Record {
@@ -751,7 +751,7 @@ mod tests {
         notebook.level = Level::Explain;
         notebook.support = Support::Questions;
         notebook.allows_two_changes = !notebook.allows_two_changes;
-        let group = Group::new(crate::Colour::Grey, 12).unwrap();
+        let group = Group::new(Colour::Grey, 12).unwrap();
         let other = notebook.set_up_as(group);
         assert!(other.is_blank() && !notebook.is_blank());
         let set_up = |n: &Notebook| (n.level, n.support, n.allows_two_changes);

@@ -12,6 +12,8 @@ use std::process::Command;
 const MUTANTS: Tool = Tool {
     name: "cargo-mutants",
     version: "27.1.0",
+    // Without its own name it is cargo, and has no version.
+    ask: &["mutants", "--version"],
     remedy: "it changes the code and runs the tests: this once, a network is needed",
     settings: &[],
 };

@@ -12,6 +12,7 @@ use std::process::Command;
 const CARGO_DENY: Tool = Tool {
     name: "cargo-deny",
     version: "0.20.2",
+    ask: &["--version"],
     remedy: "it checks licences and sources: this once, a network is needed",
     // Its own profile takes several times as long, and it only reads texts.
     settings: &[

@@ -12,6 +12,8 @@ pub(crate) struct Tool {
     /// The name of the package, which is that of the program.
     pub(crate) name: &'static str,
     pub(crate) version: &'static str,
+    /// What it is told to say its version.
+    pub(crate) ask: &'static [&'static str],
     /// What it is for and what building it needs, should that fail.
     pub(crate) remedy: &'static str,
     /// Names and values for cargo's environment.
@@ -41,7 +43,7 @@ impl Tool {
 
     /// Whether a program is this one, in this version.
     pub(crate) fn is_at(&self, program: &Path) -> bool {
-        output(Command::new(program).arg("--version"))
+        output(Command::new(program).args(self.ask))
             .is_some_and(|text| self.is_said_by(&text))
     }
 
@@ -57,8 +59,13 @@ mod tests {
 
     #[test]
     fn only_the_one_version_will_do() {
-        let tool =
-            Tool { name: "geckodriver", version: "0.37.1", remedy: "", settings: &[] };
+        let tool = Tool {
+            name: "geckodriver",
+            version: "0.37.1",
+            ask: &["--version"],
+            remedy: "",
+            settings: &[],
+        };
         assert!(tool.is_said_by("geckodriver 0.37.1\n\nThe source code of this"));
         assert!(tool.is_said_by("geckodriver 0.37.1 (0a1b2c3d)"));
         assert!(!tool.is_said_by("geckodriver 0.37.19"));

@@ -16,6 +16,7 @@ const FIREFOX: Programs<'static> = Programs {
 const DRIVER: Tool = Tool {
     name: "geckodriver",
     version: "0.37.1",
+    ask: &["--version"],
     remedy: "it drives Firefox: a C compiler and, this once, a network are needed",
     settings: &[],
 };
