@@ -74,14 +74,12 @@ mod tests {
     /// Relative luminance and contrast: WCAG 2.2, definitions (text from memory; axe-core has
     /// the same numbers).
     fn luminance(hex: &str) -> f64 {
-        let doubled: String = hex.chars().flat_map(|c| [c, c]).skip(2).collect();
-        let digits = if hex.len() == 4 { &doubled } else { &hex[1..] };
         let channel = |i: usize| {
-            let value = u8::from_str_radix(&digits[i..i + 2], 16).unwrap();
+            let value = u8::from_str_radix(&hex[i..i + 2], 16).unwrap();
             let c = f64::from(value) / 255.0;
             if c <= 0.04045 { c / 12.92 } else { ((c + 0.055) / 1.055).powf_for_test() }
         };
-        0.2126 * channel(0) + 0.7152 * channel(2) + 0.0722 * channel(4)
+        0.2126 * channel(1) + 0.7152 * channel(3) + 0.0722 * channel(5)
     }
 
     trait PowForTest {

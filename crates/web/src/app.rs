@@ -597,7 +597,7 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
 
 /// What follows a change of the design. A change of its structure, or of values that the
 /// person did not type, rebuilds the steps.
-fn changed(structure: bool) -> Vec<Effect> {
+pub(crate) fn changed(structure: bool) -> Vec<Effect> {
     let mut effects = vec![Effect::Redraw, Effect::Keep];
     if structure {
         let rebuild = [Effect::RebuildSteps, Effect::RebuildNotebook, Effect::ShowBench];

@@ -154,7 +154,6 @@ mod tests {
         swings
     }
 
-    /// Written out by hand from the tables of `FORMATS.md`.
     /// Zero stands for "nothing", so that 255 steps fill a byte.
     #[test]
     fn a_byte_has_room_for_255_steps() {
@@ -163,6 +162,7 @@ mod tests {
         assert_eq!(grid(254).write_byte(254.0), u8::MAX);
     }
 
+    /// Written out by hand from the tables of `FORMATS.md`.
     #[test]
     fn the_bytes_are_those_of_the_tables() {
         let usual = SwingSetup {

@@ -54,6 +54,14 @@ pub(crate) struct Slot {
 }
 
 impl Slot {
+    /// In front of the number of a place, in the key under which a notebook is kept.
+    pub(crate) const KEY: &str = "noseward/notebook/";
+
+    /// The key under which the notebook of a place is kept.
+    pub(crate) fn key(number: u32) -> String {
+        format!("{}{number}", Self::KEY)
+    }
+
     /// The number of a place in the name of its key. No two names are of one place.
     pub(crate) fn number_of(name: &str) -> Option<u32> {
         name.parse().ok().filter(|number: &u32| number.to_string() == name)

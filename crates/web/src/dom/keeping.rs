@@ -12,8 +12,6 @@ use crate::app::{Opening, Slot, State};
 /// Every key starts with the same word, so that boot.js finds all and can delete them.
 const PREFIX: &str = "noseward/";
 const ROCKET: &str = "noseward/rocket";
-/// In front of the number of a place for a notebook.
-const NOTEBOOK: &str = "noseward/notebook/";
 /// The place of the notebook that was open last, in this tab and on this computer.
 const OPEN_NOTEBOOK: &str = "noseward/notebook";
 const VIEW: &str = "noseward/view";
@@ -101,7 +99,7 @@ impl Store {
         let mut notebooks: Vec<(u32, String)> = keys(&storage)
             .iter()
             .filter_map(|key| {
-                let slot = Slot::number_of(key.strip_prefix(NOTEBOOK)?)?;
+                let slot = Slot::number_of(key.strip_prefix(Slot::KEY)?)?;
                 let text = get(key)?;
                 self.see(key, Some(text.clone()));
                 Some((slot, text))
@@ -141,7 +139,7 @@ impl Store {
     /// Keeps the open notebook in its place, unless something stands there that this tab
     /// has not seen.
     pub(super) fn keep_notebook(&self, slot: u32, text: String) -> Kept {
-        let kept = self.keep_text(&format!("{NOTEBOOK}{slot}"), text);
+        let kept = self.keep_text(&Slot::key(slot), text);
         if matches!(kept, Kept::Done) {
             for storage in [self.storage(), self.of_tab()].into_iter().flatten() {
                 let _ = storage.set_item(OPEN_NOTEBOOK, &slot.to_string());
@@ -152,7 +150,7 @@ impl Store {
 
     /// Forgets the notebook that is kept in a place.
     pub(super) fn drop_notebook(&self, slot: u32) {
-        let key = format!("{NOTEBOOK}{slot}");
+        let key = Slot::key(slot);
         if let Some(storage) = self.storage() {
             let _ = storage.remove_item(&key);
         }
@@ -183,7 +181,7 @@ impl Store {
             return Some(Heard::Cleared);
         };
         let text = event.new_value();
-        match key.strip_prefix(NOTEBOOK) {
+        match key.strip_prefix(Slot::KEY) {
             Some(name) => {
                 let slot = Slot::number_of(name)?;
                 let mine = self.give_way(&key, event.old_value(), text.as_deref());

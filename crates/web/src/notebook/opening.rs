@@ -9,7 +9,7 @@ use noseward_link::{
 };
 
 use super::update::{onto_page, rebuilt, say, sentence};
-use crate::app::{Effect, Keeping, Look, Notice, Slot, State};
+use crate::app::{Effect, Keeping, Look, Notice, Slot, State, changed};
 
 /// The file of the open notebook.
 pub(crate) fn file(state: &State) -> String {
@@ -368,12 +368,7 @@ fn open_all(state: &mut State, pieces: &[&str]) -> Vec<Effect> {
     if seen.iter().all(is_rocket) && !rockets.is_empty() {
         state.replace_all(rockets.remove(0));
         state.notice = Some(Notice::Opened);
-        effects.extend([
-            Effect::RebuildSteps,
-            Effect::RebuildNotebook,
-            Effect::ShowBench,
-        ]);
-        effects.push(Effect::Keep);
+        effects.extend(changed(true));
     }
     if !rockets.is_empty() {
         let names: Vec<&str> = rockets.iter().map(name_of).collect();

@@ -4,7 +4,7 @@
 use maud::html;
 use noseward_link::notebook_file_name;
 
-use crate::app::State;
+use crate::app::{Slot, State};
 use crate::notebook::opening;
 use crate::views::{Region, regions};
 
@@ -21,7 +21,7 @@ pub(crate) fn for_crash(state: &State) -> Vec<Region> {
         p {
             "The notebook of " strong { (notebook.group) } " was open: "
             a download=(notebook_file_name(notebook))
-                data-key=(format!("noseward/notebook/{}", desk.slot)) { "save it as a file" }
+                data-key=(Slot::key(desk.slot)) { "save it as a file" }
             ". Open that file here later, if the notebook is not there any more."
         }
         div { (text) }
