@@ -42,7 +42,9 @@ pub fn from_key<T: DeserializeOwned>(key: &str) -> Option<T> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::{BalancePoint, Colour, End, Level, Statement, Support, SwingOutcome};
+    use crate::{
+        BalancePoint, Colour, End, Level, Statement, Support, SwingOutcome, Telling,
+    };
 
     fn keys<T: Serialize + DeserializeOwned + Copy + PartialEq + fmt::Debug>(
         all: &[T],
@@ -64,6 +66,7 @@ mod tests {
         assert_eq!(keys(&[End::Nose, End::Tail]), ["nose", "tail"]);
         assert_eq!(keys(&BalancePoint::ALL), ["mass", "pressure"]);
         assert_eq!(keys(&Support::ALL), ["sentences", "questions", "none"]);
+        assert_eq!(keys(&Telling::ALL), ["all", "verdict", "points"]);
         assert_eq!(keys(&Level::ALL), ["balance", "measure", "explain", "model"]);
         assert_eq!(keys(&Statement::ALL), ["claim", "evidence", "reason", "trust"]);
         assert_eq!(

@@ -18,7 +18,10 @@
 mod changes;
 mod compare;
 mod conclusion;
+mod difference;
+mod document;
 mod group;
+mod history;
 mod key;
 mod moved;
 mod notebook;
@@ -34,12 +37,15 @@ mod slips;
 mod summary;
 mod support;
 mod swings;
+mod telling;
 mod trial;
 
 pub use changes::{Change, ChangeKind, changes};
 pub use compare::{AGREE_MM, Beside, Comparison, compare, explanations};
 pub use conclusion::{BOX_CHARS, Conclusion, Statement};
+pub use document::Document;
 pub use group::{Colour, Group, MOST_GROUP_NUMBER};
+pub use history::History;
 pub use key::{from_key, key};
 pub use moved::{BeforeAfter, Moved, moved};
 pub use notebook::{
@@ -61,4 +67,5 @@ pub use slips::{ReadingField, Slip, slips};
 pub use summary::Summary;
 pub use support::{Level, Support};
 pub use swings::{COUNTED, MOST_OUTCOMES, Swings, SwingsError};
+pub use telling::Telling;
 pub use trial::{Draft, NOTE_CHARS, Overall, PLAN_CHARS, Trial, TrialParts, same_build};

@@ -5,7 +5,9 @@ use serde::{Deserialize, Serialize};
 
 use crate::seal::{self, Seal};
 use crate::trial::{PLAN_CHARS, same_build};
-use crate::{Conclusion, Group, Level, Record, Support, Swings, Trial, TrialParts};
+use crate::{
+    Conclusion, Group, Level, Record, Support, Swings, Telling, Trial, TrialParts,
+};
 
 /// The most trials of one notebook, deleted ones included.
 pub const MOST_TRIALS: usize = 40;
@@ -27,6 +29,8 @@ pub struct Notebook {
     pub support: Support,
     /// Whether whoever leads allows two changes at once.
     pub allows_two_changes: bool,
+    /// What is told when.
+    pub telling: Telling,
     trials: Vec<Trial>,
     deleted: Vec<Deleted>,
     plans: Vec<String>,
@@ -58,6 +62,8 @@ pub struct NotebookParts {
     pub support: Support,
     /// Whether whoever leads allows two changes at once.
     pub allows_two_changes: bool,
+    /// What is told when.
+    pub telling: Telling,
     /// The trials, in the order in which they are shown.
     pub trials: Vec<TrialParts>,
     /// What was deleted, the latest last.
@@ -92,6 +98,7 @@ impl From<Notebook> for NotebookParts {
             level,
             support,
             allows_two_changes,
+            telling,
             trials,
             deleted,
             plans,
@@ -106,6 +113,7 @@ impl From<Notebook> for NotebookParts {
             level,
             support,
             allows_two_changes,
+            telling,
             trials: trials.into_iter().map(Into::into).collect(),
             deleted: deleted.into_iter().map(take_apart).collect(),
             plans,
@@ -128,6 +136,7 @@ impl TryFrom<NotebookParts> for Notebook {
             level,
             support,
             allows_two_changes,
+            telling,
             trials,
             deleted,
             plans,
@@ -151,6 +160,7 @@ impl TryFrom<NotebookParts> for Notebook {
             level,
             support,
             allows_two_changes,
+            telling,
             trials: trials.into_iter().map(Into::into).collect(),
             deleted: deleted.into_iter().map(put_together).collect(),
             plans,
@@ -185,6 +195,7 @@ impl Notebook {
             level: self.level,
             support: self.support,
             allows_two_changes: self.allows_two_changes,
+            telling: self.telling,
             ..Self::default()
         }
     }
@@ -326,9 +337,22 @@ impl Notebook {
     ///
     /// [`NotebookError::TooManyTrials`].
     pub fn begin(&mut self, record: &Record) -> Result<u16, NotebookError> {
+        let trial = self.next_trial(record)?;
+        self.insert(self.trials.len(), |_| trial)
+    }
+
+    /// The trial that [`begin`](Self::begin) would begin with a rocket.
+    ///
+    /// # Errors
+    ///
+    /// When there are [`MOST_TRIALS`] already.
+    pub fn next_trial(&self, record: &Record) -> Result<Trial, NotebookError> {
+        if self.count() >= MOST_TRIALS {
+            return Err(NotebookError::TooManyTrials);
+        }
         let compared_with = self.in_hand().or(self.trials.last()).map(Trial::id);
         let record = self.without_known_swings(record);
-        self.insert(self.trials.len(), |id| Trial::new(id, &record, compared_with))
+        Ok(Trial::new(self.next_number(), &record, compared_with))
     }
 
     /// The number that the next trial will have.
@@ -408,7 +432,7 @@ impl Notebook {
     }
 
     /// A record without swings that are on record with a trial: they are no other one's.
-    fn without_known_swings(&self, record: &Record) -> Record {
+    pub(crate) fn without_known_swings(&self, record: &Record) -> Record {
         let mut record = record.clone();
         if self.knows_swings(&record) {
             record.swings = record.swings.setup.into();
@@ -490,6 +514,46 @@ impl Notebook {
     /// Takes a plan away.
     pub fn remove_plan(&mut self, plan: usize) -> Option<String> {
         (plan < self.plans.len()).then(|| self.plans.remove(plan))
+    }
+
+    /// This notebook with the facts of another state of it: what was locked or swung there
+    /// is here as it is there, and nothing of that is undone.
+    pub(crate) fn with_facts_of(&self, now: &Self) -> Self {
+        let mut kept = self.clone();
+        kept.altered |= now.altered;
+        let places =
+            now.trials.iter().enumerate().map(|(place, trial)| (place, false, trial));
+        let deleted = now.deleted.iter().map(|one| (one.place, true, &one.trial));
+        for (place, is_deleted, trial) in places.chain(deleted) {
+            if !trial.has_facts() {
+                continue;
+            }
+            if let Some(old) = kept.any_mut(trial.id()) {
+                *old = trial.with_words_of(old);
+            } else if is_deleted {
+                kept.deleted.push(Deleted { place, trial: trial.clone() });
+            } else {
+                kept.trials.insert(place.min(kept.trials.len()), trial.clone());
+            }
+        }
+        // One that is not there any more is nobody's baseline: its number may come again.
+        let ids: Vec<u16> = kept.all().map(Trial::id).collect();
+        for trial in &mut kept.trials {
+            if trial.compared_with().is_some_and(|id| !ids.contains(&id)) {
+                trial.compare_with(None);
+            }
+        }
+        kept
+    }
+
+    /// No trial is in hand any more.
+    pub(crate) fn put_down(&mut self) {
+        self.in_hand = None;
+    }
+
+    fn any_mut(&mut self, id: u16) -> Option<&mut Trial> {
+        let deleted = self.deleted.iter_mut().map(|deleted| &mut deleted.trial);
+        self.trials.iter_mut().chain(deleted).find(|trial| trial.id() == id)
     }
 
     fn insert(
@@ -751,10 +815,11 @@ mod tests {
         notebook.level = Level::Explain;
         notebook.support = Support::Questions;
         notebook.allows_two_changes = !notebook.allows_two_changes;
+        notebook.telling = Telling::Points;
         let group = Group::new(Colour::Grey, 12).unwrap();
         let other = notebook.set_up_as(group);
         assert!(other.is_blank() && !notebook.is_blank());
-        let set_up = |n: &Notebook| (n.level, n.support, n.allows_two_changes);
+        let set_up = |n: &Notebook| (n.level, n.support, n.allows_two_changes, n.telling);
         assert_eq!((other.group, set_up(&other)), (group, set_up(&notebook)));
     }
 

@@ -2,11 +2,13 @@
 
 use std::cell::OnceCell;
 use std::fmt;
+use std::rc::Rc;
 
 use noseward_stability::{Design, Figures, Report, evaluate};
 
 /// A design with its report, worked out when somebody first asks for it and then kept:
-/// another design is another rocket.
+/// another design is another rocket. Copies share both, so that a history of notebooks costs
+/// little.
 ///
 /// ```
 /// use noseward_lesson::Rocket;
@@ -18,21 +20,20 @@ use noseward_stability::{Design, Figures, Report, evaluate};
 /// ```
 #[derive(Clone)]
 pub struct Rocket {
-    design: Design,
-    report: OnceCell<Report>,
+    shared: Rc<(Design, OnceCell<Report>)>,
 }
 
 impl Rocket {
     /// As it is described.
     #[must_use]
     pub fn design(&self) -> &Design {
-        &self.design
+        &self.shared.0
     }
 
     /// What is known about it by computation.
     #[must_use]
     pub fn report(&self) -> &Report {
-        self.report.get_or_init(|| evaluate(&self.design))
+        self.shared.1.get_or_init(|| evaluate(self.design()))
     }
 
     /// Its figures; `None` when a fault stops the computation.
@@ -42,28 +43,35 @@ impl Rocket {
     }
 }
 
+impl Rocket {
+    /// A design whose report is known already.
+    pub(crate) fn known(design: Design, report: Report) -> Self {
+        Self { shared: Rc::new((design, OnceCell::from(report))) }
+    }
+}
+
 impl From<Design> for Rocket {
     fn from(design: Design) -> Self {
-        Self { design, report: OnceCell::new() }
+        Self { shared: Rc::new((design, OnceCell::new())) }
     }
 }
 
 impl From<Rocket> for Design {
     fn from(rocket: Rocket) -> Self {
-        rocket.design
+        Rc::try_unwrap(rocket.shared).map_or_else(|shared| shared.0.clone(), |own| own.0)
     }
 }
 
 /// The description: whether somebody has asked for the rest is no part of a rocket.
 impl fmt::Debug for Rocket {
     fn fmt(&self, formatter: &mut fmt::Formatter<'_>) -> fmt::Result {
-        self.design.fmt(formatter)
+        self.design().fmt(formatter)
     }
 }
 
 /// Whether they are described in the same way: the rest follows.
 impl PartialEq for Rocket {
     fn eq(&self, other: &Self) -> bool {
-        self.design == other.design
+        Rc::ptr_eq(&self.shared, &other.shared) || self.design() == other.design()
     }
 }

@@ -1,6 +1,6 @@
 //! One trial: a rocket as it was, what was predicted, measured and seen.
 
-use noseward_stability::{Design, Weight, cleaned_lines};
+use noseward_stability::{Design, Report, Weight, cleaned_lines};
 use serde::{Deserialize, Serialize};
 
 use crate::seal::{self, Seal};
@@ -200,6 +200,13 @@ impl Trial {
         }
     }
 
+    /// The same trial, where the report of its rocket is known: it is not worked out again.
+    #[must_use]
+    pub fn knowing(mut self, report: &Report) -> Self {
+        self.rocket = Rocket::known(self.design().clone(), report.clone());
+        self
+    }
+
     /// Its number, which no other trial of the notebook has or had.
     #[must_use]
     pub fn id(&self) -> u16 {
@@ -311,6 +318,20 @@ impl Trial {
             self.draft = Draft::default();
         }
         locked
+    }
+
+    /// This trial with what the group wrote in another state of it: readings, notes and what
+    /// it is compared with. A prediction that was locked since is no draft any more.
+    pub(crate) fn with_words_of(&self, then: &Self) -> Self {
+        let is_same = self.predictions == then.predictions;
+        Self {
+            compared_with: then.compared_with,
+            plan: then.plan.clone(),
+            measured: then.measured.clone(),
+            draft: if is_same { then.draft.clone() } else { self.draft.clone() },
+            note: then.note.clone(),
+            ..self.clone()
+        }
     }
 
     /// Takes the rocket on the page, unless this trial's rocket is locked. Swings of another

@@ -5,17 +5,19 @@
 //! new one goes to the end, and none is moved or taken out.
 
 use noseward_lesson::{
-    BECAUSE_CHARS, BOX_CHARS, BalancePoint, Conclusion, End, Group, LeftOut,
-    MOST_OUTCOMES, MOST_VERSIONS, NOTE_CHARS, NotebookParts, PLAN_CHARS, Prediction,
-    Predictions, REASON_CHARS, REPEATS, Record, Seal, Statement, SwingOutcome, Swings,
-    TrialParts, key,
+    BECAUSE_CHARS, BOX_CHARS, BalancePoint, Conclusion, Group, LeftOut, MOST_OUTCOMES,
+    MOST_VERSIONS, NOTE_CHARS, NotebookParts, PLAN_CHARS, Prediction, Predictions,
+    REASON_CHARS, REPEATS, Record, Seal, Statement, SwingOutcome, Swings, TrialParts,
+    key,
 };
 use noseward_stability::{SwingField, SwingSetup};
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 
 use crate::error::{LinkError, LinkErrorKind};
-use crate::payload::codes::{ENDS, Keys, LEVELS, OUTCOMES, SUPPORTS, choice, code};
+use crate::payload::codes::{
+    ENDS, Keys, LEVELS, OUTCOMES, SUPPORTS, TELLINGS, choice, code,
+};
 
 /// Where the value of a field stands, and what kind of value it is.
 pub(crate) enum Slot<'a> {
@@ -114,7 +116,8 @@ pub(crate) fn settings(
     to.visit("two_changes", Slot::Flag(&mut parts.allows_two_changes))?;
     to.visit("in_hand", Slot::Count(&mut parts.in_hand, 1, MOST_NUMBER))?;
     to.visit("seal", Slot::Seal(&mut parts.seal))?;
-    to.visit("altered", Slot::Flag(&mut parts.altered))
+    to.visit("altered", Slot::Flag(&mut parts.altered))?;
+    choose_unusual("telling", &mut parts.telling, TELLINGS, to)
 }
 
 /// The four boxes of a conclusion.
@@ -143,10 +146,7 @@ fn readings(
 ) -> Result<(), LinkError> {
     let front = front(point);
     let readings = parts.measured.of_mut(point);
-    // The nose is the usual end.
-    let mut from = Some(readings.from).filter(|&from| from != End::default());
-    choose(&format!("{front}_from"), &mut from, ENDS, to)?;
-    readings.from = from.unwrap_or_default();
+    choose_unusual(&format!("{front}_from"), &mut readings.from, ENDS, to)?;
     to.visit(&format!("{front}_guess_mm"), Slot::Mm(&mut readings.guess_mm))?;
     for (reading, i) in readings.mm.iter_mut().zip(1..) {
         to.visit(&format!("{front}_reading_{i}_mm"), Slot::Mm(reading))?;
@@ -190,6 +190,19 @@ fn choose_one<T: Serialize + DeserializeOwned + Default>(
     to: &mut impl Visit,
 ) -> Result<(), LinkError> {
     let mut one = Some(std::mem::take(chosen));
+    choose(key, &mut one, keys, to)?;
+    *chosen = one.unwrap_or_default();
+    Ok(())
+}
+
+/// One choice, which is not written at its usual value.
+fn choose_unusual<T: Serialize + DeserializeOwned + Default + PartialEq>(
+    key: &str,
+    chosen: &mut T,
+    keys: Keys,
+    to: &mut impl Visit,
+) -> Result<(), LinkError> {
+    let mut one = Some(std::mem::take(chosen)).filter(|one| *one != T::default());
     choose(key, &mut one, keys, to)?;
     *chosen = one.unwrap_or_default();
     Ok(())

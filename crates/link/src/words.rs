@@ -299,6 +299,7 @@ pub fn to_plain_text(notebook: &Notebook) -> String {
     words.line(&format!("Help with the conclusion: {}.", notebook.support.label()));
     let two = if notebook.allows_two_changes { "allowed" } else { "not allowed" };
     words.line(&format!("Two changes at once: {two}."));
+    words.line(&format!("What is told when: {}.", notebook.telling.label()));
     if notebook.is_altered() {
         words.line("Trials were taken out or put in by hand, outside of the page.");
     }

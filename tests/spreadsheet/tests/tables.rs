@@ -2,7 +2,7 @@
 
 use noseward_lesson::{
     BECAUSE_CHARS, BalancePoint, Colour, Draft, End, Group, LeftOut, Level, Notebook,
-    Statement, Support, SwingOutcome, Swings, Trial,
+    Statement, Support, SwingOutcome, Swings, Telling, Trial,
 };
 use noseward_link::{Format, open_table, to_table};
 use noseward_spreadsheet_tests::{Convention, Spreadsheet};
@@ -60,6 +60,7 @@ fn notebook() -> Notebook {
     notebook.level = Level::Explain;
     notebook.support = Support::None;
     notebook.allows_two_changes = true;
+    notebook.telling = Telling::Verdict;
     for text in &TEXTS[..12] {
         notebook.add_plan(text);
     }

@@ -86,7 +86,7 @@ pub fn notebook_file_name(notebook: &Notebook) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use noseward_lesson::{Colour, Group, NotebookError};
+    use noseward_lesson::{Colour, Group, NotebookError, Telling};
     use noseward_stability::Example;
 
     fn file() -> NotebookFile {
@@ -104,6 +104,21 @@ mod tests {
             assert_eq!(open_notebook_file(&text), Ok(file.clone()));
             let windows = format!("\u{feff}{}", text.replace('\n', "\r\n"));
             assert_eq!(open_notebook_file(&windows), Ok(file));
+        }
+    }
+
+    #[test]
+    fn what_is_told_when_stands_in_the_file() {
+        let mut file = file();
+        for telling in Telling::ALL {
+            file.notebook.telling = telling;
+            let text = to_notebook_file(&file);
+            let line = format!("\n    \"telling\": \"{}\",\n", key(&telling));
+            assert!(text.contains(&line), "{line}");
+            assert_eq!(open_notebook_file(&text), Ok(file.clone()));
+            let without = open_notebook_file(&text.replacen(&line, "\n", 1)).unwrap();
+            assert_eq!(without.notebook.telling, Telling::All);
+            assert!(!without.notebook.is_altered(), "a setting is not sealed");
         }
     }
 

@@ -318,6 +318,19 @@ mod tests {
         );
     }
 
+    #[test]
+    fn what_is_told_when_comes_along() {
+        let mut file = NotebookFile::default();
+        for telling in noseward_lesson::Telling::ALL {
+            file.notebook.telling = telling;
+            let mut parts = QrSegments::default();
+            assert!(
+                parts.add(&notebook_parts(&file).unwrap().concat()).unwrap().is_whole()
+            );
+            assert_eq!(parts.notebook(), Some(Ok(file.clone())));
+        }
+    }
+
     /// Parts of a notebook whose prediction was changed, under checks that agree.
     #[test]
     fn a_changed_prediction_shows() {

@@ -42,6 +42,7 @@ pub(crate) const COLOURS: Keys = &[
 ];
 pub(crate) const LEVELS: Keys = &["balance", "measure", "explain", "model"];
 pub(crate) const SUPPORTS: Keys = &["sentences", "questions", "none"];
+pub(crate) const TELLINGS: Keys = &["all", "verdict", "points"];
 
 /// The number of a choice.
 ///
@@ -63,7 +64,7 @@ pub(crate) fn choice<T: DeserializeOwned>(keys: Keys, code: u8) -> Option<T> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use noseward_lesson::{Colour, End, Level, Support, SwingOutcome};
+    use noseward_lesson::{Colour, End, Level, Support, SwingOutcome, Telling};
     use noseward_stability::{Material, SectionKind};
 
     /// Every choice that there is has its number, and every number its choice.
@@ -85,13 +86,15 @@ mod tests {
         agree(COLOURS, &Colour::ALL);
         agree(LEVELS, &Level::ALL);
         agree(SUPPORTS, &Support::ALL);
+        agree(TELLINGS, &Telling::ALL);
     }
 
     /// By a checksum over all lists in their order, which no reordering leaves as it is.
     #[test]
     fn numbers_are_frozen() {
-        let lists = [KINDS, MATERIALS, OUTCOMES, ENDS, COLOURS, LEVELS, SUPPORTS];
+        let lists =
+            [KINDS, MATERIALS, OUTCOMES, ENDS, COLOURS, LEVELS, SUPPORTS, TELLINGS];
         let all = lists.map(|keys| keys.join(",")).join(";");
-        assert_eq!(crate::frame::CRC.checksum(all.as_bytes()), 4_052_474_931, "{all}");
+        assert_eq!(crate::frame::CRC.checksum(all.as_bytes()), 3_183_076_848, "{all}");
     }
 }

@@ -366,7 +366,7 @@ mod tests {
     use super::super::tail;
     use super::*;
     use SwingOutcome::{Steady, TailFirst, Wobbling};
-    use noseward_lesson::{Colour, Draft, End, LeftOut, SwingOutcome, Swings};
+    use noseward_lesson::{Colour, Draft, End, LeftOut, SwingOutcome, Swings, Telling};
     use noseward_stability::{Design, Example, SwingSetup};
 
     fn small() -> NotebookFile {
@@ -418,6 +418,23 @@ mod tests {
         let bytes = bytes.concat();
         assert_eq!(write(&file), bytes);
         assert_eq!(read(&bytes), Ok(file));
+    }
+
+    /// Only what is not told at once takes a byte.
+    #[test]
+    fn what_is_told_when_stands_behind_the_seal() {
+        let mut file = small();
+        let usual = write(&file);
+        for (telling, code) in [(Telling::Verdict, 1), (Telling::Points, 2)] {
+            file.notebook.telling = telling;
+            let mut bytes = usual.clone();
+            bytes[3] |= 64;
+            bytes.insert(11, code);
+            assert_eq!(write(&file), bytes);
+            assert_eq!(read(&bytes), Ok(file.clone()));
+            bytes[11] = 3;
+            assert_eq!(read(&bytes), Err(LinkErrorKind::Changed));
+        }
     }
 
     /// Rockets one after the other that differ in one thing, in all, and in nothing.
@@ -484,9 +501,10 @@ mod tests {
         let unknown = LinkErrorKind::Unknown { key: "teams".into() };
         assert_eq!(with(&[(true, "teams", b"2")]), Err(unknown));
         // A version, a bit of the first byte, and a field that are not known here.
-        for (place, value) in [(0, 0x12), (0, 0x91), (3, 64 | 31)] {
+        // The settings' bits have no room for one more in a byte.
+        for (place, bytes) in [(0, &[0x12][..]), (0, &[0x91]), (3, &[0x80 | 31, 1])] {
             let mut newer = good.clone();
-            newer[place] = value;
+            newer.splice(place..=place, bytes.iter().copied());
             let error = LinkErrorKind::Newer { version: 2 };
             assert_eq!(read(&newer), Err(error), "{place}");
         }

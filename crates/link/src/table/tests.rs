@@ -4,7 +4,7 @@ use noseward_lesson::{
     BECAUSE_CHARS, BOX_CHARS, BalancePoint, Colour, Conclusion, DeletedParts, Draft, End,
     Group, LeftOut, Level, MOST_OUTCOMES, NOTE_CHARS, Notebook, NotebookParts,
     PLAN_CHARS, REASON_CHARS, Record, Seal, Statement, Support, SwingOutcome, Swings,
-    Trial, TrialParts,
+    Telling, Trial, TrialParts,
 };
 use noseward_stability::{Example, SwingSetup, cleaned_lines};
 use proptest::collection::vec;
@@ -22,6 +22,7 @@ fn full() -> Notebook {
     notebook.level = Level::Explain;
     notebook.support = Support::Questions;
     notebook.allows_two_changes = true;
+    notebook.telling = Telling::Points;
     notebook.add_plan("3/4 of the ballast");
     for example in [Example::Tern, Example::Razorbill, Example::Puffin] {
         notebook.begin(&example.design().into()).expect("room");
@@ -166,15 +167,17 @@ fn notebook() -> impl Strategy<Value = Notebook> {
         select(Level::ALL.to_vec()),
         select(Support::ALL.to_vec()),
         any::<bool>(),
+        select(Telling::ALL.to_vec()),
     );
     let boxes = [(); 4].map(|()| text(BOX_CHARS));
     (settings, vec(story(), 0..5), vec(text(PLAN_CHARS), 0..4), boxes).prop_map(
-        |((colour, number, level, support, two), stories, plans, boxes)| {
+        |((colour, number, level, support, two, telling), stories, plans, boxes)| {
             let mut notebook = Notebook::default();
             notebook.group = Group::new(colour, number).expect("a group");
             notebook.level = level;
             notebook.support = support;
             notebook.allows_two_changes = two;
+            notebook.telling = telling;
             for plan in plans {
                 notebook.add_plan(&plan);
             }
@@ -235,7 +238,7 @@ proptest! {
     #[test]
     fn a_changed_cell_is_kept_or_refused(
         row in 1..7_usize,
-        column in 0..73_usize,
+        column in 0..74_usize,
         value in prop_oneof![
             text(40),
             "[0-9]{1,5}[.,]?[0-9]{0,3}",
@@ -443,6 +446,30 @@ fn what_is_changed_by_hand_is_seen() {
         assert_ne!(notebook, full(), "{heading}");
         assert!(!notebook.trials().iter().any(Trial::is_altered), "{heading}");
     }
+}
+
+/// An empty cell is the usual value, and so is its key.
+#[test]
+fn what_is_told_when_stands_in_a_cell() {
+    let mut rows = cells(&to_table(&full(), Format::PointComma));
+    let column = place(&rows, "telling");
+    assert_eq!(rows[6][column], "points");
+    for (cell, telling, written) in [
+        ("", Telling::All, ""),
+        ("all", Telling::All, ""),
+        ("Verdict", Telling::Verdict, "verdict"),
+    ] {
+        rows[6][column] = cell.into();
+        let notebook = open_table(&table(&rows)).unwrap();
+        let mut expected = full();
+        expected.telling = telling;
+        assert_eq!(notebook, expected, "{cell}");
+        let again = cells(&to_table(&notebook, Format::PointComma));
+        assert_eq!(again[6][column], written, "{cell}");
+    }
+    rows[6][column] = "later".into();
+    let words = table_sentence(&open_table(&table(&rows)).unwrap_err());
+    assert!(words.contains("all; verdict; points"), "{words}");
 }
 
 #[test]
@@ -667,6 +694,7 @@ fn words_say_all_of_it() {
         "Notebook of group Green 7\n",
         "Level: Explain (about 12 to 14).\n",
         "Two changes at once: allowed.\n",
+        "What is told when: the points after measuring, the verdict after predicting.\n",
         "In hand: trial 3.\n",
         "Trial 1 (deleted): ",
         "Compared with trial 2.\n",

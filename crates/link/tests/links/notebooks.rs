@@ -4,7 +4,7 @@
 use noseward_lesson::{
     BECAUSE_CHARS, BOX_CHARS, BalancePoint, Colour, Draft, End, Group, LeftOut, Level,
     MOST_PLANS, MOST_TRIALS, MOST_VERSIONS, NOTE_CHARS, Notebook, PLAN_CHARS,
-    REASON_CHARS, Record, Statement, Support, SwingOutcome,
+    REASON_CHARS, Record, Statement, Support, SwingOutcome, Telling,
 };
 use noseward_link::NotebookFile;
 use noseward_stability::Example;
@@ -43,6 +43,7 @@ pub(crate) fn everything() -> NotebookFile {
     notebook.level = Level::Explain;
     notebook.support = Support::Questions;
     notebook.allows_two_changes = true;
+    notebook.telling = Telling::Points;
     for plan in ["heavier nose", "longer body", "fins further back"] {
         assert!(notebook.add_plan(plan));
     }
@@ -179,14 +180,15 @@ pub(crate) fn notebook() -> impl Strategy<Value = NotebookFile> {
         plans,
         vec(text(), 4),
         prop::sample::select(&Colour::ALL[..]),
-        (1..=40_u8, any::<bool>()),
+        (1..=40_u8, any::<bool>(), prop::sample::select(&Telling::ALL[..])),
     )
         .prop_map(
-            |(trials, rocket, plans, boxes, colour, (number, allows_two_changes))| {
+            |(trials, rocket, plans, boxes, colour, (number, two_changes, telling))| {
                 let group = Group::new(colour, number);
                 let mut notebook = Notebook::default();
                 notebook.group = group.expect("from 1 to 40");
-                notebook.allows_two_changes = allows_two_changes;
+                notebook.allows_two_changes = two_changes;
+                notebook.telling = telling;
                 for (
                     record,
                     versions,

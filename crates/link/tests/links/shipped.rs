@@ -13,7 +13,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::sync::Once;
 
-use noseward_lesson::{End, Record, SwingOutcome, Swings};
+use noseward_lesson::{End, Record, SwingOutcome, Swings, Telling};
 use noseward_link::{
     NotebookFile, Opened, QrSegments, code, hash, notebook_hash, notebook_parts,
     open_code, open_file, open_hash, open_notebook_file, open_notebook_hash,
@@ -240,6 +240,7 @@ fn the_notebook_holds_something_of_everything() {
     assert!(notebook.trials().iter().all(|trial| !trial.is_altered()));
     assert_eq!((notebook.trials().len(), notebook.deleted().len()), (3, 1));
     assert!(notebook.plans().len() > 1 && file.rocket.is_some());
+    assert_ne!(notebook.telling, Telling::All);
     let first = &notebook.trials()[0];
     assert!(!first.predictions().later().is_empty());
     assert!(first.measured.mass.left_out.is_some());
