@@ -15,7 +15,7 @@ use noseward_stability::{
 
 use crate::{
     AirSheet, ChartTrial, LabelStyle, Picture, Scene, SeriesTrial, Sheet, SwingCurve,
-    air_graph, pair, picture, push_bars, qr, rocket, start_strip, svg_document,
+    Told, air_graph, pair, picture, push_bars, qr, rocket, start_strip, svg_document,
     swing_circle, swing_graph, swing_rocket, trial_chart, trial_chart_blank,
     trial_series, turned_rocket,
 };
@@ -119,11 +119,23 @@ fn tail_heavy() -> Design {
 }
 
 fn wide(units: Units) -> Sheet {
-    Sheet { width_px: 760.0, height_px: 440.0, units, labels: LabelStyle::Full }
+    Sheet {
+        width_px: 760.0,
+        height_px: 440.0,
+        units,
+        labels: LabelStyle::Full,
+        told: Told::BOTH,
+    }
 }
 
 fn narrow(units: Units) -> Sheet {
-    Sheet { width_px: 320.0, height_px: 330.0, units, labels: LabelStyle::Short }
+    Sheet {
+        width_px: 320.0,
+        height_px: 330.0,
+        units,
+        labels: LabelStyle::Short,
+        told: Told::BOTH,
+    }
 }
 
 fn sheets() -> Vec<Golden> {

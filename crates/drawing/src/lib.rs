@@ -33,7 +33,7 @@ pub use palette::Colour;
 pub use pictures::{PICTURE_SIZE_PX, Picture, picture};
 pub use push::push_bars;
 pub use qr::qr;
-pub use rocket::{LabelStyle, Sheet, mm_per_px, pair, rocket};
+pub use rocket::{LabelStyle, Sheet, Told, mm_per_px, pair, rocket};
 pub use scene::{Anchor, Group, Item, Path, Point, Scene, Style};
 pub use svg::{svg_document, svg_group};
 pub use swing::{

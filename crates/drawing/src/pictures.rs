@@ -108,7 +108,7 @@ pub fn picture(what: Picture) -> Scene {
     let big_fin: &[Run] = &[BIG_FIN, BIG_BODY];
     let mut items = Vec::new();
     let mut draw = |runs: &[Run], from: (f64, f64), to: (f64, f64)| {
-        items.extend(runs.iter().map(|run| ink(run)));
+        items.push(ink(runs));
         items.extend(distance(from, to));
     };
     match what {
@@ -133,7 +133,7 @@ pub fn picture(what: Picture) -> Scene {
         }
         Picture::HangingPoint => {
             draw(rocket, (36.0, 3.0), (36.0, 21.0));
-            items.push(ink(&[(22.0, 21.0), (4.0, 21.0)]));
+            items.push(ink(&[&[(22.0, 21.0), (4.0, 21.0)]]));
         }
         Picture::FinCount => {
             items.push(Item::Dot {
@@ -141,17 +141,16 @@ pub fn picture(what: Picture) -> Scene {
                 radius: 8.0,
                 style: Style::line(Colour::Ink, 1.5),
             });
-            for arm in [
-                [(22.0, 14.0), (22.0, 3.0)],
-                [(30.0, 22.0), (41.0, 22.0)],
-                [(22.0, 30.0), (22.0, 41.0)],
-                [(14.0, 22.0), (3.0, 22.0)],
-            ] {
-                items.push(Item::Path {
-                    path: Path::open(arm.map(|(x, y)| Point { x, y }).to_vec()),
-                    style: Style::line(Colour::Wind, 2.5),
-                });
-            }
+            let arms: [Run; 4] = [
+                &[(22.0, 14.0), (22.0, 3.0)],
+                &[(30.0, 22.0), (41.0, 22.0)],
+                &[(22.0, 30.0), (22.0, 41.0)],
+                &[(14.0, 22.0), (3.0, 22.0)],
+            ];
+            items.push(Item::Path {
+                path: joined(&arms),
+                style: Style::line(Colour::Wind, 2.5),
+            });
         }
         Picture::Balance => {
             draw(&[CUT_OUT], (40.5, 3.0), (40.5, 24.0));
@@ -163,7 +162,7 @@ pub fn picture(what: Picture) -> Scene {
             });
         }
         Picture::Scales => {
-            items.extend([PAN, BOX].map(ink));
+            items.push(ink(&[PAN, BOX]));
             items.push(Item::Dot {
                 centre: Point { x: 22.0, y: 10.0 },
                 radius: 5.0,
@@ -179,11 +178,14 @@ pub fn picture(what: Picture) -> Scene {
     }
 }
 
-fn ink(run: Run) -> Item {
-    Item::Path {
-        path: Path::open(run.iter().map(|&(x, y)| Point { x, y }).collect()),
-        style: Style::line(Colour::Ink, 1.5),
-    }
+/// All lines of the thing as one path: a page with many pictures has fewer elements.
+fn ink(runs: &[Run]) -> Item {
+    Item::Path { path: joined(runs), style: Style::line(Colour::Ink, 1.5) }
+}
+
+fn joined(runs: &[Run]) -> Path {
+    let points = |run: &Run| run.iter().map(|&(x, y)| Point { x, y }).collect();
+    Path { runs: runs.iter().map(|run| (points(run), false)).collect() }
 }
 
 fn distance(from: (f64, f64), to: (f64, f64)) -> [Item; 1] {

@@ -25,6 +25,23 @@ pub struct Sheet {
     pub units: Units,
     /// How much is written beside the rocket.
     pub labels: LabelStyle,
+    /// Which of the two points are drawn.
+    pub told: Told,
+}
+
+/// Which of a rocket's two points are drawn: a point that a group is still to find is not.
+/// Their separation needs both.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Told {
+    /// The centre of mass.
+    pub mass: bool,
+    /// The centre of pressure.
+    pub pressure: bool,
+}
+
+impl Told {
+    /// Both points.
+    pub const BOTH: Self = Self { mass: true, pressure: true };
 }
 
 /// How much is written beside the rocket.
@@ -54,7 +71,10 @@ pub fn rocket(design: &Design, figures: &Figures, sheet: &Sheet) -> Option<Scene
             Group { key: "paper", items: paper::paper(&layout) },
             Group { key: "rocket", items: outline::rocket(&body, &view, &layout) },
             Group { key: "weights", items: outline::weights(design, &layout) },
-            Group { key: "marks", items: marks::marks(design, figures, &layout) },
+            Group {
+                key: "marks",
+                items: marks::marks(design, figures, sheet.told, &layout),
+            },
         ],
     })
 }
@@ -84,6 +104,7 @@ mod tests {
             height_px,
             units: Units::METRIC,
             labels,
+            told: Told::BOTH,
         };
         vec![
             sheet(760.0, 440.0, LabelStyle::Full),
@@ -169,5 +190,34 @@ mod tests {
             assert!(layout_height < 15.0, "{layout_height}");
             assert_eq!(scene.groups.len(), 4);
         }
+    }
+
+    #[test]
+    fn a_point_that_is_not_told_leaves_no_mark_and_no_words() {
+        let design = Example::Puffin.design();
+        let figures = evaluate(&design).figures.unwrap();
+        let colours = |told: Told| {
+            let sheet = Sheet { told, ..sheets()[0] };
+            let scene = rocket(&design, &figures, &sheet).unwrap();
+            let marks =
+                scene.groups.into_iter().find(|group| group.key == "marks").unwrap();
+            let words: Vec<(String, Colour)> = marks
+                .items
+                .into_iter()
+                .filter_map(|item| match item {
+                    Item::Text { words, colour, .. } => Some((words, colour)),
+                    _ => None,
+                })
+                .collect();
+            let is = |wanted: Colour| words.iter().any(|(_, colour)| *colour == wanted);
+            let apart = words.iter().any(|(words, _)| words.contains("apart"));
+            (is(Colour::Fulcrum), is(Colour::Wind), apart)
+        };
+        assert_eq!(colours(Told::BOTH), (true, true, true));
+        let one = |mass: bool| Told { mass, pressure: !mass };
+        assert_eq!(colours(one(true)), (true, false, false));
+        assert_eq!(colours(one(false)), (false, true, false));
+        let none = Told { mass: false, pressure: false };
+        assert_eq!(colours(none), (false, false, false));
     }
 }

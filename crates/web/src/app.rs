@@ -4,18 +4,19 @@ mod computer;
 mod desk;
 mod edits;
 mod effect;
-mod history;
 mod keeping;
 mod measured;
 mod message;
 mod notice;
+mod place;
 mod press;
 mod presses;
 mod sure;
 mod swing;
 mod typed;
 
-use noseward_lesson::{Record, Swings};
+use noseward_drawing::Told;
+use noseward_lesson::{Document, History, Record, Swings};
 use noseward_link as link;
 use noseward_stability::{
     BottleSize, Design, Doubts, Example, Field, Influence, MeasuredPoints, Part,
@@ -24,23 +25,23 @@ use noseward_stability::{
 };
 
 pub(crate) use computer::{Computer, Trial, Way};
-pub(crate) use desk::{Code, Desk, Look, NotebookMsg, Said, Slot, Waits, call};
+pub(crate) use desk::{Code, Desk, Look, NotebookMsg, Slot, call};
 pub(crate) use edits::{
     Addition, Choice, MassChoice, PlanformChoice, place_field, stand_in,
 };
 pub(crate) use effect::Effect;
-pub(crate) use history::Owner;
 pub(crate) use keeping::Keeping;
 pub(crate) use measured::ReadOf;
+use message::Step;
 pub(crate) use message::{Msg, Paper, Start};
 pub(crate) use notice::Notice;
+pub(crate) use place::Place;
 pub(crate) use press::Press;
 pub(crate) use presses::Presses;
 pub(crate) use swing::{Bench, BenchField, BenchMsg, CARDS, Known, SPACE_CARD};
 pub(crate) use typed::{Unreadable, read as read_number};
 
 use crate::later::Ask;
-use history::{History, Step};
 
 /// Everything the page knows.
 #[derive(Debug)]
@@ -66,14 +67,19 @@ pub(crate) struct State {
     pub(crate) all_measurements: bool,
     /// Size of the sheet in pixels.
     pub(crate) sheet_px: (f64, f64),
-    /// Whether the graphs are in view: out of it they are not redrawn.
-    pub(crate) graphs_in_view: bool,
+    /// The place of the page that is shown.
+    pub(crate) place: Place,
+    /// The field in which somebody types, by its id, and what stands there: a half-typed
+    /// number stays as it is typed.
+    pub(crate) typing: Option<(String, String)>,
+    /// Whether everything is half as large again, for a projector.
+    pub(crate) big: bool,
+    /// What is being printed.
+    pub(crate) printing: Option<Paper>,
+    /// Whether the notebook left this computer in this visit.
+    pub(crate) handed_in: bool,
     /// Width of the graphs in pixels.
     pub(crate) graph_px: f64,
-    /// Whether the outcome stays hidden until somebody has predicted it.
-    pub(crate) predict_first: bool,
-    /// The prediction, as a place in the list of outcomes.
-    pub(crate) prediction: Option<usize>,
     /// The steps that ruler and scales can tell apart.
     pub(crate) resolution: Resolution,
     /// How sure the figures are, as far as it has been worked out for this design.
@@ -94,6 +100,8 @@ pub(crate) struct State {
     /// Whether the page asks if everything is to be deleted.
     pub(crate) asks_to_delete: bool,
     history: History,
+    /// The place of the notebook that the history is of.
+    history_of: u32,
     /// While somebody types: the fields whose faults were told before. New ones wait for a
     /// pause, since a half-typed number is no fault.
     told: Option<Vec<Field>>,
@@ -150,13 +158,17 @@ pub(crate) struct Opening {
     pub(crate) still: bool,
     pub(crate) units: UnitSystem,
     pub(crate) all_measurements: bool,
-    pub(crate) predict_first: bool,
+    pub(crate) big: bool,
+    /// The place that the address names.
+    pub(crate) place: Place,
+    /// From 0 to 1, by chance: where the search for a label of a new group begins.
+    pub(crate) lot: f64,
 }
 
 impl State {
     /// A link comes first, then what was kept, then the worked example.
     pub(crate) fn new(opening: &Opening) -> Self {
-        let kept = opening.kept.as_deref().and_then(|text| link::open_file(text).ok());
+        let kept = opening.kept.as_deref().and_then(keeping::kept_record);
         let mut notice = match opening {
             Opening { can_keep: false, .. } => Some(Notice::KeepsNothing),
             Opening { refused: true, .. } => Some(Notice::NotKept),
@@ -196,22 +208,24 @@ impl State {
             let report = evaluate(&example);
             (example, report)
         };
-        Self {
+        let mut state = Self {
             design,
             report,
             measured: MeasuredPoints::default(),
             swings,
             bench: Bench::new(opening.still),
-            desk: Desk::default(),
+            desk: Desk::new(opening.lot),
             drawn,
             drafts: Vec::new(),
             units: Units { system: opening.units },
             all_measurements: opening.all_measurements,
             sheet_px: (640.0, 420.0),
-            graphs_in_view: true,
+            place: opening.place,
+            typing: None,
+            big: opening.big,
+            printing: None,
+            handed_in: false,
             graph_px: 640.0,
-            predict_first: opening.predict_first,
-            prediction: None,
             resolution: Resolution::default(),
             certainty: Certainty::Unknown,
             angle_deg: 30.0,
@@ -222,9 +236,12 @@ impl State {
             computer: opening.computer.clone(),
             address: opening.address.clone(),
             asks_to_delete: false,
-            history: History::default(),
+            history: History::new(Document::default()),
+            history_of: 0,
             told: None,
-        }
+        };
+        state.history = History::new(state.document());
+        state
     }
 
     /// Whether what is drawn is older than what is typed, because of a fault that has
@@ -234,11 +251,11 @@ impl State {
     }
 
     pub(crate) fn can_undo(&self) -> bool {
-        self.history.can_undo()
+        self.history.undone().is_some()
     }
 
     pub(crate) fn can_redo(&self) -> bool {
-        self.history.can_redo()
+        self.history.redone().is_some()
     }
 
     /// The faults to tell now, those of the typed text included, stops first.
@@ -262,13 +279,33 @@ impl State {
         all
     }
 
+    /// The faults of one field.
+    pub(crate) fn faults_of(&self, field: Field) -> Vec<(Severity, String)> {
+        let all = self.faults().into_iter();
+        all.filter(|(of, ..)| *of == field)
+            .map(|(_, severity, words)| (severity, words))
+            .collect()
+    }
+
     /// The text of a field that could not be read, if it is so now.
     pub(crate) fn draft(&self, field: Field) -> Option<&Draft> {
         self.drafts.iter().find(|(drafted, _)| *drafted == field).map(|(_, draft)| draft)
     }
 
-    /// What stands in a number's field: the text that could not be read, or the value.
+    /// What somebody is typing into the field with this id.
+    pub(crate) fn typed_text(&self, id: &str) -> Option<&str> {
+        self.typing
+            .as_ref()
+            .filter(|(typing, _)| typing == id)
+            .map(|(_, text)| text.as_str())
+    }
+
+    /// What stands in a number's field: what is being typed, the text that could not be
+    /// read, or the value.
     pub(crate) fn text_of(&self, field: Field) -> String {
+        if let Some(text) = self.typed_text(&field.to_string()) {
+            return text.to_owned();
+        }
         if let Some(draft) = self.draft(field) {
             return draft.text.clone();
         }
@@ -290,15 +327,34 @@ impl State {
 
     /// Whether the outcome may be told: always, or once it has been predicted.
     pub(crate) fn tells_outcome(&self) -> bool {
-        let predicted = !self.predict_first || self.prediction.is_some();
-        predicted && self.waits().is_none()
+        self.desk.notebook.telling.tells_verdict(self.is_predicted())
+            && self.tells_points()
+    }
+
+    /// Which of the two points may be told: what was measured always.
+    pub(crate) fn points_told(&self) -> Told {
+        let telling = self.desk.notebook.telling;
+        let measured = &self.measured;
+        Told {
+            mass: telling.tells_point(measured.centre_of_mass.is_some()),
+            pressure: telling.tells_point(measured.centre_of_pressure.is_some()),
+        }
+    }
+
+    /// Whether both points may be told, and with them everything that follows from them.
+    pub(crate) fn tells_points(&self) -> bool {
+        self.points_told() == Told::BOTH
+    }
+
+    /// Whether the swing test is shown, so that its motion is worked out.
+    pub(crate) fn shows_swing(&self) -> bool {
+        self.place == Place::Swing || self.printing == Some(Paper::Swing)
     }
 
     /// Works everything out again after the design changed. A prediction, and a message
     /// about what was done, were about the rocket as it was.
     fn refresh(&mut self) {
         self.notice.take_if(|notice| notice.is_passing());
-        self.prediction = None;
         self.hold_to_trial();
         self.assess();
         self.hang_anew();
@@ -306,13 +362,14 @@ impl State {
 
     /// Starts again with the worked example, as if the page had never been used here.
     fn forget_everything(&mut self) {
-        let desk =
-            Desk { code: self.desk.code, in_view: self.desk.in_view, ..Desk::default() };
+        let desk = Desk { code: self.desk.code, ..Desk::new(self.desk.lot) };
         let opening = Opening {
             can_keep: self.keeping != Keeping::Blocked,
             computer: self.computer.clone(),
             address: self.address.clone(),
             still: self.bench.still,
+            big: self.big,
+            place: self.place,
             ..Opening::default()
         };
         let (sheet_px, graph_px) = (self.sheet_px, self.graph_px);
@@ -326,50 +383,72 @@ impl State {
 
     /// Puts an edited design in place of the present one; undo brings it back.
     fn replace(&mut self, design: Design) {
-        self.remember(None);
         let before = std::mem::replace(&mut self.design, design.rounded());
         self.leave_behind(&before, self.swings.setup);
         self.drafts.clear();
-        self.told = None;
+        (self.told, self.typing) = (None, None);
         self.refresh();
     }
 
     /// Puts another rocket and its swings in place of the present ones; undo brings them
     /// back.
     pub(crate) fn replace_all(&mut self, record: Record) {
-        let owner = self.owner();
         self.release_trial(&record);
-        self.show_record(record, owner);
+        self.show_record(record);
     }
 
-    /// The same for the rocket of a trial that has just been taken in hand. `owner` is whose
-    /// rocket was on the page before.
-    pub(crate) fn show_record(&mut self, record: Record, owner: Owner) {
+    /// The same for the rocket of a trial that has just been taken in hand.
+    pub(crate) fn show_record(&mut self, record: Record) {
         self.forget_space();
-        self.history.record(Step { record: self.record(), owner }, None);
         self.take(record.rounded());
     }
 
     /// The link to something that is spelled so after `#`. The address of a file means
     /// nothing on another computer; what stands after `#` opens in every copy of the page.
     pub(crate) fn link_to(&self, hash: &str) -> String {
-        format!("{}#{hash}", self.address.as_deref().unwrap_or_default())
+        let search = self.address.as_ref().map_or(String::new(), |_| self.place.search());
+        format!("{}{search}#{hash}", self.address.as_deref().unwrap_or_default())
     }
 
-    /// Whose rocket is on the page.
-    pub(crate) fn owner(&self) -> Owner {
-        let in_hand = self.desk.notebook.in_hand();
-        (self.desk.slot, in_hand.map(|trial| trial.id()))
+    /// What the group has made so far.
+    pub(crate) fn document(&self) -> Document {
+        Document { record: self.record(), notebook: self.desk.notebook.clone() }
     }
 
-    fn step(&self) -> Step {
-        Step { record: self.record(), owner: self.owner() }
+    /// Whatever was done is one step of the history; typing in one field is one until it is
+    /// left. Another notebook has a history of its own, which begins here.
+    fn follow_history(&mut self, key: Option<&str>) {
+        let now = self.document();
+        if self.history_of == self.desk.slot {
+            self.history.follow(&now, key);
+        } else {
+            self.history = History::new(now);
+            self.history_of = self.desk.slot;
+        }
     }
 
-    /// Keeps the present rocket for undo.
-    fn remember(&mut self, field: Option<Field>) {
-        let step = self.step();
-        self.history.record(step, field);
+    /// What came from elsewhere is no step of anybody's.
+    pub(crate) fn rebase_history(&mut self) {
+        let now = self.document();
+        if self.history_of == self.desk.slot {
+            self.history.rebase(now);
+        } else {
+            self.history = History::new(now);
+            self.history_of = self.desk.slot;
+        }
+    }
+
+    /// Shows the document that undo or redo gave.
+    fn show_document(&mut self, shown: Document) {
+        let Document { record, notebook } = shown;
+        (self.design, self.swings) = (record.design, record.swings);
+        self.desk.unsaved |= self.desk.notebook != notebook;
+        self.desk.notebook = notebook;
+        self.desk.drafts.clear();
+        self.desk.look.nudged = false;
+        self.drafts.clear();
+        (self.told, self.typing) = (None, None);
+        self.refresh();
     }
 
     fn take(&mut self, record: Record) {
@@ -381,13 +460,27 @@ impl State {
             self.swings.setup = setup;
         }
         self.drafts.clear();
-        self.told = None;
+        (self.told, self.typing) = (None, None);
         self.refresh();
     }
 }
 
-/// What a message does. The only writer of the state.
+/// What a message does. The only writer of the state. Whatever differs afterwards can be
+/// undone.
 pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
+    let step = msg.step();
+    let effects = perform(state, msg);
+    match step {
+        Step::None => {}
+        Step::One => state.follow_history(None),
+        Step::Typing(id) => state.follow_history(Some(&id)),
+        Step::Left => state.history.seal(),
+        Step::FromElsewhere => state.rebase_history(),
+    }
+    effects
+}
+
+fn perform(state: &mut State, msg: Msg) -> Vec<Effect> {
     match msg {
         Msg::Typed { field, text } => typed_into(state, field, &text),
         Msg::Left { field } => left(state, field),
@@ -398,7 +491,7 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
         Msg::Stepped { field, steps } => stepped(state, field, steps),
         Msg::Take { field, value } => {
             let mut effects = typed_into(state, field, &value);
-            effects.push(Effect::SetValue(field, state.text_of(field)));
+            state.typing = None;
             effects.push(Effect::Focus(field.to_string()));
             effects
         }
@@ -409,13 +502,13 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
                 return Vec::new();
             }
             state.replace(design);
-            changed(true)
+            changed()
         }
         Msg::Add(addition) => {
             let mut design = state.design.clone();
             let part = edits::add(&mut design, addition);
             state.replace(design);
-            let mut effects = changed(true);
+            let mut effects = changed();
             effects.push(Effect::Focus(format!("part:{part}")));
             effects
         }
@@ -441,59 +534,43 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
             state.replace_all(design.into());
             state.bench.previous = None;
             state.notice = Some(Notice::Started(name));
-            let mut effects = changed(true);
+            let mut effects = changed();
             effects.push(Effect::CloseMenus);
             effects
         }
-        Msg::Undo => travelled(state, History::undo),
-        Msg::Redo => travelled(state, History::redo),
+        Msg::Undo => travelled(state, false),
+        Msg::Redo => travelled(state, true),
         Msg::AllMeasurements(all) => {
             state.all_measurements = all;
-            vec![Effect::RebuildSteps, Effect::Redraw, Effect::KeepView]
+            vec![Effect::Redraw, Effect::KeepView]
         }
         Msg::Units(system) => {
             state.units = Units { system };
-            vec![
-                Effect::RebuildSteps,
-                Effect::RebuildNotebook,
-                Effect::Redraw,
-                Effect::KeepView,
-            ]
+            state.typing = None;
+            vec![Effect::Redraw, Effect::KeepView]
         }
         Msg::Go(field) => go(state, field),
-        Msg::Why => vec![Effect::Show("why")],
-        Msg::ToNotebook => vec![Effect::Show("notebook-title")],
-        Msg::CopyLink => vec![Effect::CopyLink(link::hash(&state.record()))],
-        Msg::Copied { link, done } => {
-            let trial = if done { Trial::Works } else { Trial::Barred };
-            state.computer.tried(Way::Copy, trial);
-            state.notice =
-                Some(if done { Notice::Copied } else { Notice::CopyByHand(link) });
-            vec![Effect::Redraw]
+        Msg::To(place) => go_to(state, place, place != state.place),
+        Msg::Back(place) => go_to(state, place, false),
+        Msg::Big(big) => {
+            state.big = big;
+            vec![Effect::Redraw, Effect::KeepView]
         }
-        Msg::Save => {
-            let (name, text) =
-                (link::file_name(&state.design), link::to_file(&state.record()));
-            state.notice = Some(Notice::Saved(name.clone()));
-            vec![Effect::Download { name, text }, Effect::Redraw]
+        // What is written in the notebook goes along.
+        Msg::CopyLink if state.has_notebook() => {
+            desk::update(state, NotebookMsg::Pressed(Press::CopyLink))
         }
-        Msg::OpenText(text) if is_for_notebook(&text) => {
+        Msg::CopyLink => {
+            let text = state.link_to(&link::hash(&state.record()));
+            vec![Effect::Copy { text, is_link: true }]
+        }
+        Msg::Copied { text, is_link, done } => copied(state, text, is_link, done),
+        Msg::Save => desk::update(state, NotebookMsg::Pressed(Press::Save)),
+        Msg::SaveRocket => desk::update(state, NotebookMsg::Pressed(Press::SaveRocket)),
+        Msg::OpenText(text) => {
             state.notice = None;
             desk::update(state, NotebookMsg::OpenText(text))
         }
-        Msg::OpenText(text) => match open_text(&text) {
-            Ok((record, notice)) => {
-                state.replace_all(record);
-                state.notice = Some(notice);
-                let mut effects = changed(true);
-                effects.push(Effect::CloseMenus);
-                effects
-            }
-            Err(error) => {
-                state.notice = Some(Notice::FileFault(error.sentence()));
-                vec![Effect::Redraw]
-            }
-        },
         Msg::FileTooLarge { bytes } => {
             // Saturates, which is large enough.
             #[expect(
@@ -543,7 +620,11 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
         Msg::Print(paper) => vec![Effect::CloseMenus, Effect::Print(paper)],
         Msg::Dismiss => {
             state.notice = None;
-            vec![Effect::Redraw, Effect::Focus("steps".into())]
+            vec![Effect::Redraw, Effect::Focus("place-title".into())]
+        }
+        Msg::Passed => {
+            state.notice.take_if(|notice| notice.is_passing());
+            vec![Effect::Redraw]
         }
         Msg::Wrote { refused } => keeping::wrote(state, refused),
         Msg::Resized { width_px, height_px, graph_px, window_px } => {
@@ -551,10 +632,6 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
             state.sheet_px = (width_px, height_px);
             state.graph_px = graph_px;
             vec![Effect::Redraw]
-        }
-        Msg::GraphsInView(in_view) => {
-            state.graphs_in_view = in_view;
-            if in_view { vec![Effect::Redraw] } else { Vec::new() }
         }
         Msg::Angle(degrees) => {
             state.angle_deg = degrees.clamp(0.0, 180.0);
@@ -572,42 +649,61 @@ pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
         Msg::WorkOut => {
             state.told = None;
             while call(state, Ask::Sure).effects.contains(&Effect::Slice) {}
-            // Paper is all in view.
-            let in_view = std::mem::replace(&mut state.bench.in_view, true);
             while !swing::slice(state).is_empty() {}
-            state.bench.in_view = in_view;
             vec![Effect::Redraw]
+        }
+        Msg::Printing(paper) => {
+            state.printing = paper;
+            if paper.is_some() {
+                perform(state, Msg::WorkOut)
+            } else {
+                vec![Effect::Redraw]
+            }
         }
         Msg::Resolution(resolution) => {
             state.resolution = resolution;
             state.certainty = Certainty::Unknown;
             vec![Effect::Redraw]
         }
-        Msg::PredictFirst(on) => {
-            state.predict_first = on;
-            state.prediction = None;
-            vec![Effect::Redraw, Effect::KeepView]
-        }
-        Msg::Predicted(prediction) => {
-            state.prediction = Some(prediction);
-            vec![Effect::Redraw]
-        }
     }
 }
 
-/// What follows a change of the design. A change of its structure, or of values that the
-/// person did not type, rebuilds the steps.
-pub(crate) fn changed(structure: bool) -> Vec<Effect> {
-    let mut effects = vec![Effect::Redraw, Effect::Keep];
-    if structure {
-        let rebuild = [Effect::RebuildSteps, Effect::RebuildNotebook, Effect::ShowBench];
-        effects.splice(0..0, rebuild);
+/// How putting a text on the clipboard went.
+fn copied(state: &mut State, text: String, is_link: bool, done: bool) -> Vec<Effect> {
+    state.computer.tried(Way::Copy, if done { Trial::Works } else { Trial::Barred });
+    let with_notebook = is_link && is_for_notebook(text.split('#').nth(1).unwrap_or(""));
+    state.handed_in |= done && with_notebook;
+    state.notice = Some(match (done, is_link) {
+        (false, _) => Notice::CopyByHand(text),
+        (true, true) => Notice::Copied { with_notebook },
+        (true, false) => Notice::said("Copied."),
+    });
+    vec![Effect::Redraw]
+}
+
+/// What follows a change of the design.
+pub(crate) fn changed() -> Vec<Effect> {
+    vec![Effect::Redraw, Effect::Keep]
+}
+
+/// Another place is shown. `step` says whether the browser's history gets one.
+pub(crate) fn go_to(state: &mut State, place: Place, step: bool) -> Vec<Effect> {
+    state.place = place;
+    state.typing = None;
+    state.asks_to_delete = false;
+    state.bench.motion.playing = false;
+    state.notice.take_if(|notice| notice.is_passing());
+    let mut effects = vec![Effect::CloseMenus, Effect::Arrive { step }, Effect::Redraw];
+    if place == Place::Swing {
+        effects.extend(swing::arrive(state));
     }
+    effects.extend(desk::load(state, Vec::new()));
     effects
 }
 
 fn typed_into(state: &mut State, field: Field, text: &str) -> Vec<Effect> {
     state.told = Some(state.faults().into_iter().map(|(told, ..)| told).collect());
+    state.typing = Some((field.to_string(), text.to_owned()));
     let mut design = state.design.clone();
     let read = match field {
         Field::Name => {
@@ -643,7 +739,6 @@ fn typed_into(state: &mut State, field: Field, text: &str) -> Vec<Effect> {
     match read {
         Ok(()) => {
             if design != state.design {
-                state.remember(Some(field));
                 let before = std::mem::replace(&mut state.design, design);
                 state.leave_behind(&before, state.swings.setup);
                 state.refresh();
@@ -653,7 +748,7 @@ fn typed_into(state: &mut State, field: Field, text: &str) -> Vec<Effect> {
             state.drafts.push((field, Draft { text: text.to_owned(), why }));
         }
     }
-    changed(false)
+    changed()
 }
 
 fn is_whole(value: f64) -> bool {
@@ -663,12 +758,9 @@ fn is_whole(value: f64) -> bool {
 /// A field that is left shows its value as it is stored; text that could not be read
 /// stays.
 fn left(state: &mut State, field: Field) -> Vec<Effect> {
-    state.history.seal();
     state.told = None;
-    if state.draft(field).is_some() {
-        return vec![Effect::Redraw];
-    }
-    vec![Effect::SetValue(field, state.value_text(field)), Effect::Redraw]
+    state.typing.take_if(|(typing, _)| *typing == field.to_string());
+    vec![Effect::Redraw]
 }
 
 fn stepped(state: &mut State, field: Field, steps: f64) -> Vec<Effect> {
@@ -680,23 +772,22 @@ fn stepped(state: &mut State, field: Field, steps: f64) -> Vec<Effect> {
     let step = quantity.key_step(state.units);
     let value = (now.unwrap_or(least) + steps * step).clamp(least, most);
     let text = quantity.number(quantity.rounded(value), state.units);
-    let mut effects = typed_into(state, field, &text);
-    effects.push(Effect::SetValue(field, text));
-    effects
+    typed_into(state, field, &text)
 }
 
 fn dragged(state: &mut State, part: Part, from_mm: f64, by_px: f64) -> Vec<Effect> {
     let Some(field) = place_field(part) else { return Vec::new() };
-    let sheet = crate::views::sheet(state);
+    let sheet = crate::shell::sheet(state);
     let Some(scale) = noseward_drawing::mm_per_px(&state.drawn.0, &sheet) else {
         return Vec::new();
     };
     let (least, most) = field.bounds();
     // Whole millimetres: a hand on a mouse is no finer.
+    let by_px = by_px / crate::shell::magnification(state);
     let value = (from_mm + by_px * scale).round().clamp(least, most);
     let text = Quantity::Length.number(value, state.units);
-    let mut effects = typed_into(state, field, &text);
-    effects.push(Effect::SetValue(field, text));
+    let effects = typed_into(state, field, &text);
+    state.typing = None;
     effects
 }
 
@@ -708,7 +799,7 @@ fn edited(
     let mut design = state.design.clone();
     let Some(next) = edit(&mut design, part) else { return Vec::new() };
     state.replace(design);
-    let mut effects = changed(true);
+    let mut effects = changed();
     effects.push(Effect::Focus(format!("part:{next}")));
     effects
 }
@@ -719,32 +810,33 @@ fn edited_in_place(state: &mut State, edit: impl Fn(&mut Design) -> bool) -> Vec
         return Vec::new();
     }
     state.replace(design);
-    changed(true)
+    changed()
 }
 
-fn travelled(
-    state: &mut State,
-    travel: impl Fn(&mut History, Step) -> Option<Step>,
-) -> Vec<Effect> {
-    let now = state.step();
-    let Some(Step { record, owner }) = travel(&mut state.history, now) else {
-        return Vec::new();
-    };
-    if owner != state.owner() {
-        // It was another trial's, or another group's: it takes nobody's place.
-        state.release_trial(&record);
-    }
-    state.take(record);
-    changed(true)
+/// Undo, or redo, with a word of what it was.
+fn travelled(state: &mut State, forward: bool) -> Vec<Effect> {
+    let before = state.document();
+    let history = &mut state.history;
+    let shown = if forward { history.redo() } else { history.undo() };
+    let Some(shown) = shown else { return Vec::new() };
+    state.show_document(shown);
+    state.rebase_history();
+    let mut effects =
+        call(state, Ask::Told { forward, before: Box::new(before) }).effects;
+    effects.extend(changed());
+    effects
 }
 
 /// To a field that a fault names; all measurements are shown if it is not among the few.
 fn go(state: &mut State, field: Field) -> Vec<Effect> {
-    let id = crate::views::target_of(field);
-    let mut effects = Vec::new();
-    if !crate::views::is_shown(state, field) {
+    let id = crate::shell::target_of(field);
+    let mut effects = vec![Effect::Redraw];
+    if state.place != Place::Rocket {
+        effects = go_to(state, Place::Rocket, true);
+    }
+    if !crate::places::rocket::is_shown(state, field) {
         state.all_measurements = true;
-        effects.extend([Effect::RebuildSteps, Effect::KeepView, Effect::Redraw]);
+        effects.push(Effect::KeepView);
     }
     effects.push(Effect::Focus(id));
     effects
@@ -766,28 +858,18 @@ fn hash_changed(state: &mut State, hash: &str) -> Vec<Effect> {
         link::Opened::Record(record) => {
             state.replace_all(record);
             state.notice = Some(Notice::Opened);
-            changed(true)
+            changed()
         }
         link::Opened::Partial { design, missing } => {
             state.replace_all(design.into());
             state.notice = Some(Notice::LinkCut(missing));
-            changed(true)
+            changed()
         }
         link::Opened::Damaged(fault) => {
             state.notice = Some(Notice::LinkDamaged(fault));
             vec![Effect::Redraw]
         }
     }
-}
-
-/// A file's, or a pasted or typed text; of a cut link what arrived.
-fn open_text(text: &str) -> Result<(Record, Notice), link::LinkError> {
-    Ok(match link::open_text(text)? {
-        link::Text::Record { record, .. } => (record, Notice::Opened),
-        link::Text::Partial { design, missing } => {
-            (design.into(), Notice::LinkCut(missing))
-        }
-    })
 }
 
 /// Every example and bottle, as the menu offers them.

@@ -7,6 +7,7 @@ mod events;
 mod keeping;
 mod listener;
 mod measure;
+mod morph;
 mod screen;
 mod timer;
 mod writing;
@@ -14,6 +15,7 @@ mod writing;
 use std::cell::{Cell, RefCell};
 use std::rc::Rc;
 
+use noseward_link as link;
 use wasm_bindgen::prelude::wasm_bindgen;
 use wasm_bindgen::{JsCast, JsError, JsValue};
 use wasm_bindgen_futures::{JsFuture, spawn_local};
@@ -22,16 +24,17 @@ use web_sys::{
 };
 
 use crate::app::{
-    self, BenchField, BenchMsg, Effect, Msg, NotebookMsg, Opening, Paper, Presses, State,
+    self, BenchMsg, Effect, Msg, NotebookMsg, Opening, Paper, Place, Presses, State,
     Trial, Way,
 };
-use crate::later::{Ask, Call};
-use crate::part;
+use crate::later::Ask;
+use crate::places::rocket;
+use crate::{part, shell};
 use animation::Animation;
 use events::Drag;
 use keeping::Store;
 use listener::Listener;
-use measure::{SizeWatch, ViewWatch};
+use measure::SizeWatch;
 use screen::Screen;
 use timer::{Frame, Timer};
 
@@ -41,6 +44,8 @@ const KEEP_AFTER_MS: i32 = 300;
 /// How long after the last input typing counts as paused: faults are told, and the
 /// result is spoken.
 const PAUSE_MS: i32 = 700;
+/// How long a message stands that only says what was done.
+const PASSING_MS: i32 = 8000;
 
 thread_local! {
     /// The page lives as long as its document.
@@ -68,8 +73,11 @@ struct Page {
     pause_timer: Timer,
     slice_timer: Timer,
     later_timer: Timer,
+    /// Takes a message away that only says what was done.
+    passing_timer: Timer,
+    passing: RefCell<Option<app::Notice>>,
     listeners: RefCell<Vec<Listener>>,
-    watches: RefCell<Option<(SizeWatch, [ViewWatch; 4])>>,
+    sizes: RefCell<Option<SizeWatch>>,
 }
 
 /// Starts the page. Called once, by the script that loaded the module.
@@ -93,6 +101,16 @@ fn report<T>(result: Result<T, JsValue>) {
     }
 }
 
+/// As the style sheets ask for it.
+fn truth(on: bool) -> &'static str {
+    if on { "true" } else { "false" }
+}
+
+/// What the browser's tab says.
+fn title(place: Place) -> String {
+    format!("{} · Noseward", place.heading())
+}
+
 impl Page {
     fn open() -> Result<Rc<Self>, JsValue> {
         let window = web_sys::window().ok_or("there is no window")?;
@@ -104,6 +122,8 @@ impl Page {
             address: address::is_served(&window).then(|| address::base(&window)),
             computer: computer::look(&window),
             still: animation::is_unwanted(&window),
+            place: address::place(&window),
+            lot: js_sys::Math::random(),
             ..Opening::default()
         }));
         let page = Rc::new_cyclic(|weak: &std::rc::Weak<Self>| {
@@ -128,13 +148,18 @@ impl Page {
                 view_due: Cell::new(false),
                 keep_timer: Timer::new(window.clone(), call(Self::keep_now)),
                 pause_timer: Timer::new(window.clone(), call(Self::pause)),
+                passing: RefCell::default(),
+                passing_timer: Timer::new(
+                    window.clone(),
+                    call(|page| page.send(Msg::Passed)),
+                ),
                 later_timer: Timer::new(window.clone(), call(Self::draw_later)),
                 slice_timer: Timer::new(
                     window.clone(),
                     call(|page| page.send(Msg::Slice)),
                 ),
                 listeners: RefCell::default(),
-                watches: RefCell::default(),
+                sizes: RefCell::default(),
                 window,
                 document,
             }
@@ -143,33 +168,19 @@ impl Page {
         let afresh = address::asks_afresh(&page.window);
         let is_notebook = app::is_for_notebook(&hash);
         page.measure();
-        page.screen.show("start-menu", &crate::views::start_menu().into_string())?;
-        page.rebuild_steps()?;
         page.draw();
         page.draw_later();
-        page.show_bench()?;
         let listeners = events::listen(&page)?;
         page.listeners.replace(listeners);
-        let sizes = SizeWatch::new(&page, ["sheet", "air"])?;
-        let views = [
-            ViewWatch::new(&page, "air", |page, seen| {
-                page.send(Msg::GraphsInView(seen));
-            })?,
-            ViewWatch::new(&page, "swing", |page, seen| {
-                page.send(Msg::Bench(BenchMsg::InView(seen)));
-            })?,
-            ViewWatch::new(&page, "notebook", |page, seen| {
-                page.send(Msg::Notebook(NotebookMsg::InView(seen)));
-            })?,
-            ViewWatch::new(&page, "steps", |page, seen| {
-                report(page.screen.mark_typing(seen));
-            })?,
-        ];
-        page.watches.replace(Some((sizes, views)));
+        page.sizes.replace(Some(SizeWatch::new(&page, ["sheet", "place"])?));
+        let place = page.state.borrow().place;
+        if place != Place::Rocket {
+            page.document.set_title(&title(place));
+        }
         if !is_notebook {
             page.put_into_address_unless_damaged();
         }
-        page.screen.fold("paper")?;
+        report(page.ask_to_keep(&page.view_due));
         let (slots, open) = page.store.notebooks();
         page.send(Msg::Notebook(NotebookMsg::Kept { slots, open, afresh }));
         if is_notebook && !afresh {
@@ -198,30 +209,20 @@ impl Page {
     fn perform(self: &Rc<Self>, effect: Effect) -> Result<(), JsValue> {
         match effect {
             Effect::Redraw => self.frame.request(),
-            Effect::RebuildSteps => self.rebuild_steps()?,
+            Effect::Arrive { step } => self.arrive(step)?,
             Effect::LoadLater => {
                 let page = Rc::clone(self);
                 part::load_later(move |done| {
                     page.send(Msg::Notebook(NotebookMsg::Loaded(done)));
                 });
             }
-            Effect::RebuildNotebook => self.rebuild_notebook()?,
-            Effect::SetNote(id, text) => self.screen.set_value(&id, &text)?,
-            Effect::MarkNote { id, is_wrong } => self.screen.mark(&id, is_wrong)?,
             Effect::KeepNotebook { slot, text } => {
                 self.put_away(slot, Some(text))?;
             }
             Effect::DropNotebook(slot) => self.put_away(slot, None)?,
-            Effect::CopyText(text) => self.copy(text.clone(), move |done| {
-                Msg::Notebook(NotebookMsg::Copied { text, done })
-            }),
-            Effect::SetValue(field, text) => {
-                self.screen.set_value(&field.to_string(), &text)?;
+            Effect::Copy { text, is_link } => {
+                self.copy(text.clone(), move |done| Msg::Copied { text, is_link, done });
             }
-            Effect::SetBench(field, text) => {
-                self.screen.set_value(&format!("swing:{}", field.name()), &text)?;
-            }
-            Effect::ShowBench => self.show_bench()?,
             Effect::DrawMotion => self.draw_moving()?,
             Effect::Animate => self.animation.request(),
             Effect::Focus(id) => {
@@ -230,7 +231,6 @@ impl Page {
                 self.draw_later();
                 self.screen.focus(&id)?;
             }
-            Effect::Show(id) => self.screen.show_place(id)?,
             Effect::Slice => self.slice_timer.restart(0),
             Effect::CloseMenus => self.screen.close_menus()?,
             Effect::Keep => self.keep_timer.restart(KEEP_AFTER_MS),
@@ -238,42 +238,22 @@ impl Page {
             Effect::DeleteAll => self.delete_everything()?,
             Effect::Try(way) => computer::try_out(self, way)?,
             Effect::Print(paper) => self.print(paper)?,
-            Effect::CopyLink(hash) => self.copy_link(&hash),
             Effect::Download { name, text } => self.download(&name, &text)?,
         }
         Ok(())
     }
 
-    /// What stands in the fields of the swing bench.
-    fn show_bench(&self) -> Result<(), JsValue> {
-        for field in BenchField::ALL {
-            let text = self.state.borrow().bench_text(field);
-            self.screen.set_value(&format!("swing:{}", field.name()), &text)?;
-        }
-        let start_deg = self.state.borrow().bench.start_deg;
-        self.screen.set_value("swing-slider", &format!("{start_deg:.0}"))
-    }
-
-    /// The pictures of the swing bench.
-    fn draw_pictures(&self) -> Result<(), JsValue> {
-        let call = app::call(&mut self.state.borrow_mut(), Ask::Pictures);
-        for (id, picture) in &call.pictures {
-            self.screen.show_drawing(id, picture)?;
-        }
-        self.show_bench_time(&call)
-    }
-
-    /// What moves in them, and nothing else: this happens in every frame of the motion.
+    /// What moves in the pictures of the swing test, and nothing else: this happens in every
+    /// frame of the motion.
     fn draw_moving(&self) -> Result<(), JsValue> {
         let call = app::call(&mut self.state.borrow_mut(), Ask::Moving);
         for (id, key, markup) in &call.groups {
             self.screen.show_group(id, key, markup)?;
         }
-        self.show_bench_time(&call)
-    }
-
-    fn show_bench_time(&self, call: &Call) -> Result<(), JsValue> {
-        self.screen.show("swing-time", call.text.as_deref().unwrap_or_default())
+        match call.text {
+            Some(time) if !call.groups.is_empty() => self.screen.say("swing-time", &time),
+            _ => Ok(()),
+        }
     }
 
     fn tick(self: &Rc<Self>) {
@@ -282,93 +262,129 @@ impl Page {
         self.animation.rest_unless_asked();
     }
 
-    fn rebuild_steps(&self) -> Result<(), JsValue> {
-        let markup = crate::views::steps(&self.state.borrow()).into_string();
-        self.screen.rebuild_steps(&markup)
-    }
-
-    fn rebuild_notebook(&self) -> Result<(), JsValue> {
-        let call = app::call(&mut self.state.borrow_mut(), Ask::Forms);
-        for form in call.regions {
-            self.screen.rebuild(form.id, &form.markup)?;
-        }
-        if self.state.borrow().desk.in_view {
-            self.draw_notebook();
-        }
-        Ok(())
-    }
-
-    fn draw_notebook(&self) {
-        self.show_later(Ask::Notebook);
-    }
-
+    /// What a keystroke brings up to date: the drawing and what is told beside it.
     fn draw(self: &Rc<Self>) {
-        let outputs = crate::views::outputs(&self.state.borrow());
-        report(self.screen.draw(outputs));
+        report(self.draw_first());
         self.later_timer.restart(0);
         self.pause_timer.restart(PAUSE_MS);
     }
 
-    /// What stands further down the page, once the frame is on the screen.
+    fn draw_first(&self) -> Result<(), JsValue> {
+        let (place, big, stale, drawing, regions, passes) = {
+            let state = self.state.borrow();
+            let drawing = state.place.has_drawing().then(|| shell::drawing(&state));
+            let passes = state.notice.clone().filter(app::Notice::is_passing);
+            let regions = shell::first(&state);
+            (state.place, state.big, state.is_stale(), drawing.flatten(), regions, passes)
+        };
+        self.screen.mark("data-place", place.key())?;
+        self.screen.mark("data-drawing", truth(place.has_drawing()))?;
+        self.screen.mark("data-big", truth(big))?;
+        self.screen.mark("data-stale", truth(stale))?;
+        if let Some(drawing) = drawing {
+            self.screen.show_drawing("sheet", &drawing)?;
+        }
+        if self.passing.replace(passes.clone()) != passes && passes.is_some() {
+            self.passing_timer.restart(PASSING_MS);
+        }
+        regions.iter().try_for_each(|region| self.screen.show(&region.id, &region.markup))
+    }
+
+    /// The place and what leads from it, once the frame is on the screen.
     fn draw_later(self: &Rc<Self>) {
         self.later_timer.stop();
         report(self.note_for_crash());
         self.show_later(Ask::Crash);
-        let has_bench = self.state.borrow().bench.in_view;
-        for ask in [Ask::Below, Ask::Bench] {
-            self.show_later(ask);
+        let (regions, place) = {
+            let state = self.state.borrow();
+            (shell::then(&state), state.place)
+        };
+        for region in regions {
+            report(self.screen.show(&region.id, &region.markup));
         }
-        for region in crate::views::soon(&self.state.borrow()) {
-            report(self.screen.show(region.id, &region.markup));
-        }
-        if has_bench {
-            report(self.draw_pictures());
-        }
-        if self.state.borrow().desk.in_view {
-            self.draw_notebook();
-        }
-        self.show_later(Ask::Computer);
+        let regions = match place {
+            Place::Rocket => rocket::regions(&self.state.borrow()),
+            _ => {
+                let call = app::call(&mut self.state.borrow_mut(), Ask::Place);
+                if call.regions.is_empty() {
+                    shell::waiting(&self.state.borrow())
+                } else {
+                    call.regions
+                }
+            }
+        };
+        report(self.screen.show_regions("place-regions", &regions));
+        self.show_later(Ask::InWords);
     }
 
     /// What the later part has to show of something.
     fn show_later(&self, ask: Ask) {
         let call = app::call(&mut self.state.borrow_mut(), ask);
         for region in call.regions {
-            report(self.screen.show(region.id, &region.markup));
+            report(self.screen.show(&region.id, &region.markup));
         }
     }
 
-    /// Code and symbol of the present rocket.
-    fn draw_share(self: &Rc<Self>) {
-        let call = app::call(&mut self.state.borrow_mut(), Ask::Share);
-        let regions = if call.regions.is_empty() {
-            crate::views::share_waits(&self.state.borrow())
-        } else {
-            call.regions
+    /// Another place is on the screen: in the address, in the title, with the focus on its
+    /// heading and the window at its top.
+    fn arrive(self: &Rc<Self>, step: bool) -> Result<(), JsValue> {
+        let (place, hash) = {
+            let state = self.state.borrow();
+            let there = address::hash(&self.window);
+            // A link that is still to be opened stays in the address until then.
+            let hash = if state.desk.is_to_open(&there) {
+                there.trim_start_matches('#').to_owned()
+            } else {
+                link::hash(&state.record())
+            };
+            (state.place, hash)
         };
-        for region in regions {
-            report(self.screen.show(region.id, &region.markup));
-        }
-    }
-
-    /// What is printed is all in view.
-    fn prepare_print(self: &Rc<Self>) {
-        report(self.screen.open_readings());
-        self.send(Msg::GraphsInView(true));
-        self.send(Msg::WorkOut);
+        address::go(&self.window, place, &hash, step);
+        self.document.set_title(&title(place));
         self.draw();
         self.draw_later();
-        self.draw_share();
-        self.draw_notebook();
+        self.window.scroll_to_with_x_and_y(0.0, 0.0);
+        self.screen.focus("place-title")
+    }
+
+    /// Fills the sheet of paper that is printed; all that is on it is worked out first.
+    fn prepare_print(self: &Rc<Self>, paper: Paper) {
+        self.send(Msg::Printing(Some(paper)));
+        self.draw();
+        self.draw_later();
+        self.show_later(Ask::Paper(paper));
+        report(self.screen.mark(
+            "data-paper",
+            match paper {
+                Paper::Rocket => "rocket",
+                Paper::Lesson => "lesson",
+                Paper::Swing => "swing",
+                Paper::Notebook => "notebook",
+            },
+        ));
+    }
+
+    /// The browser prints by itself: the rocket, or the place as it is.
+    fn browser_prints(self: &Rc<Self>) {
+        let (is_asked, is_rocket) = {
+            let state = self.state.borrow();
+            (state.printing.is_some(), state.place == Place::Rocket)
+        };
+        if is_rocket && !is_asked {
+            self.prepare_print(Paper::Rocket);
+        }
+    }
+
+    fn printed(self: &Rc<Self>) {
+        self.send(Msg::Printing(None));
+        report(self.screen.unmark("data-paper"));
+        report(self.screen.show("sheet-of-paper", ""));
     }
 
     fn pause(self: &Rc<Self>) {
         self.send(Msg::Paused);
         self.send(Msg::Slice);
-        if self.screen.is_open("share") {
-            self.draw_share();
-        }
-        let words = crate::views::spoken(&self.state.borrow());
+        let words = shell::spoken(&self.state.borrow());
         report(self.screen.speak(&words));
     }
 
@@ -380,11 +396,13 @@ impl Page {
                 element.map_or((0, 0), |e| (e.client_width(), e.client_height()));
             (f64::from(width), f64::from(height))
         };
-        let (sheet_px, (graph_px, _)) = (size("sheet"), size("air"));
         let known = {
             let state = self.state.borrow();
             (state.sheet_px, state.graph_px)
         };
+        let (sheet_px, (graph_px, _)) = (size("sheet"), size("place"));
+        // Beside a place without a drawing there is no sheet.
+        let sheet_px = if sheet_px.0 > 0.0 { sheet_px } else { known.0 };
         if known != (sheet_px, graph_px) {
             let (width_px, height_px) = sheet_px;
             let window_px = computer::window_px(&self.window);
@@ -392,21 +410,10 @@ impl Page {
         }
     }
 
-    /// Prints the rocket or the lesson. Either is marked on the document for the style
-    /// sheet.
+    /// Prints a sheet.
     fn print(self: &Rc<Self>, paper: Paper) -> Result<(), JsValue> {
-        self.screen.mark_paper(match paper {
-            Paper::Rocket => None,
-            Paper::Lesson => Some("lesson"),
-            Paper::Swing => Some("swing"),
-            Paper::Notebook => Some("notebook"),
-        })?;
+        self.prepare_print(paper);
         self.window.print()
-    }
-
-    fn copy_link(self: &Rc<Self>, hash: &str) {
-        let link = self.state.borrow().link_to(hash);
-        self.copy(link.clone(), move |done| Msg::Copied { link, done });
     }
 
     fn try_copying(self: &Rc<Self>) {
@@ -435,7 +442,11 @@ impl Page {
 
     fn download(&self, name: &str, text: &str) -> Result<(), JsValue> {
         let options = BlobPropertyBag::new();
-        options.set_type("application/json");
+        options.set_type(match name.rsplit('.').next() {
+            Some("csv") => "text/csv",
+            Some("txt") => "text/plain",
+            _ => "application/json",
+        });
         let parts = js_sys::Array::of1(&text.into());
         let blob = Blob::new_with_str_sequence_and_options(&parts, &options)?;
         let address = Url::create_object_url_with_blob(&blob)?;

@@ -1,10 +1,15 @@
 //! The physics for other programs: the same schema as a file, as JavaScript objects.
 
+use js_sys::Promise;
 use noseward_stability::{Design, evaluate as evaluate_design};
 use serde::Serialize;
 use serde_wasm_bindgen::Serializer;
 use wasm_bindgen::prelude::wasm_bindgen;
 use wasm_bindgen::{JsError, JsValue};
+use wasm_bindgen_futures::JsFuture;
+
+use crate::later::Question;
+use crate::part;
 
 #[wasm_bindgen(typescript_custom_section)]
 const TYPES: &str = include_str!("js/types.d.ts");
@@ -15,25 +20,40 @@ extern "C" {
     #[wasm_bindgen(typescript_type = "Design")]
     #[derive(Debug)]
     pub type JsDesign;
-    /// A report as it crosses the border.
-    #[wasm_bindgen(typescript_type = "Report")]
-    #[derive(Debug)]
-    pub type JsReport;
 }
 
-/// Checks a design (millimetres, grams, degrees) and works out its figures (SI units).
+/// Checks a design (millimetres, grams, degrees) and works out its figures (SI units), once
+/// the part of the module that does so is loaded.
 ///
 /// # Errors
 ///
-/// Throws an `Error` that names what is not as the schema says.
-#[wasm_bindgen]
-pub fn evaluate(design: JsDesign) -> Result<JsReport, JsError> {
-    let design: Design = serde_wasm_bindgen::from_value(design.into())
+/// Rejects with an `Error` that names what is not as the schema says, or says that the part
+/// could not be loaded.
+#[wasm_bindgen(unchecked_return_type = "Report")]
+pub async fn evaluate(design: JsDesign) -> Result<JsValue, JsValue> {
+    let loads = Promise::new(&mut |resolve, _| {
+        part::load_later(move |done| {
+            let _ = resolve.call1(&JsValue::UNDEFINED, &done.into());
+        });
+    });
+    if JsFuture::from(loads).await? != JsValue::TRUE {
+        return Err(JsError::new("a part of the module could not be loaded").into());
+    }
+    let mut report = Ok(JsValue::UNDEFINED);
+    part::call_later(&mut Question::Evaluate {
+        design: design.into(),
+        report: &mut report,
+    });
+    report
+}
+
+/// The report of a design.
+pub(crate) fn report_of(design: JsValue) -> Result<JsValue, JsValue> {
+    let design: Design = serde_wasm_bindgen::from_value(design)
         .map_err(|error| JsError::new(&format!("not a design: {error}")))?;
     // Objects and null, as JSON would give, not maps and undefined.
-    let report: JsValue =
-        evaluate_design(&design).serialize(&Serializer::json_compatible())?;
-    Ok(report.into())
+    let report = evaluate_design(&design).serialize(&Serializer::json_compatible());
+    report.map_err(|error| JsError::from(error).into())
 }
 
 #[cfg(test)]

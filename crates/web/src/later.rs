@@ -1,41 +1,40 @@
-//! What loads once the first drawing stands: how sure the figures are, what stands below the
-//! drawing, the swing bench, the notebook, the ways out of this computer, and what it allows. A part of its own, which the rest of the page calls through
+//! What loads once the first drawing stands: every place but the first, what the notebook does,
+//! and how sure the figures are. A part of its own, which the rest of the page calls through
 //! [`answer`] only.
 
-use crate::app::{Effect, NotebookMsg, State};
+use noseward_lesson::Document;
+use wasm_bindgen::JsValue;
+
+use crate::app::{Effect, NotebookMsg, Notice, Paper, State};
+use crate::js;
 use crate::notebook;
-use crate::views::{self, Drawing, Region};
+use crate::places;
+use crate::shell::{Region, crash};
 
 /// What this part is asked.
 #[derive(Debug)]
 pub(crate) enum Ask {
     /// To let a message change the notebook.
     Update(NotebookMsg),
-    /// For the notebook's forms, which are only built anew when their structure changes.
-    Forms,
-    /// For what is redrawn of the notebook after each change.
-    Notebook,
+    /// For what stands in the present place.
+    Place,
+    /// For a sheet of paper.
+    Paper(Paper),
+    /// For the rocket in words: the drawing is described by them.
+    InWords,
+    /// To tell what undo or redo did to the document as it was.
+    Told { forward: bool, before: Box<Document> },
     /// For the notebook as it is kept.
     File,
     /// For what is left of the open notebook should the module ever stop.
     Crash,
-    /// For link, code and symbol of the rocket.
-    Share,
-    /// For what this computer allows.
-    Computer,
     /// To work out a little more of how sure the figures are; the answer is what is next.
     Sure,
-    /// For what stands below the drawing.
-    Below,
     /// To work out the motion on the string.
     Hang,
     /// To try a few starts more.
     Starts,
-    /// For the swing bench, but for its moving pictures.
-    Bench,
-    /// For the pictures of the bench at their present time, and that time in words.
-    Pictures,
-    /// For what moves in them, likewise.
+    /// For what moves in the pictures of the swing test, and the time that they show.
     Moving,
 }
 
@@ -49,8 +48,6 @@ pub(crate) struct Call {
     pub(crate) regions: Vec<Region>,
     /// A file, or a few words.
     pub(crate) text: Option<String>,
-    /// Pictures, each with its place.
-    pub(crate) pictures: Vec<(&'static str, Drawing)>,
     /// Groups of pictures, each with the place of its picture.
     pub(crate) groups: Vec<(&'static str, &'static str, String)>,
 }
@@ -62,34 +59,51 @@ impl Call {
             effects: Vec::new(),
             regions: Vec::new(),
             text: None,
-            pictures: Vec::new(),
             groups: Vec::new(),
         }
     }
 }
 
-/// Answers a call.
-pub(crate) fn answer(state: &mut State, call: &mut Call) {
+/// What crosses into this part.
+#[derive(Debug)]
+pub(crate) enum Question<'a> {
+    /// Something of the page.
+    Page { state: &'a mut State, call: &'a mut Call },
+    /// A design of another program's, for its report.
+    Evaluate { design: JsValue, report: &'a mut Result<JsValue, JsValue> },
+}
+
+/// Answers a question.
+pub(crate) fn answer(question: &mut Question<'_>) {
+    match question {
+        Question::Page { state, call } => of_page(state, call),
+        Question::Evaluate { design, report } => **report = js::report_of(design.clone()),
+    }
+}
+
+fn of_page(state: &mut State, call: &mut Call) {
     match &call.ask {
         Ask::Update(msg) => call.effects = notebook::update(state, msg),
-        Ask::Forms => call.regions = notebook::forms(state),
-        Ask::Notebook => call.regions = notebook::outputs(state),
+        Ask::Place => call.regions = places::regions(state),
+        Ask::Paper(paper) => call.regions = places::paper(state, *paper),
+        Ask::InWords => call.regions = places::why::described(state),
+        Ask::Told { forward, before } => {
+            let now = state.document();
+            let (how, what) = if *forward {
+                ("Done again", now.done_since(before, state.units))
+            } else {
+                ("Undone", before.done_since(&now, state.units))
+            };
+            state.notice = what.map(|what| Notice::said(format!("{how}: {what}.")));
+        }
         Ask::File => call.text = Some(notebook::file(state)),
-        Ask::Crash => call.regions = notebook::for_crash(state),
-        Ask::Share => call.regions = views::share(state),
-        Ask::Computer => call.regions = views::computer(state),
+        Ask::Crash => call.regions = crash::for_crash(state),
         Ask::Sure => call.effects = state.work_out_sure(),
-        Ask::Below => call.regions = views::later_regions(state),
         Ask::Hang => state.hang(),
         Ask::Starts => call.effects = state.try_starts(),
-        Ask::Bench => call.regions = views::bench_regions(state),
-        Ask::Pictures => {
-            call.pictures = views::bench_pictures(state);
-            call.text = Some(views::bench_time(state));
-        }
         Ask::Moving => {
-            call.groups = views::bench_moving(state);
-            call.text = Some(views::bench_time(state));
+            call.groups = places::swing::moving(state);
+            call.text = Some(places::swing::time(state));
         }
     }
 }

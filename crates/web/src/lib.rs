@@ -1,9 +1,10 @@
 //! The page.
 //!
-//! `app` holds the state, turns messages into effects and knows no browser; `views` turns
-//! the state into markup; `dom` listens, performs the effects and is the only part that
-//! touches the browser; `js` is the call for other programs. `later` is a part that
-//! loads after the first drawing, through `part`; `notebook` is in it.
+//! `app` holds the state, turns messages into effects and knows no browser; `places` turns
+//! the state into the markup of each place, `shell` into what stands round them all; `dom`
+//! listens, performs the effects and is the only part that touches the browser; `js` is the
+//! call for other programs. `later` is a part that loads after the first drawing, through
+//! `part`: every place but the first, and `notebook`.
 
 mod app;
 mod dom;
@@ -11,7 +12,8 @@ mod js;
 mod later;
 mod notebook;
 mod part;
-mod views;
+mod places;
+mod shell;
 
 pub use dom::start;
 pub use js::evaluate;

@@ -1,16 +1,15 @@
-//! The notebook: what it does and how it looks. It is in the part that loads later.
+//! What the notebook does, and how it is opened and put away.
 
 mod fields;
 mod opening;
 mod update;
-mod views;
 
-pub(crate) use opening::file;
-pub(crate) use update::update;
-pub(crate) use views::{for_crash, forms, outputs};
+pub(crate) use fields::Note;
+pub(crate) use opening::{contents, file};
+pub(crate) use update::{fault, update};
 
 /// Whether a field of the notebook has this name.
 #[cfg(test)]
 pub(crate) fn is_field(name: &str) -> bool {
-    fields::Note::parse(name).is_some()
+    Note::parse(name).is_some()
 }

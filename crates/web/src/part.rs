@@ -9,15 +9,14 @@
 //! `__wasm_split_00PART00_import_ID_NAME`, `…_export_ID_NAME`, with an ID of 32
 //! hexadecimal digits, and `__wasm_split_load_PART`.
 
-use crate::app::State;
-use crate::later::{self, Call};
+use crate::later::{self, Question};
 
 /// Asks the part that loads later. It must be [loaded](load_later).
-pub(crate) fn call_later(state: &mut State, call: &mut Call) {
+pub(crate) fn call_later(question: &mut Question<'_>) {
     #[cfg(feature = "parts")]
-    split::call_later(state, call);
+    split::call_later(question);
     #[cfg(not(feature = "parts"))]
-    later::answer(state, call);
+    later::answer(question);
 }
 
 /// Loads that part and tells how that went: at once, where nothing is to be loaded.
@@ -33,7 +32,7 @@ pub(crate) fn load_later(loaded: impl FnOnce(bool) + 'static) {
 mod split {
     use std::ffi::c_void;
 
-    use super::{Call, State, later};
+    use super::{Question, later};
 
     #[link(wasm_import_module = "./__wasm_split.js")]
     unsafe extern "C" {
@@ -43,8 +42,7 @@ mod split {
         );
         #[expect(improper_ctypes, reason = "both sides are compiled together")]
         fn __wasm_split_00later00_import_00000000000000000000000000000001_call(
-            state: *mut State,
-            call: *mut Call,
+            question: *mut Question<'_>,
         );
     }
 
@@ -52,24 +50,21 @@ mod split {
     ///
     /// # Safety
     ///
-    /// Both must be exclusive borrows that live as long as the call.
+    /// It must be an exclusive borrow that lives as long as the call.
     #[unsafe(no_mangle)]
     unsafe extern "C" fn __wasm_split_00later00_export_00000000000000000000000000000001_call(
-        state: *mut State,
-        call: *mut Call,
+        question: *mut Question<'_>,
     ) {
-        // SAFETY: only called below, with exclusive borrows.
-        let (state, call) = unsafe { (&mut *state, &mut *call) };
-        later::answer(state, call);
+        // SAFETY: only called below, with an exclusive borrow.
+        let question = unsafe { &mut *question };
+        later::answer(question);
     }
 
-    pub(super) fn call_later(state: &mut State, call: &mut Call) {
+    pub(super) fn call_later(question: &mut Question<'_>) {
         // SAFETY: the import is the function above, once the part is loaded; before that
         // it ends the module, and touches nothing.
         unsafe {
-            __wasm_split_00later00_import_00000000000000000000000000000001_call(
-                state, call,
-            );
+            __wasm_split_00later00_import_00000000000000000000000000000001_call(question);
         }
     }
 

@@ -5,7 +5,7 @@ mod spelling;
 
 use std::borrow::Cow;
 
-use noseward_drawing::{Item, LabelStyle, Point, Sheet, rocket, svg_document};
+use noseward_drawing::{Item, LabelStyle, Point, Sheet, Told, rocket, svg_document};
 use noseward_lesson::{Record, SwingOutcome, Swings};
 use noseward_link::{Opened, code, hash, open_code, open_file, open_hash, to_file};
 use noseward_stability::{Design, Field, Swing, SwingField, Units, check, evaluate};
@@ -74,7 +74,8 @@ fn check_design(design: &Design, swings: &Swings) {
     for (width_px, height_px, labels) in
         [(240.0, 160.0, LabelStyle::Short), (900.0, 700.0, LabelStyle::Full)]
     {
-        let sheet = Sheet { width_px, height_px, units: Units::METRIC, labels };
+        let told = Told::BOTH;
+        let sheet = Sheet { width_px, height_px, units: Units::METRIC, labels, told };
         let scene = rocket(design, figures, &sheet).expect("figures need a body");
         for group in &scene.groups {
             check_items(&group.items);

@@ -6,7 +6,7 @@ use super::{
     Axis, dots, evaluated, group, number, paths, points, ruler, texts, the_path,
     the_words, tips,
 };
-use crate::{Colour, LabelStyle, Scene, Sheet, Style, pair, push_bars, rocket};
+use crate::{Colour, LabelStyle, Scene, Sheet, Style, Told, pair, push_bars, rocket};
 
 const SIZES: [(f64, f64, LabelStyle); 4] = [
     (760.0, 440.0, LabelStyle::Full),
@@ -19,7 +19,8 @@ fn sheets() -> Vec<Sheet> {
     let mut all = Vec::new();
     for units in [Units::METRIC, Units::INCH] {
         for (width_px, height_px, labels) in SIZES {
-            all.push(Sheet { width_px, height_px, units, labels });
+            let told = Told::BOTH;
+            all.push(Sheet { width_px, height_px, units, labels, told });
         }
     }
     all

@@ -6,10 +6,10 @@
 
 use noseward_stability::{Design, Figures, Units};
 
-use super::LabelStyle;
 use super::labels::{Wanted, place};
 use super::layout::{LINE_PX, Layout};
 use super::paper;
+use super::{LabelStyle, Told};
 use crate::palette::Colour;
 use crate::scene::{Anchor, Item, Path, Point, Style};
 
@@ -22,15 +22,28 @@ const RIM: f64 = 3.0;
 /// Width of an ordinary letter, to cut long labels; generous, so that nothing is cut off.
 const LETTER_PX: f64 = 6.7;
 
-pub(super) fn marks(design: &Design, figures: &Figures, layout: &Layout) -> Vec<Item> {
+pub(super) fn marks(
+    design: &Design,
+    figures: &Figures,
+    told: Told,
+    layout: &Layout,
+) -> Vec<Item> {
     let mass_y = layout.y(figures.mass.centre_m);
     let wind_y = layout.y(figures.centre_of_pressure_side_on_m);
     let mut items = Vec::new();
-    items.extend(bracket(mass_y, wind_y, layout));
-    items.extend(wind(wind_y, layout));
-    items.extend(fulcrum(mass_y, layout));
-    items.extend(left_words(figures, wind_y, layout));
-    items.extend(right_words(design, figures, mass_y, wind_y, layout));
+    if told == Told::BOTH {
+        items.extend(bracket(mass_y, wind_y, layout));
+    }
+    if told.pressure {
+        items.extend(wind(wind_y, layout));
+    }
+    if told.mass {
+        items.extend(fulcrum(mass_y, layout));
+    }
+    if told.pressure {
+        items.extend(left_words(figures, wind_y, layout));
+    }
+    items.extend(right_words(design, figures, told, layout));
     items
 }
 
@@ -128,18 +141,22 @@ pub(super) fn wind_level() -> Style {
 fn left_words(figures: &Figures, y: f64, layout: &Layout) -> Vec<Item> {
     let distance = layout.units.reading(figures.centre_of_pressure_side_on_m * 1000.0);
     let computed_m = figures.computed_centre_of_pressure_side_on_m;
-    let measured =
-        if figures.centre_of_pressure_side_on_m == computed_m { "" } else { "measured " };
+    let is_measured = figures.centre_of_pressure_side_on_m != computed_m;
     let lines = match layout.labels {
+        LabelStyle::Full if is_measured => vec![
+            ("centre of pressure".to_owned(), true),
+            ("side-on, measured".to_owned(), false),
+            (distance, false),
+        ],
         LabelStyle::Full => {
             vec![
                 ("centre of pressure".to_owned(), true),
-                (format!("side-on, {measured}{distance}"), false),
+                (format!("side-on, {distance}"), false),
             ]
         }
         LabelStyle::Short => vec![(distance, true)],
     };
-    #[expect(clippy::cast_precision_loss, reason = "one or two lines")]
+    #[expect(clippy::cast_precision_loss, reason = "a few lines")]
     let height = lines.len() as f64 * LINE_PX;
     let mut base = y - 8.0 - height + LINE_PX;
     if base - LINE_PX < 0.0 {
@@ -148,7 +165,7 @@ fn left_words(figures: &Figures, y: f64, layout: &Layout) -> Vec<Item> {
     let x = layout.left_words_x;
     lines
         .into_iter()
-        .zip([base, base + LINE_PX])
+        .zip([base, base + LINE_PX, base + 2.0 * LINE_PX])
         .map(|((words, bold), y)| Item::Text {
             at: Point { x, y },
             anchor: Anchor::Start,
@@ -173,10 +190,11 @@ struct Label {
 fn right_words(
     design: &Design,
     figures: &Figures,
-    mass_y: f64,
-    wind_y: f64,
+    told: Told,
     layout: &Layout,
 ) -> Vec<Item> {
+    let mass_y = layout.y(figures.mass.centre_m);
+    let wind_y = layout.y(figures.centre_of_pressure_side_on_m);
     let units = layout.units;
     let full = layout.labels == LabelStyle::Full;
     let mass_mm = figures.mass.centre_m * 1000.0;
@@ -186,8 +204,9 @@ fn right_words(
     } else {
         format!("{} from nose", units.reading(mass_mm))
     };
-    let mut labels = vec![
-        Label {
+    let mut labels = Vec::new();
+    if told.mass {
+        labels.push(Label {
             level: mass_y,
             from_x: layout.bracket_x,
             lines: if full {
@@ -197,15 +216,17 @@ fn right_words(
             },
             colour: Colour::Fulcrum,
             bold_first: true,
-        },
-        Label {
+        });
+    }
+    if told == Told::BOTH {
+        labels.push(Label {
             level: f64::midpoint(mass_y, wind_y),
             from_x: layout.bracket_x,
             lines: vec![apart(figures, units, full)],
             colour: Colour::Ink,
             bold_first: true,
-        },
-    ];
+        });
+    }
     let room = layout.width - layout.right_words_x;
     labels.extend(design.weights.iter().map(|weight| {
         let mass = units.mass(weight.mass_g);

@@ -3,11 +3,13 @@
 //!
 //! Everything else about it is in `crate::notebook`, which loads later.
 
-use noseward_lesson::{Group, Notebook, Record};
+use noseward_lesson::{Colour, Group, MOST_GROUP_NUMBER, Notebook, Record, Trial};
 use noseward_link::QrSegments;
 
+use std::borrow::Cow;
+
 use super::{Draft, Effect, Press, ReadOf, State};
-use crate::later::{Ask, Call};
+use crate::later::{Ask, Call, Question};
 use crate::part;
 
 /// Notebooks on this computer, and the one that is open.
@@ -30,8 +32,8 @@ pub(crate) struct Desk {
     pub(crate) drafts: Vec<(String, Draft)>,
     /// Whether its code is here.
     pub(crate) code: Code,
-    /// Whether it is in view: out of it nothing of it is redrawn.
-    pub(crate) in_view: bool,
+    /// From 0 to 1, by chance: where the search for a label of a new group begins.
+    pub(crate) lot: f64,
     /// What is looked at, beyond what is written.
     pub(crate) look: Look,
     /// What happened before the code was here.
@@ -69,6 +71,30 @@ impl Slot {
 }
 
 impl Desk {
+    /// An empty notebook, with a label that no other group is likely to have.
+    pub(crate) fn new(lot: f64) -> Self {
+        let mut desk = Self { lot, ..Self::default() };
+        let group = desk.groups().next();
+        desk.notebook.group = group.unwrap_or_default();
+        desk
+    }
+
+    /// Every label of a group, in an order that differs from computer to computer.
+    pub(crate) fn groups(&self) -> impl Iterator<Item = Group> {
+        let all = Colour::ALL.into_iter().flat_map(|colour| {
+            (1..=MOST_GROUP_NUMBER).filter_map(move |n| Group::new(colour, n))
+        });
+        let count = Colour::ALL.len() * usize::from(MOST_GROUP_NUMBER);
+        // Saturates.
+        #[expect(
+            clippy::cast_possible_truncation,
+            clippy::cast_sign_loss,
+            reason = "from 0 to 480"
+        )]
+        let first = (self.lot.clamp(0.0, 1.0) * count as f64) as usize;
+        all.cycle().skip(first).take(count)
+    }
+
     /// Whether a text is to be opened once the code is here.
     pub(crate) fn is_to_open(&self, text: &str) -> bool {
         self.waiting.iter().any(|msg| match msg {
@@ -91,9 +117,6 @@ pub(crate) enum Code {
 /// What somebody looks at in the notebook.
 #[derive(Debug, Default)]
 pub(crate) struct Look {
-    /// The field in which somebody types, and what stands there: a half-typed number is no
-    /// slip, and stays as it is typed.
-    pub(crate) typing: Option<(String, String)>,
     /// Whether somebody was asked for the reason of a prediction.
     pub(crate) nudged: bool,
     /// A plan that is being typed.
@@ -102,28 +125,15 @@ pub(crate) struct Look {
     pub(crate) pair: Option<(u16, u16)>,
     /// Parts of a notebook that were pasted so far.
     pub(crate) parts: QrSegments,
-    /// A message at the top of the notebook.
-    pub(crate) said: Option<Said>,
-    /// Text to copy by hand.
-    pub(crate) by_hand: Option<String>,
     /// Whether the whole notebook is shown as symbols.
     pub(crate) shows_symbols: bool,
     /// Whether to ask if this notebook is to be deleted.
     pub(crate) asks_to_delete: bool,
 }
 
-/// A message of the notebook.
-#[derive(Clone, Debug, PartialEq)]
-pub(crate) struct Said {
-    pub(crate) alarming: bool,
-    pub(crate) words: String,
-}
-
 /// Something that happens to the notebook.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) enum NotebookMsg {
-    /// It has come into view, or left it.
-    InView(bool),
     /// What is kept on this computer, and which place was open last.
     Kept {
         slots: Vec<(u32, String)>,
@@ -144,8 +154,6 @@ pub(crate) enum NotebookMsg {
     },
     /// It is kept: this stands in the place now.
     IsKept { slot: u32, text: String },
-    /// Whether a text could be copied.
-    Copied { text: String, done: bool },
     /// A control was used.
     Pressed(Press),
     /// Text was typed, or chosen from a list.
@@ -156,15 +164,6 @@ pub(crate) enum NotebookMsg {
     OpenText(String),
     /// The page was opened with a link to a notebook.
     OpenLink(String),
-}
-
-/// Why no swing can be recorded yet.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Waits {
-    /// The rocket on the page is not that of any trial.
-    ForTrial,
-    /// Nothing was predicted for the trial in hand.
-    ForPrediction,
 }
 
 /// What a message does.
@@ -179,13 +178,9 @@ pub(super) fn update(state: &mut State, msg: NotebookMsg) -> Vec<Effect> {
                 }
                 // What waited for this part besides.
                 state.hang_anew();
-                effects.extend([Effect::RebuildNotebook, Effect::Slice]);
+                effects.push(Effect::Slice);
             }
             effects
-        }
-        NotebookMsg::InView(in_view) => {
-            state.desk.in_view = in_view;
-            if in_view { load(state, vec![Effect::Redraw]) } else { Vec::new() }
         }
         NotebookMsg::Again => load(state, Vec::new()),
         msg if state.desk.code == Code::Here => asked(state, msg),
@@ -223,24 +218,34 @@ pub(super) fn load(state: &mut State, otherwise: Vec<Effect>) -> Vec<Effect> {
 pub(crate) fn call(state: &mut State, ask: Ask) -> Call {
     let mut call = Call::new(ask);
     if state.desk.code == Code::Here {
-        part::call_later(state, &mut call);
+        part::call_later(&mut Question::Page { state, call: &mut call });
     }
     call
 }
 
 impl State {
-    /// Why no swing can be recorded yet, as far as the notebook is concerned. Whoever does
-    /// not use it may swing as they like.
-    pub(crate) fn waits(&self) -> Option<Waits> {
+    /// Whether the rocket on the page is that of a trial whose prediction is locked: only
+    /// then a swing can be recorded.
+    pub(crate) fn is_predicted(&self) -> bool {
+        let trial = self.desk.notebook.in_hand();
+        self.is_of_trial() && trial.is_some_and(Trial::is_locked)
+    }
+
+    /// Whether anything stands in the notebook.
+    pub(crate) fn has_notebook(&self) -> bool {
+        self.desk.code == Code::Here && !self.desk.notebook.is_blank()
+    }
+
+    /// The trial of the rocket on the page: the one in hand, or else the one that begins as
+    /// soon as something is written. `None` where a notebook has no room for another.
+    pub(crate) fn trial(&self) -> Option<Cow<'_, Trial>> {
         let notebook = &self.desk.notebook;
-        if notebook.trials().is_empty() {
-            None
-        } else if !self.is_of_trial() {
-            Some(Waits::ForTrial)
-        } else {
-            let locked = notebook.in_hand().is_some_and(|trial| trial.is_locked());
-            (!locked).then_some(Waits::ForPrediction)
+        if self.is_of_trial() {
+            return notebook.in_hand().map(Cow::Borrowed);
         }
+        let next = notebook.next_trial(&self.record()).ok()?;
+        let is_report_of_it = self.measured.is_empty() && *next.design() == self.design;
+        Some(Cow::Owned(if is_report_of_it { next.knowing(&self.report) } else { next }))
     }
 
     /// Whether the rocket on the page, swung as it is set up, is that of the trial in hand.
@@ -251,7 +256,6 @@ impl State {
     /// The rocket has changed: the trial in hand takes it, or, where its own is locked and
     /// the same, gives its swings back.
     pub(super) fn hold_to_trial(&mut self) {
-        self.forget_said();
         let Some(trial) = self.desk.notebook.in_hand() else { return };
         let record = self.record();
         if !trial.is_locked() && *trial.design() != record.design {
@@ -293,14 +297,8 @@ impl State {
         self.desk.found = None;
     }
 
-    /// What was said about the notebook is of no use once something else happens.
-    fn forget_said(&mut self) {
-        self.desk.look.said.take_if(|said| !said.alarming);
-    }
-
     /// The rocket was swung, or a swing was taken back.
     pub(super) fn swings_into_trial(&mut self) {
-        self.forget_said();
         if self.is_of_trial() {
             self.desk.notebook.swing(&self.swings);
             self.desk.unsaved = true;

@@ -5,10 +5,9 @@
 //! has put there is never overwritten unseen. A browser that refuses a write is asked again,
 //! and until it gives in the page says so.
 
-use noseward_lesson::Record;
+use noseward_lesson::{Document, Record};
 use noseward_link as link;
 
-use super::history::Step;
 use super::{Effect, Notice, State, changed};
 
 /// What stands in the place where a rocket is kept, as far as this tab knows.
@@ -35,11 +34,20 @@ impl Keeping {
     /// What follows from a text that stands in the place, seen by a tab that shows
     /// `shown`.
     pub(crate) fn of_text(text: String, shown: &Record) -> Self {
-        match link::open_file(&text) {
-            Ok(record) if record == *shown => Self::Here,
-            Ok(record) => Self::Other(Box::new(record)),
-            Err(_) => Self::Unreadable(text),
+        match kept_record(&text) {
+            Some(record) if record == *shown => Self::Here,
+            Some(record) => Self::Other(Box::new(record)),
+            None => Self::Unreadable(text),
         }
+    }
+}
+
+/// The rocket in a text that was kept: as in a link, since what opens links is here at once
+/// and what opens files is not.
+pub(super) fn kept_record(text: &str) -> Option<Record> {
+    match link::open_hash(text) {
+        link::Opened::Record(record) => Some(record),
+        _ => None,
     }
 }
 
@@ -74,9 +82,8 @@ pub(super) fn keep_this(state: &mut State) -> Vec<Effect> {
     match std::mem::replace(&mut state.keeping, Keeping::Here) {
         // Undo brings it back.
         Keeping::Other(other) => {
-            // No trial's that is open here.
-            let owner = (u32::MAX, None);
-            state.history.record(Step { record: *other, owner }, None);
+            let notebook = state.desk.notebook.clone();
+            state.history.put_before(Document { record: *other, notebook });
         }
         Keeping::Blocked => {
             state.keeping = Keeping::Blocked;
@@ -85,7 +92,7 @@ pub(super) fn keep_this(state: &mut State) -> Vec<Effect> {
         Keeping::Here | Keeping::Unreadable(_) | Keeping::Emptied => {}
     }
     state.notice = Some(Notice::KeptThis);
-    vec![Effect::Redraw, Effect::Keep, Effect::Focus("steps".into())]
+    vec![Effect::Redraw, Effect::Keep, Effect::Focus("place-title".into())]
 }
 
 /// The kept rocket comes back.
@@ -94,8 +101,8 @@ pub(super) fn back_to_kept(state: &mut State) -> Vec<Effect> {
     state.keeping = Keeping::Here;
     state.replace_all(*kept);
     state.notice = None;
-    let mut effects = changed(true);
-    effects.push(Effect::Focus("steps".into()));
+    let mut effects = changed();
+    effects.push(Effect::Focus("place-title".into()));
     effects
 }
 
@@ -105,11 +112,5 @@ pub(super) fn deleted(state: &mut State, left: usize) -> Vec<Effect> {
     // The copy for use without a network went too.
     state.computer.offline = None;
     state.notice = Some(Notice::Deleted { left });
-    vec![
-        Effect::RebuildSteps,
-        Effect::ShowBench,
-        Effect::RebuildNotebook,
-        Effect::Redraw,
-        Effect::Focus("dismiss".into()),
-    ]
+    vec![Effect::Redraw, Effect::Focus("dismiss".into())]
 }

@@ -5,6 +5,7 @@ use noseward_stability::{BottleSize, Example, Field, Part, Resolution, UnitSyste
 use super::computer::{Trial, Way};
 use super::desk::NotebookMsg;
 use super::edits::{Addition, Choice};
+use super::place::Place;
 use super::press::Press;
 use super::swing::BenchMsg;
 
@@ -59,17 +60,21 @@ pub(crate) enum Msg {
     Units(UnitSystem),
     /// To the field that a fault names.
     Go(Field),
-    /// To the reasons for the outcome.
-    Why,
-    /// To the notebook.
-    ToNotebook,
+    /// To a place of the page.
+    To(Place),
+    /// The browser went back or forward to a place.
+    Back(Place),
     CopyLink,
-    /// Whether the link could be copied.
+    /// Whether a text could be copied.
     Copied {
-        link: String,
+        text: String,
+        is_link: bool,
         done: bool,
     },
+    /// Everything as a file.
     Save,
+    /// The rocket alone.
+    SaveRocket,
     /// A file's or a pasted text.
     OpenText(String),
     /// A file is too large to be read at all.
@@ -117,18 +122,69 @@ pub(crate) enum Msg {
     WorkOut,
     /// Other steps of ruler and scales.
     Resolution(Resolution),
-    /// Whether the outcome stays hidden until it is predicted.
-    PredictFirst(bool),
-    /// What somebody predicts, as a place in the list of outcomes.
-    Predicted(usize),
-    /// The graphs have come into view, or left it.
-    GraphsInView(bool),
+    /// Whether everything is half as large again, for a projector.
+    Big(bool),
+    /// A message that only says what was done has stood long enough.
+    Passed,
+    /// What is printed, as long as it is; `None` afterwards.
+    Printing(Option<Paper>),
     /// Something on the swing bench.
     Bench(BenchMsg),
     /// Something in the notebook.
     Notebook(NotebookMsg),
     /// Another angle of the air, in degrees.
     Angle(f64),
+}
+
+/// What a message is in the history of the document.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(super) enum Step {
+    /// It never changes the document.
+    None,
+    /// Whatever it changes is one step.
+    One,
+    /// Typing in a field: one step until the field is left.
+    Typing(String),
+    /// It ends the step that goes on.
+    Left,
+    /// What it brings was not done here.
+    FromElsewhere,
+}
+
+impl Msg {
+    /// What this message is in the history.
+    pub(super) fn step(&self) -> Step {
+        match self {
+            Self::Typed { field, .. } | Self::Stepped { field, .. } => {
+                Step::Typing(field.to_string())
+            }
+            Self::Dragged { part, .. } => Step::Typing(part.to_string()),
+            Self::Notebook(NotebookMsg::Typed { field, .. }) => {
+                Step::Typing(field.clone())
+            }
+            Self::Bench(BenchMsg::Typed(field, _)) => Step::Typing(field.id()),
+            Self::Left { .. }
+            | Self::Notebook(NotebookMsg::Left { .. })
+            | Self::Bench(BenchMsg::Left(_)) => Step::Left,
+            Self::Notebook(
+                NotebookMsg::Kept { .. }
+                | NotebookMsg::KeptElsewhere { .. }
+                | NotebookMsg::IsKept { .. }
+                | NotebookMsg::Loaded(_),
+            ) => Step::FromElsewhere,
+            Self::Bench(BenchMsg::Tick(_) | BenchMsg::At(_))
+            | Self::Undo
+            | Self::Redo
+            | Self::Slice
+            | Self::WorkOut
+            | Self::Paused
+            | Self::Resized { .. }
+            | Self::Angle(_)
+            | Self::KeepThis
+            | Self::Deleted { .. } => Step::None,
+            _ => Step::One,
+        }
+    }
 }
 
 /// What is printed.
@@ -181,13 +237,12 @@ impl Msg {
             "metric" => Self::Units(UnitSystem::Metric),
             "inch" => Self::Units(UnitSystem::Inch),
             "go" => Self::Go(target.parse().ok()?),
-            "why" => Self::Why,
-            "to-notebook" => Self::ToNotebook,
-            "predict-first" => Self::PredictFirst(true),
-            "tell-at-once" => Self::PredictFirst(false),
-            "predict" => Self::Predicted(target.parse().ok()?),
+            "to" => Self::To(Place::parse(target)?),
+            "big" => Self::Big(true),
+            "usual" => Self::Big(false),
             "copy-link" => Self::CopyLink,
             "save" => Self::Save,
+            "save-rocket" => Self::SaveRocket,
             "keep-this" => Self::KeepThis,
             "back-to-mine" => Self::BackToMine,
             "dismiss" => Self::Dismiss,

@@ -1,16 +1,21 @@
 //! The one message above the steps.
 
-use noseward_lesson::NotebookError;
 use noseward_link::{LinkError, Missing};
 
 impl Notice {
+    /// What was done, in words.
+    pub(crate) fn said(words: impl Into<String>) -> Self {
+        Self::Said { alarming: false, words: words.into() }
+    }
+
     /// Whether it only says what was done, so that the next change takes it away.
     pub(crate) fn is_passing(&self) -> bool {
         matches!(
             self,
             Self::Opened
                 | Self::Started(_)
-                | Self::Copied
+                | Self::Copied { .. }
+                | Self::Said { alarming: false, .. }
                 | Self::Saved(_)
                 | Self::KeptThis
                 | Self::Deleted { left: 0 }
@@ -27,8 +32,8 @@ pub(crate) enum Notice {
     LinkDamaged(LinkError),
     /// A file or pasted text could not be read; why.
     FileFault(String),
-    /// The notebook has no room for another trial.
-    NoRoom(NotebookError),
+    /// What happened, in words.
+    Said { alarming: bool, words: String },
     /// This browser keeps nothing.
     KeepsNothing,
     /// This browser refused to keep the last changes.
@@ -41,9 +46,9 @@ pub(crate) enum Notice {
     Opened,
     /// A new rocket was started; its name.
     Started(String),
-    /// The link is on the clipboard.
-    Copied,
-    /// The clipboard is blocked: the link, to copy by hand.
+    /// The link is on the clipboard; whether it holds the notebook too.
+    Copied { with_notebook: bool },
+    /// The clipboard is blocked: the text, to copy by hand.
     CopyByHand(String),
     /// The file was handed over; its name.
     Saved(String),

@@ -7,7 +7,8 @@ use noseward_link::Format;
 /// changes and sentences by their places in their lists.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(crate) enum Press {
-    Begin,
+    /// Another trial of the same rocket.
+    Again,
     BeginPlan(usize),
     Copy(u16),
     Open(u16),
@@ -27,10 +28,9 @@ pub(crate) enum Press {
     RemovePlan(usize),
     /// A sentence that is offered for a box of the conclusion.
     Use(Statement, usize),
-    ToSwing,
-    ToTrial,
-    Dismiss,
+    /// All of it: the rocket alone where nothing is written.
     Save,
+    SaveRocket,
     Spreadsheet(Format),
     PlainText,
     CopyTable(Format),
@@ -49,7 +49,7 @@ impl Press {
         let id = || target.parse().ok();
         let place = || target.parse().ok();
         Some(match action {
-            "nb-begin" => Self::Begin,
+            "nb-once-more" => Self::Again,
             "nb-begin-plan" => Self::BeginPlan(place()?),
             "nb-copy" => Self::Copy(id()?),
             "nb-open" => Self::Open(id()?),
@@ -72,9 +72,6 @@ impl Press {
                 let of = *Statement::ALL.get(of.parse::<usize>().ok()?)?;
                 Self::Use(of, sentence.parse().ok()?)
             }
-            "nb-to-swing" => Self::ToSwing,
-            "nb-go" => Self::ToTrial,
-            "nb-dismiss" => Self::Dismiss,
             "nb-save" => Self::Save,
             "nb-csv-point" => Self::Spreadsheet(Format::PointComma),
             "nb-csv-comma" => Self::Spreadsheet(Format::CommaSemicolon),

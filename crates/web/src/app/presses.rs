@@ -5,13 +5,12 @@
 const AGAIN_MS: f64 = 500.0;
 
 /// What would add, take away or confirm a second thing.
-const ONCE: [&str; 15] = [
+const ONCE: [&str; 14] = [
     "swung",
     "swung-wrong",
-    "swing-anew",
     "ask-to-delete",
     "delete-now",
-    "nb-begin",
+    "nb-once-more",
     "nb-begin-plan",
     "nb-copy",
     "nb-new-group",

@@ -1,14 +1,13 @@
 //! The swing bench: how the rocket should behave on its string, and the test itself.
 
-use noseward_lesson::{SwingOutcome, Swings, same_build};
+use noseward_lesson::{SwingOutcome, Swings, Trial, same_build};
 use noseward_stability::{
     Design, Figures, Quantity, Settling, Starts, Swing, SwingDraws, SwingField,
     SwingLimit, SwingSetup, Trajectory, trimmed,
 };
 
-use super::desk::load;
 use super::typed::{self, Unreadable};
-use super::{Draft, Effect, Notice, Owner, State, Waits, call};
+use super::{Draft, Effect, State, call};
 use crate::later::Ask;
 
 /// Everything about the bench that is not recorded.
@@ -18,8 +17,6 @@ pub(crate) struct Bench {
     drafts: Vec<(BenchField, Draft)>,
     /// The angle between nose and path at which it is let go, in degrees.
     pub(crate) start_deg: f64,
-    /// Whether the bench is in view: out of it nothing is worked out.
-    pub(crate) in_view: bool,
     /// What is known of the present rocket on its string.
     pub(crate) known: Option<Box<Known>>,
     /// The rocket that the present one is compared with.
@@ -64,6 +61,9 @@ pub(crate) struct Previous {
     pub(crate) swings: Swings,
 }
 
+/// Whose swings they are: the place of the open notebook, and the trial in hand.
+type Owner = (u32, Option<u16>);
+
 /// The space as the adult in charge has looked at it: for one set of three swings.
 #[derive(Clone, Copy, Debug, PartialEq)]
 struct Checked {
@@ -101,7 +101,6 @@ impl Bench {
         Self {
             drafts: Vec::new(),
             start_deg: 90.0,
-            in_view: false,
             known: None,
             previous: None,
             motion: Motion { playing: false, time_s: 0.0, speed: 0.5 },
@@ -131,6 +130,11 @@ impl BenchField {
             Self::Setup(SwingField::AirDensity) => "density",
             Self::Start => "start",
         }
+    }
+
+    /// The id of its element.
+    pub(crate) fn id(self) -> String {
+        format!("swing:{}", self.name())
     }
 
     /// The field with a name in the markup.
@@ -175,6 +179,9 @@ impl Bench {
 impl State {
     /// What stands in a field of the bench.
     pub(crate) fn bench_text(&self, field: BenchField) -> String {
+        if let Some(text) = self.typed_text(&field.id()) {
+            return text.to_owned();
+        }
         if let Some(draft) = self.bench.draft(field) {
             return draft.text.clone();
         }
@@ -212,6 +219,11 @@ impl State {
         Some(fault.sentence(self.units))
     }
 
+    fn swings_of(&self) -> Owner {
+        let in_hand = self.desk.notebook.in_hand();
+        (self.desk.slot, in_hand.map(Trial::id))
+    }
+
     /// The space that this swing needs, for the adult in charge to look at.
     fn space_needed(&self) -> Option<Checked> {
         let space = self.bench.known.as_ref()?.swing.space();
@@ -219,7 +231,7 @@ impl State {
             clear_m: space.clear_m,
             mass_kg: self.report.figures.as_ref()?.mass.mass_kg,
             speed_m_per_s: space.speed_m_per_s,
-            owner: self.owner(),
+            owner: self.swings_of(),
         })
     }
 
@@ -237,7 +249,7 @@ impl State {
     }
 
     /// Another rocket or trial wants another look at the space.
-    pub(super) fn forget_space(&mut self) {
+    pub(crate) fn forget_space(&mut self) {
         self.bench.checked = None;
     }
 
@@ -250,7 +262,7 @@ impl State {
     /// Whether an outcome may be recorded now.
     pub(crate) fn may_swing(&self) -> bool {
         self.is_space_checked()
-            && self.waits().is_none()
+            && self.is_predicted()
             && !self.swings.is_done()
             && !self.swings.is_full()
     }
@@ -263,12 +275,12 @@ impl State {
     }
 
     /// What was worked out is of another rocket, setup or start: in view it is worked out
-    /// at once, out of view when it comes into view.
+    /// at once, elsewhere when somebody comes there.
     pub(super) fn hang_anew(&mut self) {
         self.bench.motion.playing = false;
         self.bench.motion.time_s = 0.0;
         self.bench.known = None;
-        if self.bench.in_view {
+        if self.shows_swing() {
             call(self, Ask::Hang);
         }
     }
@@ -344,8 +356,6 @@ impl State {
 /// Something that happens on the bench.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) enum BenchMsg {
-    /// The bench has come into view, or left it.
-    InView(bool),
     /// Text was typed into a field.
     Typed(BenchField, String),
     /// A field was left.
@@ -369,8 +379,6 @@ pub(crate) enum BenchMsg {
     Swung(SwingOutcome),
     /// The last outcome was a slip.
     TakeBack,
-    /// Three swings more, of the same rocket.
-    Anew,
     /// From now on the present rocket is the one to compare with.
     Compare,
     /// The reader's system asks for stillness, or no longer.
@@ -393,7 +401,6 @@ impl BenchMsg {
                 SwingOutcome::ALL.get(target.parse::<usize>().ok()?).copied()?,
             ),
             "swung-wrong" => Self::TakeBack,
-            "swing-anew" => Self::Anew,
             "swing-compare" => Self::Compare,
             _ => return None,
         })
@@ -408,25 +415,15 @@ fn percent(value: u8) -> f64 {
 pub(super) fn update(state: &mut State, msg: BenchMsg) -> Vec<Effect> {
     let redraw = vec![Effect::Redraw];
     match msg {
-        BenchMsg::InView(in_view) => {
-            state.bench.in_view = in_view;
-            state.bench.motion.playing &= in_view;
-            if !in_view {
-                return Vec::new();
-            }
-            if state.bench.known.is_none() {
-                call(state, Ask::Hang);
-            }
-            load(state, vec![Effect::Slice, Effect::Redraw])
-        }
         BenchMsg::Typed(field, text) => typed_into(state, field, &text),
         BenchMsg::Left(field) => {
-            vec![Effect::SetBench(field, state.bench_text(field)), Effect::Redraw]
+            state.typing.take_if(|(typing, _)| *typing == field.id());
+            redraw
         }
         BenchMsg::Start(degrees) => {
             let text = trimmed(degrees, 3);
-            let mut effects = typed_into(state, BenchField::Start, &text);
-            effects.push(Effect::SetBench(BenchField::Start, text));
+            let effects = typed_into(state, BenchField::Start, &text);
+            state.typing = None;
             effects
         }
         BenchMsg::Play(playing) => {
@@ -501,33 +498,11 @@ pub(super) fn update(state: &mut State, msg: BenchMsg) -> Vec<Effect> {
             vec![Effect::Redraw, Effect::Keep]
         }
         // What was seen before a prediction stays on record.
-        BenchMsg::TakeBack if state.waits() == Some(Waits::ForPrediction) => redraw,
+        BenchMsg::TakeBack if !state.is_predicted() => redraw,
         BenchMsg::TakeBack => {
             state.swings.remove_last();
             state.swings_into_trial();
-            vec![Effect::Redraw, Effect::Keep, Effect::Focus("swing-record".into())]
-        }
-        BenchMsg::Anew => {
-            let setup = state.swings.setup;
-            state.bench.checked = None;
-            state.remember(None);
-            let again = state.desk.notebook.in_hand().map(|trial| trial.id());
-            if let Some(id) = again.filter(|_| state.is_of_trial()) {
-                // Three swings belong to their trial: three more are another one.
-                if let Err(full) = state.desk.notebook.copy(id) {
-                    state.notice = Some(Notice::NoRoom(full));
-                    return redraw;
-                }
-                state.desk.drafts.clear();
-                state.desk.unsaved = true;
-            }
-            state.swings = setup.into();
-            vec![
-                Effect::RebuildNotebook,
-                Effect::Redraw,
-                Effect::Keep,
-                Effect::Focus("swing-record".into()),
-            ]
+            vec![Effect::Redraw, Effect::Keep, Effect::Focus("swing-record-card".into())]
         }
         BenchMsg::Compare => {
             state.bench.previous = state.previous(&state.design, state.swings.clone());
@@ -542,7 +517,16 @@ pub(super) fn update(state: &mut State, msg: BenchMsg) -> Vec<Effect> {
     }
 }
 
+/// Somebody comes to the swing test.
+pub(super) fn arrive(state: &mut State) -> Vec<Effect> {
+    if state.bench.known.is_none() {
+        call(state, Ask::Hang);
+    }
+    vec![Effect::Slice]
+}
+
 fn typed_into(state: &mut State, field: BenchField, text: &str) -> Vec<Effect> {
+    state.typing = Some((field.id(), text.to_owned()));
     let read = field.read(text, state).and_then(|value| match field {
         BenchField::Start if !(0.0..=180.0).contains(&value) => {
             Err(Unreadable::NotANumber)
@@ -575,7 +559,7 @@ fn typed_into(state: &mut State, field: BenchField, text: &str) -> Vec<Effect> {
 
 /// Works out a little more. Returns what is to be done next; nothing when all is known.
 pub(super) fn slice(state: &mut State) -> Vec<Effect> {
-    if !state.bench.in_view {
+    if !state.shows_swing() {
         return Vec::new();
     }
     if state.bench.known.is_none() {

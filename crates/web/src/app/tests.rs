@@ -5,10 +5,13 @@ mod keeping;
 mod lost;
 mod markup;
 mod notebook;
+mod paths;
 mod swing;
+mod telling;
 
 use super::*;
-use crate::views;
+use crate::shell::Region;
+use crate::{places, shell};
 use noseward_stability::{
     Axis, FinField, Mass, Planform, SectionField, SectionKind, limits,
 };
@@ -16,7 +19,7 @@ use noseward_stability::{
 fn open(hash: &str, kept: Option<&Design>) -> State {
     let mut state = State::new(&Opening {
         hash: hash.into(),
-        kept: kept.map(|design| link::to_file(&design.clone().into())),
+        kept: kept.map(|design| link::hash(&design.clone().into())),
         can_keep: true,
         ..Opening::default()
     });
@@ -97,7 +100,7 @@ mod opening {
         let state = State::new(&Opening {
             hash: link::hash(&Example::Tern.design().into()),
             own_hash: true,
-            kept: Some(link::to_file(&Example::Razorbill.design().into())),
+            kept: Some(link::hash(&Example::Razorbill.design().into())),
             can_keep: true,
             ..Opening::default()
         });
@@ -125,9 +128,7 @@ mod opening {
         let state = open(&hash[..hash.len() - 20], None);
         assert_eq!(state.design.name, "Puffin");
         assert!(matches!(state.notice, Some(Notice::LinkCut(_))));
-        let words = views::outputs(&state).regions.into_iter();
-        let notice = words.filter(|r| r.id == "notice").map(|r| r.markup).next();
-        assert!(notice.unwrap().contains("cut short"));
+        assert!(region(&state, "notice").contains("cut short"));
     }
 
     #[test]
@@ -135,7 +136,7 @@ mod opening {
         let kept = Example::Tern.design();
         let state = State::new(&Opening {
             hash: format!("#{}", link::hash(&Example::Gannet.design().into())),
-            kept: Some(link::to_file(&kept.clone().into())),
+            kept: Some(link::hash(&kept.clone().into())),
             can_keep: true,
             afresh: true,
             ..Opening::default()
@@ -145,14 +146,78 @@ mod opening {
     }
 }
 
-/// The markup of a region.
+/// Everything that any place shows of a state, and what stands round them.
+fn regions(state: &State) -> Vec<Region> {
+    let mut all = shell::first(state);
+    all.extend(shell::then(state));
+    all.extend(shell::waiting(state));
+    all.extend(in_places(state).into_iter().flatten());
+    all
+}
+
+/// What each place shows, in the order of the lesson.
+fn in_places(state: &State) -> [Vec<Region>; 9] {
+    [
+        places::rocket::regions(state),
+        places::measure::regions(state),
+        places::predict::regions(state),
+        places::swing::regions(state),
+        places::compare::regions(state),
+        places::conclude::regions(state),
+        places::hand_in::regions(state),
+        places::why::regions(state),
+        places::lead::regions(state),
+    ]
+}
+
+/// The place that is shown now with what stands round it.
+fn page(state: &State) -> String {
+    let mut regions = shell::first(state);
+    regions.extend(shell::then(state));
+    regions.extend(match state.place {
+        Place::Rocket => places::rocket::regions(state),
+        _ if state.desk.code == Code::Here => places::regions(state),
+        _ => shell::waiting(state),
+    });
+    regions.extend(places::why::described(state));
+    let element = |r: Region| format!("<div id=\"{}\">{}</div>", r.id, r.markup);
+    regions.into_iter().map(element).collect()
+}
+
+fn go(state: &mut State, place: Place) -> Vec<Effect> {
+    update(state, Msg::To(place))
+}
+
+/// What stands in the element or the region with this id, wherever that is shown.
 fn region(state: &State, id: &str) -> String {
-    let mut all = views::outputs(state).regions;
-    all.extend(views::later_regions(state));
-    all.extend(views::soon(state));
-    all.extend(views::computer(state));
-    all.extend(views::bench_regions(state));
-    all.into_iter().filter(|r| r.id == id).map(|r| r.markup).collect()
+    let all = regions(state);
+    if let Some(region) = all.iter().find(|region| region.id == id) {
+        return region.markup.clone();
+    }
+    let mark = format!(" id=\"{id}\"");
+    let inside = all.iter().find_map(|region| {
+        let at = region.markup.find(&mark)?;
+        let opens = region.markup[..at].rfind('<')?;
+        Some(inner(&region.markup[opens..]).to_owned())
+    });
+    inside.unwrap_or_default()
+}
+
+/// What stands in the element with which some markup begins.
+fn inner(markup: &str) -> &str {
+    let name = markup[1..].split([' ', '>']).next().unwrap();
+    let (open, close) = (format!("<{name}"), format!("</{name}>"));
+    let start = markup.find('>').unwrap() + 1;
+    let (mut at, mut depth) = (start, 1);
+    loop {
+        let end = at + markup[at..].find(&close).expect("every element is closed");
+        depth += markup[at..end].matches(&open).count();
+        depth -= 1;
+        if depth == 0 {
+            return &markup[start..end];
+        }
+        at = end + close.len();
+    }
 }
 
 mod typing {
@@ -218,11 +283,11 @@ mod typing {
         assert!(state.is_stale());
         assert_eq!(state.drawn.0.weights[0].position_mm, 45.0);
         assert_eq!(state.text_of(CLAY_PLACE), "900");
-        let outputs = views::outputs(&state);
-        assert!(outputs.stale && outputs.drawing.is_some());
-        let slot = &outputs.slots[0];
-        assert!(slot.stops && slot.id == "fault:/weights/0/position_mm");
-        assert!(slot.markup.contains("outside the rocket"));
+        assert!(shell::drawing(&state).is_some());
+        let fault = region(&state, "fault:/weights/0/position_mm");
+        assert!(fault.contains("outside the rocket"), "{fault}");
+        let card = region(&state, "card-weights");
+        assert_eq!(card.matches("aria-invalid=\"true\"").count(), 1, "{card}");
         typed(&mut state, CLAY_PLACE, "90");
         assert!(!state.is_stale());
     }
@@ -255,18 +320,17 @@ mod typing {
         let mut state = open("", None);
         typed(&mut state, WIDTH, "6,6 cm");
         assert_eq!(state.design.sections[1].diameter_mm, Some(66.0));
-        assert_eq!(
-            update(&mut state, Msg::Left { field: WIDTH }),
-            [Effect::SetValue(WIDTH, "66".into()), Effect::Redraw]
-        );
+        assert_eq!(state.text_of(WIDTH), "6,6 cm", "as it was typed");
+        assert_eq!(update(&mut state, Msg::Left { field: WIDTH }), [Effect::Redraw]);
+        assert_eq!(state.text_of(WIDTH), "66");
     }
 
     #[test]
     fn an_ambiguous_number_offers_both_and_takes_either() {
         let mut state = open("", None);
         typed(&mut state, WIDTH, "1,234");
-        let slot = views::outputs(&state).slots.remove(0);
-        assert!(slot.markup.contains(">1.234<") && slot.markup.contains(">1234<"));
+        let slot = region(&state, &format!("fault:{WIDTH}"));
+        assert!(slot.contains(">1.234<") && slot.contains(">1234<"), "{slot}");
         let msg = Msg::parse("take", &format!("{WIDTH} 1.234")).unwrap();
         update(&mut state, msg);
         assert_eq!(state.design.sections[1].diameter_mm, Some(1.2));
@@ -316,8 +380,7 @@ mod typing {
         let before = state.design.clone();
         update(&mut state, Msg::Units(UnitSystem::Inch));
         for field in Field::numbers(&state.design) {
-            let effects = update(&mut state, Msg::Left { field });
-            assert!(matches!(effects[0], Effect::SetValue(..)));
+            update(&mut state, Msg::Left { field });
         }
         update(&mut state, Msg::Units(UnitSystem::Metric));
         assert_eq!(state.design, before);
@@ -414,7 +477,8 @@ mod editing {
             assert!(count <= limits::SECTIONS, "{addition:?}");
             assert!(state.report.figures.is_some(), "{:?}", state.report.faults);
         }
-        let mut empty = State { design: Design::default(), ..open("", None) };
+        let mut empty = open("", None);
+        empty.design = Design::default();
         for addition in [Addition::Tube, Addition::Nose, Addition::Fins] {
             update(&mut empty, Msg::Add(addition));
         }
@@ -486,7 +550,7 @@ mod editing {
     fn dragging_goes_by_the_scale_of_the_drawing() {
         let mut state = open("", None);
         let scale =
-            noseward_drawing::mm_per_px(&state.design, &views::sheet(&state)).unwrap();
+            noseward_drawing::mm_per_px(&state.design, &shell::sheet(&state)).unwrap();
         let part = Part::Weight(0);
         update(&mut state, Msg::Dragged { part, from_mm: 45.0, by_px: 30.0 });
         let expected = (45.0 + 30.0 * scale).round();
@@ -501,7 +565,7 @@ mod editing {
         let effects = update(&mut state, Msg::Go(neck));
         assert!(state.all_measurements);
         assert_eq!(effects.last(), Some(&Effect::Focus(neck.to_string())));
-        assert!(views::steps(&state).into_string().contains(&format!("id=\"{neck}\"")));
+        assert!(region(&state, "card-/sections/3").contains(&format!("id=\"{neck}\"")));
     }
 
     #[test]
@@ -530,6 +594,7 @@ mod editing {
 
 mod air {
     use super::*;
+    use noseward_lesson::Telling;
     use noseward_stability::evaluate_measured;
 
     /// A trial is begun, and the rocket hangs level there.
@@ -589,18 +654,6 @@ mod air {
     }
 
     #[test]
-    fn graphs_out_of_view_are_not_redrawn_and_catch_up() {
-        let mut state = open("", None);
-        let before = region(&state, "air-graph");
-        assert_eq!(update(&mut state, Msg::GraphsInView(false)), []);
-        typed(&mut state, CLAY_PLACE, "90");
-        assert_eq!(region(&state, "air-graph"), "");
-        assert_eq!(update(&mut state, Msg::GraphsInView(true)), [Effect::Redraw]);
-        let after = region(&state, "air-graph");
-        assert!(after.contains("<svg") && after != before);
-    }
-
-    #[test]
     fn paper_waits_until_all_is_known() {
         let mut state = open("", None);
         typed(&mut state, WIDTH, "70");
@@ -623,7 +676,7 @@ mod air {
         read(&mut state, mm);
         work_out(&mut state);
         assert!(region(&state, "strip").contains("Too close to call"));
-        assert!(region(&state, "in-words").contains("too close to call"));
+        assert!(region(&state, "rocket-in-words").contains("too close to call"));
     }
 
     /// Once a group has measured, that is what counts, and a difference is said.
@@ -637,13 +690,12 @@ mod air {
         let lost = computed.least_separation_m - figures.least_separation_m;
         assert!((lost - (0.160 - computed.mass.centre_m)).abs() < 1e-12);
         let strip = region(&state, "strip");
-        let told =
-            "centre of mass 160 mm, measured; worked out 140 mm<strong>: they differ";
+        let told = "centre of mass <strong>160 mm</strong> measured; 140 mm worked out<strong>: they differ";
         assert!(strip.contains(told), "{strip}");
         let least = format!("{:.0} mm", figures.least_separation_m * 1000.0);
         assert!(strip.contains(&least), "{strip}");
         // The swing uses it too.
-        update(&mut state, Msg::Bench(BenchMsg::InView(true)));
+        update(&mut state, Msg::To(Place::Swing));
         let used = state.report.figures.as_ref().unwrap().mass.centre_m;
         assert!((used - 0.160).abs() < 1e-12);
         // Close enough to be one place.
@@ -651,7 +703,10 @@ mod air {
         trial.measured.mass.mm = [Some(143.0), Some(144.0), Some(141.0)];
         state.take_readings();
         let strip = region(&state, "strip");
-        assert!(strip.contains("143 mm, measured (141 mm to 144 mm)"), "{strip}");
+        assert!(
+            strip.contains("<strong>143 mm</strong> measured, 141 mm to 144 mm;"),
+            "{strip}"
+        );
         assert!(!strip.contains("they differ"), "{strip}");
     }
 
@@ -677,36 +732,66 @@ mod air {
         assert!(!region(&state, "strip").contains("before you changed"));
     }
 
+    /// Whoever leads may want a prediction before the verdict is told.
     #[test]
-    fn a_prediction_comes_before_the_outcome_where_that_is_wished() {
+    fn a_prediction_comes_before_the_verdict_where_that_is_wished() {
         let mut state = open("", None);
         work_out(&mut state);
         let everything = |state: &State| -> String {
-            let mut outputs = views::outputs(state);
-            outputs.regions.extend(views::later_regions(state));
-            let choices = |r: &views::Region| r.id != "air-words";
-            outputs
-                .regions
-                .iter()
-                .filter(|r| choices(r))
-                .map(|r| r.markup.as_str())
-                .collect()
+            let told =
+                ["strip", "why-words", "why-graphs", "why-in-words", "why-table-part"];
+            told.map(|id| region(state, id)).concat()
         };
         assert!(everything(&state).contains("elf-righting"));
-        let effects = update(&mut state, Msg::parse("predict-first", "").unwrap());
-        assert_eq!(effects, [Effect::Redraw, Effect::KeepView]);
+        state.desk.notebook.telling = Telling::Verdict;
         let hidden = everything(&state).to_lowercase();
         for word in ["self-righting", "broadside", "turns it back", "<svg"] {
             assert!(!hidden.contains(word), "{word}");
         }
-        assert!(!views::spoken(&state).contains("righting"));
-        update(&mut state, Msg::parse("predict", "2").unwrap());
+        assert!(hidden.contains("predict first"));
+        assert!(!shell::spoken(&state).contains("righting"));
+        // As soon as one is locked.
+        read(&mut state, 140.0);
+        work_out(&mut state);
         assert!(everything(&state).contains("elf-righting"));
-        let words = region(&state, "air-words");
-        assert!(words.contains("The prediction was: <strong>Broadside"), "{words}");
         // Another rocket wants another prediction.
         typed(&mut state, CLAY_PLACE, "60");
         assert!(!everything(&state).contains("elf-righting"));
+    }
+
+    /// And a reading before a point is told.
+    #[test]
+    fn a_point_is_told_once_it_was_measured_where_that_is_wished() {
+        let mut state = open("", None);
+        state.desk.notebook.telling = Telling::Points;
+        let (_, figures) = shell::strip::drawn(&state).unwrap();
+        let secret = format!("{:.0} mm", figures.mass.centre_m * 1000.0);
+        let told = |state: &State| -> String {
+            let mut told = shell::drawing(state).unwrap().document();
+            for id in ["strip", "rocket-in-words", "as-table"] {
+                told += &region(state, id);
+            }
+            told + &shell::spoken(state)
+        };
+        assert!(!told(&state).contains(&secret), "{secret}: {}", told(&state));
+        assert!(region(&state, "strip").contains("Measure first"));
+        state.desk.notebook.telling = Telling::All;
+        assert!(told(&state).contains(&secret));
+        state.desk.notebook.telling = Telling::Points;
+        // Nor by the table and the charts of the trials.
+        state.desk.notebook.begin(&state.record()).unwrap();
+        let compared = |state: &State| -> String {
+            places::compare::regions(state).into_iter().map(|r| r.markup).collect()
+        };
+        assert!(!compared(&state).contains("worked out"), "{}", compared(&state));
+        state.desk.notebook.telling = Telling::All;
+        assert!(compared(&state).contains("worked out"));
+        state.desk.notebook.telling = Telling::Points;
+        read(&mut state, 152.0);
+        let drawing = shell::drawing(&state).unwrap().document();
+        assert!(
+            drawing.contains("centre of mass") && !drawing.contains("centre of pressure")
+        );
     }
 
     #[test]

@@ -3,6 +3,8 @@
 use wasm_bindgen::JsValue;
 use web_sys::Window;
 
+use crate::app::Place;
+
 /// A search text that asks for a fresh start: neither the link nor what is kept is opened.
 const AFRESH: &str = "?afresh";
 
@@ -11,11 +13,31 @@ pub(super) fn hash(window: &Window) -> String {
     window.location().hash().unwrap_or_default()
 }
 
-/// The address without what stands after `#`.
+/// The address of the page: without the place, and without what stands after `#`.
 pub(super) fn base(window: &Window) -> String {
     let href = window.location().href().unwrap_or_default();
-    let base = href.split('#').next().unwrap_or_default();
-    base.strip_suffix(AFRESH).unwrap_or(base).to_owned()
+    href.split(['?', '#']).next().unwrap_or_default().to_owned()
+}
+
+/// The place that the address names.
+pub(super) fn place(window: &Window) -> Place {
+    let search = window.location().search().unwrap_or_default();
+    let keys = search.trim_start_matches('?').split('&');
+    keys.filter_map(|key| key.strip_prefix("at="))
+        .find_map(Place::parse)
+        .unwrap_or_default()
+}
+
+/// What stands in the address for a place, before `#`. What a school's server put there, and
+/// this page does not know, stays.
+fn search(window: &Window, place: Place) -> String {
+    let now = window.location().search().unwrap_or_default();
+    let is_ours = |key: &str| key.is_empty() || key.starts_with("at=") || key == "afresh";
+    let others = now.trim_start_matches('?').split('&').filter(|key| !is_ours(key));
+    let place = place.search();
+    let mut keys: Vec<&str> = others.collect();
+    keys.extend(place.strip_prefix('?'));
+    if keys.is_empty() { String::new() } else { format!("?{}", keys.join("&")) }
 }
 
 /// Whether others can open this address: not that of a file on this computer.
@@ -28,19 +50,37 @@ pub(super) fn asks_afresh(window: &Window) -> bool {
     window.location().search().is_ok_and(|search| search == AFRESH)
 }
 
-/// Puts a design into the address bar, without a step in the browser's history. Some
-/// frames forbid it; the copy button works there all the same.
-pub(super) fn put(window: &Window, hash: &str) {
-    replace(window, &format!("{}#{hash}", base(window)));
+/// Puts a place and a rocket into the address bar, without a step in the browser's history.
+/// Some frames forbid it; the copy button works there all the same.
+pub(super) fn put(window: &Window, place: Place, hash: &str) {
+    go(window, place, hash, false);
+}
+
+/// The same, with a step in the history or without.
+pub(super) fn go(window: &Window, place: Place, hash: &str, step: bool) {
+    let address = format!("{}{}#{hash}", base(window), search(window, place));
+    let Ok(history) = window.history() else { return };
+    // Marked as ours: going back to it changes the place and not the rocket.
+    let ours = JsValue::TRUE;
+    let _ = if step {
+        history.push_state_with_url(&ours, "", Some(&address))
+    } else {
+        history.replace_state_with_url(&ours, "", Some(&address))
+    };
+}
+
+/// Whether the browser went to an address that this page has put there.
+pub(super) fn is_ours(window: &Window) -> bool {
+    window
+        .history()
+        .and_then(|history| history.state())
+        .is_ok_and(|state| state.is_truthy())
 }
 
 /// Takes everything out of the address that belongs to a rocket.
 pub(super) fn clear(window: &Window) {
-    replace(window, &base(window));
-}
-
-fn replace(window: &Window, address: &str) {
+    let address = format!("{}{}", base(window), place(window).search());
     if let Ok(history) = window.history() {
-        let _ = history.replace_state_with_url(&JsValue::NULL, "", Some(address));
+        let _ = history.replace_state_with_url(&JsValue::TRUE, "", Some(&address));
     }
 }

@@ -8,14 +8,14 @@ use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::{
     CustomEvent, Element, Event, EventTarget, HtmlInputElement, HtmlSelectElement,
-    HtmlTextAreaElement, KeyboardEvent, PointerEvent, StorageEvent,
+    HtmlTextAreaElement, KeyboardEvent, MouseEvent, PointerEvent, StorageEvent,
 };
 
 use super::keeping::Heard;
 use super::listener::Listener;
 use super::{Page, address, animation, computer, report};
 use crate::app::{
-    BenchField, BenchMsg, Choice, Msg, NotebookMsg, Notice, Press, place_field,
+    BenchField, BenchMsg, Choice, Code, Msg, NotebookMsg, Notice, Press, place_field,
 };
 
 /// A part being dragged along the ruler.
@@ -57,10 +57,11 @@ pub(super) fn listen(page: &Rc<Page>) -> Result<Vec<Listener>, JsValue> {
         ("pointerup", release),
         ("pointercancel", release),
     ];
-    let on_window: [(&'static str, Heard); 4] = [
+    let on_window: [(&'static str, Heard); 5] = [
         ("storage", kept_elsewhere),
-        ("afterprint", |page, _| report(page.screen.mark_paper(None))),
-        ("beforeprint", |page, _| page.prepare_print()),
+        ("afterprint", |page, _| page.printed()),
+        ("beforeprint", |page, _| page.browser_prints()),
+        ("popstate", |page, _| went(page)),
         ("hashchange", |page, _| {
             page.send(Msg::HashChanged(address::hash(&page.window)));
         }),
@@ -157,6 +158,16 @@ fn kept_elsewhere(page: &Rc<Page>, event: &Event) {
     }
 }
 
+/// The browser went back or forward. To an address of ours: then the rocket stays as it is,
+/// whatever it was when that address was new.
+fn went(page: &Rc<Page>) {
+    let (place, here) = (address::place(&page.window), page.state.borrow().place);
+    // An address with another place was left from here too, as one whose link was damaged.
+    if address::is_ours(&page.window) || place != here {
+        page.send(Msg::Back(place));
+    }
+}
+
 fn input(page: &Rc<Page>, event: &Event) {
     if let Some((input, field)) = field(event) {
         page.send(Msg::Typed { field, text: input.value() });
@@ -193,12 +204,7 @@ fn resolution(page: &Rc<Page>) -> Resolution {
     let chosen = |id: &str, otherwise: f64| {
         let element = page.document.get_element_by_id(id);
         let select = element.and_then(|e| e.dyn_into::<HtmlSelectElement>().ok());
-        match select.map(|s| s.value()).as_deref() {
-            Some("fine") => otherwise / 2.0,
-            Some("finer") => otherwise / 10.0,
-            Some("coarse") => otherwise * 5.0,
-            _ => otherwise,
-        }
+        select.and_then(|list| list.value().parse().ok()).unwrap_or(otherwise)
     };
     let usual = Resolution::default();
     Resolution {
@@ -228,10 +234,13 @@ fn left(page: &Rc<Page>, event: &Event) {
     if page.screen.is_replacing() {
         return;
     }
-    if let Some((_, field)) = field(event) {
+    // A number is tidied on the spot, and not with the next frame: whoever goes on reads it.
+    if let Some((input, field)) = field(event) {
         page.send(Msg::Left { field });
-    } else if let Some((_, field)) = bench_field(event) {
+        input.set_value(&page.state.borrow().text_of(field));
+    } else if let Some((input, field)) = bench_field(event) {
         page.send(Msg::Bench(BenchMsg::Left(field)));
+        input.set_value(&page.state.borrow().bench_text(field));
     } else if let Some((field, _)) = note(event) {
         page.send(Msg::Notebook(NotebookMsg::Left { field }));
     }
@@ -239,14 +248,20 @@ fn left(page: &Rc<Page>, event: &Event) {
 
 fn click(page: &Rc<Page>, event: &Event) {
     select_number(page, event);
-    if target(event).is_some_and(|e| e.id() == "share-button") {
-        page.draw_share();
-    }
     report(page.screen.close_menus_but(target(event).as_ref()));
     if let Some((element, action)) = around(event, "data-action") {
         if action == "open-pasted" {
             open_pasted(page);
             return;
+        }
+        if element.has_attribute("href") {
+            if leads_elsewhere(event) {
+                return;
+            }
+            event.prevent_default();
+        }
+        if element.class_list().contains("menu__item") {
+            report(page.screen.close_menus());
         }
         let target = element.get_attribute("data-target").unwrap_or_default();
         let counts =
@@ -263,6 +278,13 @@ fn click(page: &Rc<Page>, event: &Event) {
     }
 }
 
+/// Whether a click on a link opens it in another tab or window.
+fn leads_elsewhere(event: &Event) -> bool {
+    event.dyn_ref::<MouseEvent>().is_some_and(|mouse| {
+        mouse.ctrl_key() || mouse.meta_key() || mouse.shift_key() || mouse.alt_key()
+    })
+}
+
 fn open_pasted(page: &Rc<Page>) {
     let area = page.document.get_element_by_id("open-text");
     if let Some(area) = area.and_then(|e| e.dyn_into::<HtmlTextAreaElement>().ok()) {
@@ -270,7 +292,8 @@ fn open_pasted(page: &Rc<Page>) {
         // What could not be opened stays, to be mended.
         let opened = {
             let state = page.state.borrow();
-            !matches!(state.notice, Some(Notice::FileFault(_)))
+            state.desk.code == Code::Here
+                && !matches!(state.notice, Some(Notice::FileFault(_)))
         };
         if opened {
             area.set_value("");

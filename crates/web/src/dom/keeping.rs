@@ -15,6 +15,8 @@ const ROCKET: &str = "noseward/rocket";
 /// The place of the notebook that was open last, in this tab and on this computer.
 const OPEN_NOTEBOOK: &str = "noseward/notebook";
 const VIEW: &str = "noseward/view";
+/// In front of the number by which a new group's label is chosen: it stays the same.
+const LOT: &str = "lot=";
 /// What this page itself put into the address last.
 const ADDRESS: &str = "noseward/address";
 const PROBE: &str = "noseward/probe";
@@ -70,6 +72,7 @@ impl Store {
         self.see(ROCKET, kept.clone());
         let view = get(VIEW).unwrap_or_default();
         let has = |word: &str| view.split_whitespace().any(|w| w == word);
+        let lot = view.split_whitespace().find_map(|word| word.strip_prefix(LOT));
         Opening {
             own_hash: get(ADDRESS).is_some_and(|own| opening.hash == format!("#{own}")),
             kept,
@@ -77,7 +80,8 @@ impl Store {
             refused: !can_write(&storage),
             units: if has("inch") { UnitSystem::Inch } else { UnitSystem::Metric },
             all_measurements: has("all"),
-            predict_first: has("predict"),
+            big: has("big"),
+            lot: lot.and_then(|lot| lot.parse().ok()).unwrap_or(opening.lot),
             ..opening
         }
     }
@@ -133,7 +137,7 @@ impl Store {
 
     /// Keeps the rocket, unless something stands there that this tab has not seen.
     pub(super) fn keep(&self, record: &Record) -> Kept {
-        self.keep_text(ROCKET, link::to_file(record))
+        self.keep_text(ROCKET, link::hash(record))
     }
 
     /// Keeps the open notebook in its place, unless something stands there that this tab
@@ -228,15 +232,16 @@ impl Store {
     /// Keeps the units and the choice of measurements. Where nothing can be kept the page
     /// says so already, so a failure is no news.
     pub(super) fn keep_view(&self, state: &State) {
-        let mut words = Vec::new();
+        let lot = format!("{LOT}{}", state.desk.lot);
+        let mut words = vec![lot.as_str()];
         if state.units.system == UnitSystem::Inch {
             words.push("inch");
         }
         if state.all_measurements {
             words.push("all");
         }
-        if state.predict_first {
-            words.push("predict");
+        if state.big {
+            words.push("big");
         }
         if let Some(storage) = self.storage() {
             let _ = storage.set_item(VIEW, &words.join(" "));

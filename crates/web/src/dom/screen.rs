@@ -3,13 +3,12 @@
 
 use std::cell::{Cell, RefCell};
 
+use maud::html;
 use wasm_bindgen::{JsCast, JsValue};
-use web_sys::{
-    Document, Element, FocusOptions, HtmlDetailsElement, HtmlElement, HtmlInputElement,
-    HtmlTextAreaElement, Node,
-};
+use web_sys::{Document, Element, FocusOptions, HtmlDetailsElement, HtmlElement, Node};
 
-use crate::views::{Drawing, FaultSlot, Outputs};
+use super::morph::morph;
+use crate::shell::{Drawing, Region};
 
 /// The elements of the page and what was last put into them.
 ///
@@ -17,7 +16,6 @@ use crate::views::{Drawing, FaultSlot, Outputs};
 pub(super) struct Screen {
     document: Document,
     shown: RefCell<Vec<(String, String)>>,
-    slots: RefCell<Vec<FaultSlot>>,
     lit: RefCell<Option<String>>,
     replacing: Cell<bool>,
 }
@@ -27,14 +25,13 @@ impl Screen {
         Self {
             document,
             shown: RefCell::default(),
-            slots: RefCell::default(),
             lit: RefCell::default(),
             replacing: Cell::default(),
         }
     }
 
-    /// Whether a part of the page is being replaced at this moment, so that a field loses
-    /// the focus without being left.
+    /// Whether a part of the page is being brought up to date at this moment, so that a
+    /// field may lose the focus without being left.
     pub(super) fn is_replacing(&self) -> bool {
         self.replacing.get()
     }
@@ -66,72 +63,83 @@ impl Screen {
         new
     }
 
-    /// Replaces what stands in a region, if it differs.
+    /// Brings what stands in an element up to date, if it differs from what was last shown.
     pub(super) fn show(&self, id: &str, markup: &str) -> Result<(), JsValue> {
-        if self.is_new(id, markup) {
-            let region = self.element(id)?;
-            let focused = self.document.active_element();
-            let inside = focused
-                .filter(|e| region.contains(Some(e.unchecked_ref::<Node>())))
-                .map(|e| e.id());
-            self.replace(&region, markup)?;
-            if let Some(id) = inside {
-                self.focus_quietly(&id)?;
-            }
+        if !self.is_new(id, markup) {
+            return Ok(());
         }
-        Ok(())
-    }
-
-    /// Replaces what stands in an element. What somebody has opened in it stays open.
-    fn replace(&self, element: &Element, markup: &str) -> Result<(), JsValue> {
-        let list = element.query_selector_all("details[id]")?;
-        let details = (0..list.length()).filter_map(|i| list.get(i));
-        let was: Vec<(String, bool)> = details
-            .filter_map(|node| node.dyn_into::<HtmlDetailsElement>().ok())
-            .map(|details| (details.id(), details.open()))
-            .collect();
-        // Whoever is typing does not leave the field: it is taken away and comes again.
+        let element = self.element(id)?;
+        let focused = self.document.active_element();
+        // Whoever is typing does not leave the field, should it have to move.
         self.replacing.set(true);
-        element.set_inner_html(markup);
+        let done = morph(&element, markup);
         self.replacing.set(false);
-        for (id, open) in was {
-            let again = self.document.get_element_by_id(&id);
-            if let Some(again) =
-                again.and_then(|e| e.dyn_into::<HtmlDetailsElement>().ok())
-            {
-                again.set_open(open);
-            }
+        done?;
+        if let Some(focused) =
+            focused.filter(|e| self.document.active_element().as_ref() != Some(e))
+        {
+            self.focus_quietly(&focused)?;
         }
-        Ok(())
+        self.light_again()
     }
 
-    /// Puts the focus back where it was, without moving the window.
-    fn focus_quietly(&self, id: &str) -> Result<(), JsValue> {
-        let Some(element) = self.document.get_element_by_id(id) else { return Ok(()) };
+    /// Brings a place up to date: its regions in this order and no others, each compared
+    /// alone, so that a keystroke does not have the whole place looked through.
+    pub(super) fn show_regions(
+        &self,
+        id: &str,
+        regions: &[Region],
+    ) -> Result<(), JsValue> {
+        let places = html! {
+            @for region in regions { div class="region" id=(region.id) {} }
+        };
+        if self.is_new(id, &places.clone().into_string()) {
+            let parent = self.element(id)?;
+            let is_here = |known: &str| regions.iter().any(|region| region.id == known);
+            let mut before = parent.first_child();
+            for region in regions {
+                let element = match self.document.get_element_by_id(&region.id) {
+                    Some(element) => element,
+                    None => {
+                        let element = self.document.create_element("div")?;
+                        element.set_id(&region.id);
+                        element.set_class_name("region");
+                        self.shown.borrow_mut().retain(|(known, _)| *known != *region.id);
+                        element
+                    }
+                };
+                while let Some(old) = before.clone().filter(|old| {
+                    old.dyn_ref::<Element>().is_none_or(|old| !is_here(&old.id()))
+                }) {
+                    before = old.next_sibling();
+                    parent.remove_child(&old)?;
+                }
+                if before.as_ref() == Some(element.as_ref()) {
+                    before = element.next_sibling();
+                } else {
+                    parent.insert_before(&element, before.as_ref())?;
+                }
+            }
+            while let Some(old) = before {
+                before = old.next_sibling();
+                parent.remove_child(&old)?;
+            }
+        }
+        regions.iter().try_for_each(|region| self.show(&region.id, &region.markup))
+    }
+
+    /// Puts the focus back where it was, without moving the window; to an element of the
+    /// same name, where it went.
+    fn focus_quietly(&self, element: &Element) -> Result<(), JsValue> {
+        let again = if element.is_connected() {
+            Some(element.clone())
+        } else {
+            self.document.get_element_by_id(&element.id())
+        };
+        let Some(again) = again else { return Ok(()) };
         let options = FocusOptions::new();
         options.set_prevent_scroll(true);
-        element.unchecked_ref::<HtmlElement>().focus_with_options(&options)
-    }
-
-    /// Brings every output up to date.
-    pub(super) fn draw(&self, outputs: Outputs) -> Result<(), JsValue> {
-        if let Some(drawing) = &outputs.drawing {
-            self.show_drawing("sheet", drawing)?;
-            self.light_again()?;
-        }
-        for region in &outputs.regions {
-            self.show(region.id, &region.markup)?;
-        }
-        self.show_faults(outputs.slots)?;
-        for (id, on) in outputs.buttons {
-            // A button that does nothing now stays where it is and can be reached.
-            let disabled = if on { "false" } else { "true" };
-            self.element(id)?.set_attribute("aria-disabled", disabled)?;
-        }
-        let told = if outputs.told { "true" } else { "false" };
-        self.element("swing")?.set_attribute("data-told", told)?;
-        let stale = if outputs.stale { "true" } else { "false" };
-        self.element("sheet")?.set_attribute("data-stale", stale)
+        again.unchecked_ref::<HtmlElement>().focus_with_options(&options)
     }
 
     /// Brings a drawing up to date: its groups alone as long as its frame stays.
@@ -167,132 +175,27 @@ impl Screen {
                 .query_selector(&format!("[data-group={key}]"))?
                 .ok_or_else(|| format!("the drawing #{id} has no group {key}"))?;
             group.set_inner_html(markup);
+            // Whatever holds the drawing is to be compared anew.
+            self.forget_around(&group);
         }
         Ok(())
     }
 
-    /// Puts the sentence at each field that has a fault and clears the others.
-    fn show_faults(&self, slots: Vec<FaultSlot>) -> Result<(), JsValue> {
-        let before = self.slots.replace(slots.clone());
-        if before == slots {
-            return Ok(());
-        }
-        for old in before {
-            if slots.iter().all(|new| new.id != old.id) {
-                self.fill(&FaultSlot { markup: String::new(), stops: false, ..old })?;
-            }
-        }
-        for slot in &slots {
-            self.fill(slot)?;
-        }
-        Ok(())
-    }
-
-    /// Fields that are not shown now have no place; the list of faults leads to them.
-    fn fill(&self, slot: &FaultSlot) -> Result<(), JsValue> {
-        if let Some(place) = self.document.get_element_by_id(&slot.id)
-            && place.inner_html() != slot.markup
-        {
-            place.set_inner_html(&slot.markup);
-        }
-        slot.controls.iter().try_for_each(|id| self.mark(id, slot.stops))
-    }
-
-    /// Marks a control as one that cannot be read, or takes the mark away.
-    pub(super) fn mark(&self, id: &str, is_wrong: bool) -> Result<(), JsValue> {
-        match self.document.get_element_by_id(id) {
-            Some(control) if is_wrong => control.set_attribute("aria-invalid", "true"),
-            Some(control) => control.remove_attribute("aria-invalid"),
-            None => Ok(()),
-        }
-    }
-
-    /// Builds the steps anew.
-    pub(super) fn rebuild_steps(&self, markup: &str) -> Result<(), JsValue> {
-        self.slots.borrow_mut().clear();
-        self.rebuild("steps", markup)?;
-        self.light_again()
-    }
-
-    /// Builds a place with fields anew. Whoever was in a control is put back there; what is
-    /// shown inside is to be shown again.
-    pub(super) fn rebuild(&self, place: &str, markup: &str) -> Result<(), JsValue> {
-        let active = self.document.active_element();
-        let id = active.as_ref().map(Element::id).unwrap_or_default();
-        let area = self.element(place)?;
-        let was_inside = active
-            .as_ref()
-            .is_some_and(|e| area.contains(Some(e.unchecked_ref::<Node>())));
-        let input = active.and_then(|e| e.dyn_into::<HtmlInputElement>().ok());
-        let selection = input.map(|i| {
-            (i.selection_start().ok().flatten(), i.selection_end().ok().flatten())
-        });
-        let shown = self.shown.borrow().clone();
-        let inside = |id: &str| {
-            let element = self.document.get_element_by_id(id);
-            element.is_some_and(|e| area.contains(Some(e.unchecked_ref::<Node>())))
-        };
-        let outside = shown.into_iter().filter(|(id, _)| !inside(id)).collect();
-        self.shown.replace(outside);
-        self.replace(&area, markup)?;
-        if id.is_empty() {
-            return Ok(());
-        }
-        if let Some(element) = self.document.get_element_by_id(&id) {
-            if self.document.active_element().is_some_and(|now| now.id() == id) {
-                return Ok(());
-            }
-            element.unchecked_ref::<HtmlElement>().focus()?;
-            if let (Some(input), Some((Some(from), Some(to)))) =
-                (element.dyn_ref::<HtmlInputElement>(), selection)
-            {
-                input.set_selection_range(from, to)?;
-            }
-        } else if was_inside {
-            area.unchecked_ref::<HtmlElement>().focus()?;
-        }
-        Ok(())
-    }
-
-    /// Puts a text into a field, if it differs.
-    pub(super) fn set_value(&self, id: &str, text: &str) -> Result<(), JsValue> {
-        let field = self.document.get_element_by_id(id);
-        let Some(field) = field else { return Ok(()) };
-        if let Some(input) = field.dyn_ref::<HtmlInputElement>() {
-            if input.value() != text {
-                input.set_value(text);
-            }
-        } else if let Some(area) = field.dyn_ref::<HtmlTextAreaElement>()
-            && area.value() != text
-        {
-            area.set_value(text);
-        }
-        Ok(())
-    }
-
-    /// Moves the focus to an element or a choice with this id; to the steps as a whole if
-    /// there is none.
+    /// Moves the focus to an element or a choice with this id; to the heading of the place
+    /// if there is none.
     pub(super) fn focus(&self, id: &str) -> Result<(), JsValue> {
         let choice = format!("choice:{id}");
         let by_id = |id: &str| self.document.get_element_by_id(id);
-        let found = by_id(id).or_else(|| by_id(&choice)).or_else(|| by_id("steps"));
+        let found = by_id(id).or_else(|| by_id(&choice)).or_else(|| by_id("place-title"));
         if let Some(element) = found {
             element.unchecked_ref::<HtmlElement>().focus()?;
         }
         Ok(())
     }
 
-    /// Moves the focus to an element and the window to it.
-    pub(super) fn show_place(&self, id: &str) -> Result<(), JsValue> {
-        let element = self.element(id)?;
-        element.unchecked_ref::<HtmlElement>().focus()?;
-        element.scroll_into_view();
-        Ok(())
-    }
-
     /// Moves the focus to the first control of a part.
     pub(super) fn focus_part(&self, part: &str) -> Result<(), JsValue> {
-        let css = format!("#steps [data-part=\"{part}\"] input");
+        let css = format!("#place [data-part=\"{part}\"] input");
         if let Some(input) = self.document.query_selector(&css)? {
             input.unchecked_ref::<HtmlElement>().focus()?;
         }
@@ -320,6 +223,15 @@ impl Screen {
             }
         }
         Ok(())
+    }
+
+    /// What was last shown in the elements around this one is no longer what stands there.
+    fn forget_around(&self, inner: &Element) {
+        let holds = |id: &str| {
+            let element = self.document.get_element_by_id(id);
+            element.is_some_and(|e| e.contains(Some(inner.unchecked_ref::<Node>())))
+        };
+        self.shown.borrow_mut().retain(|(id, _)| id.contains(':') || !holds(id));
     }
 
     /// Closes every open menu but the one that holds `except`. Returns the one that held
@@ -353,25 +265,6 @@ impl Screen {
         Ok(())
     }
 
-    /// Whether the menu around an element is open.
-    pub(super) fn is_open(&self, id: &str) -> bool {
-        let menu = self.element(id).ok().and_then(|e| e.closest("details[open]").ok()?);
-        menu.is_some()
-    }
-
-    /// Closes something that stands open until the page is ready.
-    pub(super) fn fold(&self, id: &str) -> Result<(), JsValue> {
-        self.element(id)?.remove_attribute("open")
-    }
-
-    /// Opens everything that was found, so that it is printed too.
-    pub(super) fn open_readings(&self) -> Result<(), JsValue> {
-        for part in self.all(".readings details.readings__part")? {
-            part.unchecked_ref::<HtmlDetailsElement>().set_open(true);
-        }
-        Ok(())
-    }
-
     /// Keeps a link to the present rocket in the message that stays hidden unless the
     /// module stops.
     pub(super) fn note_for_crash(&self, link: &str) -> Result<(), JsValue> {
@@ -379,20 +272,25 @@ impl Screen {
         self.element("crash-text")?.set_attribute("value", link)
     }
 
-    /// Marks whether the measurements are in view: only then the reading stays with them on
-    /// a narrow screen.
-    pub(super) fn mark_typing(&self, in_view: bool) -> Result<(), JsValue> {
+    /// Sets an attribute of the document, for the style sheets.
+    pub(super) fn mark(&self, name: &str, value: &str) -> Result<(), JsValue> {
         let root = self.document.document_element().ok_or("the document is empty")?;
-        root.set_attribute("data-typing", if in_view { "true" } else { "false" })
+        root.set_attribute(name, value)
     }
 
-    /// Marks what is to be printed; nothing afterwards.
-    pub(super) fn mark_paper(&self, paper: Option<&str>) -> Result<(), JsValue> {
+    /// Takes such an attribute away.
+    pub(super) fn unmark(&self, name: &str) -> Result<(), JsValue> {
         let root = self.document.document_element().ok_or("the document is empty")?;
-        match paper {
-            Some(paper) => root.set_attribute("data-paper", paper),
-            None => root.remove_attribute("data-paper"),
+        root.remove_attribute(name)
+    }
+
+    /// Puts a few words into an element, if it is there.
+    pub(super) fn say(&self, id: &str, words: &str) -> Result<(), JsValue> {
+        if let Ok(element) = self.element(id) {
+            self.forget_around(&element);
+            element.set_text_content(Some(words));
         }
+        Ok(())
     }
 
     /// Puts words into the live region, if they are new.

@@ -34,7 +34,7 @@ impl Page {
         );
         if hash_opened {
             let hash = link::hash(&state.record());
-            address::put(&self.window, &hash);
+            address::put(&self.window, state.place, &hash);
             if state.keeping.is_here() {
                 self.store.keep_address(&hash);
             }
@@ -49,7 +49,7 @@ impl Page {
             let state = self.state.borrow();
             // A link that is still to be opened stays in the address until then.
             if !state.desk.is_to_open(&address::hash(&self.window)) {
-                address::put(&self.window, &link::hash(&state.record()));
+                address::put(&self.window, state.place, &link::hash(&state.record()));
             }
         }
         report(self.ask_to_keep(&self.keep_due));

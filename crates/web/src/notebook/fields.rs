@@ -7,7 +7,7 @@ use crate::app::State;
 
 /// A field of the notebook.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Note {
+pub(crate) enum Note {
     RocketLength,
     CutoutLength,
     /// From which end a point is measured (a choice).
@@ -25,6 +25,8 @@ pub(super) enum Note {
     Number,
     Level,
     Support,
+    /// What is told when (a choice).
+    Telling,
     /// The notebook that is open (a choice).
     Slot,
     /// The trial that the one in hand is compared with (a choice).
@@ -50,7 +52,7 @@ fn named<T: Copy>(name: &str, words: &[(T, &str)]) -> Option<T> {
 
 impl Note {
     /// Its name in the markup, which is the element's id too.
-    pub(super) fn name(self) -> String {
+    pub(crate) fn name(self) -> String {
         let of = |what: &str, point: BalancePoint| {
             format!("nb:{what}:{}", word(point, &POINTS))
         };
@@ -70,13 +72,14 @@ impl Note {
             Self::Number => "nb:number".into(),
             Self::Level => "nb:level".into(),
             Self::Support => "nb:support".into(),
+            Self::Telling => "nb:telling".into(),
             Self::Slot => "nb:slot".into(),
             Self::Compared => "nb:compared".into(),
         }
     }
 
     /// The field with a name.
-    pub(super) fn parse(name: &str) -> Option<Self> {
+    pub(crate) fn parse(name: &str) -> Option<Self> {
         let mut steps = name.strip_prefix("nb:")?.split(':');
         let what = steps.next()?;
         let point = steps.next().map(|point| named(point, &POINTS));
@@ -101,14 +104,39 @@ impl Note {
             ("number", None) => Self::Number,
             ("level", None) => Self::Level,
             ("support", None) => Self::Support,
+            ("telling", None) => Self::Telling,
             ("slot", None) => Self::Slot,
             ("compared", None) => Self::Compared,
             _ => return None,
         })
     }
 
+    /// Whether it belongs to a trial, so that writing in it begins one.
+    pub(crate) fn is_of_trial(self) -> bool {
+        match self {
+            Self::RocketLength
+            | Self::CutoutLength
+            | Self::From(_)
+            | Self::Guess(_)
+            | Self::Reading(..)
+            | Self::LeftOut(_)
+            | Self::WhyLeftOut(_)
+            | Self::Because
+            | Self::Compared => true,
+            Self::Words
+            | Self::Plan
+            | Self::Statement(_)
+            | Self::Colour
+            | Self::Number
+            | Self::Level
+            | Self::Support
+            | Self::Telling
+            | Self::Slot => false,
+        }
+    }
+
     /// Whether a length stands in it.
-    pub(super) fn is_length(self) -> bool {
+    pub(crate) fn is_length(self) -> bool {
         matches!(
             self,
             Self::RocketLength | Self::CutoutLength | Self::Guess(_) | Self::Reading(..)
@@ -116,7 +144,7 @@ impl Note {
     }
 
     /// The length in it, in millimetres.
-    pub(super) fn length_mm(self, trial: &Trial) -> Option<f64> {
+    pub(crate) fn length_mm(self, trial: &Trial) -> Option<f64> {
         let measured = &trial.measured;
         match self {
             Self::RocketLength => measured.rocket_length_mm,
@@ -128,7 +156,7 @@ impl Note {
     }
 
     /// Puts a length into it, on the grid on which lengths are kept.
-    pub(super) fn set_length_mm(self, trial: &mut Trial, value: Option<f64>) {
+    pub(crate) fn set_length_mm(self, trial: &mut Trial, value: Option<f64>) {
         let value = value.map(|mm| Quantity::Length.rounded(mm));
         let measured = &mut trial.measured;
         match self {
@@ -145,13 +173,11 @@ impl Note {
     }
 
     /// What stands in it: what is being typed, the text that could not be read, or the value.
-    pub(super) fn text(self, state: &State) -> String {
+    pub(crate) fn text(self, state: &State) -> String {
         let name = self.name();
         let desk = &state.desk;
-        if let Some((_, typed)) =
-            desk.look.typing.iter().find(|(known, _)| *known == name)
-        {
-            return typed.clone();
+        if let Some(typed) = state.typed_text(&name) {
+            return typed.to_owned();
         }
         if let Some((_, draft)) = desk.drafts.iter().find(|(known, _)| *known == name) {
             return draft.text.clone();
@@ -194,6 +220,7 @@ mod tests {
             Note::Number,
             Note::Level,
             Note::Support,
+            Note::Telling,
             Note::Slot,
             Note::Compared,
         ];

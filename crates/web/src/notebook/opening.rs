@@ -3,13 +3,15 @@
 //! Each has a place of its own. A notebook that comes in is put beside the others and
 //! never in place of one, so that nothing is lost.
 
-use noseward_lesson::{Colour, Group, MOST_GROUP_NUMBER, Notebook, Record};
+use noseward_lesson::{Group, Notebook, Record};
 use noseward_link::{
     self as link, Any, At, LinkErrorKind, NotebookFile, QrSegments, Text, table_sentence,
 };
 
-use super::update::{onto_page, rebuilt, say, sentence};
+use super::update::{onto_page, say, written};
 use crate::app::{Effect, Keeping, Look, Notice, Slot, State, changed};
+use crate::places::hand_in::out::result_words;
+use crate::places::sentence;
 
 /// The file of the open notebook.
 pub(crate) fn file(state: &State) -> String {
@@ -17,17 +19,17 @@ pub(crate) fn file(state: &State) -> String {
 }
 
 /// The open notebook as a link, after the sign #, where it is short enough.
-pub(super) fn hash(state: &State) -> Option<String> {
+pub(crate) fn hash(state: &State) -> Option<String> {
     link::notebook_hash(&contents(state))
 }
 
 /// The open notebook with the rocket on the page.
-pub(super) fn contents(state: &State) -> NotebookFile {
+pub(crate) fn contents(state: &State) -> NotebookFile {
     NotebookFile { notebook: state.desk.notebook.clone(), rocket: Some(state.record()) }
 }
 
 /// What is kept on this computer, when the page opens.
-pub(super) fn open_kept(
+pub(crate) fn open_kept(
     state: &mut State,
     kept: &[(u32, String)],
     open: u32,
@@ -53,7 +55,7 @@ pub(super) fn open_kept(
         }
         None => state.desk.slot = free_slot(state),
     }
-    let mut effects = vec![Effect::RebuildNotebook, Effect::Redraw];
+    let mut effects = vec![Effect::Redraw];
     if state.desk.unsaved {
         effects.push(Effect::Keep);
     }
@@ -100,7 +102,7 @@ fn free_slot(state: &State) -> u32 {
 
 /// The notebook in a place is kept: one that was put away is known already, the other is
 /// the open one.
-pub(super) fn is_kept(state: &mut State, slot: u32, text: &str) {
+pub(crate) fn is_kept(state: &mut State, slot: u32, text: &str) {
     if state.desk.slots.iter().any(|known| known.number == slot && known.text == text) {
         return;
     }
@@ -117,7 +119,7 @@ fn put_slot(state: &mut State, slot: Slot) {
 
 /// Another tab has written into a place, or has emptied it. Of the open notebook's place:
 /// what is open here moves to a place of its own, so that both stay.
-pub(super) fn kept_elsewhere(
+pub(crate) fn kept_elsewhere(
     state: &mut State,
     slot: u32,
     text: Option<&str>,
@@ -128,7 +130,7 @@ pub(super) fn kept_elsewhere(
         None => state.desk.slots.retain(|known| known.number != slot),
     }
     if slot != state.desk.slot {
-        let mut effects = vec![Effect::RebuildNotebook, Effect::Redraw];
+        let mut effects = vec![Effect::Redraw];
         if let Some(mine) = mine {
             // The notebook that was put away goes beside the other tab's.
             let slot = free_slot(state);
@@ -150,13 +152,13 @@ pub(super) fn kept_elsewhere(
     if !has_news && let Some(file) = text.and_then(read) {
         // Nothing was written here meanwhile: the other tab is simply ahead.
         let mut rocket = state.record();
-        if state.is_of_trial() && state.waits().is_none() {
+        if state.is_predicted() {
             // The swings on the page are those of the trial.
             rocket.swings = rocket.swings.setup.into();
         }
-        state.desk.look.typing = None;
+        state.typing = None;
         state.put_on_desk(file.notebook, &rocket);
-        return vec![Effect::RebuildNotebook, Effect::Redraw];
+        return vec![Effect::Redraw];
     }
     state.desk.slot = free_slot(state);
     let mut effects = say(
@@ -165,7 +167,7 @@ pub(super) fn kept_elsewhere(
         "Another tab has written in this notebook too. Yours is kept beside it, as a \
          notebook of its own.",
     );
-    effects.extend(rebuilt(state));
+    effects.extend(written(state));
     effects
 }
 
@@ -181,7 +183,7 @@ fn put_away(state: &mut State) -> Vec<Effect> {
 }
 
 /// Opens the notebook of another group.
-pub(super) fn switch(state: &mut State, slot: u32) -> Vec<Effect> {
+pub(crate) fn switch(state: &mut State, slot: u32) -> Vec<Effect> {
     if slot == state.desk.slot {
         return Vec::new();
     }
@@ -211,21 +213,21 @@ fn open(state: &mut State, slot: u32, file: NotebookFile) -> Vec<Effect> {
     // No trial is in hand while the rocket changes: it belongs to the other group.
     state.desk.drafts.clear();
     state.desk.look = Look::default();
+    // This one has not left the computer yet.
+    state.handed_in = false;
     let record = rocket.or_else(|| notebook.in_hand().map(|trial| trial.record()));
-    let owner = state.owner();
     state.desk.notebook = Notebook::default();
-    let mut effects =
-        record.map_or_else(Vec::new, |record| onto_page(state, record, owner));
+    let mut effects = record.map_or_else(Vec::new, |record| onto_page(state, record));
     state.desk.slot = slot;
     let rocket = state.record();
     state.put_on_desk(notebook, &rocket);
     effects.extend(say(state, false, words));
-    effects.extend(rebuilt(state));
+    effects.extend(written(state));
     effects
 }
 
 /// Begins a notebook for another group, set up as the open one.
-pub(super) fn new_group(state: &mut State) -> Vec<Effect> {
+pub(crate) fn new_group(state: &mut State) -> Vec<Effect> {
     let mut effects = put_away(state);
     let group = free_group(state);
     let notebook = state.desk.notebook.set_up_as(group);
@@ -243,18 +245,11 @@ fn free_group(state: &State) -> Group {
         group == state.desk.notebook.group
             || state.desk.slots.iter().any(|slot| slot.group == Some(group))
     };
-    let colour = state.desk.notebook.group.colour;
-    let colours = [colour].into_iter().chain(Colour::ALL);
-    colours
-        .flat_map(|colour| {
-            (1..=MOST_GROUP_NUMBER).filter_map(move |n| Group::new(colour, n))
-        })
-        .find(|group| !taken(*group))
-        .unwrap_or_default()
+    state.desk.groups().find(|group| !taken(*group)).unwrap_or_default()
 }
 
 /// Deletes the open notebook from this computer.
-pub(super) fn delete_open(state: &mut State) -> Vec<Effect> {
+pub(crate) fn delete_open(state: &mut State) -> Vec<Effect> {
     let group = state.desk.notebook.group;
     let gone = state.desk.slot;
     state.desk.slots.retain(|slot| slot.number != gone);
@@ -268,7 +263,8 @@ pub(super) fn delete_open(state: &mut State) -> Vec<Effect> {
             state.desk.drafts.clear();
             state.desk.look = Look::default();
             state.desk.unsaved = false;
-            effects.extend([Effect::RebuildNotebook, Effect::Redraw]);
+            state.handed_in = false;
+            effects.push(Effect::Redraw);
         }
     }
     effects.extend(say(
@@ -276,13 +272,13 @@ pub(super) fn delete_open(state: &mut State) -> Vec<Effect> {
         false,
         format!("The notebook of {group} is deleted from this computer."),
     ));
-    effects.push(Effect::Focus("notebook-title".into()));
+    effects.push(Effect::Focus("place-title".into()));
     effects
 }
 
 /// Opens the notebook in the link with which the page was opened. The rocket that was kept
 /// here waits until somebody decides.
-pub(super) fn open_link(state: &mut State, text: &str) -> Vec<Effect> {
+pub(crate) fn open_link(state: &mut State, text: &str) -> Vec<Effect> {
     let before = state.record();
     let effects = open_text(state, text);
     if state.opened_kept && state.keeping.is_here() && before != state.record() {
@@ -293,14 +289,14 @@ pub(super) fn open_link(state: &mut State, text: &str) -> Vec<Effect> {
 
 /// Opens a text that is no rocket: a notebook in any spelling, some parts of one, or one
 /// result. What cannot be read is told where it was typed, and stays there.
-pub(super) fn open_text(state: &mut State, text: &str) -> Vec<Effect> {
+pub(crate) fn open_text(state: &mut State, text: &str) -> Vec<Effect> {
     let pieces = link::pieces(text);
     if pieces.len() > 1 && !link::looks_like_table(text) {
         return open_all(state, &pieces);
     }
     match opened(state, text) {
         Ok(mut effects) => {
-            effects.extend([Effect::CloseMenus, Effect::Show("notebook-title")]);
+            effects.push(Effect::CloseMenus);
             effects
         }
         Err(fault) => {
@@ -318,11 +314,18 @@ fn opened(state: &mut State, text: &str) -> Result<Vec<Effect>, String> {
     match link::open_any(text) {
         Ok(Any::Notebook(file)) => Ok(come_in(state, file)),
         Ok(Any::Parts(_)) => add_parts(state, text),
-        Ok(Any::Result(result)) => {
-            Ok(say(state, false, super::views::result_words(state, &result)))
+        Ok(Any::Result(result)) => Ok(say(state, false, result_words(state, &result))),
+        Ok(Any::Rocket(text)) => {
+            let (record, notice) = match text {
+                Text::Record { record, .. } => (record, Notice::Opened),
+                Text::Partial { design, missing } => {
+                    (design.into(), Notice::LinkCut(missing))
+                }
+            };
+            state.replace_all(record);
+            state.notice = Some(notice);
+            Ok(changed())
         }
-        // The first part of the page opens rockets.
-        Ok(Any::Rocket(_)) => Ok(Vec::new()),
         // The right ones of several parts are kept all the same.
         Err(error) if matches!(error.at, At::Part(_)) => {
             add_parts(state, text).and(Err(error.sentence()))
@@ -349,7 +352,7 @@ fn open_all(state: &mut State, pieces: &[&str]) -> Vec<Effect> {
                 effects.extend(come_in(state, file));
             }
             Ok(Any::Result(result)) => {
-                told.push(super::views::result_words(state, &result));
+                told.push(result_words(state, &result));
             }
             Ok(Any::Rocket(Text::Record { record, .. })) => rockets.push(record),
             Ok(Any::Rocket(Text::Partial { design, .. })) => rockets.push(design.into()),
@@ -368,7 +371,7 @@ fn open_all(state: &mut State, pieces: &[&str]) -> Vec<Effect> {
     if seen.iter().all(is_rocket) && !rockets.is_empty() {
         state.replace_all(rockets.remove(0));
         state.notice = Some(Notice::Opened);
-        effects.extend(changed(true));
+        effects.extend(changed());
     }
     if !rockets.is_empty() {
         let names: Vec<&str> = rockets.iter().map(name_of).collect();
@@ -380,7 +383,6 @@ fn open_all(state: &mut State, pieces: &[&str]) -> Vec<Effect> {
     effects.extend([Effect::CloseMenus, Effect::Redraw]);
     if !told.is_empty() {
         effects.extend(say(state, wrong, told.join("\n")));
-        effects.push(Effect::Show("notebook-title"));
     }
     effects
 }

@@ -1,15 +1,19 @@
 //! What a message does to the notebook.
 
 use noseward_lesson::{
-    BalancePoint, Colour, End, Group, LeftOut, Level, NotebookError, REASON_CHARS,
-    Record, Sentences, Statement, Support, Trial, same_build,
+    Colour, End, Group, LeftOut, Level, NotebookError, REASON_CHARS, Record, Sentences,
+    Statement, Support, Telling, Trial, same_build,
 };
 use noseward_link::{self as link, Format};
-use noseward_stability::{Field, FinField, Quantity, capital, cleaned_lines};
+use noseward_stability::{Field, FinField, Quantity, cleaned_lines};
 
 use super::fields::Note;
 use super::opening;
-use crate::app::{Draft, Effect, NotebookMsg, Owner, Press, Said, State, read_number};
+use crate::app::{
+    Draft, Effect, NotebookMsg, Notice, Place, Press, State, changed, go_to, read_number,
+};
+use crate::places::hand_in::out::result_code;
+use crate::places::sentence;
 
 /// What a message does.
 pub(crate) fn update(state: &mut State, msg: &NotebookMsg) -> Vec<Effect> {
@@ -31,58 +35,37 @@ pub(crate) fn update(state: &mut State, msg: &NotebookMsg) -> Vec<Effect> {
             Some(note) => typed(state, note, text),
             None => Vec::new(),
         },
-        NotebookMsg::Left { field } => match Note::parse(field) {
-            Some(note) => {
-                state.desk.look.typing.take_if(|(typing, _)| *typing == note.name());
-                vec![Effect::SetNote(note.name(), note.text(state)), Effect::Redraw]
-            }
-            None => Vec::new(),
-        },
-        NotebookMsg::Copied { text, done } => {
-            state.desk.look.by_hand = (!done).then(|| text.clone());
-            say(
-                state,
-                !done,
-                if *done {
-                    "Copied."
-                } else {
-                    "Copying is blocked here. Select the text below and press Ctrl and C."
-                },
-            )
+        NotebookMsg::Left { field } => {
+            state.typing.take_if(|(typing, _)| typing == field);
+            vec![Effect::Redraw]
         }
         // The first part of the page looks after these.
-        NotebookMsg::InView(_) | NotebookMsg::Loaded(_) | NotebookMsg::Again => {
-            Vec::new()
-        }
+        NotebookMsg::Loaded(_) | NotebookMsg::Again => Vec::new(),
     }
 }
 
 /// What was written is to be kept.
-pub(super) fn written(state: &mut State) -> Vec<Effect> {
+pub(crate) fn written(state: &mut State) -> Vec<Effect> {
     state.desk.unsaved = true;
     vec![Effect::Redraw, Effect::Keep]
 }
 
-/// The same where the forms have to be built anew.
-pub(super) fn rebuilt(state: &mut State) -> Vec<Effect> {
-    let mut effects = written(state);
-    effects.insert(0, Effect::RebuildNotebook);
-    effects
-}
-
-/// Puts a message at the top of the notebook.
-pub(super) fn say(
+/// Tells what happened.
+pub(crate) fn say(
     state: &mut State,
     alarming: bool,
     words: impl Into<String>,
 ) -> Vec<Effect> {
-    state.desk.look.said = Some(Said { alarming, words: words.into() });
+    state.notice = Some(Notice::Said { alarming, words: words.into() });
     vec![Effect::Redraw]
 }
 
 fn typed(state: &mut State, note: Note, text: &str) -> Vec<Effect> {
-    state.desk.look.said.take_if(|said| !said.alarming);
-    state.desk.look.typing = Some((note.name(), text.to_owned()));
+    state.notice.take_if(|notice| notice.is_passing());
+    state.typing = Some((note.name(), text.to_owned()));
+    if note.is_of_trial() && !begin_if_needed(state) {
+        return full(state);
+    }
     if note.is_length() {
         return length(state, note, text);
     }
@@ -95,7 +78,7 @@ fn typed(state: &mut State, note: Note, text: &str) -> Vec<Effect> {
         }
         Note::Plan => {
             state.desk.look.plan = text.to_owned();
-            return Vec::new();
+            return vec![Effect::Redraw];
         }
         Note::Colour | Note::Number => {
             let group = notebook.group;
@@ -111,7 +94,7 @@ fn typed(state: &mut State, note: Note, text: &str) -> Vec<Effect> {
             let open = state.desk.slot;
             let mut others = state.desk.slots.iter().filter(|slot| slot.number != open);
             let twice = others.any(|slot| slot.group == Some(group));
-            let mut effects = rebuilt(state);
+            let mut effects = written(state);
             if twice {
                 let words = format!("Another notebook here is {group} too. Is it yours?");
                 effects.extend(say(state, true, words));
@@ -121,12 +104,17 @@ fn typed(state: &mut State, note: Note, text: &str) -> Vec<Effect> {
         Note::Level => {
             let level = index(text).and_then(|i| Level::ALL.get(i).copied());
             notebook.level = level.unwrap_or(notebook.level);
-            return rebuilt(state);
+            return written(state);
         }
         Note::Support => {
             let support = index(text).and_then(|i| Support::ALL.get(i).copied());
             notebook.support = support.unwrap_or(notebook.support);
-            return rebuilt(state);
+            return written(state);
+        }
+        Note::Telling => {
+            let telling = index(text).and_then(|i| Telling::ALL.get(i).copied());
+            notebook.telling = telling.unwrap_or(notebook.telling);
+            return written(state);
         }
         Note::Slot => {
             return match text.parse() {
@@ -138,7 +126,7 @@ fn typed(state: &mut State, note: Note, text: &str) -> Vec<Effect> {
             if let Some(id) = notebook.in_hand().map(Trial::id) {
                 notebook.compare(id, text.parse().ok());
             }
-            return rebuilt(state);
+            return written(state);
         }
         _ => {}
     }
@@ -153,7 +141,7 @@ fn typed(state: &mut State, note: Note, text: &str) -> Vec<Effect> {
             let reason =
                 readings.left_out.take().map(|out| out.reason).unwrap_or_default();
             readings.left_out = index(text).map(|reading| LeftOut { reading, reason });
-            return rebuilt(state);
+            return written(state);
         }
         Note::WhyLeftOut(point) => {
             if let Some(out) = &mut trial.measured.of_mut(point).left_out {
@@ -184,33 +172,20 @@ fn length(state: &mut State, note: Note, text: &str) -> Vec<Effect> {
         // Once measured, a guess is no guess.
         return Vec::new();
     }
-    let (value, is_wrong) = match read_number(text, Quantity::Length, state.units) {
-        Ok(value) => (value, false),
+    let value = match read_number(text, Quantity::Length, state.units) {
+        Ok(value) => value,
         Err(why) => {
             state.desk.drafts.push((name, Draft { text: text.to_owned(), why }));
             // What stood there before is gone from the field, so it counts no more.
-            (None, true)
+            None
         }
     };
-    let before = asked(trial);
     note.set_length_mm(trial, value);
-    // A reading that lies apart brings a question; a first one ends the guessing.
-    let mut effects =
-        if asked(trial) == before { written(state) } else { rebuilt(state) };
-    effects.push(Effect::MarkNote { id: note.name(), is_wrong });
-    effects
-}
-
-/// What the forms ask about the readings, as far as it follows from them.
-fn asked(trial: &Trial) -> [(bool, bool); 2] {
-    BalancePoint::ALL.map(|point| {
-        let readings = trial.measured.of(point);
-        (readings.any(), readings.outlier().is_some())
-    })
+    written(state)
 }
 
 /// Why a text in a field of the notebook is no length, and how to mend it.
-pub(super) fn fault(state: &State, note: Note) -> Option<String> {
+pub(crate) fn fault(state: &State, note: Note) -> Option<String> {
     let name = note.name();
     let (_, draft) = state.desk.drafts.iter().find(|(known, _)| *known == name)?;
     // Any length of a design is asked for in the same words.
@@ -226,12 +201,10 @@ pub(super) fn fault(state: &State, note: Note) -> Option<String> {
 }
 
 fn pressed(state: &mut State, press: Press) -> Vec<Effect> {
-    (state.desk.look.said, state.desk.look.typing) = (None, None);
+    state.typing = None;
+    state.notice.take_if(|notice| matches!(notice, Notice::Said { .. }));
     match press {
-        Press::Begin => {
-            let begun = state.desk.notebook.begin(&state.record());
-            begun_trial(state, begun)
-        }
+        Press::Again => again(state),
         Press::BeginPlan(plan) => {
             let record = state.record();
             let begun = state.desk.notebook.begin_plan(plan, &record);
@@ -240,13 +213,16 @@ fn pressed(state: &mut State, press: Press) -> Vec<Effect> {
         Press::Copy(id) => match state.desk.notebook.copy(id) {
             Ok(Some(copied)) => open_trial(state, copied),
             Ok(None) => Vec::new(),
-            Err(full) => say(state, true, sentence(&full.to_string())),
+            Err(_) => full(state),
         },
         Press::Open(id) => open_trial(state, id),
         Press::Delete(id) => delete(state, id),
         Press::Restore(id) => restore(state, id),
         Press::Shift { id, to_front } => shift(state, id, to_front),
         Press::Outcome(outcome) => {
+            if !begin_if_needed(state) {
+                return full(state);
+            }
             if let Some(trial) = state.desk.notebook.in_hand_mut() {
                 trial.draft.outcome = Some(outcome);
             }
@@ -257,7 +233,7 @@ fn pressed(state: &mut State, press: Press) -> Vec<Effect> {
         Press::AllowTwoChanges => {
             let notebook = &mut state.desk.notebook;
             notebook.allows_two_changes = !notebook.allows_two_changes;
-            rebuilt(state)
+            written(state)
         }
         Press::Pair(id) => {
             let trial = state.desk.notebook.trial(id);
@@ -269,13 +245,8 @@ fn pressed(state: &mut State, press: Press) -> Vec<Effect> {
         Press::AddPlan => add_plan(state),
         Press::RemovePlan(plan) => remove_plan(state, plan),
         Press::Use(statement, place) => use_sentence(state, statement, place),
-        Press::ToSwing => vec![Effect::Show("swing-record")],
-        Press::ToTrial => vec![Effect::Show("nb-trial")],
-        Press::Dismiss => {
-            state.desk.look.by_hand = None;
-            vec![Effect::Redraw, Effect::Focus("notebook-title".into())]
-        }
         Press::Save
+        | Press::SaveRocket
         | Press::Spreadsheet(_)
         | Press::PlainText
         | Press::CopyTable(_)
@@ -289,7 +260,7 @@ fn pressed(state: &mut State, press: Press) -> Vec<Effect> {
         Press::AskToDelete(asks) => {
             state.desk.look.asks_to_delete = asks;
             let next = if asks { "nb-delete-now" } else { "nb-ask-delete" };
-            vec![Effect::RebuildNotebook, Effect::Redraw, Effect::Focus(next.into())]
+            vec![Effect::Redraw, Effect::Focus(next.into())]
         }
         Press::DeleteNow => opening::delete_open(state),
     }
@@ -298,7 +269,10 @@ fn pressed(state: &mut State, press: Press) -> Vec<Effect> {
 /// A way out of this computer.
 fn out(state: &mut State, press: Press) -> Vec<Effect> {
     match press {
+        Press::SaveRocket => save_rocket(state),
+        Press::Save if state.desk.notebook.is_blank() => save_rocket(state),
         Press::Save => {
+            state.handed_in = true;
             let name = link::notebook_file_name(&state.desk.notebook);
             download(state, name, opening::file)
         }
@@ -312,22 +286,75 @@ fn out(state: &mut State, press: Press) -> Vec<Effect> {
         Press::PlainText => download(state, file_name(state, ".txt"), |state| {
             link::to_plain_text(&state.desk.notebook)
         }),
-        Press::CopyTable(format) => {
-            vec![Effect::CopyText(link::to_table(&state.desk.notebook, format))]
-        }
-        Press::CopyResult(id) => match super::views::result_code(state, id) {
-            Some(code) => vec![Effect::CopyText(code)],
+        Press::CopyTable(format) => copy(link::to_table(&state.desk.notebook, format)),
+        Press::CopyResult(id) => match result_code(state, id) {
+            Some(code) => copy(code),
             None => Vec::new(),
         },
         _ => match opening::hash(state) {
-            Some(hash) => vec![Effect::CopyText(state.link_to(&hash))],
-            None => say(
-                state,
-                true,
-                "This notebook does not fit into a link. Save it as a file.",
-            ),
+            Some(hash) => {
+                vec![Effect::Copy { text: state.link_to(&hash), is_link: true }]
+            }
+            None => {
+                let text = state.link_to(&link::hash(&state.record()));
+                let mut effects = vec![Effect::Copy { text, is_link: true }];
+                effects.extend(say(
+                    state,
+                    true,
+                    "This notebook does not fit into a link. The link holds the rocket \
+                     alone: save the notebook as a file.",
+                ));
+                effects
+            }
         },
     }
+}
+
+fn save_rocket(state: &mut State) -> Vec<Effect> {
+    let (name, text) = (link::file_name(&state.design), link::to_file(&state.record()));
+    state.notice = Some(Notice::Saved(name.clone()));
+    vec![Effect::Download { name, text }, Effect::Redraw]
+}
+
+fn copy(text: String) -> Vec<Effect> {
+    vec![Effect::Copy { text, is_link: false }]
+}
+
+/// Measuring or predicting begins a trial, where the rocket on the page has none. Returns
+/// whether there is one now.
+fn begin_if_needed(state: &mut State) -> bool {
+    if state.is_of_trial() {
+        return true;
+    }
+    let begun = state.desk.notebook.begin(&state.record()).is_ok();
+    if begun {
+        state.desk.drafts.clear();
+        state.desk.look.nudged = false;
+        state.desk.unsaved = true;
+        state.swings_from_trial();
+    }
+    begun
+}
+
+fn full(state: &mut State) -> Vec<Effect> {
+    say(state, true, sentence(&NotebookError::TooManyTrials.to_string()))
+}
+
+/// Another trial of the same rocket, for three swings more.
+fn again(state: &mut State) -> Vec<Effect> {
+    let Some(id) = state.desk.notebook.in_hand().map(Trial::id) else {
+        return Vec::new();
+    };
+    if state.desk.notebook.copy(id).is_err() {
+        return full(state);
+    }
+    state.forget_space();
+    state.desk.drafts.clear();
+    state.desk.look.nudged = false;
+    state.swings_from_trial();
+    let mut effects = written(state);
+    effects.extend(go_to(state, Place::Predict, true));
+    effects
 }
 
 fn delete(state: &mut State, id: u16) -> Vec<Effect> {
@@ -336,7 +363,7 @@ fn delete(state: &mut State, id: u16) -> Vec<Effect> {
     }
     let words = format!("Trial {id} is deleted. It can be brought back below.");
     let mut effects = say(state, false, words);
-    effects.extend(rebuilt(state));
+    effects.extend(written(state));
     effects.push(Effect::Focus(format!("nb-restore:{id}")));
     effects
 }
@@ -356,7 +383,7 @@ fn restore(state: &mut State, id: u16) -> Vec<Effect> {
         format!("Trial {id} is back. Open it to go on with it.")
     };
     let mut effects = say(state, false, words);
-    effects.extend(rebuilt(state));
+    effects.extend(written(state));
     effects.push(Effect::Focus(format!("nb-open:{id}")));
     effects
 }
@@ -381,7 +408,7 @@ fn add_plan(state: &mut State) -> Vec<Effect> {
         };
     }
     state.desk.look.plan.clear();
-    let mut effects = rebuilt(state);
+    let mut effects = written(state);
     effects.push(Effect::Focus(Note::Plan.name()));
     effects
 }
@@ -393,7 +420,7 @@ fn remove_plan(state: &mut State, plan: usize) -> Vec<Effect> {
             state.desk.look.plan = plan;
         }
     }
-    let mut effects = rebuilt(state);
+    let mut effects = written(state);
     effects.push(Effect::Focus(Note::Plan.name()));
     effects
 }
@@ -404,43 +431,33 @@ fn begun_trial(state: &mut State, begun: Result<u16, NotebookError>) -> Vec<Effe
             state.desk.drafts.clear();
             state.desk.look.nudged = false;
             state.swings_from_trial();
-            let mut effects = rebuilt(state);
-            effects.push(Effect::Show("nb-trial"));
+            let mut effects = written(state);
+            effects.extend(go_to(state, Place::Measure, true));
             effects
         }
-        Err(full) => say(state, true, sentence(&full.to_string())),
+        Err(_) => full(state),
     }
-}
-
-/// A sentence of what an error says of itself.
-pub(super) fn sentence(error: &str) -> String {
-    let mut words = capital(error);
-    if !words.ends_with(['.', '?', '!']) {
-        words.push('.');
-    }
-    words
 }
 
 /// The rocket of a trial, with its swings, comes onto the page.
 fn open_trial(state: &mut State, id: u16) -> Vec<Effect> {
-    let owner = state.owner();
     let Some(record) = state.desk.notebook.take_in_hand(id).map(|t| t.record()) else {
         return Vec::new();
     };
     state.desk.drafts.clear();
     state.desk.look.nudged = false;
-    let mut effects = onto_page(state, record, owner);
-    effects.extend(rebuilt(state));
-    effects.push(Effect::Show("nb-trial"));
+    let mut effects = onto_page(state, record);
+    effects.extend(written(state));
+    effects.extend(go_to(state, Place::Measure, true));
     effects
 }
 
 /// Puts a rocket onto the page, if it is another one.
-pub(super) fn onto_page(state: &mut State, record: Record, owner: Owner) -> Vec<Effect> {
+pub(crate) fn onto_page(state: &mut State, record: Record) -> Vec<Effect> {
     if record != state.record() {
-        state.show_record(record, owner);
+        state.show_record(record);
     }
-    vec![Effect::RebuildSteps, Effect::ShowBench, Effect::Redraw, Effect::Keep]
+    changed()
 }
 
 fn lock(state: &mut State) -> Vec<Effect> {
@@ -495,8 +512,8 @@ fn lock(state: &mut State) -> Vec<Effect> {
         "Locked. Next: the cards, with the adult."
     };
     let mut effects = say(state, false, words);
-    effects.extend(rebuilt(state));
-    let next = if was_locked { "nb-lock" } else { "nb-to-swing" };
+    effects.extend(written(state));
+    let next = if was_locked { "nb-lock" } else { "next" };
     effects.push(Effect::Focus(next.into()));
     effects
 }
@@ -513,10 +530,9 @@ fn undo_change(state: &mut State, place: usize) -> Vec<Effect> {
     if !same_build(&record.design, trial.design()) {
         record.swings = record.swings.setup.into();
     }
-    let owner = state.owner();
-    let mut effects = onto_page(state, record, owner);
+    let mut effects = onto_page(state, record);
     effects.extend(written(state));
-    effects.push(Effect::Focus("nb-trial".into()));
+    effects.push(Effect::Focus("place-title".into()));
     effects
 }
 
@@ -539,9 +555,8 @@ fn use_sentence(state: &mut State, statement: Statement, place: usize) -> Vec<Ef
     let gap = if text.is_empty() || text.ends_with(['\n', ' ']) { "" } else { "\n" };
     let text = format!("{text}{gap}{sentence}");
     let text = cleaned_lines(&text, noseward_lesson::BOX_CHARS);
-    *state.desk.notebook.conclusion.text_mut(statement) = text.clone();
-    let mut effects = vec![Effect::SetNote(Note::Statement(statement).name(), text)];
-    effects.extend(written(state));
+    *state.desk.notebook.conclusion.text_mut(statement) = text;
+    let mut effects = written(state);
     effects.push(Effect::Focus(Note::Statement(statement).name()));
     effects
 }

@@ -20,7 +20,7 @@ fn each_thing_that_is_barred_is_named_with_a_way_that_still_works() {
 #[test]
 fn a_copied_link_answers_the_question_about_copying() {
     let mut state = open("", None);
-    update(&mut state, Msg::Copied { link: String::new(), done: true });
+    update(&mut state, Msg::Copied { text: String::new(), is_link: true, done: true });
     assert_eq!(state.computer.trial(Way::Copy), Trial::Works);
     assert_eq!(state.computer.trial(Way::Save), Trial::Open);
 }

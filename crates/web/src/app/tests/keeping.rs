@@ -9,7 +9,7 @@ fn tab() -> State {
 }
 
 fn tern() -> String {
-    link::to_file(&Example::Tern.design().into())
+    link::hash(&Example::Tern.design().into())
 }
 
 #[test]
@@ -33,7 +33,7 @@ fn another_tab_is_not_overwritten_until_somebody_says_so() {
 #[test]
 fn another_tab_with_the_same_rocket_is_no_news() {
     let mut state = tab();
-    let same = link::to_file(&state.record());
+    let same = link::hash(&state.record());
     update(&mut state, Msg::KeptElsewhere(Some(same)));
     assert!(state.keeping.is_here());
     assert_eq!(region(&state, "notice"), "");
@@ -87,11 +87,9 @@ fn a_browser_that_keeps_nothing_is_told_at_once_with_a_way_out() {
 #[test]
 fn a_refused_write_is_told_once_and_taken_back_when_one_succeeds() {
     let mut state = tab();
-    update(&mut state, Msg::Notebook(NotebookMsg::Pressed(Press::Begin)));
+    notebook::begin(&mut state);
     let warns = |state: &mut State| {
-        let regions = call(state, Ask::Notebook).regions;
-        let said = regions.iter().find(|region| region.id == "nb-said").unwrap();
-        said.markup.contains("nb-save")
+        region(state, "notice").contains("Save the notebook as a file")
     };
     assert!(!warns(&mut state));
     update(&mut state, Msg::Wrote { refused: true });
@@ -100,12 +98,11 @@ fn a_refused_write_is_told_once_and_taken_back_when_one_succeeds() {
     for part in ["not kept", "copy-link", "data-action=\"save\""] {
         assert!(notice.contains(part), "{part}: {notice}");
     }
-    assert!(warns(&mut state), "with its file");
     update(&mut state, Msg::Dismiss);
     assert_eq!(update(&mut state, Msg::Wrote { refused: true }), [], "no news");
-    assert_eq!(region(&state, "notice"), "");
+    assert!(!region(&state, "notice").contains("The last changes"));
     assert!(region(&state, "keeping").contains("not kept"));
-    assert!(warns(&mut state));
+    assert!(warns(&mut state), "of the notebook, with its file");
     update(&mut state, Msg::Wrote { refused: false });
     assert!(region(&state, "keeping").contains("Kept in this browser"));
     assert!(!warns(&mut state));
@@ -116,7 +113,7 @@ fn a_refused_write_is_told_once_and_taken_back_when_one_succeeds() {
     update(&mut state, Msg::Wrote { refused: true });
     update(&mut state, Msg::Save);
     update(&mut state, Msg::Wrote { refused: false });
-    assert!(region(&state, "notice").contains("Saved as"));
+    assert!(region(&state, "passing").contains("Saved as"));
 }
 
 #[test]
@@ -124,15 +121,14 @@ fn a_notebook_that_was_put_away_and_not_kept_is_warned_about() {
     let mut state = tab();
     state.refused = true;
     state.desk.put_away = vec![(3, Some("{}".into()))];
-    let regions = call(&mut state, Ask::Notebook).regions;
-    let said = regions.iter().find(|region| region.id == "nb-said").unwrap();
-    assert!(said.markup.contains("open before"), "{}", said.markup);
+    let notice = region(&state, "notice");
+    assert!(notice.contains("open before"), "{notice}");
 }
 
 #[test]
 fn what_is_kept_is_read_where_nothing_can_be_written() {
     let state = State::new(&Opening {
-        kept: Some(link::to_file(&Example::Gannet.design().into())),
+        kept: Some(link::hash(&Example::Gannet.design().into())),
         can_keep: true,
         refused: true,
         ..Opening::default()
@@ -147,9 +143,9 @@ fn a_crash_finds_the_name_of_the_open_notebook_and_what_is_not_kept_of_it() {
     let mut state = tab();
     let left = |state: &mut State| call(state, Ask::Crash).regions.remove(0).markup;
     assert_eq!(left(&mut state), "", "there is nothing in it");
-    update(&mut state, Msg::Notebook(NotebookMsg::Pressed(Press::Begin)));
+    notebook::begin(&mut state);
     let unsaved = left(&mut state);
-    for part in ["Blue 1", "noseward/notebook/0", "&quot;trials&quot;"] {
+    for part in ["Red 1", "noseward/notebook/0", "&quot;trials&quot;"] {
         assert!(unsaved.contains(part), "{part}: {unsaved}");
     }
     state.desk.unsaved = false;
@@ -171,7 +167,7 @@ fn deleting_asks_first_and_leaves_nothing_to_undo() {
     assert!(!effects.contains(&Effect::Keep), "it would be there again");
     assert_eq!(state.design.name, "Puffin");
     assert!(!state.can_undo() && state.keeping.is_here());
-    assert!(region(&state, "notice").contains("nothing is left"));
+    assert!(region(&state, "passing").contains("nothing is left"));
     update(&mut state, Msg::Deleted { left: 2 });
     assert!(region(&state, "notice").contains("Not everything"));
 }

@@ -1,17 +1,17 @@
 //! What somebody entered stays, whatever comes when.
 
 use super::notebook::{
-    FIN_SPAN as SPAN, desk, file, in_hand, predict, press, shown, swing, tell, unloaded,
-    write,
+    FIN_SPAN as SPAN, begin, desk, file, in_hand, predict, press, shown, swing, tell,
+    unloaded, write,
 };
 use super::*;
-use noseward_lesson::SwingOutcome::{Steady, TailFirst, Wobbling};
+use noseward_lesson::SwingOutcome::{self, Steady, TailFirst, Wobbling};
 
 /// A notebook as it is kept, with a trial of the first rocket that was predicted, and swung
 /// so often.
 fn kept_after(swings: usize) -> (Record, String) {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     predict(&mut state, 0, "a");
     for _ in 0..swings {
         swing(&mut state, Steady);
@@ -35,6 +35,16 @@ fn waiting_with(record: &Record, kept: String) -> State {
     state
 }
 
+/// A page that opens with a link to a rocket that was swung elsewhere.
+pub(super) fn swung_elsewhere(outcome: SwingOutcome) -> State {
+    let mut record = Record::from(Example::Puffin.design());
+    record.swings.add(outcome);
+    let mut state = open(&link::hash(&record), None);
+    tell(&mut state, NotebookMsg::Kept { slots: Vec::new(), open: 0, afresh: false });
+    assert_eq!(state.swings.outcomes(), [outcome]);
+    state
+}
+
 #[test]
 fn swings_that_the_notebook_has_not_seen_stay_on_the_page() {
     // The notebook could not be kept, and the address knows one swing more.
@@ -42,35 +52,24 @@ fn swings_that_the_notebook_has_not_seen_stay_on_the_page() {
     record.swings.add(TailFirst);
     let mut state = opened_with(&record, kept.clone());
     assert_eq!(state.swings.outcomes(), [Steady, TailFirst]);
-    assert_eq!(state.waits(), Some(Waits::ForTrial));
+    assert!(!state.is_of_trial());
     let trial = state.desk.notebook.trial(1).unwrap();
     assert_eq!(trial.swings().outcomes(), [Steady], "nor do they wander into it");
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     assert_eq!(in_hand(&state).swings().outcomes(), [Steady, TailFirst]);
     assert!(in_hand(&state).swung_first());
     // What the notebook knows, and more, it shows.
     let (record, _) = kept_after(0);
     let state = opened_with(&record, kept);
     assert_eq!(state.swings.outcomes(), [Steady]);
-    assert_eq!(state.waits(), None);
-}
-
-#[test]
-fn swings_made_before_the_notebook_is_here_stay_on_the_page() {
-    let (record, kept) = kept_after(0);
-    let mut state = open(&link::hash(&record), None);
-    swing(&mut state, Wobbling);
-    let slots = vec![(1, kept)];
-    tell(&mut state, NotebookMsg::Kept { slots, open: 1, afresh: false });
-    assert_eq!(state.swings.outcomes(), [Wobbling]);
+    assert!(state.is_predicted());
 }
 
 #[test]
 fn another_tabs_notebook_takes_no_swings_away() {
     // On a page where no trial is in hand.
     let (record, theirs) = kept_after(1);
-    let mut state = desk();
-    swing(&mut state, Wobbling);
+    let mut state = swung_elsewhere(Wobbling);
     let slot = state.desk.slot;
     let text = Some(theirs.clone());
     tell(&mut state, NotebookMsg::KeptElsewhere { slot, text, mine: None });
@@ -85,7 +84,7 @@ fn another_tabs_notebook_takes_no_swings_away() {
         NotebookMsg::KeptElsewhere { slot: 1, text: Some(text), mine: None },
     );
     assert_eq!(state.swings.outcomes(), [Steady]);
-    assert_eq!(state.waits(), None);
+    assert!(state.is_predicted());
 }
 
 #[test]
@@ -95,7 +94,7 @@ fn the_kept_rocket_comes_back_with_its_swings() {
     mine.swings.add(Wobbling);
     let mut state = State::new(&Opening {
         hash: link::hash(&Example::Gannet.design().into()),
-        kept: Some(link::to_file(&mine)),
+        kept: Some(link::hash(&mine)),
         can_keep: true,
         ..Opening::default()
     });
@@ -115,9 +114,8 @@ fn the_kept_rocket_comes_back_with_its_swings() {
 
 #[test]
 fn swings_before_a_prediction_come_back_with_the_old_number() {
-    let mut state = desk();
-    swing(&mut state, Steady);
-    press(&mut state, "nb-begin", "");
+    let mut state = swung_elsewhere(Steady);
+    begin(&mut state);
     let before = state.text_of(SPAN);
     typed(&mut state, SPAN, "75");
     assert!(state.swings.outcomes().is_empty() && !in_hand(&state).swung_first());
@@ -135,7 +133,7 @@ fn swings_before_a_prediction_come_back_with_the_old_number() {
 #[test]
 fn what_is_typed_before_the_notebook_is_here_goes_into_the_trial_in_hand() {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     let (record, kept) = (state.record(), file(&mut state));
     let mut state = waiting_with(&record, kept.clone());
     typed(&mut state, SPAN, "75");
@@ -148,7 +146,7 @@ fn what_is_typed_before_the_notebook_is_here_goes_into_the_trial_in_hand() {
     update(&mut state, Msg::Start(Start::Example(Example::Gannet)));
     typed(&mut state, SPAN, "75");
     tell(&mut state, NotebookMsg::Loaded(true));
-    assert_eq!(state.waits(), Some(Waits::ForTrial));
+    assert!(!state.is_of_trial());
     assert_eq!(state.desk.notebook.trial(1).unwrap().design(), &record.design);
 }
 
@@ -177,7 +175,7 @@ fn no_place_is_given_twice() {
         tell(&mut state, NotebookMsg::Loaded(true));
         for _ in 0..3 {
             press(&mut state, "nb-new-group", "");
-            press(&mut state, "nb-begin", "");
+            begin(&mut state);
         }
         let mut numbers: Vec<_> = state.desk.slots.iter().map(|s| s.number).collect();
         numbers.push(state.desk.slot);
@@ -202,16 +200,17 @@ fn a_place_has_one_name() {
 #[test]
 fn a_first_line_break_is_drawn() {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     write(&mut state, "nb:note", "\nbelow it");
     let text = "\nto copy";
-    tell(&mut state, NotebookMsg::Copied { text: text.into(), done: false });
+    update(&mut state, Msg::Copied { text: text.into(), is_link: false, done: false });
     let page = shown(&mut state);
     // A browser drops the first one after the tag.
     for area in [">\n\nbelow it</textarea>", ">\n\nto copy</textarea>"] {
         assert!(page.contains(area), "{area:?}: {page}");
     }
-    assert_eq!(page.matches("<textarea").count(), page.matches("\">\n").count());
+    let own = page.matches("data-own-text").count();
+    assert_eq!(page.matches("<textarea").count() - own, page.matches("\">\n").count());
 }
 
 #[test]
@@ -221,20 +220,20 @@ fn a_released_trial_is_kept_as_released() {
         Msg::OpenText(link::hash(&Example::Gannet.design().into())),
     ] {
         let mut state = desk();
-        press(&mut state, "nb-begin", "");
+        begin(&mut state);
         state.desk.unsaved = false;
         let effects = update(&mut state, release);
         assert!(state.desk.notebook.in_hand().is_none());
         assert!(state.desk.unsaved && effects.contains(&Effect::Keep));
     }
-    // By undo, when its rocket was another trial's.
+    // Undo brings the trial back, with its rocket.
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
-    press(&mut state, "nb-copy", 1);
-    typed(&mut state, SPAN, "75");
-    press(&mut state, "nb-open", 1);
+    begin(&mut state);
+    let mine = in_hand(&state).design().clone();
+    update(&mut state, Msg::Start(Start::Example(Example::Gannet)));
     state.desk.unsaved = false;
     let effects = update(&mut state, Msg::Undo);
-    assert!(state.desk.notebook.in_hand().is_none());
+    assert_eq!(in_hand(&state).design(), &mine);
+    assert_eq!(state.design, mine);
     assert!(state.desk.unsaved && effects.contains(&Effect::Keep));
 }

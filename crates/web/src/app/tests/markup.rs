@@ -44,7 +44,8 @@ fn states() -> Vec<State> {
     faulty.keeping = Keeping::Other(Box::new(Example::Tern.design().into()));
     faulty.notice = Some(Notice::KeepsNothing);
     faulty.asks_to_delete = true;
-    update(&mut faulty, Msg::Bench(BenchMsg::InView(true)));
+    notebook::predict(&mut faulty, 0, "so I think");
+    update(&mut faulty, Msg::To(Place::Swing));
     update(&mut faulty, Msg::Bench(BenchMsg::SpaceChecked(true)));
     faulty.bench.card = SPACE_CARD;
     update(&mut faulty, Msg::WorkOut);
@@ -63,7 +64,7 @@ fn states() -> Vec<State> {
     for _ in 0..4 {
         update(&mut empty, Msg::Remove(Part::Section(0)));
     }
-    empty.bench.in_view = true;
+    empty.place = Place::Swing;
     empty.keeping = Keeping::Unreadable(String::new());
     empty.notice = Some(Notice::NotKept);
     states.extend([faulty, empty]);
@@ -80,11 +81,10 @@ fn notebooks() -> Vec<State> {
         update(state, Msg::Notebook(NotebookMsg::Typed { field, text }));
     };
     let mut state = open("", None);
-    state.desk.in_view = true;
     let mut found = vec![desk_with(&mut state)];
     // A name that is too long would leave nothing to swing.
     typed(&mut state, Field::Name, "<img src=x>\"'&");
-    press(&mut state, "nb-begin", "");
+    notebook::begin(&mut state);
     let trial = state.desk.notebook.in_hand_mut().unwrap();
     trial.measured.mass.mm = [Some(140.0), Some(142.0), Some(250.0)];
     trial.measured.mass.left_out = Some(LeftOut { reading: 2, reason: EVIL.into() });
@@ -98,11 +98,10 @@ fn notebooks() -> Vec<State> {
     write(&mut state, "nb:plan");
     press(&mut state, "nb-outcome", "0");
     press(&mut state, "nb-lock", "");
-    for msg in [BenchMsg::InView(true), BenchMsg::SpaceChecked(true)] {
-        update(&mut state, Msg::Bench(msg));
-    }
+    update(&mut state, Msg::To(Place::Swing));
+    update(&mut state, Msg::Bench(BenchMsg::SpaceChecked(true)));
     for outcome in [SwingOutcome::Steady, SwingOutcome::TailFirst, SwingOutcome::Steady] {
-        assert!(state.may_swing(), "{:?} {:?}", state.waits(), state.is_space_checked());
+        assert!(state.may_swing(), "{}", state.is_space_checked());
         update(&mut state, Msg::Bench(BenchMsg::Swung(outcome)));
     }
     found.push(desk_with(&mut state));
@@ -110,15 +109,16 @@ fn notebooks() -> Vec<State> {
     typed(&mut state, CLAY_PLACE, "60");
     found.push(desk_with(&mut state));
     for change in ["61", "62"] {
-        press(&mut state, "nb-begin", "");
+        notebook::begin(&mut state);
         typed(&mut state, CLAY_PLACE, change);
         typed(&mut state, WIDTH, "70");
         press(&mut state, "nb-outcome", "2");
         press(&mut state, "nb-lock", "");
         found.push(desk_with(&mut state));
         press(&mut state, "nb-lock", "");
+        update(&mut state, Msg::To(Place::Swing));
         update(&mut state, Msg::Bench(BenchMsg::SpaceChecked(true)));
-        assert!(state.may_swing(), "{:?} {:?}", state.waits(), state.is_space_checked());
+        assert!(state.may_swing(), "{}", state.is_space_checked());
         update(&mut state, Msg::Bench(BenchMsg::Swung(SwingOutcome::Wobbling)));
     }
     press(&mut state, "nb-copy", "2");
@@ -129,8 +129,8 @@ fn notebooks() -> Vec<State> {
     for of in Statement::ALL {
         *state.desk.notebook.conclusion.text_mut(of) = EVIL.into();
     }
-    let copied = NotebookMsg::Copied { text: EVIL.into(), done: false };
-    update(&mut state, Msg::Notebook(copied));
+    let copied = Msg::Copied { text: EVIL.into(), is_link: false, done: false };
+    update(&mut state, copied);
     found.push(desk_with(&mut state));
     state.desk.notebook.conclusion = noseward_lesson::Conclusion::default();
     for level in Level::ALL {
@@ -147,35 +147,44 @@ fn notebooks() -> Vec<State> {
 /// The state as it is now, apart: what comes later changes nothing of it.
 fn desk_with(state: &mut State) -> State {
     let mut copy = open("", None);
-    copy.desk.in_view = true;
-    copy.show_record(state.record(), state.owner());
+    copy.show_record(state.record());
     copy.desk.notebook = state.desk.notebook.clone();
     copy.desk.slots = state.desk.slots.clone();
     copy.desk.slot = state.desk.slot;
     let (from, to) = (&state.desk.look, &mut copy.desk.look);
     to.plan.clone_from(&from.plan);
-    (to.nudged, to.pair, to.said) = (from.nudged, from.pair, from.said.clone());
-    to.by_hand.clone_from(&from.by_hand);
+    (to.nudged, to.pair) = (from.nudged, from.pair);
+    copy.notice.clone_from(&state.notice);
     to.shows_symbols = from.shows_symbols;
     to.asks_to_delete = from.asks_to_delete;
     copy.take_readings();
     copy
 }
 
-fn everything(state: &mut State) -> String {
-    let mut regions = views::outputs(state).regions;
-    regions.extend(views::soon(state));
-    for ask in
-        [Ask::Forms, Ask::Notebook, Ask::Below, Ask::Share, Ask::Computer, Ask::Bench]
-    {
-        regions.extend(call(state, ask).regions);
+/// Whatever a place, the shell or a sheet of paper shows of a state.
+fn everything(state: &State) -> String {
+    let markup = |regions: Vec<Region>| -> String {
+        regions.into_iter().map(|region| region.markup).collect()
+    };
+    let mut all = markup(regions(state));
+    for paper in [Paper::Rocket, Paper::Lesson, Paper::Swing, Paper::Notebook] {
+        all += &markup(places::paper(state, paper));
     }
-    let slots = views::outputs(state).slots;
-    let mut all = views::steps(state).into_string();
-    all += &views::start_menu().into_string();
-    all += &regions.iter().map(|r| r.markup.as_str()).collect::<String>();
-    all += &slots.iter().map(|s| s.markup.as_str()).collect::<String>();
-    all
+    all + &markup(shell::crash::for_crash(state))
+}
+
+/// The markup of the page with each place on it, what is static included.
+fn pages(state: &State) -> Vec<String> {
+    let mut round = shell::first(state);
+    round.extend(shell::then(state));
+    let page = |place: Vec<Region>| {
+        let regions = round.iter().chain(&place);
+        let inside: String = regions.clone().map(|r| r.markup.as_str()).collect();
+        let ids: String =
+            place.iter().map(|r| format!("<div id=\"{}\">", r.id)).collect();
+        format!("{PAGE}{ids}{inside}")
+    };
+    in_places(state).into_iter().map(page).collect()
 }
 
 /// Each tag with something in it, without what stands between them.
@@ -196,7 +205,7 @@ fn every_control_means_something() {
     for mut state in all_states() {
         for all in [false, true] {
             state.all_measurements = all;
-            let markup = everything(&mut state);
+            let markup = everything(&state);
             for tag in tags(&markup).chain(tags(PAGE)) {
                 let first = |a| values(tag, a).first().copied();
                 let Some(action) = first("data-action") else { continue };
@@ -224,7 +233,9 @@ fn every_control_means_something() {
         "nb-csv-point",
         "nb-copy-result",
         "nb-plan-remove",
-        "nb-dismiss",
+        "nb-once-more",
+        "to",
+        "dismiss",
         "nb-keep-it",
         "nb-delete",
         "nb-use",
@@ -241,22 +252,18 @@ fn every_control_means_something() {
 
 #[test]
 fn every_id_is_there_once_and_whatever_names_one_finds_it() {
-    let fixed = values(PAGE, "id");
     for mut state in all_states() {
         for all in [false, true] {
             state.all_measurements = all;
-            let markup = everything(&mut state);
-            let mut ids = values(&markup, "id");
-            ids.extend(&fixed);
-            let count = ids.len();
-            ids.sort_unstable();
-            let twice: Vec<_> = ids.windows(2).filter(|w| w[0] == w[1]).collect();
-            assert!(twice.is_empty(), "{twice:?}");
-            ids.dedup();
-            assert_eq!(ids.len(), count);
-            for named in ["for", "aria-describedby", "aria-labelledby"] {
-                for id in values(&markup, named) {
-                    assert!(ids.contains(&id), "{named}={id}");
+            for page in pages(&state) {
+                let mut ids = values(&page, "id");
+                ids.sort_unstable();
+                let twice: Vec<_> = ids.windows(2).filter(|w| w[0] == w[1]).collect();
+                assert!(twice.is_empty(), "{twice:?}");
+                for named in ["for", "aria-describedby", "aria-labelledby"] {
+                    for id in values(&page, named) {
+                        assert!(ids.contains(&id), "{named}={id}");
+                    }
                 }
             }
         }
@@ -267,8 +274,8 @@ fn every_id_is_there_once_and_whatever_names_one_finds_it() {
 #[test]
 fn words_of_a_person_are_words_in_every_notebook() {
     let mut seen = 0;
-    for mut state in notebooks() {
-        let markup = everything(&mut state);
+    for state in notebooks() {
+        let markup = everything(&state);
         seen += markup.matches("&lt;img").count();
         for raw in ["<img", "</textarea><b>", "onerror=alert(1)>"] {
             assert!(!markup.contains(raw), "{raw}");
@@ -287,13 +294,14 @@ fn no_word_that_promises_anything() {
     };
     check(PAGE);
     let mut all = String::new();
-    for mut state in all_states() {
-        let markup = everything(&mut state);
+    for state in all_states() {
+        let markup = everything(&state);
         check(&markup);
         all += &markup;
     }
     // What is easily left out of the walk.
-    for seen in ["nb-chart-words", "nb-pair", "nb__written", "nb-by-hand", "swung-wrong"]
+    for seen in
+        ["nb-chart-words", "nb-pair", "nb__written", "copy-by-hand", "swung-wrong"]
     {
         assert!(all.contains(seen), "{seen} was never seen");
     }
@@ -302,19 +310,19 @@ fn no_word_that_promises_anything() {
 /// Each sheet that can lie about alone says it.
 #[test]
 fn every_sheet_says_that_it_is_no_permission() {
-    let (_, readings) = PAGE.split_once("class=\"readings\"").unwrap();
-    let (readings, _) = readings.split_once("</section>").unwrap();
     let (_, lesson) = PAGE.split_once("<article class=\"paper\"").unwrap();
-    let mut state = notebooks().remove(2);
-    update(&mut state, Msg::Bench(BenchMsg::InView(true)));
-    let mut drawn = Vec::new();
-    for ask in [Ask::Share, Ask::Notebook, Ask::Forms, Ask::Bench] {
-        drawn.extend(call(&mut state, ask).regions);
+    assert!(lesson.contains("not permission to"));
+    let state = notebooks().remove(2);
+    for paper in [Paper::Rocket, Paper::Swing, Paper::Notebook] {
+        let sheet: String = places::paper(&state, paper)
+            .into_iter()
+            .map(|region| region.markup)
+            .collect();
+        assert!(sheet.contains("not permission to"), "{paper:?}: {sheet}");
     }
-    let of = |id| drawn.iter().find(|region| region.id == id).unwrap().markup.as_str();
-    for sheet in [readings, lesson, of("handout"), of("swing-cards"), of("nb-paper")] {
-        let says = sheet.contains("not permission to");
-        assert!(says, "{sheet}");
+    for place in [places::swing::regions(&state), places::why::regions(&state)] {
+        let text: String = place.into_iter().map(|region| region.markup).collect();
+        assert!(text.contains("This page does not."), "{text}");
     }
 }
 
@@ -323,10 +331,14 @@ fn fields_that_count_as_shown_are_in_the_markup() {
     for mut state in states() {
         for all in [false, true] {
             state.all_measurements = all;
-            let markup = views::steps(&state).into_string();
+            let markup: String =
+                places::rocket::regions(&state).into_iter().map(|r| r.markup).collect();
             for field in Field::numbers(&state.design) {
                 let there = markup.contains(&format!("id=\"{field}\""));
-                assert!(there || !views::is_shown(&state, field), "{field} {all}");
+                assert!(
+                    there || !places::rocket::is_shown(&state, field),
+                    "{field} {all}"
+                );
                 assert!(there || !all, "{field} is nowhere");
             }
         }
@@ -342,8 +354,8 @@ fn what_a_person_typed_is_escaped_everywhere() {
     typed(&mut state, WIDTH, evil);
     for all in [false, true] {
         state.all_measurements = all;
-        let mut markup = everything(&mut state);
-        markup += &views::outputs(&state).drawing.unwrap().document();
+        let mut markup = everything(&state);
+        markup += &shell::drawing(&state).unwrap().document();
         assert!(markup.contains("&lt;img"));
         assert!(!markup.contains("<img"));
         assert!(!markup.contains("x>\"'"));

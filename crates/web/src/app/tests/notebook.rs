@@ -3,7 +3,7 @@
 use super::*;
 
 use crate::later::Ask;
-use noseward_lesson::{Colour, Group, Notebook, SwingOutcome};
+use noseward_lesson::{Colour, Group, Notebook, SwingOutcome, Telling};
 use noseward_link::{Format, NotebookFile, open_notebook_file, open_table, to_table};
 use noseward_stability::evaluations;
 
@@ -34,21 +34,39 @@ pub(super) fn write(state: &mut State, field: &str, text: &str) -> Vec<Effect> {
     tell(state, NotebookMsg::Typed { field: field.into(), text: text.into() })
 }
 
-/// A page whose notebook is loaded and in view.
+/// Begins a trial of the rocket on the page as a group does, by turning to its readings; of
+/// the same rocket once more where it has a trial.
+pub(super) fn begin(state: &mut State) {
+    if state.is_of_trial() {
+        press(state, "nb-once-more", "");
+    } else {
+        write(state, "nb:reading:mass:0", "");
+    }
+    tell(state, NotebookMsg::Left { field: "nb:reading:mass:0".into() });
+}
+
+/// A page whose notebook is loaded.
 pub(super) fn desk() -> State {
     let mut state = unloaded();
     let kept = NotebookMsg::Kept { slots: Vec::new(), open: 0, afresh: false };
     assert!(tell(&mut state, kept).contains(&Effect::LoadLater));
     tell(&mut state, NotebookMsg::Loaded(true));
-    tell(&mut state, NotebookMsg::InView(true));
     state
 }
 
-/// Everything that the notebook shows, as one text.
+/// Everything that is shown anywhere, as one text.
 pub(super) fn shown(state: &mut State) -> String {
-    let forms = call(state, Ask::Forms).regions;
-    let outputs = call(state, Ask::Notebook).regions;
-    forms.into_iter().chain(outputs).map(|region| region.markup).collect()
+    let mut all = regions(state);
+    all.extend(places::paper(state, Paper::Notebook));
+    all.into_iter().map(|region| region.markup).collect()
+}
+
+/// What is said at the moment.
+pub(super) fn said(state: &State) -> Option<String> {
+    match &state.notice {
+        Some(Notice::Said { words, .. }) => Some(words.clone()),
+        _ => None,
+    }
 }
 
 pub(super) fn file(state: &mut State) -> String {
@@ -66,13 +84,36 @@ pub(super) fn predict(state: &mut State, outcome: usize, because: &str) {
 }
 
 pub(super) fn swing(state: &mut State, outcome: SwingOutcome) {
-    update(state, Msg::Bench(BenchMsg::InView(true)));
+    update(state, Msg::To(Place::Swing));
     update(state, Msg::Bench(BenchMsg::SpaceChecked(true)));
     update(state, Msg::Bench(BenchMsg::Swung(outcome)));
 }
 
 pub(super) fn in_hand(state: &State) -> &noseward_lesson::Trial {
     state.desk.notebook.in_hand().expect("a trial is in hand")
+}
+
+/// The place of the notebook comes with what was kept, and takes no step of the history.
+#[test]
+fn what_is_done_after_opening_can_be_undone() {
+    let mut state = desk();
+    assert_ne!(state.desk.slot, 0);
+    let hash = link::hash(&Example::Gannet.design().into());
+    update(&mut state, Msg::HashChanged(hash));
+    assert_eq!(state.design.name, "Gannet");
+    update(&mut state, Msg::Undo);
+    assert_eq!(state.design.name, "Puffin");
+    assert_eq!(said(&state).unwrap(), "Undone: another rocket, Gannet.");
+    // Undo goes through every place: readings, words, the choice.
+    write(&mut state, "nb:reading:mass:0", "141");
+    write(&mut state, "nb:note", "it shook");
+    press(&mut state, "nb-outcome", 1);
+    for what in ["the choice", "the note", "trial 1 taken back"] {
+        update(&mut state, Msg::Undo);
+        let said = said(&state).unwrap();
+        assert!(said.contains(what) || said.contains("trial 1 begun"), "{said}");
+    }
+    assert!(state.desk.notebook.is_blank());
 }
 
 /// The notebook shows every trial in a list, charts, a pair and sentences; the rocket on the
@@ -82,7 +123,7 @@ fn a_change_has_one_report() {
     let mut state = desk();
     write(&mut state, "nb:level", "3");
     for span in ["61", "65", "70", "75"] {
-        press(&mut state, "nb-begin", "");
+        begin(&mut state);
         typed(&mut state, FIN_SPAN, span);
         write(&mut state, "nb:reading:mass:0", "150");
         write(&mut state, "nb:reading:pressure:0", "170");
@@ -99,9 +140,6 @@ fn a_change_has_one_report() {
         for part in ["Measured beside worked out", "side by side", "What else moved"] {
             assert!(shown.contains(part), "{part}");
         }
-        views::outputs(state);
-        views::later_regions(state);
-        views::steps(state);
     };
     redraw(&mut state);
     let before = evaluations();
@@ -115,7 +153,7 @@ fn a_change_has_one_report() {
 #[test]
 fn the_rocket_to_compare_with_keeps_what_was_measured() {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     write(&mut state, "nb:reading:mass:0", "150");
     write(&mut state, "nb:reading:pressure:0", "170");
     predict(&mut state, 0, "long fins");
@@ -130,9 +168,9 @@ fn the_rocket_to_compare_with_keeps_what_was_measured() {
 #[test]
 fn nothing_can_be_swung_or_is_told_before_a_prediction() {
     let mut state = desk();
-    assert_eq!(state.waits(), None, "who does not use the notebook does as they like");
-    press(&mut state, "nb-begin", "");
-    assert_eq!(state.waits(), Some(Waits::ForPrediction));
+    state.desk.notebook.telling = Telling::Verdict;
+    begin(&mut state);
+    assert!(!state.is_predicted());
     assert!(!state.tells_outcome());
     swing(&mut state, SwingOutcome::Steady);
     assert!(state.swings.outcomes().is_empty(), "first predict");
@@ -144,9 +182,9 @@ fn nothing_can_be_swung_or_is_told_before_a_prediction() {
     );
 
     press(&mut state, "nb-lock", "");
-    assert_eq!(state.waits(), Some(Waits::ForPrediction), "an outcome has to be chosen");
+    assert!(!state.is_predicted(), "an outcome has to be chosen");
     predict(&mut state, 1, "small fins");
-    assert_eq!(state.waits(), None);
+    assert!(state.is_predicted());
     swing(&mut state, SwingOutcome::Steady);
     assert_eq!(in_hand(&state).swings().outcomes(), [SwingOutcome::Steady]);
     assert!(!in_hand(&state).swung_first());
@@ -155,7 +193,7 @@ fn nothing_can_be_swung_or_is_told_before_a_prediction() {
 #[test]
 fn a_locked_rocket_stays_as_it_was() {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     typed(&mut state, FIN_SPAN, "61");
     assert_eq!(in_hand(&state).design(), &state.design, "it follows");
     predict(&mut state, 0, "");
@@ -163,56 +201,57 @@ fn a_locked_rocket_stays_as_it_was() {
     let locked = in_hand(&state).clone();
     typed(&mut state, FIN_SPAN, "75");
     assert_eq!(in_hand(&state), &locked);
-    assert_eq!(state.waits(), Some(Waits::ForTrial));
+    assert!(!state.is_of_trial());
     swing(&mut state, SwingOutcome::Steady);
     assert_eq!(in_hand(&state), &locked);
     // Typing the old number again makes it the same rocket, with its swings.
     typed(&mut state, FIN_SPAN, "61");
-    assert_eq!(state.waits(), None);
+    assert!(state.is_predicted());
     assert_eq!(state.swings.outcomes(), [SwingOutcome::Wobbling]);
     // Measuring it is no change of it.
     typed(&mut state, Field::TotalMass, "90");
-    assert_eq!(state.waits(), None);
+    assert!(state.is_predicted());
     assert_eq!(state.swings.outcomes(), [SwingOutcome::Wobbling]);
 }
 
 #[test]
 fn another_string_is_another_trial() {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     predict(&mut state, 0, "");
     swing(&mut state, SwingOutcome::Steady);
     let string = BenchField::Setup(noseward_stability::SwingField::String);
     update(&mut state, Msg::Bench(BenchMsg::Typed(string, "2".into())));
-    assert_eq!(state.waits(), Some(Waits::ForTrial));
+    assert!(!state.is_of_trial());
     swing(&mut state, SwingOutcome::TailFirst);
     assert_eq!(in_hand(&state).swings().outcomes(), [SwingOutcome::Steady]);
     update(&mut state, Msg::Bench(BenchMsg::Typed(string, "1".into())));
-    assert_eq!(state.waits(), None);
+    assert!(state.is_predicted());
     assert_eq!(state.swings.outcomes(), [SwingOutcome::Steady]);
 }
 
 #[test]
 fn three_more_swings_are_another_trial() {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     predict(&mut state, 0, "");
     for _ in 0..3 {
         swing(&mut state, SwingOutcome::Steady);
     }
-    update(&mut state, Msg::Bench(BenchMsg::Anew));
+    press(&mut state, "nb-once-more", "");
+    assert_eq!(state.place, Place::Predict, "and says so: it wants a prediction");
     assert_eq!(state.desk.notebook.trials().len(), 2);
     assert_eq!(state.desk.notebook.trial(1).unwrap().swings().counted().count(), 3);
-    assert_eq!(state.waits(), Some(Waits::ForPrediction));
+    assert!(!state.is_predicted());
 }
 
 #[test]
 fn two_changes_are_named_and_either_can_be_undone() {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     predict(&mut state, 0, "");
     let baseline = state.design.clone();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     assert!(shown(&mut state).contains("Nothing has changed"));
     typed(&mut state, FIN_SPAN, "75");
     let one = shown(&mut state);
@@ -237,7 +276,7 @@ fn two_changes_are_named_and_either_can_be_undone() {
 #[test]
 fn readings_are_as_people_type_them_and_odd_ones_stay() {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     for (i, text) in ["200", "20,3 cm", "251"].into_iter().enumerate() {
         write(&mut state, &format!("nb:reading:mass:{i}"), text);
     }
@@ -250,17 +289,19 @@ fn readings_are_as_people_type_them_and_odd_ones_stay() {
     assert_eq!(in_hand(&state).measured.mass.mm[2], Some(251.0));
     // What cannot be read stays in its field, and what stood there before does not count
     // in its place.
-    let marked = |is_wrong| Effect::MarkNote { id: "nb:reading:mass:0".into(), is_wrong };
-    let effects = write(&mut state, "nb:reading:mass:0", "1,234");
-    assert!(effects.contains(&marked(true)), "{effects:?}");
+    let marked =
+        |state: &State| region(state, "measure-mass").contains("aria-invalid=\"true\"");
+    assert!(!marked(&state));
+    write(&mut state, "nb:reading:mass:0", "1,234");
+    assert!(marked(&state));
     assert_eq!(in_hand(&state).measured.mass.mm[0], None);
     let page = shown(&mut state);
     for part in ["Reading 1: Is that 1.234 or 1234?", "does not count", "value=\"1,234\""]
     {
         assert!(page.contains(part), "{part}: {page}");
     }
-    let effects = write(&mut state, "nb:reading:mass:0", "1.234");
-    assert!(effects.contains(&marked(false)), "{effects:?}");
+    write(&mut state, "nb:reading:mass:0", "1.234");
+    assert!(!marked(&state));
     write(&mut state, "nb:reading:mass:0", "");
     assert_eq!(in_hand(&state).measured.mass.mm[0], None);
 }
@@ -268,7 +309,7 @@ fn readings_are_as_people_type_them_and_odd_ones_stay() {
 #[test]
 fn what_was_measured_adds_up_on_the_page() {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     for (id, text) in [("mass:0", "129"), ("pressure:0", "160"), ("pressure:1", "163")] {
         write(&mut state, &format!("nb:reading:{id}"), text);
     }
@@ -290,7 +331,7 @@ fn what_was_measured_adds_up_on_the_page() {
 #[test]
 fn a_lock_asks_once_about_what_makes_no_fair_test() {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     predict(&mut state, 0, "it is long");
     assert!(in_hand(&state).is_locked(), "a baseline has nothing to differ from");
     swing(&mut state, SwingOutcome::Steady);
@@ -298,18 +339,17 @@ fn a_lock_asks_once_about_what_makes_no_fair_test() {
         press(state, "nb-outcome", 0);
         write(state, "nb:because", "so I think");
         press(state, "nb-lock", "");
-        let asked =
-            state.desk.look.said.clone().map(|said| said.words).unwrap_or_default();
+        let asked = said(state).unwrap_or_default();
         (in_hand(state).is_locked(), asked)
     };
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     let (locked, asked) = locks(&mut state);
     assert!(!locked && asked.contains("Nothing has changed"), "{asked}");
     press(&mut state, "nb-lock", "");
     assert!(in_hand(&state).is_locked(), "asked once");
     typed(&mut state, FIN_SPAN, "70");
     typed(&mut state, FIN_COUNT, "3");
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     let (locked, asked) = locks(&mut state);
     assert!(!locked && asked.contains("More than one thing"), "{asked}");
     press(&mut state, "nb-lock", "");
@@ -318,14 +358,14 @@ fn a_lock_asks_once_about_what_makes_no_fair_test() {
     press(&mut state, "nb-allow", "");
     typed(&mut state, FIN_SPAN, "80");
     typed(&mut state, FIN_COUNT, "4");
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     assert!(locks(&mut state).0);
 }
 
 #[test]
 fn a_trial_that_is_brought_back_is_in_hand_where_its_rocket_is_shown() {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     press(&mut state, "nb-delete", 1);
     press(&mut state, "nb-restore", 1);
     assert_eq!(in_hand(&state).id(), 1);
@@ -341,7 +381,7 @@ fn a_trial_that_is_brought_back_is_in_hand_where_its_rocket_is_shown() {
 #[test]
 fn what_was_said_goes_when_something_else_happens() {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     predict(&mut state, 0, "it is long");
     assert!(shown(&mut state).contains("Next: the cards, with the adult"));
     swing(&mut state, SwingOutcome::Steady);
@@ -355,12 +395,12 @@ fn what_was_said_goes_when_something_else_happens() {
 #[test]
 fn two_notebooks_with_one_label_are_told_apart() {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     let other = file(&mut state).replace(r#""note": """#, r#""note": "theirs""#);
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     tell(&mut state, NotebookMsg::OpenText(other));
     let page = shown(&mut state);
-    for part in ["Another notebook here is Blue 1 too", "Blue 1: 2 trials, Puffin"] {
+    for part in ["Another notebook here is Red 1 too", "Red 1: 2 trials, Puffin"] {
         assert!(page.contains(part), "{part}: {page}");
     }
 }
@@ -368,7 +408,7 @@ fn two_notebooks_with_one_label_are_told_apart() {
 #[test]
 fn a_guess_is_made_before_measuring() {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     write(&mut state, "nb:guess:mass", "180");
     write(&mut state, "nb:reading:mass:0", "200");
     write(&mut state, "nb:guess:mass", "201");
@@ -380,7 +420,7 @@ fn a_guess_is_made_before_measuring() {
 #[test]
 fn ranges_that_overlap_are_too_close_to_call() {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     for (i, (mass, pressure)) in
         [("150", "158"), ("156", "152"), ("153", "160")].into_iter().enumerate()
     {
@@ -396,12 +436,12 @@ fn ranges_that_overlap_are_too_close_to_call() {
 #[test]
 fn trials_are_reopened_copied_moved_deleted_and_brought_back() {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     predict(&mut state, 0, "");
     swing(&mut state, SwingOutcome::Steady);
     let first = state.record();
     typed(&mut state, FIN_SPAN, "75");
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     assert_eq!(in_hand(&state).compared_with(), Some(1));
     press(&mut state, "nb-open", 1);
     assert_eq!(state.record(), first, "the rocket as it was, with its swings");
@@ -436,19 +476,19 @@ fn a_plan_is_made_ahead_and_begun() {
 #[test]
 fn another_rocket_from_elsewhere_does_not_take_a_trial_over() {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     let mine = in_hand(&state).design().clone();
     let hash = link::hash(&Example::Gannet.design().into());
     update(&mut state, Msg::HashChanged(hash));
     assert_eq!(state.design.name, "Gannet");
     assert_eq!(state.desk.notebook.trial(1).unwrap().design(), &mine);
-    assert_eq!(state.waits(), Some(Waits::ForTrial));
+    assert!(!state.is_of_trial());
 }
 
 #[test]
 fn what_is_kept_is_there_again() {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     write(&mut state, "nb:because", "half a sen");
     let kept = file(&mut state);
     let mut again = unloaded();
@@ -463,7 +503,7 @@ fn what_is_kept_is_there_again() {
 #[test]
 fn a_kept_trial_keeps_its_rocket_where_a_link_brought_another() {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     let mine = in_hand(&state).design().clone();
     let kept = file(&mut state);
     let link = link::hash(&Example::Gannet.design().into());
@@ -475,7 +515,7 @@ fn a_kept_trial_keeps_its_rocket_where_a_link_brought_another() {
     tell(&mut again, NotebookMsg::Loaded(true));
     assert_eq!(again.design.name, "Gannet");
     assert_eq!(again.desk.notebook.trial(1).unwrap().design(), &mine);
-    assert_eq!(again.waits(), Some(Waits::ForTrial));
+    assert!(!again.is_of_trial());
 }
 
 #[test]
@@ -487,13 +527,13 @@ fn three_groups_share_one_computer() {
             press(&mut state, "nb-new-group", "");
         }
         typed(&mut state, FIN_SPAN, span);
-        press(&mut state, "nb-begin", "");
+        begin(&mut state);
         write(&mut state, "nb:note", &format!("span {span}"));
         notebooks.push((state.desk.slot, state.desk.notebook.clone()));
     }
     let groups: Vec<String> =
         notebooks.iter().map(|(_, notebook)| notebook.group.to_string()).collect();
-    assert_eq!(groups, ["Blue 1", "Blue 2", "Blue 3"]);
+    assert_eq!(groups, ["Red 1", "Red 2", "Red 3"]);
     for (slot, notebook) in notebooks.iter().chain(&notebooks) {
         write(&mut state, "nb:slot", &slot.to_string());
         assert_eq!(&state.desk.notebook, notebook);
@@ -505,12 +545,12 @@ fn three_groups_share_one_computer() {
 #[test]
 fn two_tabs_keep_both_their_notebooks() {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     let slot = state.desk.slot;
     let theirs = {
         let mut other = desk();
         typed(&mut other, FIN_SPAN, "80");
-        press(&mut other, "nb-begin", "");
+        begin(&mut other);
         file(&mut other)
     };
     let mine = state.desk.notebook.clone();
@@ -525,7 +565,7 @@ fn two_tabs_keep_both_their_notebooks() {
 #[test]
 fn what_could_not_be_kept_is_not_replaced_by_another_tabs() {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     let slot = state.desk.slot;
     let theirs = file(&mut state).replace(r#""note": """#, r#""note": "theirs""#);
     write(&mut state, "nb:reading:mass:0", "203");
@@ -539,7 +579,7 @@ fn what_could_not_be_kept_is_not_replaced_by_another_tabs() {
 #[test]
 fn another_tabs_words_are_shown_once_they_are_here() {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     write(&mut state, "nb:note", "abc");
     let slot = state.desk.slot;
     let theirs = file(&mut state).replace("abc", "abc and more");
@@ -552,7 +592,7 @@ fn another_tabs_words_are_shown_once_they_are_here() {
 #[test]
 fn a_notebook_from_elsewhere_stands_beside_the_open_one() {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     predict(&mut state, 1, "small fins");
     let mine = state.desk.notebook.clone();
     let slot = state.desk.slot;
@@ -598,7 +638,7 @@ fn in_or_first(state: &State) -> &noseward_lesson::Trial {
 #[test]
 fn every_spelling_brings_the_notebook_back() {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     predict(&mut state, 1, "=1+1; \"quoted\", and\ntwo lines");
     swing(&mut state, SwingOutcome::Wobbling);
     let notebook = state.desk.notebook.clone();
@@ -612,14 +652,14 @@ fn every_spelling_brings_the_notebook_back() {
         _ => None,
     });
     let (name, text) = saved.expect("a file is handed over");
-    assert!(name.ends_with("blue-1-semicolons.csv"), "{name}");
+    assert!(name.ends_with("red-1-semicolons.csv"), "{name}");
     assert_eq!(open_table(&text).unwrap(), notebook);
 }
 
 #[test]
 fn a_later_thought_never_hides_the_first() {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     predict(&mut state, 2, "no fins to speak of");
     swing(&mut state, SwingOutcome::Steady);
     predict(&mut state, 0, "we saw it");
@@ -641,7 +681,7 @@ fn a_later_thought_never_hides_the_first() {
 #[test]
 fn every_level_shows_its_own_and_keeps_everything() {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     for (i, text) in ["200", "203", "201"].into_iter().enumerate() {
         write(&mut state, &format!("nb:reading:mass:{i}"), text);
         write(&mut state, &format!("nb:reading:pressure:{i}"), &format!("24{i}"));
@@ -666,7 +706,7 @@ fn every_level_shows_its_own_and_keeps_everything() {
 #[test]
 fn help_with_the_conclusion_has_three_levels() {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     predict(&mut state, 0, "");
     swing(&mut state, SwingOutcome::Steady);
     assert!(shown(&mut state).contains("nb-use"));
@@ -686,16 +726,18 @@ fn a_notebook_that_could_not_load_says_so_and_tries_again() {
     let mut state = unloaded();
     tell(&mut state, NotebookMsg::Kept { slots: Vec::new(), open: 0, afresh: false });
     tell(&mut state, NotebookMsg::Loaded(false));
-    for place in ["nb-state", "air-words"] {
-        assert!(region(&state, place).contains("could not be loaded"), "{place}");
-    }
-    assert!(views::outputs(&state).regions.iter().any(|region| {
+    assert!(region(&state, "waits").contains("could not be loaded"));
+    // Deleting needs nothing of that.
+    update(&mut state, Msg::To(Place::Lead));
+    let waiting = shell::waiting(&state);
+    assert!(waiting.iter().any(|region| {
         region.id == "delete" && region.markup.contains("ask-to-delete")
     }));
-    assert!(shown(&mut state).is_empty());
+    tell(&mut state, NotebookMsg::Loaded(false));
     assert!(press(&mut state, "nb-again", "").contains(&Effect::LoadLater));
     tell(&mut state, NotebookMsg::Loaded(true));
-    assert!(shown(&mut state).contains("Begin the baseline"));
+    assert_eq!(state.desk.code, Code::Here);
+    assert!(!region(&state, "waits").contains("could not be loaded"));
 }
 
 /// Lets the browser keep what it was told to keep.
@@ -713,12 +755,12 @@ fn a_notebook_that_is_put_away_keeps_its_own_label() {
     let mut state = desk();
     let mut labels = Vec::new();
     for _ in 0..3 {
-        press(&mut state, "nb-begin", "");
+        begin(&mut state);
         labels.push(state.desk.notebook.group.to_string());
         let effects = press(&mut state, "nb-new-group", "");
         keep(&mut state, effects);
     }
-    assert_eq!(labels, ["Blue 1", "Blue 2", "Blue 3"]);
+    assert_eq!(labels, ["Red 1", "Red 2", "Red 3"]);
     let kept: Vec<String> = state
         .desk
         .slots
@@ -728,7 +770,7 @@ fn a_notebook_that_is_put_away_keeps_its_own_label() {
     assert_eq!(kept, labels);
     // A label that is taken is said so.
     write(&mut state, "nb:number", "2");
-    assert!(shown(&mut state).contains("Another notebook here is Blue 2 too"));
+    assert!(shown(&mut state).contains("Another notebook here is Red 2 too"));
 }
 
 #[test]
@@ -736,7 +778,7 @@ fn what_came_in_meanwhile_is_still_to_be_kept() {
     let mut state = desk();
     let theirs = {
         let mut other = desk();
-        press(&mut other, "nb-begin", "");
+        begin(&mut other);
         file(&mut other)
     };
     write(&mut state, "nb:colour", "0");
@@ -746,24 +788,13 @@ fn what_came_in_meanwhile_is_still_to_be_kept() {
 }
 
 #[test]
-fn other_units_and_other_rockets_build_the_forms_anew() {
-    let mut state = desk();
-    press(&mut state, "nb-begin", "");
-    let rebuilds = |effects: Vec<Effect>| effects.contains(&Effect::RebuildNotebook);
-    assert!(rebuilds(update(&mut state, Msg::Units(UnitSystem::Inch))));
-    assert!(rebuilds(update(&mut state, Msg::Start(Start::Example(Example::Gannet)))));
-    assert!(state.desk.notebook.in_hand().is_none(), "no field is left to type into");
-    assert!(!shown(&mut state).contains("nb:note"));
-}
-
-#[test]
 fn undo_puts_no_rocket_into_another_trial_or_group() {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     predict(&mut state, 0, "a");
     swing(&mut state, SwingOutcome::Steady);
     typed(&mut state, FIN_SPAN, "75");
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     press(&mut state, "nb-open", 1);
     press(&mut state, "nb-open", 2);
     let second = in_hand(&state).clone();
@@ -772,11 +803,11 @@ fn undo_puts_no_rocket_into_another_trial_or_group() {
 
     let mut state = desk();
     typed(&mut state, FIN_SPAN, "61");
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     let slot = state.desk.slot;
     press(&mut state, "nb-new-group", "");
     typed(&mut state, FIN_SPAN, "99");
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     write(&mut state, "nb:slot", &slot.to_string());
     let mine = in_hand(&state).clone();
     update(&mut state, Msg::Undo);
@@ -787,7 +818,7 @@ fn undo_puts_no_rocket_into_another_trial_or_group() {
 fn swings_never_wander_from_trial_to_trial() {
     let swung = |state: &mut State| {
         typed(state, FIN_SPAN, "61");
-        press(state, "nb-begin", "");
+        begin(state);
         predict(state, 0, "a");
         for _ in 0..3 {
             swing(state, SwingOutcome::Steady);
@@ -796,7 +827,7 @@ fn swings_never_wander_from_trial_to_trial() {
     // The same rocket again.
     let mut state = desk();
     swung(&mut state);
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     assert_eq!(in_hand(&state).id(), 2);
     assert!(in_hand(&state).swings().outcomes().is_empty());
     assert!(state.swings.outcomes().is_empty() && !in_hand(&state).swung_first());
@@ -804,13 +835,13 @@ fn swings_never_wander_from_trial_to_trial() {
     let mut state = desk();
     swung(&mut state);
     typed(&mut state, FIN_SPAN, "75");
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     typed(&mut state, FIN_SPAN, "61");
     assert!(in_hand(&state).swings().outcomes().is_empty());
     // Three more swings, locked, and undone.
     let mut state = desk();
     swung(&mut state);
-    update(&mut state, Msg::Bench(BenchMsg::Anew));
+    begin(&mut state);
     predict(&mut state, 0, "b");
     update(&mut state, Msg::Undo);
     update(&mut state, Msg::Bench(BenchMsg::TakeBack));
@@ -818,7 +849,7 @@ fn swings_never_wander_from_trial_to_trial() {
     assert!(second.swings().outcomes().is_empty(), "{:?}", second.swings());
     // A link to the same rocket with swings of its own.
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     predict(&mut state, 0, "a");
     let mut record = state.record();
     record.swings.add(SwingOutcome::TailFirst);
@@ -833,9 +864,8 @@ fn swings_never_wander_from_trial_to_trial() {
 
 #[test]
 fn what_was_seen_before_a_prediction_stays_on_record() {
-    let mut state = desk();
-    swing(&mut state, SwingOutcome::Steady);
-    press(&mut state, "nb-begin", "");
+    let mut state = lost::swung_elsewhere(SwingOutcome::Steady);
+    begin(&mut state);
     update(&mut state, Msg::Bench(BenchMsg::TakeBack));
     predict(&mut state, 0, "a");
     assert!(in_hand(&state).swung_first());
@@ -845,12 +875,12 @@ fn what_was_seen_before_a_prediction_stays_on_record() {
 #[test]
 fn the_rocket_on_the_page_waits_with_its_group() {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     predict(&mut state, 0, "a");
     typed(&mut state, FIN_SPAN, "77");
     let slot = state.desk.slot;
     press(&mut state, "nb-new-group", "");
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     write(&mut state, "nb:slot", &slot.to_string());
     assert_eq!(state.text_of(FIN_SPAN), "77");
 }
@@ -871,7 +901,7 @@ fn a_plan_without_room_is_not_thrown_away() {
 #[test]
 fn a_link_to_a_notebook_does_not_overwrite_the_kept_rocket() {
     let mut other = desk();
-    press(&mut other, "nb-begin", "");
+    begin(&mut other);
     let text = file(&mut other);
     let mine = Example::Gannet.design();
     let mut state = open("", Some(&mine));
@@ -886,7 +916,7 @@ fn a_link_to_a_notebook_does_not_overwrite_the_kept_rocket() {
 #[test]
 fn a_fresh_start_opens_no_notebook_and_loses_none() {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     let kept = file(&mut state);
     let mut afresh = unloaded();
     let slots = vec![(1, kept.clone())];
@@ -900,7 +930,7 @@ fn a_fresh_start_opens_no_notebook_and_loses_none() {
 #[test]
 fn what_cannot_be_opened_is_told_where_it_was_typed() {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     let codes = link::notebook_parts(&NotebookFile {
         notebook: state.desk.notebook.clone(),
         rocket: None,
@@ -917,11 +947,10 @@ fn what_cannot_be_opened_is_told_where_it_was_typed() {
 #[test]
 fn whatever_is_pasted_at_once_is_opened_or_named() {
     let spelled = |example: Example| link::hash(&example.design().into());
-    let said = |state: &State| state.desk.look.said.clone().map(|said| said.words);
     let notebook = |colour| {
         let mut state = desk();
         state.desk.notebook.group = Group::new(colour, 1).expect("1 is a number");
-        press(&mut state, "nb-begin", "");
+        begin(&mut state);
         state.desk.notebook.clone()
     };
     let both = [Colour::Blue, Colour::Green].map(notebook);
@@ -962,10 +991,10 @@ fn whatever_is_pasted_at_once_is_opened_or_named() {
 #[test]
 fn a_deleted_notebook_is_dropped_and_another_one_opened() {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     let first = state.desk.slot;
     press(&mut state, "nb-new-group", "");
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     let second = state.desk.slot;
     assert_ne!(first, second);
     let effects = press(&mut state, "nb-delete-now", "");
@@ -984,16 +1013,16 @@ fn a_deleted_notebook_is_dropped_and_another_one_opened() {
 fn a_fair_prediction_is_locked_at_once() {
     let changed = |fields: &[(Field, &str)]| {
         let mut state = desk();
-        press(&mut state, "nb-begin", "");
+        begin(&mut state);
         predict(&mut state, 0, "a long nose");
         for (field, text) in fields {
             typed(&mut state, *field, text);
         }
-        press(&mut state, "nb-begin", "");
+        begin(&mut state);
         press(&mut state, "nb-outcome", 0);
         write(&mut state, "nb:because", "it is heavier in front");
         press(&mut state, "nb-lock", "");
-        (in_hand(&state).is_locked(), state.desk.look.said.map(|said| said.words))
+        (in_hand(&state).is_locked(), said(&state))
     };
     let (locked, said) = changed(&[(CLAY_PLACE, "30")]);
     assert!(locked, "{said:?}");
@@ -1006,7 +1035,7 @@ fn a_fair_prediction_is_locked_at_once() {
 #[test]
 fn symbols_are_drawn_when_asked_for() {
     let mut state = desk();
-    press(&mut state, "nb-begin", "");
+    begin(&mut state);
     assert!(!shown(&mut state).contains("Part 1 of"));
     press(&mut state, "nb-symbols", "");
     let all = shown(&mut state);

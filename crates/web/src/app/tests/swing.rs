@@ -19,14 +19,16 @@ fn work(state: &mut State) {
 fn in_view(example: Example) -> State {
     let mut state = open("", None);
     update(&mut state, Msg::Start(Start::Example(example)));
-    bench(&mut state, BenchMsg::InView(true));
+    update(&mut state, Msg::To(Place::Swing));
     work(&mut state);
     state
 }
 
-/// The same with the space checked.
+/// The same with a prediction locked, and the space checked.
 fn ready(example: Example) -> State {
     let mut state = in_view(example);
+    notebook::predict(&mut state, 0, "so I think");
+    assert!(state.is_predicted());
     bench(&mut state, BenchMsg::SpaceChecked(true));
     state
 }
@@ -40,8 +42,8 @@ fn nothing_is_worked_out_until_the_bench_is_in_view() {
     let mut state = open("", None);
     update(&mut state, Msg::Slice);
     assert!(state.bench.known.is_none());
-    assert!(region(&state, "swing-words").is_empty());
-    bench(&mut state, BenchMsg::InView(true));
+    assert!(region(&state, "swing-words").contains("Being worked out"));
+    update(&mut state, Msg::To(Place::Swing));
     assert!(state.bench.known.is_some(), "at once");
     // The starts follow the draws by themselves.
     while update(&mut state, Msg::Slice).contains(&Effect::Slice) {}
@@ -68,16 +70,16 @@ fn another_rocket_or_string_is_worked_out_anew() {
     let shorter = known(&state).swing.space().clear_m;
     assert!(shorter < before - 0.5);
     assert!(
-        region(&state, "swing-space")
+        region(&state, "swing-room")
             .contains(&format!("within <strong>{shorter} m</strong>"))
     );
     let length_m = known(&state).swing.space().swept_m;
     typed(&mut state, Field::Section(1, SectionField::Length), "225");
     assert!(known(&state).swing.space().swept_m > length_m + 0.01, "of the new rocket");
-    bench(&mut state, BenchMsg::InView(false));
+    update(&mut state, Msg::To(Place::Rocket));
     typed(&mut state, WIDTH, "70");
     assert!(state.bench.known.is_none(), "nobody looks");
-    bench(&mut state, BenchMsg::InView(true));
+    update(&mut state, Msg::To(Place::Swing));
     assert!(state.bench.known.is_some());
 }
 
@@ -116,14 +118,17 @@ fn what_it_comes_to_is_told_in_words() {
 #[test]
 fn a_hidden_outcome_stays_hidden_on_the_bench() {
     let mut state = in_view(Example::Puffin);
-    update(&mut state, Msg::PredictFirst(true));
-    let told = region(&state, "swing-words");
-    assert!(!told.contains("nose-first") && told.contains("Predict first"), "{told}");
+    assert!(region(&state, "swing-model").contains("nose-first"));
+    state.desk.notebook.telling = noseward_lesson::Telling::Verdict;
+    let told = region(&state, "swing-model");
+    assert!(!told.contains("nose-first") && !told.contains("<svg"), "{told}");
+    assert!(places::swing::moving(&state).is_empty());
 }
 
 #[test]
 fn no_outcome_without_a_look_at_the_space() {
     let mut state = in_view(Example::Puffin);
+    notebook::predict(&mut state, 0, "so I think");
     bench(&mut state, BenchMsg::Swung(SwingOutcome::Steady));
     assert!(!state.record().has_swings());
     assert!(region(&state, "swing-record").contains("First the space has to be checked"));
@@ -209,8 +214,10 @@ fn more_space_than_was_checked_has_to_be_checked_again() {
     assert!(!state.may_swing(), "a heavier rocket");
     typed(&mut state, Field::Weight(0, WeightField::Mass), "20");
     assert!(state.may_swing());
-    bench(&mut state, BenchMsg::Anew);
-    assert!(!state.may_swing(), "another set of three swings");
+    notebook::begin(&mut state);
+    notebook::predict(&mut state, 0, "again");
+    update(&mut state, Msg::Notebook(NotebookMsg::Pressed(Press::Lock)));
+    assert!(state.is_predicted() && !state.may_swing(), "another set of three swings");
 }
 
 #[test]
@@ -241,13 +248,15 @@ fn paper_and_page_name_one_radius() {
 }
 
 #[test]
-fn new_swings_can_be_undone() {
+fn swings_are_facts_and_are_not_undone() {
     let mut state = ready(Example::Puffin);
     bench(&mut state, BenchMsg::Swung(SwingOutcome::Steady));
-    bench(&mut state, BenchMsg::Anew);
-    assert!(!state.record().has_swings());
-    update(&mut state, Msg::Undo);
-    assert!(state.record().has_swings());
+    while state.can_undo() {
+        update(&mut state, Msg::Undo);
+    }
+    let trial = state.desk.notebook.trial(1).expect("it was predicted");
+    assert_eq!(trial.swings().outcomes(), [SwingOutcome::Steady]);
+    assert!(trial.is_locked());
 }
 
 #[test]
@@ -280,17 +289,17 @@ fn what_moves_is_what_the_pictures_show() {
         let mut state = in_view(example);
         for _ in 0..5 {
             bench(&mut state, BenchMsg::Step);
-            let pictures = views::bench_pictures(&state);
-            let moving = views::bench_moving(&state);
+            let shown = region(&state, "swing-model");
+            let moving = places::swing::moving(&state);
             assert!(
                 ["turning", "cursor", "rocket"]
                     .iter()
                     .all(|key| { moving.iter().any(|(_, moved, _)| moved == key) })
             );
             for (id, key, markup) in moving {
-                let (_, picture) = pictures.iter().find(|(at, _)| *at == id).unwrap();
-                let group = picture.groups().find(|(of, _)| *of == key).unwrap();
-                assert_eq!(group.1, markup, "{example:?} {id} {key}");
+                let picture = region(&state, id);
+                assert!(picture.contains(&markup), "{example:?} {id} {key}");
+                assert!(shown.contains(&picture), "{id}");
             }
         }
     }
@@ -302,15 +311,16 @@ fn nothing_moves_where_stillness_is_asked_for() {
     bench(&mut state, BenchMsg::Still(true));
     assert!(!bench(&mut state, BenchMsg::Play(true)).contains(&Effect::Animate));
     assert!(!state.bench.motion.playing);
-    assert!(!region(&state, "swing-player").contains("swing-play"));
-    assert_eq!(region(&state, "swing-stills").matches("<li>").count(), 6);
+    let model = region(&state, "swing-model");
+    assert!(!model.contains("id=\"swing-play\"") && model.contains("id=\"swing-step\""));
+    assert_eq!(model.matches("<li>").count(), 6);
 }
 
 #[test]
 fn the_start_is_chosen_by_slider_or_number() {
     let mut state = in_view(Example::Tern);
-    let effects = bench(&mut state, BenchMsg::Start(35.0));
-    assert!(effects.contains(&Effect::SetBench(BenchField::Start, "35".into())));
+    bench(&mut state, BenchMsg::Start(35.0));
+    assert_eq!(state.bench_text(BenchField::Start), "35");
     assert!((known(&state).settling.start_rad.to_degrees() - 35.0).abs() < 1e-9);
     bench(&mut state, BenchMsg::Typed(BenchField::Start, "12.5".into()));
     assert!((known(&state).settling.start_rad.to_degrees() - 12.5).abs() < 1e-9);
@@ -324,7 +334,7 @@ fn the_start_is_chosen_by_slider_or_number() {
 fn the_adult_is_always_asked() {
     for example in Example::ALL {
         let state = in_view(example);
-        assert!(region(&state, "swing-space").contains("Ask the adult before you swing"));
+        assert!(region(&state, "swing-room").contains("Ask the adult before you swing"));
     }
 }
 
@@ -338,9 +348,8 @@ fn what_is_too_much_is_not_swung() {
         bench(&mut state, BenchMsg::Typed(turns, pace.into()));
         let words = region(&state, "swing-words");
         assert!(words.contains("Do not swing this. Shorter string"), "{words}");
-        for id in ["swing-player", "swing-strip"] {
-            assert_eq!(region(&state, id), "", "{id}");
-        }
+        assert_eq!(region(&state, "swing-strip"), "");
+        assert!(!region(&state, "swing-model").contains("swing-player"));
         bench(&mut state, BenchMsg::SpaceChecked(true));
         assert!(!state.may_swing());
         bench(&mut state, BenchMsg::Swung(SwingOutcome::Steady));
@@ -352,11 +361,11 @@ fn what_is_too_much_is_not_swung() {
 #[test]
 fn a_refusal_stands_wherever_somebody_looks() {
     let mut state = in_view(Example::Puffin);
-    state.desk.notebook.begin(&state.record()).unwrap();
+    state.desk.notebook.telling = noseward_lesson::Telling::Verdict;
     bench(&mut state, BenchMsg::Typed(STRING, "3".into()));
     bench(&mut state, BenchMsg::Typed(BenchField::Setup(SwingField::Turns), "3".into()));
     assert!(!state.tells_outcome(), "a trial whose prediction is not locked");
-    for id in ["swing-space", "swing-cards", "swing-record"] {
+    for id in ["swing-room", "swing-cards", "swing-record"] {
         let told = region(&state, id);
         assert!(told.contains("Do not swing this"), "{id}: {told}");
         assert!(!told.contains("First the space"), "{id}: {told}");
@@ -409,7 +418,7 @@ fn no_sentence_asks_for_more_speed() {
     let turns = BenchField::Setup(SwingField::Turns);
     bench(&mut state, BenchMsg::Typed(turns, "0.4".into()));
     let all: String =
-        views::bench_regions(&state).into_iter().map(|r| r.markup).collect();
+        places::swing::regions(&state).into_iter().map(|r| r.markup).collect();
     let all = all.to_lowercase();
     for word in ["swing faster", "faster turns", "more turns"] {
         assert!(!all.contains(word), "{word}");
@@ -440,7 +449,7 @@ fn every_card_leads_on_and_paper_has_them_all() {
         assert!(shown.contains(&format!("{} of {CARDS}", card + 1)));
         assert_eq!(shown.contains("swing-card:next"), card + 1 < CARDS);
     }
-    let cards = region(&state, "swing-cards");
+    let cards = places::swing::paper(&state).into_string();
     for word in ["level", "Tape", "Tug", "line", "Eye protection", "One person", "grab"] {
         assert!(cards.contains(word), "{word}");
     }

@@ -1,0 +1,225 @@
+//! The places of the page: a step of the lesson each, and two beside them. Everything that
+//! knows them all is in this table.
+
+use super::State;
+use noseward_lesson::{BalancePoint, Statement, Trial};
+
+/// A place of the page.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(crate) enum Place {
+    /// Describing the rocket.
+    #[default]
+    Rocket,
+    /// Finding both points of the real one.
+    Measure,
+    /// Saying what it will do.
+    Predict,
+    /// Swinging it.
+    Swing,
+    /// What changed, and what it did.
+    Compare,
+    /// What the group found out.
+    Conclude,
+    /// Ways to keep it and to give it away.
+    HandIn,
+    /// The air from every side, and how sure all that is.
+    Why,
+    /// For whoever leads the lesson.
+    Lead,
+}
+
+/// What the page knows of a place.
+struct Row {
+    place: Place,
+    /// Its name in the address.
+    key: &'static str,
+    /// Its name on the page.
+    name: &'static str,
+    heading: &'static str,
+    /// Whether the drawing stands beside it.
+    has_drawing: bool,
+    /// Whether the trial in hand is done with it; `None` for a place beside the path.
+    is_done: Option<fn(&State) -> bool>,
+}
+
+const PLACES: [Row; 9] = [
+    Row {
+        place: Place::Rocket,
+        key: "rocket",
+        name: "Rocket",
+        heading: "Your rocket",
+        has_drawing: true,
+        is_done: Some(|state| in_hand(state).is_some()),
+    },
+    Row {
+        place: Place::Measure,
+        key: "measure",
+        name: "Measure",
+        heading: "Measure both points",
+        has_drawing: true,
+        is_done: Some(|state| {
+            in_hand(state).is_some_and(|trial| {
+                BalancePoint::ALL.iter().all(|point| trial.measured.of(*point).any())
+            })
+        }),
+    },
+    Row {
+        place: Place::Predict,
+        key: "predict",
+        name: "Predict",
+        heading: "Predict what it will do",
+        has_drawing: true,
+        is_done: Some(|state| in_hand(state).is_some_and(Trial::is_locked)),
+    },
+    Row {
+        place: Place::Swing,
+        key: "swing",
+        name: "Swing",
+        heading: "Swing it",
+        has_drawing: true,
+        is_done: Some(|state| {
+            in_hand(state).is_some_and(|trial| trial.swings().is_done())
+        }),
+    },
+    Row {
+        place: Place::Compare,
+        key: "compare",
+        name: "Compare",
+        heading: "Compare what it did",
+        has_drawing: true,
+        is_done: Some(|state| {
+            let is_done = |trial: &Trial| trial.is_complete() && !trial.note.is_empty();
+            in_hand(state).is_some_and(is_done)
+        }),
+    },
+    Row {
+        place: Place::Conclude,
+        key: "conclude",
+        name: "Conclude",
+        heading: "What did you find out?",
+        has_drawing: false,
+        is_done: Some(|state| {
+            !state.desk.notebook.conclusion.text(Statement::Claim).is_empty()
+        }),
+    },
+    Row {
+        place: Place::HandIn,
+        key: "hand-in",
+        name: "Hand in",
+        heading: "Keep it, hand it in",
+        has_drawing: false,
+        is_done: Some(|state| state.handed_in),
+    },
+    Row {
+        place: Place::Why,
+        key: "why",
+        name: "Why?",
+        heading: "Why? The air from every side",
+        has_drawing: false,
+        is_done: None,
+    },
+    Row {
+        place: Place::Lead,
+        key: "lead",
+        name: "For whoever leads",
+        heading: "For whoever leads",
+        has_drawing: false,
+        is_done: None,
+    },
+];
+
+/// The trial in hand, where the rocket on the page is still its own.
+fn in_hand(state: &State) -> Option<&Trial> {
+    state.desk.notebook.in_hand().filter(|_| state.is_of_trial())
+}
+
+impl Place {
+    fn row(self) -> &'static Row {
+        PLACES.iter().find(|row| row.place == self).unwrap_or(&PLACES[0])
+    }
+
+    /// Every place, in the order of the lesson.
+    pub(crate) fn all() -> impl Iterator<Item = Self> {
+        PLACES.iter().map(|row| row.place)
+    }
+
+    /// The place with a name in the address.
+    pub(crate) fn parse(key: &str) -> Option<Self> {
+        PLACES.iter().find(|row| row.key == key).map(|row| row.place)
+    }
+
+    /// Its name in the address.
+    pub(crate) fn key(self) -> &'static str {
+        self.row().key
+    }
+
+    /// Its name on the page.
+    pub(crate) fn name(self) -> &'static str {
+        self.row().name
+    }
+
+    /// What stands at its top.
+    pub(crate) fn heading(self) -> &'static str {
+        self.row().heading
+    }
+
+    /// Whether the drawing stands beside it.
+    pub(crate) fn has_drawing(self) -> bool {
+        self.row().has_drawing
+    }
+
+    /// Its number on the pupils' path, from 1; `None` for a place beside that.
+    pub(crate) fn number(self) -> Option<usize> {
+        let path = PLACES.iter().filter(|row| row.is_done.is_some());
+        path.zip(1..).find(|(row, _)| row.place == self).map(|(_, number)| number)
+    }
+
+    /// Whether the trial in hand is done with it.
+    pub(crate) fn is_done(self, state: &State) -> bool {
+        self.row().is_done.is_some_and(|is_done| is_done(state))
+    }
+
+    /// The next place of the path, or the path's beginning.
+    pub(crate) fn next(self) -> Self {
+        let at = PLACES.iter().position(|row| row.place == self);
+        let next = at.and_then(|at| PLACES.get(at + 1));
+        next.filter(|row| row.is_done.is_some()).map_or(Self::Rocket, |row| row.place)
+    }
+
+    /// What stands in the address for it, before `#`: nothing for the first.
+    pub(crate) fn search(self) -> String {
+        if self == Self::Rocket { String::new() } else { self.href() }
+    }
+
+    /// The address of a link to it from the page.
+    pub(crate) fn href(self) -> String {
+        format!("?at={}", self.key())
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn names_in_the_address_lead_back() {
+        for place in Place::all() {
+            assert_eq!(Place::parse(place.key()), Some(place));
+            assert_eq!(PLACES.iter().filter(|row| row.key == place.key()).count(), 1);
+        }
+        assert_eq!(Place::parse("elsewhere"), None);
+    }
+
+    #[test]
+    fn the_path_is_numbered_and_goes_on() {
+        let numbers: Vec<_> = Place::all().map(Place::number).collect();
+        let path: Vec<_> = (1..=7).map(Some).collect();
+        assert_eq!(numbers[..7], path);
+        assert!(numbers[7..].iter().all(Option::is_none));
+        assert_eq!(Place::Rocket.next(), Place::Measure);
+        assert_eq!(Place::Conclude.next(), Place::HandIn);
+        for place in [Place::HandIn, Place::Why, Place::Lead] {
+            assert_eq!(place.next(), Place::Rocket);
+        }
+    }
+}

@@ -1,0 +1,98 @@
+//! Claim, evidence, reason and trust, with the group's own numbers beside.
+
+use maud::{Markup, html};
+use noseward_lesson::{BOX_CHARS, Level, Sentences, Statement, Support};
+
+use super::form::{button, level, no_names, words};
+use crate::app::State;
+use crate::notebook::Note;
+use crate::shell::{Region, region};
+
+/// The place: a box for each statement, with help beside it.
+pub(crate) fn regions(state: &State) -> Vec<Region> {
+    // Looked through once for all boxes.
+    let sentences = Sentences::of(&state.desk.notebook, state.units);
+    let mut regions = vec![region(
+        "conclude-how",
+        &html! {
+            p class="place__lead" {
+                "Write about the rocket, not about people: no names."
+                @if state.desk.notebook.support == Support::None { " Your data are under Compare." }
+            }
+        },
+    )];
+    regions.extend(shown(state).map(|of| {
+        let label = match state.desk.notebook.support {
+            Support::None => of.label(),
+            Support::Questions | Support::Sentences => lead(of),
+        };
+        region(id(of), &html! {
+            section class="conclude__box" {
+                (words(state, Note::Statement(of), &html! { (label) (no_names()) }, 3, BOX_CHARS))
+                div { (help(state, &sentences, of)) }
+            }
+        })
+    }));
+    regions
+}
+
+/// The boxes that a level asks for.
+fn asked(state: &State) -> &'static [Statement] {
+    match level(state) {
+        Level::Balance => &[Statement::Claim, Statement::Reason],
+        Level::Measure | Level::Explain | Level::Model => &Statement::ALL,
+    }
+}
+
+/// A box that is asked for, or that has something in it.
+fn shown(state: &State) -> impl Iterator<Item = Statement> {
+    let written = |of: Statement| !state.desk.notebook.conclusion.text(of).is_empty();
+    Statement::ALL.into_iter().filter(move |of| asked(state).contains(of) || written(*of))
+}
+
+fn lead(of: Statement) -> &'static str {
+    match of {
+        Statement::Claim => "Claim: what did you find out?",
+        Statement::Evidence => "Evidence: which numbers and swings show it?",
+        Statement::Reason => "Reason: why is it so?",
+        Statement::Trust => "Trust: how sure are you, and why?",
+    }
+}
+
+fn id(of: Statement) -> &'static str {
+    match of {
+        Statement::Claim => "conclude-claim",
+        Statement::Evidence => "conclude-evidence",
+        Statement::Reason => "conclude-reason",
+        Statement::Trust => "conclude-trust",
+    }
+}
+
+/// A question, and sentences with the group's own numbers.
+fn help(state: &State, sentences: &Sentences<'_>, of: Statement) -> Markup {
+    let notebook = &state.desk.notebook;
+    if notebook.support == Support::None {
+        return html! {};
+    }
+    html! {
+        p class="nb__hint" { (sentences.question(of)) }
+        @if notebook.support == Support::Sentences {
+            @let sentences = sentences.offered(of);
+            @let place = Statement::ALL.iter().position(|other| *other == of).unwrap_or_default();
+            @if !sentences.is_empty() {
+                details class="nb__offered" id=(format!("{}-offered", id(of))) open[of == Statement::Claim] {
+                    summary { "Sentences with your own numbers" }
+                    ul class="list" {
+                        @for (i, sentence) in sentences.iter().enumerate() {
+                            li {
+                                (sentence) " "
+                                (button("nb-use", &format!("{place} {i}"), true,
+                                    &html! { "Use it" span class="visually-hidden" { ": " (sentence) } }))
+                            }
+                        }
+                    }
+                }
+            }
+        }
+    }
+}

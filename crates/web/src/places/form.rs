@@ -1,0 +1,125 @@
+//! What the forms of the places are made of.
+
+use maud::{Markup, html};
+use noseward_lesson::Level;
+use noseward_stability::minus;
+
+use super::measure;
+use crate::app::State;
+use crate::notebook::{Note, fault};
+use crate::shell::spoken_unit;
+
+pub(crate) fn level(state: &State) -> Level {
+    state.desk.notebook.level
+}
+
+/// A distance in words, to the digits of a ruler.
+pub(crate) fn mm(state: &State, value: f64) -> String {
+    minus(&state.units.reading(value))
+}
+
+/// A distance that was measured, to the digits that were typed.
+pub(crate) fn measured(state: &State, value: f64) -> String {
+    minus(&state.units.length(value))
+}
+
+/// A button of the notebook.
+pub(crate) fn button(action: &str, target: &str, small: bool, words: &Markup) -> Markup {
+    let id =
+        if target.is_empty() { action.to_owned() } else { format!("{action}:{target}") };
+    let class = if small { "button button--small" } else { "button" };
+    html! {
+        button type="button" class=(class) id=(id) data-action=(action) data-target=(target) {
+            (words)
+        }
+    }
+}
+
+/// A list to choose from: values, words, and which is chosen.
+pub(crate) fn choice(
+    note: Note,
+    label: &Markup,
+    entries: &[(String, String, bool)],
+) -> Markup {
+    let name = note.name();
+    html! {
+        span class="nb__choice" {
+            label for=(name) { (label) }
+            select class="field__select" id=(name) data-note=(name) {
+                @for (value, words, chosen) in entries {
+                    option value=(value) selected[*chosen] { (words) }
+                }
+            }
+        }
+    }
+}
+
+/// A length's field with the place for what is wrong in it.
+pub(crate) fn number(state: &State, note: Note, label: &str, spoken: &str) -> Markup {
+    let name = note.name();
+    let unit = state.units.length_unit();
+    let described = match note {
+        Note::Reading(point, _) | Note::Guess(point) => measure::output_id(point),
+        _ => "nb-lengths",
+    };
+    html! {
+        span class="nb__number" {
+            label class="field__label" for=(name) {
+                (label) span class="visually-hidden" { " " (spoken) " in " (spoken_unit(unit)) }
+            }
+            span class="field__box" {
+                input class="field__input" id=(name) type="text" inputmode="decimal"
+                    autocomplete="off" spellcheck="false" maxlength="40" data-note=(name)
+                    data-number="" value=(note.text(state)) aria-describedby=(described)
+                    aria-invalid=[fault(state, note).map(|_| "true")];
+                span class="field__unit" aria-hidden="true" { (unit) }
+            }
+        }
+    }
+}
+
+/// The text of an area: a browser drops the first line break in it.
+pub(crate) fn in_area(text: &str) -> String {
+    format!("\n{text}")
+}
+
+/// Room for some lines of the group's own.
+pub(crate) fn words(
+    state: &State,
+    note: Note,
+    label: &Markup,
+    lines: usize,
+    most: usize,
+) -> Markup {
+    let name = note.name();
+    html! {
+        div class="nb__words" {
+            label for=(name) { (label) }
+            textarea class="menu__text" id=(name) data-note=(name) rows=(lines)
+                maxlength=(most) autocomplete="off" spellcheck="false" { (in_area(&note.text(state))) }
+        }
+    }
+}
+
+/// Beside every room for free text.
+pub(crate) fn no_names() -> Markup {
+    html! { span class="nb__hint" { " (no names)" } }
+}
+
+/// What is wrong in some fields, as sentences.
+pub(crate) fn faults(state: &State, notes: impl IntoIterator<Item = Note>) -> Markup {
+    let faults: Vec<String> =
+        notes.into_iter().filter_map(|note| fault(state, note)).collect();
+    html! { @for fault in faults { p class="field__words" { (fault) } } }
+}
+
+/// A table that may be wider than the window: it scrolls in a region of its own, and the
+/// page does not.
+pub(crate) fn wide(name: &str, table: &Markup) -> Markup {
+    html! {
+        p class="nb__hint nb__sideways" {
+            "If the table is cut off, scroll it sideways: with a finger, or with Tab and the arrow keys."
+        }
+        div class="nb__wide" tabindex="0" role="group" aria-label=(name) { (table) }
+    }
+}

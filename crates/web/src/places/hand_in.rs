@@ -1,0 +1,32 @@
+//! Hand in: ways to keep the rocket and the notebook, and to give them away.
+
+pub(crate) mod out;
+pub(crate) mod share;
+
+use maud::html;
+
+use crate::app::State;
+use crate::shell::{Region, region};
+
+/// The place: the notebook's ways out, then those of the rocket alone.
+pub(crate) fn regions(state: &State) -> Vec<Region> {
+    vec![
+        region(
+            "hand-in-out",
+            &html! {
+                @if state.desk.notebook.is_blank() {
+                    p class="place__lead" { "Nothing is written yet: what goes out is the rocket." }
+                } @else { (out::out(state)) }
+            },
+        ),
+        region(
+            "hand-in-rocket",
+            &html! {
+                section class="card card--place" aria-labelledby="share-title" {
+                    h3 id="share-title" { "The rocket alone" }
+                    div id="share" { (share::panel(state)) }
+                }
+            },
+        ),
+    ]
+}

@@ -1,0 +1,27 @@
+//! For whoever leads: how the lesson is set up, and what this computer allows. What IT asks,
+//! and the lesson on paper, stand in `index.html`, since they need no module.
+
+pub(crate) mod computer;
+mod settings;
+
+use maud::html;
+
+use crate::app::State;
+use crate::shell::{Region, delete, region};
+
+/// The place.
+pub(crate) fn regions(state: &State) -> Vec<Region> {
+    vec![
+        region("lead-settings", &settings::settings(state)),
+        region(
+            "lead-computer",
+            &html! {
+                details class="place__more" id="computer" {
+                    summary { "Check this computer" }
+                    div id="check" { (computer::computer(state)) }
+                }
+            },
+        ),
+        region("delete", &delete::delete(state.asks_to_delete)),
+    ]
+}

@@ -1,0 +1,42 @@
+//! What the menu of new rockets offers.
+
+use maud::{Markup, html};
+
+use crate::app::{Start, starts};
+
+/// Every start of one kind, with its place among all.
+fn of_kind(is_wanted: fn(&Start) -> bool) -> Vec<(usize, Start)> {
+    starts().into_iter().enumerate().filter(|(_, start)| is_wanted(start)).collect()
+}
+
+/// The examples.
+pub(crate) fn examples() -> Markup {
+    group("Examples", &of_kind(|start| matches!(start, Start::Example(_))))
+}
+
+/// The empty bottles.
+pub(crate) fn bottles() -> Markup {
+    let bottles = of_kind(|start| matches!(start, Start::Bottle(_)));
+    group("An empty bottle (typical sizes: measure yours)", &bottles)
+}
+
+fn group(title: &str, starts: &[(usize, Start)]) -> Markup {
+    html! {
+        p class="menu__title" { (title) }
+        ul class="menu__list" {
+            @for (i, start) in starts {
+                li {
+                    button type="button" class="menu__item" id=(format!("start:{i}"))
+                        data-action="start" data-target=(i) { (name(*start)) }
+                }
+            }
+        }
+    }
+}
+
+fn name(start: Start) -> String {
+    match start {
+        Start::Example(example) => example.summary().to_owned(),
+        Start::Bottle(size) => format!("{} litre", size.litres()),
+    }
+}
