@@ -6,6 +6,8 @@ use crate::driver::Browser;
 use crate::engine::{Engine, Storage};
 use crate::settings;
 use anyhow::{Context, Result, bail, ensure};
+use noseward_lesson::Record;
+use noseward_link::{Opened, open_hash};
 use serde_json::{Value, json};
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -233,34 +235,101 @@ impl Page {
         }
     }
 
-    /// Waits until the forms of the notebook are there, and brings them into view.
-    ///
-    /// They load later than the rest, and above them the swing is drawn when it comes
-    /// into view: a page that is scrolled before that may move under it.
+    /// Goes to a place of the page by its link, and waits until all of it is there.
     ///
     /// # Errors
     ///
-    /// When they do not come.
-    pub async fn at_the_notebook(&self) -> Result<()> {
-        self.wait_until("document.getElementById('nb:colour')").await?;
-        self.run("document.getElementById('notebook').scrollIntoView();").await?;
-        Ok(())
+    /// When there is no such place, or when it does not come.
+    pub async fn at(&self, place: &str) -> Result<()> {
+        let link = format!("#to-{place}");
+        if place == "lead" {
+            self.more(&link).await?;
+        } else {
+            self.click(&link).await?;
+        }
+        self.is_at(place).await
     }
 
-    /// Scrolls to the swing bench until it is drawn.
-    ///
-    /// What stands above it may grow after a scroll and push it out of view, where it
-    /// waits: then a person scrolls once more.
+    /// Waits until a place is shown with all that is in it.
     ///
     /// # Errors
     ///
-    /// When it is not drawn.
-    pub async fn at_the_swing(&self) -> Result<()> {
-        self.wait_until(
-            "(document.getElementById('swing').scrollIntoView(),
-              document.querySelector('#swing-strip svg'))",
-        )
+    /// When it does not come.
+    pub async fn is_at(&self, place: &str) -> Result<()> {
+        self.wait_until(&format!(
+            "document.documentElement.dataset.place === '{place}' \
+             && document.getElementById('place-regions').children.length > 0 \
+             && !document.getElementById('waits')"
+        ))
         .await
+    }
+
+    /// What the page says of the rocket in words, as soon as it does: that loads later than
+    /// the rest.
+    ///
+    /// # Errors
+    ///
+    /// When it says nothing.
+    pub async fn in_words(&self) -> Result<String> {
+        self.wait_until("document.getElementById('in-words').innerText").await?;
+        self.text("#in-words").await
+    }
+
+    /// The label of the group whose notebook is open: "Blue 4".
+    ///
+    /// # Errors
+    ///
+    /// When the page does not say.
+    pub async fn label(&self) -> Result<String> {
+        let label = "document.querySelector('#group-menu strong').textContent";
+        Ok(self.eval(label).await?.as_str().unwrap_or_default().to_owned())
+    }
+
+    /// Opens the menu of what is rarely needed, and clicks something in it.
+    ///
+    /// # Errors
+    ///
+    /// When it is not there.
+    pub async fn more(&self, css: &str) -> Result<()> {
+        self.click("#more-menu > summary").await?;
+        self.click(css).await
+    }
+
+    /// Opens a text where links, codes and files are opened.
+    ///
+    /// # Errors
+    ///
+    /// When the place for it does not come.
+    pub async fn open_text(&self, text: &str) -> Result<()> {
+        if self.eval("document.documentElement.dataset.place").await? != "rocket" {
+            self.at("rocket").await?;
+        }
+        self.run("document.getElementById('begin-open').open = true;").await?;
+        self.element("#open-text").await?;
+        let text = json!(text);
+        self.run(&format!("document.getElementById('open-text').value = {text};"))
+            .await?;
+        self.click("#open-pasted").await
+    }
+
+    /// Waits until the rocket that is kept in this browser fits.
+    ///
+    /// # Errors
+    ///
+    /// When it does not come to that.
+    pub async fn keeps_rocket(&self, fits: impl Fn(&Record) -> bool) -> Result<()> {
+        let start = Instant::now();
+        loop {
+            let text = self.eval("localStorage.getItem('noseward/rocket')").await?;
+            let opened = open_hash(text.as_str().unwrap_or_default());
+            if matches!(&opened, Opened::Record(record) if fits(record)) {
+                return Ok(());
+            }
+            if start.elapsed() > PATIENCE {
+                bail!("after {} s kept is still {opened:?}", PATIENCE.as_secs());
+            }
+            tokio::time::sleep(PAUSE).await;
+        }
     }
 
     /// The value of a JavaScript expression; it may `await`.
@@ -333,7 +402,13 @@ impl Page {
     pub async fn click(&self, css: &str) -> Result<()> {
         let start = Instant::now();
         loop {
-            match self.element(css).await?.click().await {
+            let element = self.element(css).await?;
+            // Out from under the bars at the edges, as a person scrolls; a driver is content
+            // with what lies under them.
+            let seen =
+                "document.querySelector(SELECTOR)?.scrollIntoView({ block: 'nearest' })";
+            self.run(&seen.replace("SELECTOR", &json!(css).to_string())).await?;
+            match element.click().await {
                 // Redrawn between the two commands: nothing was clicked.
                 Err(error) if is_gone(&error) && start.elapsed() < PATIENCE => {
                     tokio::time::sleep(PAUSE).await;

@@ -70,6 +70,33 @@ async fn bench_keystroke_to_paint() -> Result<()> {
 
 #[tokio::test]
 #[ignore = "a measurement"]
+async fn bench_opening_a_place() -> Result<()> {
+    let page = Page::open(1280, 800).await?;
+    page.at("measure").await?;
+    page.throttle(THROTTLE).await?;
+    let mut times = Vec::new();
+    for place in ["rocket", "measure", "predict", "swing", "compare", "why"].repeat(5) {
+        let time = page
+            .run(&format!(
+                "return new Promise(resolve => {{
+                    const begun = performance.now();
+                    document.getElementById('to-{place}').click();
+                    requestAnimationFrame(() => {{
+                        const painted = new MessageChannel();
+                        painted.port1.onmessage = () => resolve(performance.now() - begun);
+                        painted.port2.postMessage('');
+                    }});
+                }});"
+            ))
+            .await?;
+        times.extend(time.as_f64());
+    }
+    println!("{}", report("opening a place", times));
+    Ok(())
+}
+
+#[tokio::test]
+#[ignore = "a measurement"]
 async fn bench_memory() -> Result<()> {
     let page = Page::open(1280, 800).await?;
     page.cdp("HeapProfiler.collectGarbage", serde_json::json!({})).await?;

@@ -26,6 +26,10 @@ const SECOND_MASS: &str = "[id='/weights/1/mass_g']";
 const DRAWING: &str = "[...document.querySelectorAll('[data-group=rocket] path')]
     .map(path => path.getAttribute('d')).join()";
 
+/// How far the page reaches beyond its right edge, in pixels.
+const PAST: &str =
+    "document.documentElement.scrollWidth - document.documentElement.clientWidth";
+
 #[tokio::test]
 async fn chromium_does_the_whole_job() -> Result<()> {
     the_whole_job(Page::open_in(Engine::Chromium, LAPTOP.0, LAPTOP.1).await?).await
@@ -56,34 +60,33 @@ async fn the_whole_job(page: Page) -> Result<()> {
     the_link_opens_elsewhere(&page).await?;
     what_is_pasted_opens(&page).await?;
     the_keyboard_alone_will_do(&page).await?;
-    a_swing_is_recorded(&page).await?;
     a_trial_is_predicted(&page).await?;
+    a_swing_is_recorded(&page).await?;
+    back_and_forward(&page).await?;
     assert_eq!(page.errors().await?, Vec::<String>::new());
     Ok(())
 }
 
 /// The part of the module that loads later is there, and what it keeps comes back.
 async fn a_trial_is_predicted(page: &Page) -> Result<()> {
-    page.at_the_notebook().await?;
-    page.wait_until("document.getElementById('nb-begin')").await?;
-    page.click("#nb-begin").await?;
-    page.wait_until("document.getElementById('nb:because')").await?;
+    page.at("measure").await?;
     page.type_into("[id='nb:reading:mass:0']", "20,3 cm").await?;
     page.press(Key::Tab).await?;
+    page.at("predict").await?;
     page.click("[id='nb-outcome:0']").await?;
     page.type_into("[id='nb:because']", "a long nose").await?;
     page.click("#nb-lock").await?;
     let locked =
-        "document.getElementById('nb-predicted')?.innerText.includes('a long nose')";
+        "document.getElementById('predict-locked')?.innerText.includes('a long nose')";
     page.wait_until(locked).await?;
-    page.press(Key::Tab).await?;
     page.wait_until(
-        "localStorage.getItem('noseward/notebook/1')?.includes('swings_seen')",
+        "Object.values(localStorage).some(text => text.includes('swings_seen'))",
     )
     .await?;
     page.reload().await?;
-    page.at_the_notebook().await?;
+    page.is_at("predict").await?;
     page.wait_until(locked).await?;
+    page.at("measure").await?;
     assert_eq!(page.value("[id='nb:reading:mass:0']").await?, "203");
     Ok(())
 }
@@ -184,17 +187,17 @@ async fn the_link_opens_elsewhere(page: &Page) -> Result<()> {
         );
         tokio::time::sleep(Duration::from_millis(50)).await;
     }
-    let words = page.text("#in-words").await?;
+    let words = page.in_words().await?;
     let link = page.eval("location.hash").await?;
     let link = link.as_str().unwrap_or_default();
 
     page.reload().await?;
-    assert_eq!(page.text("#in-words").await?, words);
+    assert_eq!(page.in_words().await?, words);
     assert_eq!(page.value(SECOND_MASS).await?, "4");
 
     let other = Page::unopened_in(page.engine(), Storage::Allowed, TELEPHONE).await?;
     other.goto(link).await?;
-    assert_eq!(other.text("#in-words").await?, words);
+    assert_eq!(other.in_words().await?, words);
     assert_eq!(design(&other).await?, design(page).await?);
     assert_eq!(other.errors().await?, Vec::<String>::new());
     Ok(())
@@ -206,14 +209,8 @@ async fn what_is_pasted_opens(page: &Page) -> Result<()> {
     let typed = code(&Example::Tern.design().into()).to_lowercase();
     let file = to_file(&Example::Razorbill.design().into());
     for (text, name) in [(link, "Gannet"), (typed, "Tern"), (file, "Razorbill")] {
-        page.click(".menu:nth-of-type(2) summary").await?;
         // A paste is one insertion, which `value` does as well.
-        page.run(&format!(
-            "document.getElementById('open-text').value = {}",
-            json!(text)
-        ))
-        .await?;
-        page.click("#open-pasted").await?;
+        page.open_text(&text).await?;
         page.wait_until(&format!(
             "document.getElementById('in-words').innerText.includes('{name}')"
         ))
@@ -224,12 +221,11 @@ async fn what_is_pasted_opens(page: &Page) -> Result<()> {
 
 /// The bench works out its motion, and what was seen goes into the link.
 async fn a_swing_is_recorded(page: &Page) -> Result<()> {
-    page.at_the_swing().await?;
+    page.at("swing").await?;
     page.wait_until(
-        "document.getElementById('swing-words').innerText.includes('nose-first')",
+        "document.getElementById('swing-words').textContent.includes('nose-first')",
     )
     .await?;
-    page.run("document.getElementById('swing-record').scrollIntoView();").await?;
     page.click("#to-space").await?;
     page.click("#space-checked").await?;
     let before = page.eval("location.hash").await?;
@@ -241,6 +237,27 @@ async fn a_swing_is_recorded(page: &Page) -> Result<()> {
         1,
         "a double click is one press"
     );
+    Ok(())
+}
+
+/// Back and Forward go from place to place, and the rocket stays as it is now.
+async fn back_and_forward(page: &Page) -> Result<()> {
+    page.at("rocket").await?;
+    page.type_into(WIDTH, "71").await?;
+    page.press(Key::Tab).await?;
+    page.run("history.back();").await?;
+    page.is_at("swing").await?;
+    page.run("history.back();").await?;
+    page.is_at("measure").await?;
+    assert!(page.in_words().await?.contains("71 mm wide"));
+    page.run("history.forward();").await?;
+    page.is_at("swing").await?;
+    let address = page.eval("location.search").await?;
+    assert_eq!(address, "?at=swing");
+    page.reload().await?;
+    page.is_at("swing").await?;
+    page.at("rocket").await?;
+    assert_eq!(page.value(WIDTH).await?, "71");
     Ok(())
 }
 
@@ -294,6 +311,9 @@ async fn firefox_opens_the_single_file_from_a_disk() -> Result<()> {
         "document.getElementById('in-words').innerText.includes('72 mm wide')",
     )
     .await?;
+    for place in ["measure", "swing", "why", "lead", "rocket"] {
+        page.at(place).await?;
+    }
     // Itself, under whatever name this engine gives it, and the icon that it carries.
     let mut requests = page.requests().await?;
     requests.retain(|request| !request.starts_with("data:"));
@@ -330,7 +350,7 @@ async fn every_number_has_the_native_bits(engine: Engine) -> Result<()> {
                      typeof value === 'number' ? bits(value) : value;
                  return import('./noseward.js').then(async noseward => {{
                      await noseward.default();
-                     return JSON.stringify(noseward.evaluate({}), spelt);
+                     return JSON.stringify(await noseward.evaluate({}), spelt);
                  }});",
                 serde_json::to_string(&design)?
             ))
@@ -382,10 +402,7 @@ async fn it_fits(engine: Engine) -> Result<()> {
         page.eval("scrollTo(0, 0)").await?;
         let name = format!("engine-{engine}-{width}x{height}");
         page.screenshot(&name).await?;
-        let past = page
-            .eval("document.documentElement.scrollWidth - document.documentElement.clientWidth")
-            .await?;
-        assert_eq!(past, 0, "{name} scrolls sideways");
+        assert_eq!(page.eval(PAST).await?, 0, "{name} scrolls sideways");
         let strip = page
             .eval(
                 "(strip => [strip.getBoundingClientRect().bottom,
@@ -397,8 +414,19 @@ async fn it_fits(engine: Engine) -> Result<()> {
         let bottom = strip[0].as_f64().unwrap_or(f64::INFINITY);
         assert!(bottom <= f64::from(height), "{name}: the strip ends at {bottom}");
         assert_eq!([&strip[1], &strip[2]], [0, 0], "{name}: the strip is cut");
-        page.eval("document.getElementById('readings-title').scrollIntoView()").await?;
-        page.screenshot(&format!("{name}-readings")).await?;
+        for place in ["measure", "swing", "compare", "hand-in", "why", "lead", "rocket"] {
+            page.at(place).await?;
+            page.screenshot(&format!("{name}-{place}")).await?;
+            assert_eq!(page.eval(PAST).await?, 0, "{name}, {place} scrolls sideways");
+            let bottom = page
+                .eval("document.getElementById('next').getBoundingClientRect().bottom")
+                .await?;
+            let bottom = bottom.as_f64().unwrap_or(f64::INFINITY);
+            assert!(
+                bottom <= f64::from(height),
+                "{name}, {place}: the way on at {bottom}"
+            );
+        }
     }
     if engine != Engine::WebKit {
         // The driver of WebKitGTK cannot print.
@@ -441,7 +469,7 @@ async fn it_works_without_storage(engine: Engine, storage: Storage) -> Result<()
     page.click("[id='units:inch']").await?;
     page.click("[id='units:metric']").await?;
     page.reload().await?;
-    assert!(page.text("#in-words").await?.contains("70 mm wide"), "from the address");
+    assert!(page.in_words().await?.contains("70 mm wide"), "from the address");
     assert_eq!(page.errors().await?, Vec::<String>::new());
     Ok(())
 }

@@ -4,7 +4,7 @@
 //! Sheet": markup, attributes, addresses, styles, encodings), written for this test.
 
 use noseward_link::{hash, to_file};
-use noseward_page_tests::{Key, Page, Result};
+use noseward_page_tests::{Page, Result};
 use noseward_stability::{Design, Example};
 use serde_json::{Value, json};
 
@@ -41,6 +41,9 @@ const FOREIGN: &str = "document.querySelectorAll('script, img, iframe, object, e
      base, form, math, style, b, [style], [onerror], [onload], [onclick], [onfocus], \
      [autofocus], a[href^=\"javascript\" i], a[href^=data]').length";
 
+/// Places where what is typed of the rocket is told.
+const ELSEWHERE: [&str; 4] = ["predict", "compare", "why", "hand-in"];
+
 /// The text without what no name may hold; the end of a line becomes a space.
 fn shown(text: &str) -> String {
     let text = text.replace('\u{2028}', " ");
@@ -70,9 +73,14 @@ fn rocket(text: &str) -> Design {
 #[tokio::test]
 async fn no_text_that_is_typed_becomes_markup() -> Result<()> {
     let page = Page::open(1366, 600).await?;
+    let mut elsewhere = Vec::new();
+    for place in ELSEWHERE {
+        page.at(place).await?;
+        elsewhere.push(page.eval(FOREIGN).await?);
+    }
+    page.at("rocket").await?;
     page.click("[id='show:all']").await?;
-    page.click("#share-button").await?;
-    page.press(Key::Escape).await?;
+    page.wait_until("document.querySelectorAll('input[data-field]').length > 20").await?;
     let before = page.eval(FOREIGN).await?;
     // Set at once and told as typing is told: keys would take minutes.
     let fields = page
@@ -96,8 +104,42 @@ async fn no_text_that_is_typed_becomes_markup() -> Result<()> {
         }
         page.wait_until("document.querySelectorAll('#faults li').length > 0").await?;
         assert_unharmed(&page, &before, text).await?;
+        for (place, before) in ELSEWHERE.iter().zip(&elsewhere) {
+            page.at(place).await?;
+            assert_unharmed(&page, before, &format!("{text} at {place}")).await?;
+        }
+        page.at("rocket").await?;
     }
     page.screenshot("hostile-typed").await?;
+    Ok(())
+}
+
+#[tokio::test]
+async fn no_word_of_the_notebook_becomes_markup() -> Result<()> {
+    let page = Page::open(1366, 600).await?;
+    for place in ["measure", "predict", "conclude", "compare"] {
+        page.at(place).await?;
+        let before = page.eval(FOREIGN).await?;
+        let fields = page
+            .eval("[...document.querySelectorAll('[data-note]:is(input, textarea)')].map(f => f.id)")
+            .await?;
+        let fields: Vec<String> = serde_json::from_value(fields)?;
+        assert!(!fields.is_empty(), "{place}");
+        for text in HOSTILE {
+            for id in &fields {
+                page.run(&format!(
+                    "const field = document.getElementById({id:?});
+                     field.value = {text};
+                     field.dispatchEvent(new InputEvent('input', {{ bubbles: true }}));
+                     field.dispatchEvent(new FocusEvent('focusout', {{ bubbles: true }}));",
+                    text = json!(text),
+                ))
+                .await?;
+            }
+            page.run("return new Promise(requestAnimationFrame);").await?;
+            assert_unharmed(&page, &before, text).await?;
+        }
+    }
     Ok(())
 }
 
@@ -121,6 +163,8 @@ async fn no_link_becomes_markup() -> Result<()> {
 #[tokio::test]
 async fn no_file_and_no_pasted_text_becomes_markup() -> Result<()> {
     let page = Page::open(1366, 600).await?;
+    page.at("measure").await?;
+    page.at("rocket").await?;
     let before = page.eval(FOREIGN).await?;
     for text in HOSTILE {
         let file = to_file(&rocket(text).into());
@@ -134,8 +178,11 @@ async fn no_file_and_no_pasted_text_becomes_markup() -> Result<()> {
                 json!(pasted)
             ))
             .await?;
-            page.wait_until("document.getElementById('notice').innerText.length > 5")
-                .await?;
+            page.wait_until(
+                "(document.getElementById('notice').innerText \
+                  + document.getElementById('passing').innerText).length > 5",
+            )
+            .await?;
             assert_unharmed(&page, &before, &pasted).await?;
         }
     }

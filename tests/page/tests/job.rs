@@ -4,7 +4,7 @@
 use noseward_link::{Opened, hash, open_hash, to_file};
 use noseward_page_tests::{Key, Page, Result};
 use noseward_stability::{
-    Example, MeasuredPoints, Resolution, SeparationDraws, evaluate,
+    Example, MeasuredPoints, Planform, Resolution, SeparationDraws, evaluate,
 };
 use serde_json::Value;
 
@@ -63,8 +63,12 @@ async fn by_keyboard_alone_and_on_to_another_computer() -> Result<()> {
         "document.getElementById('in-words').innerText.includes('70 mm wide')",
     )
     .await?;
-    let words = page.text("#in-words").await?;
-    page.wait_until("localStorage.getItem('noseward/rocket')?.includes('62.5')").await?;
+    let words = page.in_words().await?;
+    page.keeps_rocket(|record| {
+        let planform = &record.design.fins[0].planform;
+        matches!(planform, Planform::FourSided { span_mm, .. } if *span_mm == 62.5)
+    })
+    .await?;
 
     // The same numbers, worked out natively from what the link holds.
     let hash_now = page.eval("location.hash").await?;
@@ -76,11 +80,11 @@ async fn by_keyboard_alone_and_on_to_another_computer() -> Result<()> {
     assert!(page.text("#strip").await?.contains(&apart), "{apart}");
 
     page.reload().await?;
-    assert_eq!(page.text("#in-words").await?, words);
+    assert_eq!(page.in_words().await?, words);
 
     let other = Page::unopened(1366, 600).await?;
     other.goto(hash_now.as_str().unwrap_or_default()).await?;
-    assert_eq!(other.text("#in-words").await?, words);
+    assert_eq!(other.in_words().await?, words);
     assert_eq!(other.value("[id='/weights/1/mass_g']").await?, "4");
     assert_eq!(page.errors().await?, Vec::<String>::new());
     Ok(())
@@ -110,18 +114,18 @@ async fn every_keystroke_redraws() -> Result<()> {
     let page = Page::open(1366, 600).await?;
     page.click(CLAY_MASS).await?;
     page.press(Key::End).await?;
-    let mut seen = vec![page.text("#in-words").await?];
+    let mut seen = vec![page.in_words().await?];
     for key in ["0", "."] {
         page.press(key).await?;
     }
     page.wait_until("document.getElementById('in-words').innerText.includes('236 g')")
         .await?;
-    seen.push(page.text("#in-words").await?);
+    seen.push(page.in_words().await?);
     page.press(Key::Backspace).await?;
     page.press(Key::Backspace).await?;
     page.wait_until("document.getElementById('in-words').innerText.includes('56 g')")
         .await?;
-    assert_eq!(page.text("#in-words").await?, seen[0]);
+    assert_eq!(page.in_words().await?, seen[0]);
     Ok(())
 }
 
@@ -144,7 +148,7 @@ async fn nonsense_is_named_and_loses_nothing() -> Result<()> {
     // A value that cannot be drawn: the last rocket stays, faded, and the list leads there.
     page.type_into(WIDTH, "65").await?;
     page.type_into(CLAY_PLACE, "999").await?;
-    page.wait_until("document.getElementById('sheet').dataset.stale === 'true'").await?;
+    page.wait_until("document.documentElement.dataset.stale === 'true'").await?;
     assert_eq!(page.eval(drawing).await?, before);
     page.click("#faults button").await?;
     assert_eq!(page.focused_id().await?, "/weights/0/position_mm");
@@ -170,15 +174,16 @@ async fn undo_redo_and_starting_from_something_else() -> Result<()> {
     page.press(Key::Control + "y").await?;
     page.wait_until(&format!("document.querySelector(`{WIDTH}`).value === '72'")).await?;
 
-    page.click(".menu summary").await?;
+    page.click("#begin-example > summary").await?;
     page.click("[id='start:1']").await?;
     page.wait_until("document.getElementById('in-words').innerText.includes('Tern')")
         .await?;
-    assert!(page.text("#notice").await?.contains("Undo brings the last rocket back"));
+    assert!(page.text("#passing").await?.contains("Undo brings the last rocket back"));
     assert_eq!(page.eval("document.querySelector('.menu[open]')").await?, Value::Null);
     page.click("#undo").await?;
     page.wait_until(&format!("document.querySelector(`{WIDTH}`)?.value === '72'"))
         .await?;
+    assert!(page.text("#passing").await?.contains("Undone: another rocket, Tern"));
     Ok(())
 }
 
@@ -186,13 +191,13 @@ async fn undo_redo_and_starting_from_something_else() -> Result<()> {
 async fn save_open_and_paste() -> Result<()> {
     let page = Page::open(1366, 600).await?;
     let folder = page.allow_downloads("save").await?;
-    page.click("#save").await?;
+    page.more("#save").await?;
     let saved = page.downloaded(&folder.join("puffin.rocket.json")).await?;
     assert_eq!(String::from_utf8(saved)?, to_file(&Example::Puffin.design().into()));
 
     let razorbill = folder.join("razorbill.rocket.json");
     std::fs::write(&razorbill, to_file(&Example::Razorbill.design().into()))?;
-    page.click(".menu:nth-of-type(2) summary").await?;
+    page.click("#begin-open > summary").await?;
     let input = page.element("#open-file").await?;
     input.send_keys(razorbill.to_string_lossy().as_ref()).await?;
     page.wait_until(
@@ -200,19 +205,15 @@ async fn save_open_and_paste() -> Result<()> {
     )
     .await?;
 
-    page.click(".menu:nth-of-type(2) summary").await?;
     let link =
         format!("see {}#{} !", page.address(), hash(&Example::Gannet.design().into()));
-    page.type_into("#open-text", &link).await?;
-    page.click("#open-pasted").await?;
+    page.open_text(&link).await?;
     page.wait_until("document.getElementById('in-words').innerText.includes('Gannet')")
         .await?;
 
-    page.click(".menu:nth-of-type(2) summary").await?;
-    page.type_into("#open-text", "hello").await?;
-    page.click("#open-pasted").await?;
+    page.open_text("hello").await?;
     page.wait_until("document.querySelector('.notice--alarm')").await?;
-    assert!(page.text("#in-words").await?.contains("Gannet"));
+    assert!(page.in_words().await?.contains("Gannet"));
     assert_eq!(page.errors().await?, Vec::<String>::new());
     Ok(())
 }
@@ -221,15 +222,14 @@ async fn save_open_and_paste() -> Result<()> {
 async fn a_link_never_overwrites_what_was_kept_unasked() -> Result<()> {
     let page = Page::open(1366, 600).await?;
     page.type_into("[id='/name']", "Mine").await?;
-    page.wait_until("localStorage.getItem('noseward/rocket')?.includes('Mine')").await?;
+    page.keeps_rocket(|record| record.design.name == "Mine").await?;
 
     page.goto(&hash(&Example::Tern.design().into())).await?;
     assert!(page.text("#notice").await?.contains("Another rocket, Mine, is kept"));
     let before = page.eval("location.hash").await?;
     page.type_into("[id='/name']", "Visitor").await?;
     page.wait_until(&format!("location.hash !== {before}")).await?;
-    let kept = page.eval("localStorage.getItem('noseward/rocket')").await?;
-    assert!(kept.as_str().is_some_and(|text| text.contains("Mine")));
+    page.keeps_rocket(|record| record.design.name == "Mine").await?;
 
     page.click("#back-to-mine").await?;
     page.wait_until("document.getElementById('in-words').innerText.includes('Mine')")
@@ -242,16 +242,15 @@ async fn a_link_never_overwrites_what_was_kept_unasked() -> Result<()> {
     damaged.replace_range(20..21, if &damaged[20..21] == "A" { "B" } else { "A" });
     page.goto(&damaged).await?;
     assert!(page.text("#notice").await?.contains("could not be opened"));
-    assert!(page.text("#in-words").await?.contains("Mine"));
+    assert!(page.in_words().await?.contains("Mine"));
 
     // A cut link opens what it can.
     let whole = hash(&Example::Puffin.design().into());
     page.goto(&whole[..whole.len() - 12]).await?;
     assert!(page.text("#notice").await?.contains("cut short"));
-    assert!(page.text("#in-words").await?.contains("Puffin"));
+    assert!(page.in_words().await?.contains("Puffin"));
     page.screenshot("cut-link").await?;
-    let kept = page.eval("localStorage.getItem('noseward/rocket')").await?;
-    assert!(kept.as_str().is_some_and(|text| text.contains("Mine")));
+    page.keeps_rocket(|record| record.design.name == "Mine").await?;
     Ok(())
 }
 
@@ -279,9 +278,9 @@ async fn copying_works_and_says_what_to_do_where_it_is_blocked() -> Result<()> {
              value: { writeText: text => { copied.push(text); return Promise.resolve(); } } });",
     )
     .await?;
-    page.click("#copy-link").await?;
+    page.more("#copy-link").await?;
     page.wait_until(
-        "document.getElementById('notice').innerText.includes('Link copied')",
+        "document.getElementById('passing').innerText.includes('Link copied')",
     )
     .await?;
     let copied = page.eval("copied[0]").await?;
@@ -295,11 +294,21 @@ async fn copying_works_and_says_what_to_do_where_it_is_blocked() -> Result<()> {
                  value: {blocked} }});"
         ))
         .await?;
-        page.click("#copy-link").await?;
+        page.more("#copy-link").await?;
+        let open = page.eval("document.querySelector('.menu[open]')").await?;
+        assert_eq!(open, Value::Null, "a menu lies over nothing that it has brought");
         page.wait_until("document.getElementById('copy-by-hand')").await?;
         assert_eq!(page.value("#copy-by-hand").await?, expected);
         page.click("#dismiss").await?;
+        page.wait_until("!document.getElementById('copy-by-hand')").await?;
     }
+
+    // It leads to where it was copied.
+    page.at("why").await?;
+    page.more("#copy-link").await?;
+    page.wait_until("document.getElementById('copy-by-hand')").await?;
+    let link = page.value("#copy-by-hand").await?;
+    assert_eq!(link, expected.replace('#', "?at=why#"));
     Ok(())
 }
 
@@ -318,7 +327,7 @@ async fn where_nothing_may_be_kept_the_page_works_and_says_so() -> Result<()> {
     .await?;
     page.press(Key::Tab).await?;
     page.reload().await?;
-    assert!(page.text("#in-words").await?.contains("70 mm wide"), "from the address");
+    assert!(page.in_words().await?.contains("70 mm wide"), "from the address");
     assert_eq!(page.errors().await?, Vec::<String>::new());
     Ok(())
 }
@@ -447,8 +456,8 @@ async fn the_air_from_every_side_is_told_and_spoken() -> Result<()> {
         "document.getElementById('strip').innerText.includes('elf-righting.')",
     )
     .await?;
-    page.click("#go-why").await?;
-    assert_eq!(page.focused_id().await?, "why");
+    page.at("why").await?;
+    assert_eq!(page.focused_id().await?, "place-title");
     let slider = page.element("#angle").await?;
     slider.focus().await?;
     for _ in 0..12 {
@@ -472,17 +481,18 @@ async fn the_air_from_every_side_is_told_and_spoken() -> Result<()> {
             interval.low * 1000.0,
             interval.high * 1000.0
         );
-        format!("document.getElementById('strip').innerText.includes('{words}')")
+        format!("document.getElementById('strip').textContent.includes('{words}')")
     };
     page.wait_until(&sure(Resolution::default())).await?;
     assert!(page.text("#air-sure").await?.contains("self-righting in all tries"));
     page.run(
         "const ruler = document.getElementById('ruler-step');
-         ruler.value = 'coarse'; ruler.dispatchEvent(new Event('change', { bubbles: true }));",
+         ruler.value = '5'; ruler.dispatchEvent(new Event('change', { bubbles: true }));",
     )
     .await?;
     page.wait_until(&sure(Resolution { length_mm: 5.0, mass_g: 1.0 })).await?;
 
+    page.at("rocket").await?;
     page.goto(&hash(&Example::Tern.design().into())).await?;
     let figures = evaluate(&Example::Tern.design()).figures.expect("it can be drawn");
     let rest = figures.resting_angles.iter().find(|rest| rest.holds).expect("it rests");
@@ -502,7 +512,7 @@ async fn the_call_for_other_programs_gives_the_native_report() -> Result<()> {
             .run(&format!(
                 "return import('./noseward.js').then(async noseward => {{
                      await noseward.default();
-                     return JSON.stringify(noseward.evaluate({json}));
+                     return JSON.stringify(await noseward.evaluate({json}));
                  }});"
             ))
             .await?;
@@ -515,7 +525,7 @@ async fn the_call_for_other_programs_gives_the_native_report() -> Result<()> {
         .run(
             "return import('./noseward.js').then(async noseward => {
                  await noseward.default();
-                 try { noseward.evaluate({ sections: 3 }); return 'taken'; }
+                 try { await noseward.evaluate({ sections: 3 }); return 'taken'; }
                  catch (error) { return error.message; }
              });",
         )

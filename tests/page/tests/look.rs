@@ -1,8 +1,9 @@
-//! How it looks: what is in view, what fits, what is printed, what assistive technology
-//! finds. The pictures are for people to look at.
+//! How it looks, place by place: what is in view, what fits, what is printed, what assistive
+//! technology finds. The pictures are for people to look at.
 
 use noseward_page_tests::{Page, Result};
 use noseward_stability::{Example, Weight, evaluate};
+use serde_json::json;
 
 /// Nothing reaches beyond the right edge, and no text is cut off in a control.
 async fn assert_fits(page: &Page, name: &str) -> Result<()> {
@@ -21,7 +22,7 @@ async fn assert_fits(page: &Page, name: &str) -> Result<()> {
                 .map(e => e.outerHTML.slice(0, 120))",
         )
         .await?;
-    assert_eq!(cut, serde_json::json!([]), "{name}");
+    assert_eq!(cut, json!([]), "{name}");
     Ok(())
 }
 
@@ -73,9 +74,9 @@ async fn the_whole_rocket_and_its_strip_are_in_view_on_a_school_screen() -> Resu
     Ok(())
 }
 
-/// The drawing stays in view while the steps are scrolled and never lies over anything.
+/// The drawing stays in view while the place beside it is scrolled.
 #[tokio::test]
-async fn the_drawing_stays_beside_the_steps() -> Result<()> {
+async fn the_drawing_stays_beside_the_place() -> Result<()> {
     let page = Page::open(1366, 600).await?;
     page.eval("document.getElementById('weights-title').scrollIntoView()").await?;
     let strip = page
@@ -83,32 +84,192 @@ async fn the_drawing_stays_beside_the_steps() -> Result<()> {
         .await?;
     let bottom = strip.as_f64().unwrap_or(0.0);
     assert!((300.0..=600.0).contains(&bottom), "the strip ends at {bottom}");
-    page.click("#go-why").await?;
-    let apart = page
-        .eval(
-            "document.querySelector('.readings').getBoundingClientRect().top
-             - document.getElementById('strip').getBoundingClientRect().bottom",
-        )
-        .await?;
-    assert!(apart.as_f64().is_some_and(|px| px >= 0.0), "{apart}");
-    page.screenshot("why").await?;
     Ok(())
 }
 
-/// On a telephone the reading stays with the measurements, and covers nothing else.
+/// On a telephone it stays at the top, small.
 #[tokio::test]
-async fn the_reading_goes_along_as_far_as_the_measurements() -> Result<()> {
+async fn the_drawing_goes_along_on_a_telephone() -> Result<()> {
     let page = Page::open(360, 740).await?;
-    let bottom = "document.getElementById('strip').getBoundingClientRect().bottom";
     page.eval("document.getElementById('weights-title').scrollIntoView()").await?;
-    page.wait_until(&format!("({bottom}) > 40")).await?;
-    page.at_the_swing().await?;
-    page.wait_until(&format!("({bottom}) <= 0")).await?;
-    page.at_the_notebook().await?;
-    page.wait_until(&format!("({bottom}) <= 0")).await?;
-    page.screenshot("telephone-notebook").await?;
-    page.eval("document.getElementById('weights-title').scrollIntoView()").await?;
-    page.wait_until(&format!("({bottom}) > 40")).await
+    let seen = "(r => [r.top, r.bottom])(document.getElementById('sheet').getBoundingClientRect())";
+    let seen = page.eval(seen).await?;
+    let px = |i: usize| seen[i].as_f64().unwrap_or(f64::NAN);
+    assert!(px(0) >= 0.0 && px(1) > px(0) + 100.0 && px(1) < 370.0, "{seen}");
+    Ok(())
+}
+
+/// Every place, and whether the drawing stands beside it.
+const PLACES: [(&str, bool); 9] = [
+    ("rocket", true),
+    ("measure", true),
+    ("predict", true),
+    ("swing", true),
+    ("compare", true),
+    ("conclude", false),
+    ("hand-in", false),
+    ("why", false),
+    ("lead", false),
+];
+
+/// A trial with something in everything, a plan, and a conclusion.
+async fn a_whole_trial(page: &Page) -> Result<()> {
+    page.at("measure").await?;
+    let readings = [("mass", ["138", "141", "139"]), ("pressure", ["204", "199", "230"])];
+    for (point, readings) in readings {
+        page.type_into(&format!("[id='nb:guess:{point}']"), "150").await?;
+        for (i, reading) in readings.iter().enumerate() {
+            page.type_into(&format!("[id='nb:reading:{point}:{i}']"), reading).await?;
+        }
+    }
+    page.at("predict").await?;
+    page.click("[id='nb-outcome:0']").await?;
+    page.type_into("[id='nb:because']", "the nose is long, and clay is in it").await?;
+    page.click("#nb-lock").await?;
+    page.at("swing").await?;
+    page.click("#to-space").await?;
+    page.click("#space-checked").await?;
+    for outcome in 0..3 {
+        page.click(&format!("[id='swung:{outcome}']")).await?;
+    }
+    page.wait_until("document.getElementById('swings-said').innerText.includes('Three')")
+        .await?;
+    page.at("compare").await?;
+    page.type_into("[id='nb:note']", "It wobbled a little at first.").await?;
+    page.type_into("[id='nb:plan']", "bigger fins").await?;
+    page.click("#nb-plan-add").await?;
+    page.at("conclude").await?;
+    page.type_into("[id='nb:claim']", "Clay in the nose turns it into the air.").await
+}
+
+async fn resize(page: &Page, (width, height): (u32, u32)) -> Result<()> {
+    page.set_viewport(width, height).await?;
+    page.wait_until(&format!("innerWidth === {width} && innerHeight === {height}")).await
+}
+
+/// Unfolds all that a place has folded away.
+async fn unfold(page: &Page) -> Result<()> {
+    let open =
+        "for (const part of document.querySelectorAll('#place details, #more details'))
+        if (!part.matches('.menu')) part.open = true;";
+    page.run(open).await?;
+    Ok(())
+}
+
+/// The way on and the path are in view, and the drawing with its strip where the place has
+/// one.
+async fn assert_in_view(page: &Page, has_drawing: bool, name: &str) -> Result<()> {
+    // The smallest screen has room for the strip and the heading below it.
+    let is_smallest = page.eval("innerWidth < 360").await? == true;
+    let drawing: &[&str] = if is_smallest { &["strip"] } else { &["strip", "sheet"] };
+    for id in ["next", "to-swing"].iter().chain(drawing) {
+        let place = page
+            .eval(&format!(
+                "(e => (r => [e.checkVisibility(), r.height > 0 && r.top >= 0
+                    && r.bottom <= innerHeight])(e.getBoundingClientRect()))
+                 (document.getElementById('{id}'))"
+            ))
+            .await?;
+        let wanted = has_drawing || !drawing.contains(id);
+        assert_eq!(place, json!([wanted, wanted]), "{name}: {id}");
+    }
+    Ok(())
+}
+
+/// Each place at the sizes of school laptops, a projector and telephones, before anything is
+/// done and after a trial: nothing is cut, what one goes by is in view, and there is a picture
+/// to look at.
+#[tokio::test]
+async fn every_place_fits_every_screen() -> Result<()> {
+    let sizes = [
+        (1366, 600),
+        (1920, 1080),
+        (1242, 600),
+        (1093, 490),
+        (1024, 600),
+        (768, 1024),
+        (360, 740),
+        (320, 568),
+    ];
+    let page = Page::open(1366, 600).await?;
+    for when in ["fresh", "trial"] {
+        if when == "trial" {
+            resize(&page, (1366, 600)).await?;
+            a_whole_trial(&page).await?;
+        }
+        for size in sizes {
+            resize(&page, size).await?;
+            for (place, has_drawing) in PLACES {
+                page.at(place).await?;
+                let name = format!("{place}-{when}-{}x{}", size.0, size.1);
+                if [1366, 1920, 360].contains(&size.0) {
+                    page.screenshot(&format!("place-{name}")).await?;
+                }
+                assert_fits(&page, &name).await?;
+                assert_in_view(&page, has_drawing, &name).await?;
+                if size.0 == 1366 {
+                    let shown = page
+                        .eval(
+                            "[...document.body.querySelectorAll('*')]
+                                .filter(e => e.checkVisibility()).length",
+                        )
+                        .await?;
+                    assert!(shown.as_u64().is_some_and(|n| n <= 450), "{name}: {shown}");
+                }
+                unfold(&page).await?;
+                assert_fits(&page, &format!("{name}, unfolded")).await?;
+            }
+        }
+    }
+    Ok(())
+}
+
+/// Half as large again, for a projector, and so it stays.
+#[tokio::test]
+async fn every_place_fits_a_projector() -> Result<()> {
+    let page = Page::open(1366, 600).await?;
+    a_whole_trial(&page).await?;
+    let title = "document.getElementById('place-title').getBoundingClientRect().height";
+    let before = page.eval(title).await?.as_f64().unwrap_or(f64::INFINITY);
+    page.more("#big").await?;
+    page.wait_until("document.documentElement.dataset.big === 'true'").await?;
+    let after = page.eval(title).await?.as_f64().unwrap_or(0.0);
+    assert!(after > 1.4 * before, "{before} became {after}");
+    for size in [(1366, 600), (1280, 720), (1920, 1080)] {
+        resize(&page, size).await?;
+        for (place, has_drawing) in PLACES {
+            page.at(place).await?;
+            let name = format!("big-{place}-{}x{}", size.0, size.1);
+            page.screenshot(&name).await?;
+            assert_fits(&page, &name).await?;
+            assert_in_view(&page, has_drawing, &name).await?;
+            unfold(&page).await?;
+            assert_fits(&page, &format!("{name}, unfolded")).await?;
+        }
+    }
+    page.reload().await?;
+    page.wait_until("document.documentElement.dataset.big === 'true'").await
+}
+
+#[tokio::test]
+async fn axe_finds_no_fault_in_any_place() -> Result<()> {
+    let page = Page::open(1366, 600).await?;
+    for (place, _) in PLACES {
+        page.at(place).await?;
+        assert_no_violation(&page, place).await?;
+    }
+    a_whole_trial(&page).await?;
+    for size in [(1366, 600), (360, 740)] {
+        resize(&page, size).await?;
+        for (place, _) in PLACES {
+            page.at(place).await?;
+            let name = format!("{place} after a trial, {size:?}");
+            assert_no_violation(&page, &name).await?;
+            unfold(&page).await?;
+            assert_no_violation(&page, &format!("{name}, unfolded")).await?;
+        }
+    }
+    Ok(())
 }
 
 #[tokio::test]
@@ -142,22 +303,22 @@ async fn axe_finds_no_fault_in_any_state() -> Result<()> {
     page.type_into("[id='/weights/0/position_mm']", "999").await?;
     page.wait_until("document.querySelector('#faults li')").await?;
     assert_no_violation(&page, "faults").await?;
-    page.click(".menu summary").await?;
-    assert_no_violation(&page, "the menu of new rockets").await?;
-    page.screenshot("menu-new").await?;
-    page.click(".menu:nth-of-type(2) summary").await?;
-    assert_no_violation(&page, "the menu to open").await?;
-    page.screenshot("menu-open").await?;
+    let menus =
+        ["begin-bottle", "begin-example", "begin-open", "more-menu", "group-menu"];
+    for menu in menus {
+        page.click(&format!("#{menu} > summary")).await?;
+        assert_no_violation(&page, menu).await?;
+        page.screenshot(menu).await?;
+    }
     page.set_viewport(360, 740).await?;
     assert_no_violation(&page, "narrow").await?;
-    page.click(".readings__group details:nth-of-type(2) summary").await?;
-    assert_no_violation(&page, "as a table").await?;
     Ok(())
 }
 
 #[tokio::test]
 async fn the_drawing_is_named_and_described() -> Result<()> {
     let page = Page::open(1366, 600).await?;
+    page.wait_until("document.getElementById('in-words').innerText").await?;
     let svg = page
         .eval(
             "(() => { const svg = document.querySelector('#sheet svg');
@@ -197,14 +358,39 @@ async fn what_is_printed() -> Result<()> {
     let page = Page::open(1366, 600).await?;
     page.print("print").await?;
     page.eval("dispatchEvent(new Event('beforeprint'))").await?;
-    page.cdp("Emulation.setEmulatedMedia", serde_json::json!({ "media": "print" }))
-        .await?;
-    let shown = "['.steps', '.tools', '#sheet svg', '#strip', '#in-words', '#as-table table',
-        '.governing'].map(css => document.querySelector(css).getClientRects().length > 0)";
+    page.cdp("Emulation.setEmulatedMedia", json!({ "media": "print" })).await?;
+    let shown = "['.place', '.tools', '#next', '#sheet svg', '#strip',
+        '#sheet-of-paper table', '#sheet-of-paper .handout svg']
+        .map(css => document.querySelector(css).getClientRects().length > 0)";
     assert_eq!(
         page.eval(shown).await?,
-        serde_json::json!([false, false, true, true, true, true, true])
+        json!([false, false, false, true, true, true, true])
     );
+    let words = page.eval("document.getElementById('sheet-of-paper').innerText").await?;
+    let words = words.as_str().unwrap_or_default();
+    assert!(words.contains("65 mm wide") && words.contains("not permission"), "{words}");
+    page.eval("dispatchEvent(new Event('afterprint'))").await?;
+    page.wait_until("!document.getElementById('sheet-of-paper').innerHTML").await
+}
+
+/// In every other place the browser's own button prints what stands there.
+#[tokio::test]
+async fn what_is_printed_of_a_place() -> Result<()> {
+    let page = Page::open(1366, 600).await?;
+    a_whole_trial(&page).await?;
+    for (place, has_drawing) in PLACES.into_iter().filter(|(place, _)| *place != "rocket")
+    {
+        page.at(place).await?;
+        page.print(&format!("print-{place}")).await?;
+        page.eval("dispatchEvent(new Event('beforeprint'))").await?;
+        page.cdp("Emulation.setEmulatedMedia", json!({ "media": "print" })).await?;
+        let shown = "['#place-title', '#tools', '#next', '#sheet svg', '#undo']
+            .map(css => document.querySelector(css).checkVisibility())";
+        let wanted = json!([true, false, false, has_drawing, false]);
+        assert_eq!(page.eval(shown).await?, wanted, "{place}");
+        page.eval("dispatchEvent(new Event('afterprint'))").await?;
+        page.cdp("Emulation.setEmulatedMedia", json!({ "media": "" })).await?;
+    }
     Ok(())
 }
 
@@ -241,36 +427,35 @@ async fn a_crowded_rocket_can_be_read() -> Result<()> {
               return found; })()",
         )
         .await?;
-    assert_eq!(overlaps, serde_json::json!([]));
+    assert_eq!(overlaps, json!([]));
     Ok(())
 }
 
-/// The drawing, the strip and the swing bench in the dark, and where the reader's system
-/// chooses the colours: what is drawn follows, and what is printed does not.
+/// Every place in the dark, and where the reader's system chooses the colours: what is drawn
+/// follows.
 #[tokio::test]
 async fn in_the_dark_and_in_colours_of_the_system() -> Result<()> {
     let page = Page::open(1366, 600).await?;
-    page.at_the_swing().await?;
-    page.run("scrollTo(0, 0);").await?;
     let ink = "getComputedStyle(document.querySelector('#sheet text')).fill";
     let by_day = page.eval(ink).await?;
+    a_whole_trial(&page).await?;
     for (feature, value) in
         [("prefers-color-scheme", "dark"), ("forced-colors", "active")]
     {
         page.prefer(feature, value).await?;
         page.wait_until(&format!("matchMedia('({feature}: {value})').matches")).await?;
-        page.screenshot(&format!("look-{value}")).await?;
+        for (place, _) in PLACES {
+            page.at(place).await?;
+            unfold(&page).await?;
+            page.screenshot(&format!("look-{value}-{place}")).await?;
+            if value == "dark" {
+                assert_no_violation(&page, &format!("{place}, {value}")).await?;
+            }
+        }
+        page.at("rocket").await?;
         if value == "dark" {
             assert_ne!(page.eval(ink).await?, by_day);
-            assert_no_violation(&page, value).await?;
         }
-        page.at_the_swing().await?;
-        page.screenshot(&format!("look-{value}-swing")).await?;
-        page.at_the_notebook().await?;
-        page.screenshot(&format!("look-{value}-notebook")).await?;
-        page.run("document.getElementById('air').scrollIntoView();").await?;
-        page.screenshot(&format!("look-{value}-air")).await?;
-        page.run("scrollTo(0, 0);").await?;
     }
     // Words are the system's own, and no square of the paper glares.
     let of = |css: &str, what: &str| {
@@ -281,7 +466,9 @@ async fn in_the_dark_and_in_colours_of_the_system() -> Result<()> {
         .await?;
     assert_eq!(page.eval(&of("#sheet [data-group=paper] path", "stroke")).await?, canvas);
     assert_ne!(page.eval(&of("#sheet text", "fill")).await?, canvas);
-    let ground = page.eval(&of("#copy-link", "backgroundColor")).await?;
-    assert_ne!(page.eval(&of("#copy-link", "color")).await?, ground);
+    for button in ["#next", "#undo"] {
+        let ground = page.eval(&of(button, "backgroundColor")).await?;
+        assert_ne!(page.eval(&of(button, "color")).await?, ground, "{button}");
+    }
     Ok(())
 }

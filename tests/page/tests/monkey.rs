@@ -5,7 +5,7 @@
 //! `cargo run -- monkey [runs] [seed]`. A seed tells a run again, but for what depends on
 //! the moment.
 
-use noseward_link::hash;
+use noseward_link::{Opened, hash, open_hash};
 use noseward_page_tests::{Page, Result};
 use noseward_stability::Example;
 use rand_pcg::Pcg32;
@@ -47,14 +47,14 @@ const USE: &str = "
     const [pick, text] = arguments;
     const barred = /^(print|try|delete-now|nb-copy-link|copy-link|save|nb-save)|nb-csv|nb-text|nb-delete-now/;
     const usable = [...document.querySelectorAll(
-        'button[data-action], summary, input[data-field], input[data-note], textarea[data-note], '
+        'button[data-action], a[data-action], summary, input[data-field], input[data-note], textarea[data-note], '
         + 'select, input[data-swing], input[type=range]')]
-        .filter(e => e.checkVisibility() && !e.closest('#computer, .failed')
+        .filter(e => e.checkVisibility() && !e.closest('#computer, #more, .failed')
             && !barred.test(e.dataset.action ?? ''));
     const found = usable[Math.floor(pick * usable.length)];
     const name = found.id || found.dataset.action || found.textContent.trim();
     found.focus();
-    if (found.matches('button, summary')) found.click();
+    if (found.matches('button, a, summary')) found.click();
     else {
         if (found.matches('select')) {
             found.selectedIndex = text.length % found.options.length;
@@ -68,13 +68,16 @@ const USE: &str = "
     }
     return name;";
 
+/// The places where something can be written.
+const PLACES: [&str; 5] = ["rocket", "measure", "predict", "compare", "conclude"];
+
 /// What stands in each field that has been read; of lists, what is chosen. The plan that is
 /// being typed, and how a rocket would be swung that was not, are not kept.
 const SEEN: &str =
     "Object.fromEntries([...document.querySelectorAll('[data-field], [data-note]')]
     .filter(e => !e.matches('[aria-invalid=true], [id=\"nb:plan\"], [id=\"nb:slot\"]'))
     .map(e => [e.id, e.value]).concat([['trials', String(
-        document.querySelectorAll('#nb-list tbody tr').length)]]))";
+        document.querySelectorAll('#compare-list tbody tr').length)]]))";
 
 /// What is kept and what the address says.
 const KEPT: &str = "JSON.stringify([location.hash, Object.entries(localStorage).sort()])";
@@ -111,11 +114,23 @@ async fn settle(page: &Page) -> Result<()> {
     Ok(())
 }
 
+/// To a place, whatever lies over its link.
+async fn go(page: &Page, place: &str) -> Result<()> {
+    page.run(&format!("document.getElementById('to-{place}').click();")).await?;
+    page.is_at(place).await
+}
+
 async fn seen(page: &Page) -> Result<BTreeMap<String, String>> {
-    // Out of view nothing of the notebook is drawn.
-    page.at_the_notebook().await?;
-    page.eval("await new Promise(done => setTimeout(done, 200))").await?;
-    Ok(serde_json::from_value(page.eval(SEEN).await?)?)
+    let mut all = BTreeMap::new();
+    for place in PLACES {
+        go(page, place).await?;
+        page.eval("await new Promise(done => setTimeout(done, 100))").await?;
+        let here: BTreeMap<String, String> =
+            serde_json::from_value(page.eval(SEEN).await?)?;
+        let here = here.into_iter();
+        all.extend(here.filter(|(id, _)| id != "trials" || place == "compare"));
+    }
+    Ok(all)
 }
 
 async fn deed(page: &Page, random: &mut Pcg32) -> Result<String> {
@@ -143,11 +158,11 @@ async fn run(seed: u64) -> Result<()> {
     let mut deeds = Vec::new();
     if seed.is_multiple_of(2) {
         // Without aim nobody comes this far.
-        page.at_the_notebook().await?;
-        for id in ["nb-begin", "nb-outcome:0", "nb-lock"] {
-            page.click(&format!("[id='{id}']")).await?;
-        }
-        page.at_the_swing().await?;
+        page.at("predict").await?;
+        page.click("[id='nb-outcome:0']").await?;
+        page.type_into("[id='nb:because']", "so").await?;
+        page.click("#nb-lock").await?;
+        page.at("swing").await?;
         page.click("#to-space").await?;
         page.click("#space-checked").await?;
     }
@@ -188,13 +203,10 @@ async fn nothing_stops_and_nothing_is_lost() -> Result<()> {
     Ok(())
 }
 
-/// What a tab shows of the two things that it writes, and whether it says that others wrote.
+/// What a tab shows of the field, and whether it says that others wrote.
 const SHOWN: &str = "({
-    name: document.getElementById('/name').value,
-    written: Object.fromEntries([...document.querySelectorAll('#nb-conclusion textarea')]
-        .map(area => [area.id, area.value])),
-    rocket_said: document.getElementById('notice').innerText,
-    notebook_said: document.getElementById('nb-said').innerText })";
+    text: document.getElementById(FIELD).value,
+    said: document.getElementById('notice').innerText })";
 
 /// What all tabs have kept.
 const STORE: &str = "Object.values(localStorage).join(' ')";
@@ -203,10 +215,10 @@ async fn tabs(seed: u64) -> Result<()> {
     let mut random = Pcg32::new(seed, 2);
     let page = Page::open(1366, 600).await?;
     let count = 2 + random.next_u32() as usize % 2;
-    page.at_the_notebook().await?;
+    page.at("conclude").await?;
     for _ in 1..count {
         page.open_tab("").await?;
-        page.at_the_notebook().await?;
+        page.at("conclude").await?;
     }
     // The last that each tab wrote, of each kind.
     let mut last: BTreeMap<(usize, &str), String> = BTreeMap::new();
@@ -218,6 +230,7 @@ async fn tabs(seed: u64) -> Result<()> {
         let what = one_of(&mut random, &["/name", place]);
         let text = format!("t{tab}s{step}e");
         page.go_to_tab(tab).await?;
+        go(&page, if what == "/name" { "rocket" } else { "conclude" }).await?;
         let type_in = format!(
             "const field = document.getElementById('{what}');
              field.value = '{text}';
@@ -237,13 +250,17 @@ async fn tabs(seed: u64) -> Result<()> {
     let store = page.eval(STORE).await?.to_string();
     for ((tab, what), text) in &last {
         page.go_to_tab(*tab).await?;
-        let shown = page.eval(SHOWN).await?;
-        let (shows, said) = match *what {
-            "/name" => (&shown["name"], &shown["rocket_said"]),
-            _ => (&shown["written"][*what], &shown["notebook_said"]),
+        go(&page, if *what == "/name" { "rocket" } else { "conclude" }).await?;
+        let shown = page.eval(&SHOWN.replace("FIELD", &json!(what).to_string())).await?;
+        let rockets = page.eval("localStorage.getItem('noseward/rocket')").await?;
+        let rocket = open_hash(rockets.as_str().unwrap_or_default());
+        let names = |opened: &Opened| match opened {
+            Opened::Record(record) => record.design.name == *text,
+            _ => false,
         };
-        let kept = store.contains(text.as_str());
-        let told = shows == text && said.as_str().is_some_and(|said| !said.is_empty());
+        let kept = store.contains(text.as_str()) || names(&rocket);
+        let said = shown["said"].as_str().is_some_and(|said| !said.is_empty());
+        let told = shown["text"] == text.as_str() && said;
         assert!(kept || told, "seed {seed}: {text} in {what}: {shown}, {store}");
     }
     Ok(())

@@ -23,6 +23,11 @@ use tower_http::services::ServeDir;
 const BUILD: &str = "document.querySelector('meta[name=build]').content";
 const OFFLINE: &str = "document.documentElement.dataset.offline";
 const LINE_HIDDEN: &str = "document.getElementById('new-version').hidden";
+/// Every place of the page.
+const PLACES: [&str; 9] = [
+    "rocket", "measure", "predict", "swing", "compare", "conclude", "hand-in", "why",
+    "lead",
+];
 const FOOTER: &str = "document.querySelector('.footer').innerText";
 const NEWER: &str = "A newer page.";
 const NEWER_BUILD: &str = "0123456789abcdef";
@@ -294,9 +299,9 @@ async fn after_one_visit_the_page_and_links_to_it_open_without_a_network() -> Re
 
     let unreachable = page.eval("fetch('noseward.d.ts').then(() => false, () => true)");
     assert_eq!(unreachable.await?, true, "the server is gone");
-    let words = page.text("#in-words").await?;
+    let words = page.in_words().await?;
     page.reload().await?;
-    assert_eq!(page.text("#in-words").await?, words);
+    assert_eq!(page.in_words().await?, words);
     page.wait_until(&format!("{OFFLINE} === 'ready'")).await?;
     assert_eq!(page.eval(LINE_HIDDEN).await?, true);
 
@@ -311,6 +316,37 @@ async fn after_one_visit_the_page_and_links_to_it_open_without_a_network() -> Re
         let width = page.value("[id='/sections/1/diameter_mm']").await?;
         let wanted = Example::Gannet.design().sections[1].diameter_mm;
         assert_eq!(width, wanted.expect("it has a width").to_string());
+    }
+    Ok(())
+}
+
+/// By the path, and by an address of its own.
+#[tokio::test]
+async fn after_one_visit_every_place_opens_without_a_network() -> Result<()> {
+    let mut site = Site::start("places-cut-off")?;
+    let page = after_one_visit(&site).await?;
+    site.stop();
+    page.reload().await?;
+    every_place_opens(&page).await?;
+    for place in PLACES {
+        go(&page, &format!("{}?at={place}", site.address)).await?;
+        page.ready().await?;
+        page.is_at(place).await?;
+        page.wait_until("document.getElementById('in-words').innerText.includes('mm')")
+            .await?;
+    }
+    assert_eq!(page.errors().await?, Vec::<String>::new());
+    Ok(())
+}
+
+/// Goes through all places: something stands in each.
+async fn every_place_opens(page: &Page) -> Result<()> {
+    for place in PLACES {
+        page.at(place).await?;
+        page.wait_until(
+            "document.getElementById('place-regions').innerText.length > 100",
+        )
+        .await?;
     }
     Ok(())
 }
@@ -551,7 +587,7 @@ async fn mends(name: &str, file: &'static str, fault: Fault) -> Result<()> {
     assert_kept_well(&page).await?;
     site.stop();
     page.reload().await?;
-    page.at_the_notebook().await
+    page.at("measure").await
 }
 
 #[tokio::test]
@@ -611,7 +647,7 @@ async fn a_build_with_a_spoilt_file_is_never_used_and_mends_itself() -> Result<(
     for address in &addresses {
         spoil_kept(&page, address).await?;
         page.reload().await?;
-        page.at_the_notebook().await?;
+        page.at("measure").await?;
         assert_kept_well(&page).await?;
     }
 
@@ -649,13 +685,13 @@ async fn everything_can_be_deleted_while_the_later_part_is_dead() -> Result<()> 
     site.spoil(&["later-"], Fault::Portal);
     page.cdp("Network.clearBrowserCache", json!({})).await?;
     page.reload().await?;
-    page.wait_until("document.getElementById('nb-state').innerText.includes('not be')")
+    page.more("#to-lead").await?;
+    page.wait_until("document.getElementById('waits')?.innerText.includes('not be')")
         .await?;
     assert_ne!(page.eval(LEFT).await?, "[[],[],0,[]]");
-    page.click("#computer > summary").await?;
     page.click("#ask-to-delete").await?;
     page.click_again("#delete-now").await?;
-    page.wait_until("document.getElementById('notice').innerText.includes('is left')")
+    page.wait_until("document.getElementById('passing').innerText.includes('is left')")
         .await?;
     assert_eq!(page.eval(LEFT).await?, "[[],[],0,[]]");
     Ok(())
@@ -729,6 +765,7 @@ async fn the_single_file_works_from_a_disk_and_asks_for_nothing() -> Result<()> 
         "document.getElementById('in-words').innerText.includes('70 mm wide')",
     )
     .await?;
+    every_place_opens(&page).await?;
     let mut requests = page.requests().await?;
     requests.retain(|request| !request.starts_with("data:"));
     assert_eq!(requests, [format!("{file}#{hash}")]);
@@ -910,15 +947,22 @@ async fn a_later_part_that_stays_silent_is_told_and_tried_again() -> Result<()> 
     let page = Page::unopened(1366, 600).await?;
     go(&page, &site.address).await?;
     page.ready().await?;
-    page.wait_until("document.getElementById('nb-state').innerText.includes('not be')")
-        .await?;
-    // Coming into view it is tried once more by itself.
-    page.run("document.getElementById('nb-state').scrollIntoView()").await?;
-    page.wait_until("document.querySelector('#nb-state button')").await?;
+    page.click("#to-measure").await?;
+    page.wait_until("document.querySelector('#waits button')").await?;
     page.screenshot("silent-later").await?;
+    // What needs nothing of it goes on.
+    page.click("#to-rocket").await?;
+    page.type_into("[id='/sections/1/diameter_mm']", "70").await?;
+    page.press(Key::Tab).await?;
+    page.click("#to-measure").await?;
+    page.wait_until("document.querySelector('#waits button')").await?;
     site.mend();
-    page.click("#nb-state button").await?;
-    page.at_the_notebook().await
+    page.click("#waits button").await?;
+    page.is_at("measure").await?;
+    page.wait_until(
+        "document.getElementById('in-words').innerText.includes('70 mm wide')",
+    )
+    .await
 }
 
 #[tokio::test]
@@ -971,8 +1015,9 @@ async fn the_page_works_in_a_frame_that_belongs_to_nobody() -> Result<()> {
     page.ready().await?;
     page.wait_until(&format!("{OFFLINE} === 'no'")).await?;
     assert_eq!(page.eval("origin").await?, "null");
-    assert!(page.text("#in-words").await?.contains("mm"));
+    assert!(page.in_words().await?.contains("mm"));
     page.screenshot("framed").await?;
+    every_place_opens(&page).await?;
     assert_eq!(page.errors().await?, Vec::<String>::new());
     Ok(())
 }

@@ -22,10 +22,15 @@ async fn swings(page: &Page) -> Result<Vec<&'static str>> {
 #[tokio::test]
 async fn the_whole_test_by_keyboard() -> Result<()> {
     let page = Page::open(1366, 600).await?;
-    page.at_the_swing().await?;
+    page.at("predict").await?;
+    page.click("[id='nb-outcome:1']").await?;
+    page.type_into("[id='nb:because']", "small fins").await?;
+    page.at("swing").await?;
     page.screenshot("swing-1366x600").await?;
+    page.click("#swing-part-room > summary").await?;
     let clear =
-        "document.querySelector('#swing-space p:nth-of-type(2) strong').textContent";
+        "document.querySelector('#swing-part-room p:nth-of-type(2) strong').textContent";
+    page.wait_until(clear).await?;
     let before = page.eval(clear).await?;
 
     // A shorter string needs less room.
@@ -35,6 +40,14 @@ async fn the_whole_test_by_keyboard() -> Result<()> {
     page.wait_until(&format!("{clear} !== {before}")).await?;
     page.press(Key::Tab).await?;
     assert_eq!(page.value(STRING).await?, "0.9");
+    // No outcome before a prediction is locked.
+    page.run("document.getElementById('swung:0').click();").await?;
+    assert_eq!(swings(&page).await?, Vec::<&str>::new());
+    page.click("#swing-to-predict").await?;
+    page.click("#nb-lock").await?;
+    page.wait_until("document.activeElement.id === 'next'").await?;
+    page.press(Key::Enter).await?;
+    page.is_at("swing").await?;
 
     // No outcome before the space is checked.
     page.tab_to("to-space").await?;
@@ -88,15 +101,18 @@ async fn the_whole_test_by_keyboard() -> Result<()> {
 
     // They are there after a reload, in a link, and not with another rocket.
     page.reload().await?;
-    page.at_the_swing().await?;
+    page.is_at("swing").await?;
+    page.wait_until("document.getElementById('swings-seen')").await?;
     assert_eq!(
         page.eval("document.querySelectorAll('#swings-seen li').length").await?,
         4
     );
     assert_eq!(page.value(STRING).await?, "0.9", "with the string they were swung on");
+    page.at("rocket").await?;
     page.type_into(WIDTH, "72").await?;
     page.press(Key::Tab).await?;
-    page.at_the_swing().await?;
+    page.at("swing").await?;
+    page.click("#swing-part-model > summary").await?;
     page.wait_until(
         "document.getElementById('swing-before').innerText.includes('Dashed')",
     )
@@ -109,10 +125,17 @@ async fn the_whole_test_by_keyboard() -> Result<()> {
     Ok(())
 }
 
+/// Where the motion is worked out and shown.
+async fn at_the_motion(page: &Page) -> Result<()> {
+    page.at("swing").await?;
+    page.click("#swing-part-model > summary").await?;
+    page.wait_until("document.querySelector('#swing-strip svg')").await
+}
+
 #[tokio::test]
 async fn the_pictures_move_and_stop_when_told() -> Result<()> {
     let page = Page::open(1366, 600).await?;
-    page.at_the_swing().await?;
+    at_the_motion(&page).await?;
     let time = "document.getElementById('swing-time').textContent";
     let rocket = "document.querySelector('#swing-along svg').innerHTML";
     let (at_first, drawn) = (page.eval(time).await?, page.eval(rocket).await?);
@@ -141,14 +164,14 @@ async fn without_motion_stills_and_words_say_the_same() -> Result<()> {
     let page = Page::unopened(1366, 600).await?;
     page.prefer("prefers-reduced-motion", "reduce").await?;
     page.goto("").await?;
-    page.at_the_swing().await?;
+    at_the_motion(&page).await?;
     assert_eq!(
         page.eval("document.getElementById('swing-play')").await?,
         serde_json::Value::Null
     );
-    let stills = "[...document.querySelectorAll('#swing-stills li')].length";
+    let stills = "[...document.querySelectorAll('.stills li')].length";
     assert_eq!(page.eval(stills).await?, 6);
-    assert!(page.text("#swing-stills").await?.contains("0.0 s: 90°"));
+    assert!(page.text(".stills").await?.contains("0.0 s: 90°"));
     assert!(page.text("#swing-words").await?.contains("nose-first"));
     let time = "document.getElementById('swing-time').textContent";
     let before = page.eval(time).await?;
@@ -161,7 +184,7 @@ async fn without_motion_stills_and_words_say_the_same() -> Result<()> {
 #[tokio::test]
 async fn on_a_telephone_and_on_paper_it_is_all_there() -> Result<()> {
     let page = Page::open(360, 740).await?;
-    page.at_the_swing().await?;
+    at_the_motion(&page).await?;
     page.screenshot("swing-360x740").await?;
     let wide = "document.documentElement.scrollWidth > innerWidth";
     assert_eq!(page.eval(wide).await?, false);
@@ -171,8 +194,8 @@ async fn on_a_telephone_and_on_paper_it_is_all_there() -> Result<()> {
         "window.printed && document.documentElement.dataset.paper === 'swing'",
     )
     .await?;
-    page.print("swing").await?;
-    let cards = "document.querySelectorAll('#swing-cards .paper-only > li').length";
+    let cards = "document.querySelectorAll('#sheet-of-paper ol > li').length";
     assert_eq!(page.eval(cards).await?, 7);
+    page.print("swing").await?;
     Ok(())
 }
