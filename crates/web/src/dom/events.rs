@@ -343,12 +343,13 @@ fn key(page: &Rc<Page>, event: &Event) {
     if command || key.alt_key() {
         return;
     }
-    let Some((_, field)) = field(event) else { return };
+    let Some((input, field)) = field(event) else { return };
     let Some(quantity) = field.quantity() else { return };
     event.prevent_default();
     let ten = key.shift_key() && quantity != Quantity::Count;
     let steps = if ten { 10.0 * direction } else { direction };
     page.send(Msg::Stepped { field, steps });
+    input.set_value(&page.state.borrow().text_of(field));
 }
 
 /// What the pointer or the focus is on lights up on both sides of the page.
