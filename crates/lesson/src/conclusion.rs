@@ -7,8 +7,7 @@ use serde::{Deserialize, Serialize};
 pub const BOX_CHARS: usize = 800;
 
 /// Claim, evidence, reason and trust: four boxes.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields, default)]
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Conclusion {
     /// What the group says is so.
     pub claim: String,

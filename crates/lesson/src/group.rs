@@ -8,8 +8,7 @@ use crate::{from_key, key};
 
 /// A group's label: a colour and a number, such as "Blue 4". There is no room for a name,
 /// so that nobody types one.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
-#[serde(try_from = "Written", deny_unknown_fields)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub struct Group {
     /// The colour.
     pub colour: Colour,
@@ -78,23 +77,6 @@ impl Colour {
     }
 }
 
-/// A label as somebody wrote it.
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Written {
-    colour: Colour,
-    number: u8,
-}
-
-impl TryFrom<Written> for Group {
-    type Error = &'static str;
-
-    fn try_from(written: Written) -> Result<Self, Self::Error> {
-        let group = Self::new(written.colour, written.number);
-        group.ok_or("a group's number is from 1 to 40")
-    }
-}
-
 impl Default for Group {
     fn default() -> Self {
         Self { colour: Colour::default(), number: 1 }
@@ -148,8 +130,6 @@ mod tests {
                 let group = Group::new(colour, number).unwrap();
                 assert_eq!((group.colour, group.number()), (colour, number));
                 assert_eq!(Group::from_key(&group.key()), Some(group));
-                let json = serde_json::to_string(&group).unwrap();
-                assert_eq!(serde_json::from_str::<Group>(&json).unwrap(), group);
             }
             assert_eq!(Group::new(colour, 0), None);
             assert_eq!(Group::new(colour, 41), None);
@@ -160,7 +140,5 @@ mod tests {
         {
             assert_eq!(Group::from_key(bad), None, "{bad}");
         }
-        let bad = r#"{"colour": "blue", "number": 41}"#;
-        assert!(serde_json::from_str::<Group>(bad).is_err());
     }
 }

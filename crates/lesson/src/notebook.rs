@@ -1,7 +1,6 @@
 //! A group's notebook: its trials in order, and what it concludes.
 
 use noseward_stability::{Design, SwingSetup, cleaned_lines};
-use serde::{Deserialize, Serialize};
 
 use crate::seal::{self, Seal};
 use crate::trial::{PLAN_CHARS, same_build};
@@ -18,8 +17,7 @@ pub const MOST_PLANS: usize = 12;
 ///
 /// No two trials have one number, a number is never given again, and what was deleted can
 /// be brought back.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(try_from = "NotebookParts", into = "NotebookParts")]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct Notebook {
     /// Whose it is.
     pub group: Group,
@@ -51,8 +49,7 @@ pub struct Deleted {
 
 /// A notebook taken apart: every field as it is written down, in files and elsewhere, and
 /// the seals that stand there.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(default, deny_unknown_fields)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct NotebookParts {
     /// Whose it is.
     pub group: Group,
@@ -81,8 +78,7 @@ pub struct NotebookParts {
 }
 
 /// A [`Deleted`] trial taken apart.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct DeletedParts {
     /// Where it stood.
     pub place: usize,
@@ -586,7 +582,7 @@ impl Notebook {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::{Colour, Draft, SwingOutcome};
+    use crate::{Colour, Draft, Predictions, SwingOutcome};
     use noseward_stability::Example;
 
     fn record(example: Example) -> Record {
@@ -780,35 +776,33 @@ mod tests {
         assert_eq!(deleted.note, "a b\nc");
         assert_eq!(deleted.measured.mass.mm[0], Some(201.3));
         assert_eq!(kept.conclusion.claim.len(), crate::BOX_CHARS);
-        let json = serde_json::to_value(&notebook).unwrap();
-        assert_eq!(serde_json::from_value::<Notebook>(json).unwrap(), kept);
+        let parts = NotebookParts::from(notebook);
+        assert_eq!(Notebook::try_from(parts), Ok(kept.clone()));
         assert_eq!(kept.clone().rounded(), kept);
     }
 
     #[test]
-    fn json_brings_all_back_and_refuses_what_is_no_notebook() {
+    fn taken_apart_it_comes_back_and_what_is_no_notebook_is_refused() {
         let mut notebook = three();
         notebook.delete(2);
         notebook.add_plan("bigger fins");
         notebook.conclusion.claim = "Fins help.".into();
-        let json = serde_json::to_value(&notebook).unwrap();
-        assert_eq!(serde_json::from_value::<Notebook>(json.clone()).unwrap(), notebook);
-        for (pointer, id) in
-            [("/trials/1/id", 1), ("/trials/0/id", 2), ("/trials/0/id", 0)]
-        {
-            let mut bad = json.clone();
-            *bad.pointer_mut(pointer).unwrap() = id.into();
-            let error = serde_json::from_value::<Notebook>(bad).unwrap_err();
+        let parts = NotebookParts::from(notebook.clone());
+        assert_eq!(Notebook::try_from(parts.clone()), Ok(notebook.clone()));
+        for (place, id) in [(1, 1), (0, 2), (0, 0)] {
+            let mut bad = parts.clone();
+            bad.trials[place].id = id;
+            let error = Notebook::try_from(bad).unwrap_err();
             assert!(error.to_string().contains("same number"), "{error}");
         }
-        let mut many = json.clone();
-        many["plans"] = vec!["x"; 13].into();
-        assert!(serde_json::from_value::<Notebook>(many).is_err());
+        let mut many = parts.clone();
+        many.plans = vec!["x".into(); 13];
+        assert_eq!(Notebook::try_from(many), Err(NotebookError::TooManyPlans));
         // One that was deleted is not in hand, and stood at some place.
-        let mut odd = json;
-        odd["in_hand"] = 2.into();
-        odd["deleted"][0]["place"] = 4_000_000_000_u32.into();
-        let mut odd: Notebook = serde_json::from_value(odd).unwrap();
+        let mut odd = parts;
+        odd.in_hand = Some(2);
+        odd.deleted[0].place = usize::MAX;
+        let mut odd = Notebook::try_from(odd).unwrap();
         assert!(odd.restore(2) && odd.in_hand().is_none());
         assert_eq!(ids(&odd), [1, 3, 2]);
         // Set up alike, with nothing written.
@@ -842,29 +836,27 @@ mod tests {
         assert!(notebook.lock(id));
     }
 
-    fn by_hand(
-        notebook: &Notebook,
-        change: impl FnOnce(&mut serde_json::Value),
-    ) -> Notebook {
-        let mut json = serde_json::to_value(notebook).unwrap();
-        change(&mut json);
-        serde_json::from_value(json).unwrap()
+    fn by_hand(notebook: &Notebook, change: impl FnOnce(&mut NotebookParts)) -> Notebook {
+        let mut parts = NotebookParts::from(notebook.clone());
+        change(&mut parts);
+        Notebook::try_from(parts).unwrap()
     }
 
     #[test]
     fn a_prediction_taken_out_with_its_seal_and_made_anew_leaves_a_trace() {
-        let mut again = by_hand(&swung(), |json| {
-            json["trials"][1]["predictions"] = serde_json::json!([]);
-            json["trials"][1]["swings"]["outcomes"] = serde_json::json!([]);
-            json["trials"][1]["seal"] = serde_json::Value::Null;
+        let mut again = by_hand(&swung(), |parts| {
+            let trial = &mut parts.trials[1];
+            trial.predictions = Predictions::default();
+            trial.swings = trial.swings.setup.into();
+            trial.seal = None;
         });
         assert!(!again.trials()[1].is_altered() && again.is_altered());
         predict(&mut again, 2, SwingOutcome::TailFirst);
         // For good, also where the mark itself is taken out.
         let again = by_hand(&again, |_| {});
         assert!(again.is_altered());
-        assert!(by_hand(&again, |json| json["altered"] = false.into()).is_altered());
-        let unsealed = by_hand(&swung(), |json| json["seal"] = serde_json::Value::Null);
+        assert!(by_hand(&again, |parts| parts.altered = false).is_altered());
+        let unsealed = by_hand(&swung(), |parts| parts.seal = None);
         assert!(unsealed.is_altered());
     }
 
@@ -872,34 +864,23 @@ mod tests {
     fn a_trial_that_is_taken_out_or_put_in_leaves_a_trace() {
         let notebook = swung();
         assert!(!by_hand(&notebook, |_| {}).is_altered());
-        let trials = |json: &mut serde_json::Value| {
-            json["trials"].as_array_mut().unwrap().split_off(1)
-        };
-        let without = by_hand(&notebook, |json| {
-            trials(json);
-        });
+        let without = by_hand(&notebook, |parts| parts.trials.truncate(1));
         assert!(without.is_altered());
-        let none = by_hand(&notebook, |json| json["trials"] = serde_json::json!([]));
+        let none = by_hand(&notebook, |parts| parts.trials.clear());
         assert!(none.is_altered() && none.trials().is_empty());
-        let twice = by_hand(&notebook, |json| {
-            let mut more = trials(json).remove(0);
-            more["id"] = 3.into();
-            json["trials"].as_array_mut().unwrap().push(more);
-        });
+        let twice = by_hand(&notebook, |parts| parts.trials[1].id = 3);
         assert!(twice.is_altered() && twice.trials()[1].is_altered());
         // One that was deleted, on the page or by hand.
         let mut deleted = notebook.clone();
         deleted.delete(1);
         assert!(!by_hand(&deleted, |_| {}).is_altered());
-        let purged = by_hand(&deleted, |json| json["deleted"] = serde_json::json!([]));
+        let purged = by_hand(&deleted, |parts| parts.deleted.clear());
         assert!(purged.is_altered());
         // Trials may be sorted; what is changed within one is told there.
-        let sorted =
-            by_hand(&notebook, |json| json["trials"].as_array_mut().unwrap().reverse());
+        let sorted = by_hand(&notebook, |parts| parts.trials.reverse());
         assert!(!sorted.is_altered());
-        let renamed = by_hand(&notebook, |json| {
-            json["trials"][0]["design"]["name"] = "Auk".into();
-        });
+        let renamed =
+            by_hand(&notebook, |parts| parts.trials[0].design.name = "Auk".into());
         assert!(!renamed.is_altered() && renamed.trials()[0].is_altered());
     }
 

@@ -1,7 +1,6 @@
 //! What a group says before it swings.
 
 use noseward_stability::cleaned_lines;
-use serde::{Deserialize, Serialize};
 
 use crate::SwingOutcome;
 
@@ -11,8 +10,7 @@ pub const BECAUSE_CHARS: usize = 300;
 pub const MOST_VERSIONS: usize = 6;
 
 /// What a group thinks the rocket will do, and why.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Prediction {
     /// What it will do on the string.
     pub outcome: SwingOutcome,
@@ -24,8 +22,7 @@ pub struct Prediction {
 
 /// The predictions for one trial. The first is locked: nothing here changes it or takes it
 /// away. Whoever thinks anew adds a version, and all stand side by side.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(try_from = "Vec<Prediction>", into = "Vec<Prediction>")]
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Predictions {
     versions: Vec<Prediction>,
 }
@@ -129,10 +126,7 @@ mod tests {
     fn a_slip_is_nobodys_prediction() {
         let mut all = Predictions::default();
         assert!(!all.add(prediction(Slipped, "")));
-        let slip = serde_json::json!([
-            {"outcome": "slipped", "because": "", "swings_seen": 0}
-        ]);
-        assert!(serde_json::from_value::<Predictions>(slip).is_err());
+        assert!(Predictions::try_from(vec![prediction(Slipped, "")]).is_err());
     }
 
     #[test]
@@ -140,9 +134,8 @@ mod tests {
         let mut all = Predictions::default();
         all.add(prediction(Wobbling, &"x\u{202e}".repeat(400)));
         assert_eq!(all.first().unwrap().because, "x".repeat(BECAUSE_CHARS));
-        let json = serde_json::to_value(&all).unwrap();
-        assert_eq!(serde_json::from_value::<Predictions>(json).unwrap(), all);
-        let seven = serde_json::to_value(vec![prediction(Steady, "a"); 7]).unwrap();
-        assert!(serde_json::from_value::<Predictions>(seven).is_err());
+        let taken_apart = Vec::from(all.clone());
+        assert_eq!(Predictions::try_from(taken_apart).unwrap(), all);
+        assert!(Predictions::try_from(vec![prediction(Steady, "a"); 7]).is_err());
     }
 }

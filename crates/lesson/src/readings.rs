@@ -61,8 +61,7 @@ impl BalancePoint {
 
 /// The readings of one point, as they were read: millimetres from [`End`], on the rocket
 /// or on its cut-out.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields, default)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct Readings {
     /// Where the ruler's zero was.
     pub from: End,
@@ -75,13 +74,11 @@ pub struct Readings {
 }
 
 /// A reading that is left out, and why.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct LeftOut {
     /// Its place among the readings.
     pub reading: usize,
     /// The group's reason.
-    #[serde(default)]
     pub reason: String,
 }
 
@@ -161,8 +158,7 @@ fn rounded(mm: Option<f64>) -> Option<f64> {
 }
 
 /// Everything measured in one trial.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields, default)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct Measurements {
     /// The length of the rocket, in millimetres, if it was measured: that of the design
     /// counts otherwise.

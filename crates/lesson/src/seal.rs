@@ -15,7 +15,7 @@ use crc::{CRC_32_ISO_HDLC, Crc, Digest, NoTable};
 use noseward_stability::{
     Design, FinSet, Mass, Measured, Planform, Quantity, Section, SwingSetup, Weight,
 };
-use serde::{Deserialize, Deserializer, Serialize, Serializer};
+use serde::Serialize;
 
 use crate::{Prediction, Trial, key};
 
@@ -39,19 +39,6 @@ impl FromStr for Seal {
         let digits = text.len() == 8 && text.bytes().all(|b| b.is_ascii_hexdigit());
         let value = digits.then(|| u32::from_str_radix(text, 16).ok()).flatten();
         value.map(Self).ok_or("a seal is eight hexadecimal digits")
-    }
-}
-
-impl Serialize for Seal {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.collect_str(self)
-    }
-}
-
-impl<'de> Deserialize<'de> for Seal {
-    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        let text = String::deserialize(deserializer)?;
-        text.parse().map_err(serde::de::Error::custom)
     }
 }
 

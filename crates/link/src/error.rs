@@ -26,6 +26,15 @@ pub enum At {
     File,
     /// The file of a notebook.
     NotebookFile,
+    /// A value in the file of a notebook.
+    Entry {
+        /// The list that it stands in.
+        list: &'static str,
+        /// Which entry of the list, from 1.
+        place: usize,
+        /// The key of the value.
+        key: String,
+    },
     /// A table.
     Table,
     /// A row of a table, as a spreadsheet counts: the keys of the columns are row 1.
@@ -213,6 +222,11 @@ pub enum LinkErrorKind {
     NotARocket {
         /// What opening it says.
         error: Box<LinkError>,
+    },
+    /// A value is no text.
+    NotAText {
+        /// What stands there.
+        found: String,
     },
     /// A cell holds no seal.
     NotASeal {

@@ -1,5 +1,5 @@
-//! The fields of a trial and of a notebook, each once: the bytes and the table, written and
-//! read, follow these lists.
+//! The fields of a trial and of a notebook, each once: bytes, table and file, written and
+//! read, follow these lists, and the page calls its fields by these keys.
 //!
 //! Keys are the columns of the table. In bytes a field is told by its place in its list: a
 //! new one goes to the end, and none is moved or taken out.
@@ -62,14 +62,14 @@ pub(crate) trait Visit {
     fn fault(&self, key: &str, kind: LinkErrorKind) -> LinkError;
 }
 
+/// The key of the place at which a deleted trial stood.
+pub(crate) const PLACE: &str = "place";
+
 /// The largest number of a trial.
 const MOST_NUMBER: u16 = u16::MAX - 1;
 
 /// The fields of a trial.
-pub(crate) fn trial(
-    parts: &mut TrialParts,
-    to: &mut impl Visit,
-) -> Result<(), LinkError> {
+pub(crate) fn trial(parts: &mut TrialParts, to: &mut dyn Visit) -> Result<(), LinkError> {
     let mut id = Some(parts.id).filter(|&id| id > 0);
     to.visit("trial", Slot::Count(&mut id, 1, MOST_NUMBER))?;
     parts.id = id.ok_or_else(|| to.fault("trial", LinkErrorKind::Empty))?;
@@ -106,10 +106,18 @@ pub(crate) fn trial(
     Ok(())
 }
 
+/// The place at which a deleted trial stood, from 1 where somebody reads it.
+pub(crate) fn place(place: &mut usize, to: &mut dyn Visit) -> Result<(), LinkError> {
+    let mut at = u16::try_from(place.saturating_add(1)).ok();
+    to.visit(PLACE, Slot::Count(&mut at, 1, u16::MAX))?;
+    *place = at.map_or(*place, |at| usize::from(at).saturating_sub(1));
+    Ok(())
+}
+
 /// The settings of a notebook.
 pub(crate) fn settings(
     parts: &mut NotebookParts,
-    to: &mut impl Visit,
+    to: &mut dyn Visit,
 ) -> Result<(), LinkError> {
     choose_one("level", &mut parts.level, LEVELS, to)?;
     choose_one("help", &mut parts.support, SUPPORTS, to)?;
@@ -123,7 +131,7 @@ pub(crate) fn settings(
 /// The four boxes of a conclusion.
 pub(crate) fn conclusion(
     conclusion: &mut Conclusion,
-    to: &mut impl Visit,
+    to: &mut dyn Visit,
 ) -> Result<(), LinkError> {
     for of in Statement::ALL {
         to.visit(&key(&of), Slot::Text(conclusion.text_mut(of), BOX_CHARS))?;
@@ -142,7 +150,7 @@ pub(crate) fn front(point: BalancePoint) -> &'static str {
 fn readings(
     point: BalancePoint,
     parts: &mut TrialParts,
-    to: &mut impl Visit,
+    to: &mut dyn Visit,
 ) -> Result<(), LinkError> {
     let front = front(point);
     let readings = parts.measured.of_mut(point);
@@ -174,7 +182,7 @@ fn choose<T: Serialize + DeserializeOwned>(
     key: &str,
     chosen: &mut Option<T>,
     keys: Keys,
-    to: &mut impl Visit,
+    to: &mut dyn Visit,
 ) -> Result<(), LinkError> {
     let mut number = chosen.as_ref().map(|chosen| code(keys, chosen));
     to.visit(key, Slot::Choice(&mut number, keys))?;
@@ -187,7 +195,7 @@ fn choose_one<T: Serialize + DeserializeOwned + Default>(
     key: &str,
     chosen: &mut T,
     keys: Keys,
-    to: &mut impl Visit,
+    to: &mut dyn Visit,
 ) -> Result<(), LinkError> {
     let mut one = Some(std::mem::take(chosen));
     choose(key, &mut one, keys, to)?;
@@ -200,7 +208,7 @@ fn choose_unusual<T: Serialize + DeserializeOwned + Default + PartialEq>(
     key: &str,
     chosen: &mut T,
     keys: Keys,
-    to: &mut impl Visit,
+    to: &mut dyn Visit,
 ) -> Result<(), LinkError> {
     let mut one = Some(std::mem::take(chosen)).filter(|one| *one != T::default());
     choose(key, &mut one, keys, to)?;
@@ -235,7 +243,7 @@ impl Versions {
         format!("prediction_{}_{what}", version + 1)
     }
 
-    fn visit(&mut self, i: usize, to: &mut impl Visit) -> Result<(), LinkError> {
+    fn visit(&mut self, i: usize, to: &mut dyn Visit) -> Result<(), LinkError> {
         let version = &mut self.0[i];
         choose(&Self::key(i, "outcome"), &mut version.outcome, OUTCOMES, to)?;
         let because = Slot::Text(&mut version.because, BECAUSE_CHARS);
@@ -244,7 +252,7 @@ impl Versions {
         to.visit(&Self::key(i, "swings_seen"), seen)
     }
 
-    fn predictions(self, to: &mut impl Visit) -> Result<Predictions, LinkError> {
+    fn predictions(self, to: &mut dyn Visit) -> Result<Predictions, LinkError> {
         let mut versions = Vec::new();
         for (version, i) in self.0.into_iter().zip(0..) {
             let Version { outcome, because, swings_seen } = version;
@@ -295,7 +303,7 @@ impl Swung {
         Self { setup, outcomes }
     }
 
-    fn visit(&mut self, to: &mut impl Visit) -> Result<(), LinkError> {
+    fn visit(&mut self, to: &mut dyn Visit) -> Result<(), LinkError> {
         for (value, field) in self.setup.iter_mut().zip(SwingField::ALL) {
             let key = match field {
                 SwingField::String => "string_m",
@@ -312,7 +320,7 @@ impl Swung {
     }
 
     /// `None` without an outcome.
-    fn swings(self, to: &mut impl Visit) -> Result<Option<Swings>, LinkError> {
+    fn swings(self, to: &mut dyn Visit) -> Result<Option<Swings>, LinkError> {
         let mut outcomes = self.outcomes.into_iter().flatten().peekable();
         if outcomes.peek().is_none() {
             return Ok(None);

@@ -1,5 +1,6 @@
 //! A notebook in all its spellings: file, link, and the parts of a sequence of symbols.
 
+mod entry;
 pub(crate) mod file;
 pub(crate) mod link;
 pub(crate) mod parts;

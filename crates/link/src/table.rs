@@ -26,7 +26,6 @@ const GROUP: &str = "group";
 /// The number of a trial.
 const TRIAL: &str = "trial";
 /// Where a deleted trial stood.
-const PLACE: &str = "place";
 /// The version of the table.
 const VERSION_KEY: &str = "version";
 /// A plan for a trial, also for one to come.

@@ -26,8 +26,8 @@ impl Missing {
 }
 
 impl LinkError {
-    /// What is wrong and how to mend it, in words for a pupil; of tables only that they
-    /// cannot be read: see [`table_sentence`].
+    /// What is wrong and how to mend it, in words for a pupil; of tables, and of a value in a
+    /// notebook file, only that they cannot be read: see [`table_sentence`].
     #[must_use]
     pub fn sentence(&self) -> String {
         let words = sentence(&self.kind, &self.at);
@@ -42,11 +42,11 @@ impl LinkError {
 
 fn sentence(kind: &LinkErrorKind, at: &At) -> String {
     use LinkErrorKind as Kind;
-    let is_notebook = *at == At::NotebookFile;
+    let is_notebook = matches!(at, At::NotebookFile | At::Entry { .. });
     let noun = match at {
         At::Link => "link",
         At::Code | At::Part(_) | At::Result => "code",
-        At::File | At::NotebookFile => "file",
+        At::File | At::NotebookFile | At::Entry { .. } => "file",
         At::Table | At::TableRow(_) | At::Cell { .. } => "table",
     };
     match kind {
@@ -133,7 +133,7 @@ fn sentence(kind: &LinkErrorKind, at: &At) -> String {
         Kind::Notebook(error) => {
             format!("These trials make no notebook: {error}. Save the notebook again.")
         }
-        kind => of_rows(kind).unwrap_or_else(|| "This table cannot be read.".into()),
+        kind => of_rows(kind).unwrap_or_else(|| format!("This {noun} cannot be read.")),
     }
 }
 
@@ -183,18 +183,23 @@ fn of_rows(kind: &LinkErrorKind) -> Option<String> {
     })
 }
 
-/// [`LinkError::sentence`], of tables too. Apart, so that whoever opens no tables does
-/// without their words.
+/// [`LinkError::sentence`], of tables and of the values in a notebook file too. Apart, so that
+/// whoever opens none does without their words.
 #[must_use]
 pub fn table_sentence(error: &LinkError) -> String {
     let words = match &error.at {
-        At::Table | At::TableRow(_) | At::Cell { .. } => of_table(&error.kind),
+        At::Table | At::TableRow(_) | At::Cell { .. } | At::Entry { .. } => {
+            of_table(&error.kind)
+        }
         _ => return error.sentence(),
     };
     let words = words.unwrap_or_else(|| error.sentence());
     match &error.at {
         At::TableRow(row) => format!("Row {row}: {words}"),
         At::Cell { row, column } => format!("Row {row}, column “{column}”: {words}"),
+        At::Entry { list, place, key } => {
+            format!("In “{list}”, number {place}, “{key}”: {words}")
+        }
         _ => words,
     }
 }
@@ -268,6 +273,9 @@ fn of_table(kind: &LinkErrorKind) -> Option<String> {
                 "there is no rocket in this ({detail}). Copy the link of the rocket into \
                  it again."
             )
+        }
+        Kind::NotAText { found } => {
+            format!("{found} is no text. Put quotation marks round it.")
         }
         Kind::NotASeal { found } => format!(
             "“{found}” is no seal. Put back what stood there; with an empty cell the trial \

@@ -70,11 +70,11 @@ async fn the_whole_job(page: Page) -> Result<()> {
 /// The part of the module that loads later is there, and what it keeps comes back.
 async fn a_trial_is_predicted(page: &Page) -> Result<()> {
     page.at("measure").await?;
-    page.type_into("[id='nb:reading:mass:0']", "20,3 cm").await?;
+    page.type_into("[id='nb:centre_of_mass_reading_1_mm']", "20,3 cm").await?;
     page.press(Key::Tab).await?;
     page.at("predict").await?;
     page.click("[id='nb-outcome:0']").await?;
-    page.type_into("[id='nb:because']", "a long nose").await?;
+    page.type_into("[id='nb:draft_because']", "a long nose").await?;
     page.click("#nb-lock").await?;
     let locked =
         "document.getElementById('predict-locked')?.innerText.includes('a long nose')";
@@ -87,7 +87,7 @@ async fn a_trial_is_predicted(page: &Page) -> Result<()> {
     page.is_at("predict").await?;
     page.wait_until(locked).await?;
     page.at("measure").await?;
-    assert_eq!(page.value("[id='nb:reading:mass:0']").await?, "203");
+    assert_eq!(page.value("[id='nb:centre_of_mass_reading_1_mm']").await?, "203");
     Ok(())
 }
 

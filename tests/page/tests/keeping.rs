@@ -102,7 +102,7 @@ const NOTEBOOKS: &str = "Object.keys(localStorage).sort().filter(key => \
 /// Writes into the open notebook, which begins a trial.
 async fn write_in_the_notebook(page: &Page, text: &str) -> Result<()> {
     page.at("predict").await?;
-    page.type_into("[id='nb:because']", text).await?;
+    page.type_into("[id='nb:draft_because']", text).await?;
     page.press(Key::Tab).await
 }
 
@@ -134,7 +134,8 @@ async fn when_the_room_runs_out_the_page_says_so_and_tries_again() -> Result<()>
     };
     assert_eq!(record.design.sections[1].diameter_mm, Some(72.0));
     page.at("predict").await?;
-    page.type_into("[id='nb:because']", "nor is there any room for this reason").await?;
+    page.type_into("[id='nb:draft_because']", "nor is there any room for this reason")
+        .await?;
     page.press(Key::Tab).await?;
     // At the notebook too, with its file.
     page.wait_until("document.querySelector('#save-instead, #nb-save-instead')").await?;
@@ -178,7 +179,7 @@ async fn what_is_kept_is_there_where_there_is_no_more_room() -> Result<()> {
 /// Types into the open notebook of a tab as soon as another tab says so, and leaves the field.
 const TYPE_TOGETHER: &str = "const channel = new BroadcastChannel('together');
     window.together = () => {
-        const field = document.getElementById('nb:because');
+        const field = document.getElementById('nb:draft_because');
         field.value = TEXT;
         field.dispatchEvent(new InputEvent('input', { bubbles: true }));
         field.dispatchEvent(new Event('change', { bubbles: true }));
@@ -278,7 +279,7 @@ fn copied(key: &str) -> String {
 async fn a_browser_that_is_killed_loses_nothing() -> Result<()> {
     let mut page = Page::open(1366, 600).await?;
     write_in_the_notebook(&page, "old reason").await?;
-    page.type_into("[id='nb:because']", "written last").await?;
+    page.type_into("[id='nb:draft_because']", "written last").await?;
     page.press(Key::Tab).await?;
     page.at("rocket").await?;
     page.type_into("[id='/name']", "Killed").await?;
@@ -299,7 +300,7 @@ async fn a_browser_that_is_killed_loses_nothing() -> Result<()> {
     let inches = "document.getElementById('units:inch').ariaPressed";
     assert_eq!(page.eval(inches).await?, "true");
     page.at("predict").await?;
-    assert_eq!(page.value("[id='nb:because']").await?, "written last");
+    assert_eq!(page.value("[id='nb:draft_because']").await?, "written last");
     assert_eq!(page.errors().await?, Vec::<String>::new());
     Ok(())
 }
@@ -435,7 +436,7 @@ async fn a_module_that_stops_leaves_the_notebook_behind() -> Result<()> {
     for (name, typed) in [("kept", None), ("not-kept", Some("it was not kept"))] {
         if let Some(typed) = typed {
             page.run(FILL).await?;
-            page.type_into("[id='nb:because']", &typed.repeat(3)).await?;
+            page.type_into("[id='nb:draft_because']", &typed.repeat(3)).await?;
             page.press(Key::Tab).await?;
             page.wait_until("document.querySelector('#save-instead, #nb-save-instead')")
                 .await?;
@@ -451,7 +452,7 @@ async fn a_module_that_stops_leaves_the_notebook_behind() -> Result<()> {
         assert!(saved.contains(typed.unwrap_or("it was kept")), "{saved}");
         noseward_link::open_notebook_file(&saved).expect("it can be opened");
         // Nobody writes into a page that keeps nothing any more.
-        let field = page.element("[id='nb:because']").await?;
+        let field = page.element("[id='nb:draft_because']").await?;
         assert!(field.send_keys("lost").await.is_err(), "the field takes keys");
         let open = "[...document.querySelectorAll('input, button, select, textarea')]\
             .filter(control => !control.closest('#crash') && !control.disabled && \

@@ -117,14 +117,19 @@ async fn a_whole_trial(page: &Page) -> Result<()> {
     page.at("measure").await?;
     let readings = [("mass", ["138", "141", "139"]), ("pressure", ["204", "199", "230"])];
     for (point, readings) in readings {
-        page.type_into(&format!("[id='nb:guess:{point}']"), "150").await?;
-        for (i, reading) in readings.iter().enumerate() {
-            page.type_into(&format!("[id='nb:reading:{point}:{i}']"), reading).await?;
+        page.type_into(&format!("[id='nb:centre_of_{point}_guess_mm']"), "150").await?;
+        for (reading, i) in readings.iter().zip(1..) {
+            page.type_into(
+                &format!("[id='nb:centre_of_{point}_reading_{i}_mm']"),
+                reading,
+            )
+            .await?;
         }
     }
     page.at("predict").await?;
     page.click("[id='nb-outcome:0']").await?;
-    page.type_into("[id='nb:because']", "the nose is long, and clay is in it").await?;
+    page.type_into("[id='nb:draft_because']", "the nose is long, and clay is in it")
+        .await?;
     page.click("#nb-lock").await?;
     page.at("swing").await?;
     page.click("#to-space").await?;

@@ -160,7 +160,7 @@ async fn run(seed: u64) -> Result<()> {
         // Without aim nobody comes this far.
         page.at("predict").await?;
         page.click("[id='nb-outcome:0']").await?;
-        page.type_into("[id='nb:because']", "so").await?;
+        page.type_into("[id='nb:draft_because']", "so").await?;
         page.click("#nb-lock").await?;
         page.at("swing").await?;
         page.click("#to-space").await?;

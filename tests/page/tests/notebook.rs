@@ -51,9 +51,9 @@ async fn measure_and_predict(
     because: &str,
 ) -> Result<()> {
     by_keyboard_to(page, "measure").await?;
-    let points = ["mass", "pressure"]
-        .into_iter()
-        .flat_map(|point| (0..3).map(move |i| format!("nb:reading:{point}:{i}")));
+    let points = ["mass", "pressure"].into_iter().flat_map(|point| {
+        (1..=3).map(move |i| format!("nb:centre_of_{point}_reading_{i}_mm"))
+    });
     for (id, text) in points.zip(readings) {
         fill(page, &id, text).await?;
     }
@@ -62,7 +62,7 @@ async fn measure_and_predict(
     page.is_at("predict").await?;
     page.tab_to(&format!("nb-outcome:{outcome}")).await?;
     page.press(Key::Enter).await?;
-    fill(page, "nb:because", because).await?;
+    fill(page, "nb:draft_because", because).await?;
     page.tab_to("nb-lock").await?;
     page.press(Key::Enter).await?;
     page.wait_until("document.activeElement.id === 'next'").await
@@ -133,7 +133,7 @@ async fn a_whole_lesson_by_keyboard() -> Result<()> {
     change(&page, SPAN, "70").await?;
     page.wait_until(&format!("{strip}.includes('Predict first')")).await?;
     by_keyboard_to(&page, "measure").await?;
-    fill(&page, "nb:reading:mass:0", "132").await?;
+    fill(&page, "nb:centre_of_mass_reading_1_mm", "132").await?;
     page.press(Key::Tab).await?;
     kept_holds(&page, "132").await?;
     by_keyboard_to(&page, "predict").await?;
@@ -145,7 +145,7 @@ async fn a_whole_lesson_by_keyboard() -> Result<()> {
     page.reload().await?;
     page.is_at("predict").await?;
     by_keyboard_to(&page, "measure").await?;
-    assert_eq!(page.value("[id='nb:reading:mass:0']").await?, "132");
+    assert_eq!(page.value("[id='nb:centre_of_mass_reading_1_mm']").await?, "132");
     let second = ["132", "134", "133", "180", "183", "181"];
     measure_and_predict(&page, second, 0, "bigger fins push more").await?;
     swing(&page, [0, 0, 0]).await?;
@@ -153,14 +153,14 @@ async fn a_whole_lesson_by_keyboard() -> Result<()> {
     // A third trial, and the tab is killed while somebody types.
     change(&page, COUNT, "3").await?;
     by_keyboard_to(&page, "measure").await?;
-    fill(&page, "nb:reading:mass:0", "130").await?;
-    fill(&page, "nb:reading:mass:1", "131").await?;
+    fill(&page, "nb:centre_of_mass_reading_1_mm", "130").await?;
+    fill(&page, "nb:centre_of_mass_reading_2_mm", "131").await?;
     page.press(Key::Tab).await?;
     page.press("12").await?;
     page.goto("").await?;
     by_keyboard_to(&page, "measure").await?;
-    assert_eq!(page.value("[id='nb:reading:mass:0']").await?, "130");
-    assert_eq!(page.value("[id='nb:reading:mass:1']").await?, "131");
+    assert_eq!(page.value("[id='nb:centre_of_mass_reading_1_mm']").await?, "130");
+    assert_eq!(page.value("[id='nb:centre_of_mass_reading_2_mm']").await?, "131");
     let third = ["130", "131", "129", "170", "171", "172"];
     measure_and_predict(&page, third, 2, "three fins are fewer").await?;
     swing(&page, [1, 1, 0]).await?;
@@ -221,10 +221,10 @@ async fn one_trial() -> Result<Page> {
         'keydown', { key: 'Enter', repeat: true, bubbles: true, cancelable: true }))";
     assert_eq!(page.eval(held).await?, false);
     page.at("measure").await?;
-    page.type_into("[id='nb:reading:mass:0']", "131,5").await?;
+    page.type_into("[id='nb:centre_of_mass_reading_1_mm']", "131,5").await?;
     page.at("predict").await?;
     page.click("[id='nb-outcome:0']").await?;
-    page.type_into("[id='nb:because']", "=1+1 is \"two\"; so").await?;
+    page.type_into("[id='nb:draft_because']", "=1+1 is \"two\"; so").await?;
     page.click("#nb-lock").await?;
     kept_holds(&page, "swings_seen").await?;
     Ok(page)
@@ -390,7 +390,7 @@ async fn a_place_that_does_not_load_can_be_asked_for_again() -> Result<()> {
     page.click("#to-measure").await?;
     page.run("document.querySelector('#waits [data-action=nb-again]')?.click();").await?;
     page.is_at("measure").await?;
-    page.wait_until("document.getElementById('nb:reading:mass:0')").await?;
+    page.wait_until("document.getElementById('nb:centre_of_mass_reading_1_mm')").await?;
     Ok(())
 }
 

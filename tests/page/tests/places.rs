@@ -17,7 +17,7 @@ const PLACES: [&str; 9] = [
 ];
 
 const WIDTH: &str = "[id='/sections/1/diameter_mm']";
-const READING: &str = "[id='nb:reading:mass:0']";
+const READING: &str = "[id='nb:centre_of_mass_reading_1_mm']";
 
 /// What stands in the address for a place, before `#`.
 fn search(place: &str) -> String {
@@ -227,8 +227,10 @@ async fn a_number_stays_as_it_is_typed_until_its_field_is_left() -> Result<()> {
         .await?;
     assert_eq!(page.value(READING).await?, "8.2 cm");
     page.press(Key::Tab).await?;
-    page.wait_until("document.getElementById('nb:reading:mass:0').value === '82'")
-        .await?;
+    page.wait_until(
+        "document.getElementById('nb:centre_of_mass_reading_1_mm').value === '82'",
+    )
+    .await?;
 
     // What cannot be read stays there, to be mended.
     page.type_into(READING, "a lot").await?;
@@ -284,7 +286,7 @@ async fn what_somebody_has_opened_or_closed_stays_so_while_it_is_drawn_anew() ->
     page.at("measure").await?;
     assert_eq!(page.eval(&open("nb-lengths")).await?, false);
     page.click("#nb-lengths > summary").await?;
-    page.type_into("[id='nb:rocket-length']", "a lot").await?;
+    page.type_into("[id='nb:rocket_length_mm']", "a lot").await?;
     page.wait_until(
         "document.getElementById('measure-lengths').innerText.includes('Length of the rocket:')",
     )

@@ -24,7 +24,7 @@ async fn the_whole_test_by_keyboard() -> Result<()> {
     let page = Page::open(1366, 600).await?;
     page.at("predict").await?;
     page.click("[id='nb-outcome:1']").await?;
-    page.type_into("[id='nb:because']", "small fins").await?;
+    page.type_into("[id='nb:draft_because']", "small fins").await?;
     page.at("swing").await?;
     page.screenshot("swing-1366x600").await?;
     page.click("#swing-part-room > summary").await?;

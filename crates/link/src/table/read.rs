@@ -11,8 +11,7 @@ use super::kind::Kind;
 use super::number::Unread;
 use super::write::{columns, worked_out_keys};
 use super::{
-    BEGIN, DELIMITERS, END, GROUP, KIND, PLACE, PLAN, TRIAL, VERSION_KEY, cell, mail,
-    number,
+    BEGIN, DELIMITERS, END, GROUP, KIND, PLAN, TRIAL, VERSION_KEY, cell, mail, number,
 };
 use crate::error::{At, LinkError, LinkErrorKind};
 use crate::fields::{self, Slot, Visit};
@@ -143,10 +142,8 @@ impl Pages {
             }
             Kind::Deleted => {
                 let trial = self.trial(&mut row)?;
-                let mut place = None;
-                row.visit(PLACE, Slot::Count(&mut place, 1, u16::MAX))?;
-                let place = place
-                    .map_or(self.notebook.trials.len(), |place| usize::from(place) - 1);
+                let mut place = self.notebook.trials.len();
+                fields::place(&mut place, &mut row)?;
                 self.notebook.deleted.push(DeletedParts { place, trial });
             }
             Kind::Plan => {

@@ -13,7 +13,7 @@ use proptest::prelude::*;
 use proptest::sample::select;
 
 use super::*;
-use crate::{table_sentence, to_plain_text};
+use crate::{NotebookFile, table_sentence, to_notebook_file, to_plain_text};
 
 /// A notebook with something in every column.
 fn full() -> Notebook {
@@ -643,7 +643,7 @@ fn a_table_that_came_by_mail_opens_or_says_what_is_missing() {
 
 #[test]
 fn other_texts_are_no_table() {
-    let json = serde_json::to_string(&full()).unwrap();
+    let json = to_notebook_file(&NotebookFile { notebook: full(), rocket: None });
     let link = crate::hash(&Example::Tern.design().into());
     for text in ["", "\n", "trial", "kind_of_row", "a,b,c\n1,2,3", &json, &link] {
         assert!(!looks_like_table(text), "{text}");

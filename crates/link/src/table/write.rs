@@ -8,7 +8,7 @@ use noseward_lesson::{
 use noseward_stability::{Design, Quantity, SwingField, cleaned_lines};
 
 use super::kind::Kind;
-use super::{Format, GROUP, KIND, PLACE, PLAN, VERSION_KEY, cell, number};
+use super::{Format, GROUP, KIND, PLAN, VERSION_KEY, cell, number};
 use crate::error::{LinkError, LinkErrorKind};
 use crate::fields::{self, KeysOf, Slot, Visit};
 use crate::frame::VERSION;
@@ -24,7 +24,7 @@ pub(super) fn columns() -> Vec<String> {
     let mut notebook = NotebookParts::default();
     fields::trial(&mut parts, &mut keys).expect("no trial is in the way");
     keys.0.extend(worked_out_keys());
-    keys.0.extend([PLACE.into(), VERSION_KEY.into()]);
+    keys.0.extend([fields::PLACE.into(), VERSION_KEY.into()]);
     let shared = keys.0.len();
     fields::settings(&mut notebook, &mut keys).expect("nothing is in the way");
     let conclusion = &mut Conclusion::default();
@@ -108,11 +108,11 @@ fn cells_of(notebook: &Notebook, mark: char) -> Vec<Vec<(String, String)>> {
     for (trial, parts) in notebook.trials().iter().zip(&mut parts.trials) {
         rows.push(of_trial(Kind::Trial, trial, parts));
     }
-    for (Deleted { place, trial }, parts) in
+    for (Deleted { trial, .. }, parts) in
         notebook.deleted().iter().zip(&mut parts.deleted)
     {
         let mut row = of_trial(Kind::Deleted, trial, &mut parts.trial);
-        row.put(PLACE, (place + 1).to_string());
+        fields::place(&mut parts.place, &mut row).expect("a place can be written");
         rows.push(row);
     }
     for plan in notebook.plans() {

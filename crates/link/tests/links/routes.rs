@@ -234,12 +234,15 @@ fn a_changed_prediction_shows_in_a_file() {
     let file = everything();
     let text = to_notebook_file(&file);
     let seal = file.notebook.trial(2).unwrap().seal().unwrap().to_string();
-    let second = text.find("\"id\": 2,").unwrap();
+    let second = text.find("\"trial\": 2,").unwrap();
     let (before, behind) = text.split_at(second);
     for (from, to) in [
         ("pulls the nose down", "pushes the nose up"),
-        ("\"outcome\": \"wobbling\"", "\"outcome\": \"steady\""),
-        ("\"swings_seen\": 0", "\"swings_seen\": 2"),
+        (
+            "\"prediction_1_outcome\": \"wobbling\"",
+            "\"prediction_1_outcome\": \"steady\"",
+        ),
+        ("\"seal\"", "\"prediction_1_swings_seen\": 2, \"seal\""),
         ("\"ellipsoid\"", "\"cone\""),
         ("\"corrugated_plastic\"", "\"balsa3\""),
         ("\"closed_front\": true", "\"closed_front\": false"),
@@ -249,8 +252,8 @@ fn a_changed_prediction_shows_in_a_file() {
         (&seal, "00000001"),
         (&format!("\"{seal}\""), "null"),
         ("\"length_mm\": ", "\"length_mm\": 1"),
-        ("\"id\": 2,", "\"id\": 9,"),
-        ("\"altered\": false", "\"altered\": true"),
+        ("\"trial\": 2,", "\"trial\": 9,"),
+        ("\"seal\"", "\"altered\": true, \"seal\""),
     ] {
         let changed = format!("{before}{}", behind.replacen(from, to, 1));
         assert_ne!(changed, text, "{from}");

@@ -7,7 +7,7 @@ use crate::app::State;
 
 /// A field of the notebook.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Note {
+pub(crate) enum NotebookField {
     RocketLength,
     CutoutLength,
     /// From which end a point is measured (a choice).
@@ -33,82 +33,69 @@ pub(crate) enum Note {
     Compared,
 }
 
-const POINTS: [(BalancePoint, &str); 2] =
-    [(BalancePoint::Mass, "mass"), (BalancePoint::Pressure, "pressure")];
-const STATEMENTS: [(Statement, &str); 4] = [
-    (Statement::Claim, "claim"),
-    (Statement::Evidence, "evidence"),
-    (Statement::Reason, "reason"),
-    (Statement::Trust, "trust"),
-];
+impl NotebookField {
+    /// Every field.
+    pub(crate) fn all() -> impl Iterator<Item = Self> {
+        let of_points = BalancePoint::ALL.into_iter().flat_map(|point| {
+            let readings = (0..REPEATS).map(move |i| Self::Reading(point, i));
+            [Self::From, Self::Guess, Self::LeftOut, Self::WhyLeftOut]
+                .map(|of| of(point))
+                .into_iter()
+                .chain(readings)
+        });
+        let others = [
+            Self::RocketLength,
+            Self::CutoutLength,
+            Self::Because,
+            Self::Words,
+            Self::Plan,
+            Self::Colour,
+            Self::Number,
+            Self::Level,
+            Self::Support,
+            Self::Telling,
+            Self::Slot,
+            Self::Compared,
+        ];
+        others.into_iter().chain(of_points).chain(Statement::ALL.map(Self::Statement))
+    }
 
-fn word<T: PartialEq + Copy>(of: T, words: &[(T, &'static str)]) -> &'static str {
-    words.iter().find(|(known, _)| *known == of).map_or("", |(_, word)| word)
-}
-
-fn named<T: Copy>(name: &str, words: &[(T, &str)]) -> Option<T> {
-    words.iter().find(|(_, word)| *word == name).map(|(of, _)| *of)
-}
-
-impl Note {
-    /// Its name in the markup, which is the element's id too.
+    /// Its name in the markup, which is the element's id too: its key in files and tables,
+    /// where it is written down.
     pub(crate) fn name(self) -> String {
-        let of = |what: &str, point: BalancePoint| {
-            format!("nb:{what}:{}", word(point, &POINTS))
+        let of = |point: BalancePoint, what: &str| {
+            let point = match point {
+                BalancePoint::Mass => "mass",
+                BalancePoint::Pressure => "pressure",
+            };
+            format!("centre_of_{point}_{what}")
         };
-        match self {
-            Self::RocketLength => "nb:rocket-length".into(),
-            Self::CutoutLength => "nb:cutout-length".into(),
-            Self::From(point) => of("from", point),
-            Self::Guess(point) => of("guess", point),
-            Self::Reading(point, i) => format!("{}:{i}", of("reading", point)),
-            Self::LeftOut(point) => of("left-out", point),
-            Self::WhyLeftOut(point) => of("why-left-out", point),
-            Self::Because => "nb:because".into(),
-            Self::Words => "nb:note".into(),
-            Self::Plan => "nb:plan".into(),
-            Self::Statement(statement) => format!("nb:{}", word(statement, &STATEMENTS)),
-            Self::Colour => "nb:colour".into(),
-            Self::Number => "nb:number".into(),
-            Self::Level => "nb:level".into(),
-            Self::Support => "nb:support".into(),
-            Self::Telling => "nb:telling".into(),
-            Self::Slot => "nb:slot".into(),
-            Self::Compared => "nb:compared".into(),
-        }
+        let key = match self {
+            Self::RocketLength => "rocket_length_mm".into(),
+            Self::CutoutLength => "cutout_length_mm".into(),
+            Self::From(point) => of(point, "from"),
+            Self::Guess(point) => of(point, "guess_mm"),
+            Self::Reading(point, i) => of(point, &format!("reading_{}_mm", i + 1)),
+            Self::LeftOut(point) => of(point, "left_out"),
+            Self::WhyLeftOut(point) => of(point, "left_out_reason"),
+            Self::Because => "draft_because".into(),
+            Self::Words => "note".into(),
+            Self::Plan => "plan".into(),
+            Self::Statement(statement) => noseward_lesson::key(&statement),
+            Self::Colour => "colour".into(),
+            Self::Number => "number".into(),
+            Self::Level => "level".into(),
+            Self::Support => "help".into(),
+            Self::Telling => "telling".into(),
+            Self::Slot => "slot".into(),
+            Self::Compared => "compared_with".into(),
+        };
+        format!("nb:{key}")
     }
 
     /// The field with a name.
     pub(crate) fn parse(name: &str) -> Option<Self> {
-        let mut steps = name.strip_prefix("nb:")?.split(':');
-        let what = steps.next()?;
-        let point = steps.next().map(|point| named(point, &POINTS));
-        let index = steps.next().and_then(|i| i.parse::<usize>().ok());
-        if let Some(statement) = named(what, &STATEMENTS) {
-            return Some(Self::Statement(statement));
-        }
-        Some(match (what, point) {
-            ("rocket-length", None) => Self::RocketLength,
-            ("cutout-length", None) => Self::CutoutLength,
-            ("from", Some(point)) => Self::From(point?),
-            ("guess", Some(point)) => Self::Guess(point?),
-            ("reading", Some(point)) => {
-                Self::Reading(point?, index.filter(|i| *i < REPEATS)?)
-            }
-            ("left-out", Some(point)) => Self::LeftOut(point?),
-            ("why-left-out", Some(point)) => Self::WhyLeftOut(point?),
-            ("because", None) => Self::Because,
-            ("note", None) => Self::Words,
-            ("plan", None) => Self::Plan,
-            ("colour", None) => Self::Colour,
-            ("number", None) => Self::Number,
-            ("level", None) => Self::Level,
-            ("support", None) => Self::Support,
-            ("telling", None) => Self::Telling,
-            ("slot", None) => Self::Slot,
-            ("compared", None) => Self::Compared,
-            _ => return None,
-        })
+        Self::all().find(|field| field.name() == name)
     }
 
     /// Whether it belongs to a trial, so that writing in it begins one.
@@ -210,35 +197,30 @@ mod tests {
 
     #[test]
     fn names_lead_back_to_their_fields() {
-        let mut all = vec![
-            Note::RocketLength,
-            Note::CutoutLength,
-            Note::Because,
-            Note::Words,
-            Note::Plan,
-            Note::Colour,
-            Note::Number,
-            Note::Level,
-            Note::Support,
-            Note::Telling,
-            Note::Slot,
-            Note::Compared,
-        ];
-        for point in BalancePoint::ALL {
-            all.extend([
-                Note::From(point),
-                Note::Guess(point),
-                Note::LeftOut(point),
-                Note::WhyLeftOut(point),
-            ]);
-            all.extend((0..REPEATS).map(|i| Note::Reading(point, i)));
+        assert_eq!(NotebookField::all().count(), 30);
+        for field in NotebookField::all() {
+            assert_eq!(NotebookField::parse(&field.name()), Some(field));
         }
-        all.extend(Statement::ALL.map(Note::Statement));
-        for note in all {
-            assert_eq!(Note::parse(&note.name()), Some(note));
+        for bad in ["", "nb:", "nb:from", "nb:centre_of_mass_reading_4_mm", "claim"] {
+            assert_eq!(NotebookField::parse(bad), None, "{bad}");
         }
-        for bad in ["", "nb:", "nb:from", "nb:from:x", "nb:reading:mass:3", "claim"] {
-            assert_eq!(Note::parse(bad), None, "{bad}");
+    }
+
+    /// What is written down has the same name wherever it is.
+    #[test]
+    fn names_are_the_keys_of_files_and_tables() {
+        use NotebookField::{Colour, Number, Slot};
+        let table = noseward_link::to_table(
+            &noseward_lesson::Notebook::default(),
+            noseward_link::Format::Tabs,
+        );
+        let keys: Vec<&str> = table.lines().next().unwrap().split('\t').collect();
+        for field in NotebookField::all() {
+            // A group is one value of two fields, and a place is none of the notebook.
+            let is_key = !matches!(field, Colour | Number | Slot);
+            let name = field.name();
+            let key = name.strip_prefix("nb:").unwrap();
+            assert_eq!(keys.contains(&key), is_key, "{key}");
         }
     }
 }

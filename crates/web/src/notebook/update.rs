@@ -7,7 +7,7 @@ use noseward_lesson::{
 use noseward_link::{self as link, Format};
 use noseward_stability::{Field, FinField, Quantity, cleaned_lines};
 
-use super::fields::Note;
+use super::fields::NotebookField;
 use super::opening;
 use crate::app::{
     Draft, Effect, NotebookMsg, Notice, Place, Press, State, changed, go_to, read_number,
@@ -31,7 +31,7 @@ pub(crate) fn update(state: &mut State, msg: &NotebookMsg) -> Vec<Effect> {
         }
         NotebookMsg::OpenText(text) => opening::open_text(state, text),
         NotebookMsg::Pressed(press) => pressed(state, *press),
-        NotebookMsg::Typed { field, text } => match Note::parse(field) {
+        NotebookMsg::Typed { field, text } => match NotebookField::parse(field) {
             Some(note) => typed(state, note, text),
             None => Vec::new(),
         },
@@ -60,7 +60,7 @@ pub(crate) fn say(
     vec![Effect::Redraw]
 }
 
-fn typed(state: &mut State, note: Note, text: &str) -> Vec<Effect> {
+fn typed(state: &mut State, note: NotebookField, text: &str) -> Vec<Effect> {
     state.notice.take_if(|notice| notice.is_passing());
     state.typing = Some((note.name(), text.to_owned()));
     if note.is_of_trial() && !begin_if_needed(state) {
@@ -71,19 +71,19 @@ fn typed(state: &mut State, note: Note, text: &str) -> Vec<Effect> {
     }
     let notebook = &mut state.desk.notebook;
     match note {
-        Note::Statement(statement) => {
+        NotebookField::Statement(statement) => {
             let text = cleaned_lines(text, noseward_lesson::BOX_CHARS);
             *notebook.conclusion.text_mut(statement) = text;
             return written(state);
         }
-        Note::Plan => {
+        NotebookField::Plan => {
             state.desk.look.plan = text.to_owned();
             return vec![Effect::Redraw];
         }
-        Note::Colour | Note::Number => {
+        NotebookField::Colour | NotebookField::Number => {
             let group = notebook.group;
             let group = match note {
-                Note::Colour => {
+                NotebookField::Colour => {
                     let colour = index(text).and_then(|i| Colour::ALL.get(i).copied());
                     colour.and_then(|colour| Group::new(colour, group.number()))
                 }
@@ -101,28 +101,28 @@ fn typed(state: &mut State, note: Note, text: &str) -> Vec<Effect> {
             }
             return effects;
         }
-        Note::Level => {
+        NotebookField::Level => {
             let level = index(text).and_then(|i| Level::ALL.get(i).copied());
             notebook.level = level.unwrap_or(notebook.level);
             return written(state);
         }
-        Note::Support => {
+        NotebookField::Support => {
             let support = index(text).and_then(|i| Support::ALL.get(i).copied());
             notebook.support = support.unwrap_or(notebook.support);
             return written(state);
         }
-        Note::Telling => {
+        NotebookField::Telling => {
             let telling = index(text).and_then(|i| Telling::ALL.get(i).copied());
             notebook.telling = telling.unwrap_or(notebook.telling);
             return written(state);
         }
-        Note::Slot => {
+        NotebookField::Slot => {
             return match text.parse() {
                 Ok(slot) => opening::switch(state, slot),
                 Err(_) => Vec::new(),
             };
         }
-        Note::Compared => {
+        NotebookField::Compared => {
             if let Some(id) = notebook.in_hand().map(Trial::id) {
                 notebook.compare(id, text.parse().ok());
             }
@@ -132,26 +132,28 @@ fn typed(state: &mut State, note: Note, text: &str) -> Vec<Effect> {
     }
     let Some(trial) = notebook.in_hand_mut() else { return Vec::new() };
     match note {
-        Note::From(point) => {
+        NotebookField::From(point) => {
             trial.measured.of_mut(point).from =
                 if text == "tail" { End::Tail } else { End::Nose };
         }
-        Note::LeftOut(point) => {
+        NotebookField::LeftOut(point) => {
             let readings = trial.measured.of_mut(point);
             let reason =
                 readings.left_out.take().map(|out| out.reason).unwrap_or_default();
             readings.left_out = index(text).map(|reading| LeftOut { reading, reason });
             return written(state);
         }
-        Note::WhyLeftOut(point) => {
+        NotebookField::WhyLeftOut(point) => {
             if let Some(out) = &mut trial.measured.of_mut(point).left_out {
                 out.reason = cleaned_lines(text, REASON_CHARS);
             }
         }
-        Note::Because => {
+        NotebookField::Because => {
             trial.draft.because = cleaned_lines(text, noseward_lesson::BECAUSE_CHARS);
         }
-        Note::Words => trial.note = cleaned_lines(text, noseward_lesson::NOTE_CHARS),
+        NotebookField::Words => {
+            trial.note = cleaned_lines(text, noseward_lesson::NOTE_CHARS);
+        }
         _ => {}
     }
     written(state)
@@ -162,11 +164,11 @@ fn index(text: &str) -> Option<usize> {
 }
 
 /// A length that was typed. A text that cannot be read stays in its field.
-fn length(state: &mut State, note: Note, text: &str) -> Vec<Effect> {
+fn length(state: &mut State, note: NotebookField, text: &str) -> Vec<Effect> {
     let name = note.name();
     state.desk.drafts.retain(|(known, _)| *known != name);
     let Some(trial) = state.desk.notebook.in_hand_mut() else { return Vec::new() };
-    if let Note::Guess(point) = note
+    if let NotebookField::Guess(point) = note
         && trial.measured.of(point).any()
     {
         // Once measured, a guess is no guess.
@@ -185,17 +187,17 @@ fn length(state: &mut State, note: Note, text: &str) -> Vec<Effect> {
 }
 
 /// Why a text in a field of the notebook is no length, and how to mend it.
-pub(crate) fn fault(state: &State, note: Note) -> Option<String> {
+pub(crate) fn fault(state: &State, note: NotebookField) -> Option<String> {
     let name = note.name();
     let (_, draft) = state.desk.drafts.iter().find(|(known, _)| *known == name)?;
     // Any length of a design is asked for in the same words.
     let why = draft.why.sentence(Field::Fins(0, FinField::Start), state.units);
     Some(match note {
-        Note::Reading(_, i) => {
+        NotebookField::Reading(_, i) => {
             format!("Reading {}: {why} Until then it does not count.", i + 1)
         }
-        Note::Guess(_) => format!("Your guess: {why}"),
-        Note::RocketLength => format!("Length of the rocket: {why}"),
+        NotebookField::Guess(_) => format!("Your guess: {why}"),
+        NotebookField::RocketLength => format!("Length of the rocket: {why}"),
         _ => format!("Length of the cut-out: {why}"),
     })
 }
@@ -409,7 +411,7 @@ fn add_plan(state: &mut State) -> Vec<Effect> {
     }
     state.desk.look.plan.clear();
     let mut effects = written(state);
-    effects.push(Effect::Focus(Note::Plan.name()));
+    effects.push(Effect::Focus(NotebookField::Plan.name()));
     effects
 }
 
@@ -421,7 +423,7 @@ fn remove_plan(state: &mut State, plan: usize) -> Vec<Effect> {
         }
     }
     let mut effects = written(state);
-    effects.push(Effect::Focus(Note::Plan.name()));
+    effects.push(Effect::Focus(NotebookField::Plan.name()));
     effects
 }
 
@@ -494,7 +496,7 @@ fn lock(state: &mut State) -> Vec<Effect> {
         asks.push("Or press again to lock it as it is.".to_owned());
         let mut effects = say(state, true, asks.join(" "));
         if wordless {
-            effects.push(Effect::Focus(Note::Because.name()));
+            effects.push(Effect::Focus(NotebookField::Because.name()));
         }
         return effects;
     }
@@ -557,7 +559,7 @@ fn use_sentence(state: &mut State, statement: Statement, place: usize) -> Vec<Ef
     let text = cleaned_lines(&text, noseward_lesson::BOX_CHARS);
     *state.desk.notebook.conclusion.text_mut(statement) = text;
     let mut effects = written(state);
-    effects.push(Effect::Focus(Note::Statement(statement).name()));
+    effects.push(Effect::Focus(NotebookField::Statement(statement).name()));
     effects
 }
 

@@ -9,7 +9,7 @@ use noseward_lesson::{COUNTED, Level, NOTE_CHARS, Overall, PLAN_CHARS, Trial};
 use super::form::{button, level, mm, no_names, words};
 use super::trial::{changed, compared};
 use crate::app::State;
-use crate::notebook::Note;
+use crate::notebook::NotebookField;
 use crate::shell::{Region, region};
 
 /// The place: the trial in hand, all trials as a table, and the charts.
@@ -41,7 +41,7 @@ fn this_trial(state: &State, trial: &Trial) -> Markup {
             (compared(state, trial))
             (changed(state, trial))
             (versus(state, trial))
-            (words(state, Note::Words, &html! { "It did this because … and anything else to remember." (no_names()) }, 2, NOTE_CHARS))
+            (words(state, NotebookField::Words, &html! { "It did this because … and anything else to remember." (no_names()) }, 2, NOTE_CHARS))
         }
     }
 }
@@ -111,11 +111,11 @@ fn plans(state: &State) -> Markup {
             }
         }
         div class="nb__row" {
-            label for=(Note::Plan.name()) { "One change to try" (no_names()) }
+            label for=(NotebookField::Plan.name()) { "One change to try" (no_names()) }
             span class="field__box nb__plan" {
-                input class="field__input field__input--words" id=(Note::Plan.name()) type="text"
-                    data-note=(Note::Plan.name()) maxlength=(PLAN_CHARS) autocomplete="off"
-                    value=(Note::Plan.text(state)) placeholder="bigger fins";
+                input class="field__input field__input--words" id=(NotebookField::Plan.name()) type="text"
+                    data-note=(NotebookField::Plan.name()) maxlength=(PLAN_CHARS) autocomplete="off"
+                    value=(NotebookField::Plan.text(state)) placeholder="bigger fins";
             }
             (button("nb-plan-add", "", true, &html! { "Add it" }))
         }

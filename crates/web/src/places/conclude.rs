@@ -5,7 +5,7 @@ use noseward_lesson::{BOX_CHARS, Level, Sentences, Statement, Support};
 
 use super::form::{button, level, no_names, words};
 use crate::app::State;
-use crate::notebook::Note;
+use crate::notebook::NotebookField;
 use crate::shell::{Region, region};
 
 /// The place: a box for each statement, with help beside it.
@@ -28,7 +28,7 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
         };
         region(id(of), &html! {
             section class="conclude__box" {
-                (words(state, Note::Statement(of), &html! { (label) (no_names()) }, 3, BOX_CHARS))
+                (words(state, NotebookField::Statement(of), &html! { (label) (no_names()) }, 3, BOX_CHARS))
                 div { (help(state, &sentences, of)) }
             }
         })

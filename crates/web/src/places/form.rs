@@ -6,7 +6,7 @@ use noseward_stability::minus;
 
 use super::measure;
 use crate::app::State;
-use crate::notebook::{Note, fault};
+use crate::notebook::{NotebookField, fault};
 use crate::shell::spoken_unit;
 
 pub(crate) fn level(state: &State) -> Level {
@@ -37,7 +37,7 @@ pub(crate) fn button(action: &str, target: &str, small: bool, words: &Markup) ->
 
 /// A list to choose from: values, words, and which is chosen.
 pub(crate) fn choice(
-    note: Note,
+    note: NotebookField,
     label: &Markup,
     entries: &[(String, String, bool)],
 ) -> Markup {
@@ -55,11 +55,18 @@ pub(crate) fn choice(
 }
 
 /// A length's field with the place for what is wrong in it.
-pub(crate) fn number(state: &State, note: Note, label: &str, spoken: &str) -> Markup {
+pub(crate) fn number(
+    state: &State,
+    note: NotebookField,
+    label: &str,
+    spoken: &str,
+) -> Markup {
     let name = note.name();
     let unit = state.units.length_unit();
     let described = match note {
-        Note::Reading(point, _) | Note::Guess(point) => measure::output_id(point),
+        NotebookField::Reading(point, _) | NotebookField::Guess(point) => {
+            measure::output_id(point)
+        }
         _ => "nb-lengths",
     };
     html! {
@@ -86,7 +93,7 @@ pub(crate) fn in_area(text: &str) -> String {
 /// Room for some lines of the group's own.
 pub(crate) fn words(
     state: &State,
-    note: Note,
+    note: NotebookField,
     label: &Markup,
     lines: usize,
     most: usize,
@@ -107,7 +114,10 @@ pub(crate) fn no_names() -> Markup {
 }
 
 /// What is wrong in some fields, as sentences.
-pub(crate) fn faults(state: &State, notes: impl IntoIterator<Item = Note>) -> Markup {
+pub(crate) fn faults(
+    state: &State,
+    notes: impl IntoIterator<Item = NotebookField>,
+) -> Markup {
     let faults: Vec<String> =
         notes.into_iter().filter_map(|note| fault(state, note)).collect();
     html! { @for fault in faults { p class="field__words" { (fault) } } }

@@ -10,7 +10,7 @@ use noseward_stability::Nearer;
 
 use super::form::{choice, faults, level, measured, mm, no_names, number, wide};
 use crate::app::State;
-use crate::notebook::Note;
+use crate::notebook::NotebookField;
 use crate::shell::{Region, region};
 
 /// The place: a card for each point, the two lengths, and what both come to.
@@ -20,7 +20,7 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
     let slips = slips(&trial.measured, trial.design().length_mm(), state.units);
     let typing = state.typing.as_ref();
     let waits = |place| {
-        let note = note_of(place).map(Note::name);
+        let note = note_of(place).map(NotebookField::name);
         typing.is_some_and(|(name, _)| note.as_ref() == Some(name))
     };
     let told = |is_here: &dyn Fn(ReadingField) -> bool| -> Markup {
@@ -61,11 +61,11 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
             &html! {
                 details class="nb__lengths" id="nb-lengths" {
                     summary { "The cut-out is smaller or larger than the rocket" }
-                    (number(state, Note::RocketLength, "Length of the rocket", ""))
-                    (number(state, Note::CutoutLength, "Length of the cut-out", ""))
+                    (number(state, NotebookField::RocketLength, "Length of the rocket", ""))
+                    (number(state, NotebookField::CutoutLength, "Length of the cut-out", ""))
                     p class="nb__hint" { "Type both lengths." }
                 }
-                (faults(state, [Note::RocketLength, Note::CutoutLength]))
+                (faults(state, [NotebookField::RocketLength, NotebookField::CutoutLength]))
                 (told(&|place| matches!(place, ReadingField::RocketLength | ReadingField::CutOutLength)))
             },
         ),
@@ -73,9 +73,9 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
 }
 
 /// The notes of a point, in their order.
-fn notes_of(point: BalancePoint) -> Vec<Note> {
-    let mut notes = vec![Note::Guess(point)];
-    notes.extend((0..REPEATS).map(|i| Note::Reading(point, i)));
+fn notes_of(point: BalancePoint) -> Vec<NotebookField> {
+    let mut notes = vec![NotebookField::Guess(point)];
+    notes.extend((0..REPEATS).map(|i| NotebookField::Reading(point, i)));
     notes
 }
 
@@ -113,7 +113,7 @@ fn point_form(
                 span { (how) }
             }
             @if level(state) > Level::Balance || readings.from == End::Tail {
-                (choice(Note::From(point), &html! { "Measured from" span class="visually-hidden" { ", " (point.label()) } }, &ends))
+                (choice(NotebookField::From(point), &html! { "Measured from" span class="visually-hidden" { ", " (point.label()) } }, &ends))
             }
             div class="nb__guess" {
                 @if readings.any() {
@@ -122,12 +122,12 @@ fn point_form(
                         None => p class="nb__hint" { "No guess was made." },
                     }
                 } @else {
-                    (number(state, Note::Guess(point), "First a guess", &format!("of the {}, from the nose tip", point.label())))
+                    (number(state, NotebookField::Guess(point), "First a guess", &format!("of the {}, from the nose tip", point.label())))
                 }
             }
             div class="nb__readings" {
                 @for i in 0..REPEATS {
-                    (number(state, Note::Reading(point, i), &format!("Reading {}", i + 1), &format!("of the {}", point.label())))
+                    (number(state, NotebookField::Reading(point, i), &format!("Reading {}", i + 1), &format!("of the {}", point.label())))
                 }
             }
             div id=(output_id(point)) { (comes_to) }
@@ -135,14 +135,14 @@ fn point_form(
                 @let out = readings.left_out.as_ref().map(|out| out.reading);
                 @let mut entries = vec![(String::new(), "keep all".to_owned(), out.is_none())];
                 @let () = entries.extend((0..REPEATS).map(|i| (i.to_string(), format!("leave out reading {}", i + 1), out == Some(i))));
-                (choice(Note::LeftOut(point), &html! { "What do you do with it?" }, &entries))
+                (choice(NotebookField::LeftOut(point), &html! { "What do you do with it?" }, &entries))
                 @if out.is_some() {
                     span class="nb__number" {
-                        label class="field__label" for=(Note::WhyLeftOut(point).name()) { "Why?" (no_names()) }
+                        label class="field__label" for=(NotebookField::WhyLeftOut(point).name()) { "Why?" (no_names()) }
                         span class="field__box" {
-                            input class="field__input field__input--words" id=(Note::WhyLeftOut(point).name()) type="text"
-                                data-note=(Note::WhyLeftOut(point).name()) maxlength=(REASON_CHARS) autocomplete="off"
-                                value=(Note::WhyLeftOut(point).text(state));
+                            input class="field__input field__input--words" id=(NotebookField::WhyLeftOut(point).name()) type="text"
+                                data-note=(NotebookField::WhyLeftOut(point).name()) maxlength=(REASON_CHARS) autocomplete="off"
+                                value=(NotebookField::WhyLeftOut(point).text(state));
                         }
                     }
                 }
@@ -159,12 +159,12 @@ pub(crate) fn output_id(point: BalancePoint) -> &'static str {
 }
 
 /// The field that a slip belongs to.
-fn note_of(place: ReadingField) -> Option<Note> {
+fn note_of(place: ReadingField) -> Option<NotebookField> {
     Some(match place {
-        ReadingField::RocketLength => Note::RocketLength,
-        ReadingField::CutOutLength => Note::CutoutLength,
-        ReadingField::Guess(point) => Note::Guess(point),
-        ReadingField::Reading(point, i) => Note::Reading(point, i),
+        ReadingField::RocketLength => NotebookField::RocketLength,
+        ReadingField::CutOutLength => NotebookField::CutoutLength,
+        ReadingField::Guess(point) => NotebookField::Guess(point),
+        ReadingField::Reading(point, i) => NotebookField::Reading(point, i),
         ReadingField::Readings(_) => return None,
     })
 }

@@ -6,7 +6,7 @@ use noseward_lesson::{BECAUSE_CHARS, SwingOutcome, Trial};
 use super::form::{button, no_names, words};
 use super::trial::{changed, compared};
 use crate::app::State;
-use crate::notebook::Note;
+use crate::notebook::NotebookField;
 use crate::shell::{Region, pressed, region};
 
 /// The place: what changed, and the prediction.
@@ -53,7 +53,7 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
 fn prediction(state: &State, trial: &Trial) -> Markup {
     html! {
         (outcomes(trial))
-        (words(state, Note::Because, &html! { "because …" (no_names()) }, 2, BECAUSE_CHARS))
+        (words(state, NotebookField::Because, &html! { "because …" (no_names()) }, 2, BECAUSE_CHARS))
         p class="nb__lock" {
             (button("nb-lock", "", false, &html! {
                 @if trial.is_locked() { "Add this as a later prediction" } @else { "Lock the prediction" }

@@ -7,7 +7,7 @@ use super::compare::list;
 use super::form::{button, choice, level};
 use super::sentence;
 use crate::app::State;
-use crate::notebook::Note;
+use crate::notebook::NotebookField;
 
 /// Which trial this one is compared with.
 pub(crate) fn compared(state: &State, trial: &Trial) -> Markup {
@@ -30,7 +30,7 @@ pub(crate) fn compared(state: &State, trial: &Trial) -> Markup {
             .map(|gone| (gone.to_string(), format!("trial {gone} (deleted)"), true)),
     );
     html! {
-        @if others.len() > 1 { (choice(Note::Compared, &html! { "Compared with" }, &others)) }
+        @if others.len() > 1 { (choice(NotebookField::Compared, &html! { "Compared with" }, &others)) }
     }
 }
 

@@ -4,7 +4,7 @@ use maud::{Markup, html};
 use noseward_lesson::{Colour, MOST_GROUP_NUMBER};
 
 use crate::app::State;
-use crate::notebook::Note;
+use crate::notebook::NotebookField;
 use crate::places::form::{button, choice};
 
 /// The label as a menu.
@@ -20,9 +20,9 @@ pub(crate) fn menu(state: &State) -> Markup {
             summary { strong { (group) } span class="visually-hidden" { ": this group’s label" } }
             div class="menu__panel" {
                 div class="nb__choices" role="group" aria-label="This group’s label" {
-                    (choice(Note::Colour, &html! { "Group" }, &colours))
-                    span class="visually-hidden" { label for=(Note::Number.name()) { "Number of the group" } }
-                    select class="field__select" id=(Note::Number.name()) data-note=(Note::Number.name()) {
+                    (choice(NotebookField::Colour, &html! { "Group" }, &colours))
+                    span class="visually-hidden" { label for=(NotebookField::Number.name()) { "Number of the group" } }
+                    select class="field__select" id=(NotebookField::Number.name()) data-note=(NotebookField::Number.name()) {
                         @for n in 1..=MOST_GROUP_NUMBER {
                             option value=(n) selected[n == group.number()] { (n) }
                         }
@@ -56,5 +56,5 @@ fn others(state: &State) -> Markup {
     let mut entries =
         vec![(desk.slot.to_string(), format!("{} (open)", desk.notebook.group), true)];
     entries.extend(others);
-    choice(Note::Slot, &html! { "Notebooks here" }, &entries)
+    choice(NotebookField::Slot, &html! { "Notebooks here" }, &entries)
 }

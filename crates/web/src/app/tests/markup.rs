@@ -90,7 +90,7 @@ fn notebooks() -> Vec<State> {
     trial.measured.mass.left_out = Some(LeftOut { reading: 2, reason: EVIL.into() });
     trial.measured.pressure.mm = [Some(200.0), Some(203.0), None];
     state.take_readings();
-    for field in ["nb:because", "nb:note", "nb:plan"] {
+    for field in ["nb:draft_because", "nb:note", "nb:plan"] {
         write(&mut state, field);
     }
     found.push(desk_with(&mut state));

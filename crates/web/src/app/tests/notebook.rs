@@ -40,9 +40,9 @@ pub(super) fn begin(state: &mut State) {
     if state.is_of_trial() {
         press(state, "nb-once-more", "");
     } else {
-        write(state, "nb:reading:mass:0", "");
+        write(state, "nb:centre_of_mass_reading_1_mm", "");
     }
-    tell(state, NotebookMsg::Left { field: "nb:reading:mass:0".into() });
+    tell(state, NotebookMsg::Left { field: "nb:centre_of_mass_reading_1_mm".into() });
 }
 
 /// A page whose notebook is loaded.
@@ -75,7 +75,7 @@ pub(super) fn file(state: &mut State) -> String {
 
 pub(super) fn predict(state: &mut State, outcome: usize, because: &str) {
     press(state, "nb-outcome", outcome);
-    write(state, "nb:because", because);
+    write(state, "nb:draft_because", because);
     press(state, "nb-lock", "");
     if because.is_empty() {
         // Asked for a reason once, and gone on without.
@@ -105,7 +105,7 @@ fn what_is_done_after_opening_can_be_undone() {
     assert_eq!(state.design.name, "Puffin");
     assert_eq!(said(&state).unwrap(), "Undone: another rocket, Gannet.");
     // Undo goes through every place: readings, words, the choice.
-    write(&mut state, "nb:reading:mass:0", "141");
+    write(&mut state, "nb:centre_of_mass_reading_1_mm", "141");
     write(&mut state, "nb:note", "it shook");
     press(&mut state, "nb-outcome", 1);
     for what in ["the choice", "the note", "trial 1 taken back"] {
@@ -125,8 +125,8 @@ fn a_change_has_one_report() {
     for span in ["61", "65", "70", "75"] {
         begin(&mut state);
         typed(&mut state, FIN_SPAN, span);
-        write(&mut state, "nb:reading:mass:0", "150");
-        write(&mut state, "nb:reading:pressure:0", "170");
+        write(&mut state, "nb:centre_of_mass_reading_1_mm", "150");
+        write(&mut state, "nb:centre_of_pressure_reading_1_mm", "170");
         if span != "75" {
             predict(&mut state, 0, "long fins");
             swing(&mut state, SwingOutcome::Steady);
@@ -154,8 +154,8 @@ fn a_change_has_one_report() {
 fn the_rocket_to_compare_with_keeps_what_was_measured() {
     let mut state = desk();
     begin(&mut state);
-    write(&mut state, "nb:reading:mass:0", "150");
-    write(&mut state, "nb:reading:pressure:0", "170");
+    write(&mut state, "nb:centre_of_mass_reading_1_mm", "150");
+    write(&mut state, "nb:centre_of_pressure_reading_1_mm", "170");
     predict(&mut state, 0, "long fins");
     swing(&mut state, SwingOutcome::Steady);
     let judged = state.report.figures.clone();
@@ -277,13 +277,13 @@ fn two_changes_are_named_and_either_can_be_undone() {
 fn readings_are_as_people_type_them_and_odd_ones_stay() {
     let mut state = desk();
     begin(&mut state);
-    for (i, text) in ["200", "20,3 cm", "251"].into_iter().enumerate() {
-        write(&mut state, &format!("nb:reading:mass:{i}"), text);
+    for (text, i) in ["200", "20,3 cm", "251"].into_iter().zip(1..) {
+        write(&mut state, &format!("nb:centre_of_mass_reading_{i}_mm"), text);
     }
     assert_eq!(in_hand(&state).measured.mass.mm, [Some(200.0), Some(203.0), Some(251.0)]);
     assert!(shown(&mut state).contains("What do you do with it?"));
-    write(&mut state, "nb:left-out:mass", "2");
-    write(&mut state, "nb:why-left-out:mass", "the string slipped");
+    write(&mut state, "nb:centre_of_mass_left_out", "2");
+    write(&mut state, "nb:centre_of_mass_left_out_reason", "the string slipped");
     let out = in_hand(&state).measured.mass.left_out.clone().unwrap();
     assert_eq!((out.reading, out.reason.as_str()), (2, "the string slipped"));
     assert_eq!(in_hand(&state).measured.mass.mm[2], Some(251.0));
@@ -292,7 +292,7 @@ fn readings_are_as_people_type_them_and_odd_ones_stay() {
     let marked =
         |state: &State| region(state, "measure-mass").contains("aria-invalid=\"true\"");
     assert!(!marked(&state));
-    write(&mut state, "nb:reading:mass:0", "1,234");
+    write(&mut state, "nb:centre_of_mass_reading_1_mm", "1,234");
     assert!(marked(&state));
     assert_eq!(in_hand(&state).measured.mass.mm[0], None);
     let page = shown(&mut state);
@@ -300,9 +300,9 @@ fn readings_are_as_people_type_them_and_odd_ones_stay() {
     {
         assert!(page.contains(part), "{part}: {page}");
     }
-    write(&mut state, "nb:reading:mass:0", "1.234");
+    write(&mut state, "nb:centre_of_mass_reading_1_mm", "1.234");
     assert!(!marked(&state));
-    write(&mut state, "nb:reading:mass:0", "");
+    write(&mut state, "nb:centre_of_mass_reading_1_mm", "");
     assert_eq!(in_hand(&state).measured.mass.mm[0], None);
 }
 
@@ -310,8 +310,10 @@ fn readings_are_as_people_type_them_and_odd_ones_stay() {
 fn what_was_measured_adds_up_on_the_page() {
     let mut state = desk();
     begin(&mut state);
-    for (id, text) in [("mass:0", "129"), ("pressure:0", "160"), ("pressure:1", "163")] {
-        write(&mut state, &format!("nb:reading:{id}"), text);
+    for (point, i, text) in
+        [("mass", 1, "129"), ("pressure", 1, "160"), ("pressure", 2, "163")]
+    {
+        write(&mut state, &format!("nb:centre_of_{point}_reading_{i}_mm"), text);
     }
     let found = in_hand(&state).measured.clone();
     let computed = noseward_lesson::compare(&state.design.clone().into(), &found)
@@ -337,7 +339,7 @@ fn a_lock_asks_once_about_what_makes_no_fair_test() {
     swing(&mut state, SwingOutcome::Steady);
     let locks = |state: &mut State| {
         press(state, "nb-outcome", 0);
-        write(state, "nb:because", "so I think");
+        write(state, "nb:draft_because", "so I think");
         press(state, "nb-lock", "");
         let asked = said(state).unwrap_or_default();
         (in_hand(state).is_locked(), asked)
@@ -409,11 +411,14 @@ fn two_notebooks_with_one_label_are_told_apart() {
 fn a_guess_is_made_before_measuring() {
     let mut state = desk();
     begin(&mut state);
-    write(&mut state, "nb:guess:mass", "180");
-    write(&mut state, "nb:reading:mass:0", "200");
-    write(&mut state, "nb:guess:mass", "201");
+    write(&mut state, "nb:centre_of_mass_guess_mm", "180");
+    write(&mut state, "nb:centre_of_mass_reading_1_mm", "200");
+    write(&mut state, "nb:centre_of_mass_guess_mm", "201");
     assert_eq!(in_hand(&state).measured.mass.guess_mm, Some(180.0));
-    tell(&mut state, NotebookMsg::Left { field: "nb:reading:mass:0".into() });
+    tell(
+        &mut state,
+        NotebookMsg::Left { field: "nb:centre_of_mass_reading_1_mm".into() },
+    );
     assert!(shown(&mut state).contains("Your guess was 180 mm"));
 }
 
@@ -421,15 +426,15 @@ fn a_guess_is_made_before_measuring() {
 fn ranges_that_overlap_are_too_close_to_call() {
     let mut state = desk();
     begin(&mut state);
-    for (i, (mass, pressure)) in
-        [("150", "158"), ("156", "152"), ("153", "160")].into_iter().enumerate()
+    for ((mass, pressure), i) in
+        [("150", "158"), ("156", "152"), ("153", "160")].into_iter().zip(1..)
     {
-        write(&mut state, &format!("nb:reading:mass:{i}"), mass);
-        write(&mut state, &format!("nb:reading:pressure:{i}"), pressure);
+        write(&mut state, &format!("nb:centre_of_mass_reading_{i}_mm"), mass);
+        write(&mut state, &format!("nb:centre_of_pressure_reading_{i}_mm"), pressure);
     }
     assert!(shown(&mut state).contains("Too close to call"));
-    write(&mut state, "nb:reading:mass:1", "151");
-    write(&mut state, "nb:reading:mass:2", "150,5");
+    write(&mut state, "nb:centre_of_mass_reading_2_mm", "151");
+    write(&mut state, "nb:centre_of_mass_reading_3_mm", "150,5");
     assert!(!shown(&mut state).contains("Too close to call"));
 }
 
@@ -489,7 +494,7 @@ fn another_rocket_from_elsewhere_does_not_take_a_trial_over() {
 fn what_is_kept_is_there_again() {
     let mut state = desk();
     begin(&mut state);
-    write(&mut state, "nb:because", "half a sen");
+    write(&mut state, "nb:draft_because", "half a sen");
     let kept = file(&mut state);
     let mut again = unloaded();
     let slots = vec![(4, kept)];
@@ -568,7 +573,7 @@ fn what_could_not_be_kept_is_not_replaced_by_another_tabs() {
     begin(&mut state);
     let slot = state.desk.slot;
     let theirs = file(&mut state).replace(r#""note": """#, r#""note": "theirs""#);
-    write(&mut state, "nb:reading:mass:0", "203");
+    write(&mut state, "nb:centre_of_mass_reading_1_mm", "203");
     // There was no room for it.
     update(&mut state, Msg::Wrote { refused: true });
     tell(&mut state, NotebookMsg::KeptElsewhere { slot, text: Some(theirs), mine: None });
@@ -682,9 +687,13 @@ fn a_later_thought_never_hides_the_first() {
 fn every_level_shows_its_own_and_keeps_everything() {
     let mut state = desk();
     begin(&mut state);
-    for (i, text) in ["200", "203", "201"].into_iter().enumerate() {
-        write(&mut state, &format!("nb:reading:mass:{i}"), text);
-        write(&mut state, &format!("nb:reading:pressure:{i}"), &format!("24{i}"));
+    for (text, i) in ["200", "203", "201"].into_iter().zip(1..) {
+        write(&mut state, &format!("nb:centre_of_mass_reading_{i}_mm"), text);
+        write(
+            &mut state,
+            &format!("nb:centre_of_pressure_reading_{i}_mm"),
+            &format!("24{i}"),
+        );
     }
     predict(&mut state, 0, "");
     swing(&mut state, SwingOutcome::Steady);
@@ -712,10 +721,10 @@ fn help_with_the_conclusion_has_three_levels() {
     assert!(shown(&mut state).contains("nb-use"));
     press(&mut state, "nb-use", "0 0");
     let used = state.desk.notebook.conclusion.claim.clone();
-    write(&mut state, "nb:support", "1");
+    write(&mut state, "nb:help", "1");
     let questions = shown(&mut state);
     assert!(!questions.contains("nb-use") && questions.contains("what did you find out"));
-    write(&mut state, "nb:support", "2");
+    write(&mut state, "nb:help", "2");
     let empty = shown(&mut state);
     assert!(!empty.contains("nb-use") && !empty.contains("what did you find out"));
     assert_eq!(state.desk.notebook.conclusion.claim, used, "what is written stays");
@@ -1020,7 +1029,7 @@ fn a_fair_prediction_is_locked_at_once() {
         }
         begin(&mut state);
         press(&mut state, "nb-outcome", 0);
-        write(&mut state, "nb:because", "it is heavier in front");
+        write(&mut state, "nb:draft_because", "it is heavier in front");
         press(&mut state, "nb-lock", "");
         (in_hand(&state).is_locked(), said(&state))
     };

@@ -54,7 +54,7 @@ mod going {
     #[test]
     fn what_was_under_way_ends_and_what_was_entered_stays() {
         let mut state = desk();
-        write(&mut state, "nb:reading:mass:0", "203");
+        write(&mut state, "nb:centre_of_mass_reading_1_mm", "203");
         let before = (state.record(), state.desk.notebook.clone());
         go(&mut state, Place::Swing);
         update(&mut state, Msg::Bench(BenchMsg::Play(true)));
@@ -108,15 +108,15 @@ mod beginning {
 
     /// What belongs to a trial: a field with its text, or the choice of an outcome.
     const OF_TRIAL: [(&str, &str); 10] = [
-        ("nb:guess:mass", "180"),
-        ("nb:guess:pressure", "x"),
-        ("nb:reading:mass:0", "203"),
-        ("nb:reading:pressure:2", "20,4 cm"),
-        ("nb:rocket-length", "300"),
-        ("nb:cutout-length", "290"),
-        ("nb:from:mass", "tail"),
-        ("nb:because", "long fins"),
-        ("nb:compared", ""),
+        ("nb:centre_of_mass_guess_mm", "180"),
+        ("nb:centre_of_pressure_guess_mm", "x"),
+        ("nb:centre_of_mass_reading_1_mm", "203"),
+        ("nb:centre_of_pressure_reading_3_mm", "20,4 cm"),
+        ("nb:rocket_length_mm", "300"),
+        ("nb:cutout_length_mm", "290"),
+        ("nb:centre_of_mass_from", "tail"),
+        ("nb:draft_because", "long fins"),
+        ("nb:compared_with", ""),
         ("nb-outcome", "1"),
     ];
 
@@ -144,7 +144,7 @@ mod beginning {
             do_it(&mut state, first);
             assert_eq!(count(&state), 1, "{first:?}");
             predict(&mut state, 0, "long fins");
-            do_it(&mut state, ("nb:reading:mass:1", "204"));
+            do_it(&mut state, ("nb:centre_of_mass_reading_2_mm", "204"));
             assert_eq!(count(&state), 1, "a locked one is measured further");
             // Another rocket is another trial, once somebody does something with it.
             typed(&mut state, FIN_SPAN, "75");
@@ -156,7 +156,7 @@ mod beginning {
             }
             assert_eq!(state.desk.notebook.trial(1), Some(&locked));
             assert_eq!(in_hand(&state).design(), &state.design);
-            let with = if first.0 == "nb:compared" { None } else { Some(1) };
+            let with = if first.0 == "nb:compared_with" { None } else { Some(1) };
             assert_eq!(in_hand(&state).compared_with(), with);
         }
     }
@@ -174,7 +174,7 @@ mod beginning {
             ("nb:colour", "3"),
             ("nb:number", "7"),
             ("nb:level", "2"),
-            ("nb:support", "1"),
+            ("nb:help", "1"),
             ("nb:telling", "1"),
         ] {
             write(&mut state, field, text);
@@ -359,7 +359,7 @@ mod typing {
     #[test]
     fn what_is_typed_stays_as_it_is_typed_until_the_field_is_left() {
         let mut state = desk();
-        let note = "nb:reading:mass:0";
+        let note = "nb:centre_of_mass_reading_1_mm";
         let field = |state: &State, id: &str| {
             let page = page(state);
             let (_, tag) = page.split_once(&format!(" id=\"{id}\"")).unwrap();
@@ -456,7 +456,7 @@ mod going_out {
         assert_eq!(*name, link::file_name(&state.design));
         assert!(!state.handed_in);
         let ways: [fn(&mut State); 3] = [
-            |state| drop(write(state, "nb:reading:mass:0", "203")),
+            |state| drop(write(state, "nb:centre_of_mass_reading_1_mm", "203")),
             |state| drop(write(state, "nb:claim", "long fins help")),
             |state| {
                 write(state, "nb:plan", "bigger fins");
@@ -616,10 +616,10 @@ mod ticks {
             assert_eq!(path.matches("path__dot--done").count(), ticked.len(), "{path}");
             assert_eq!(path.matches("(done)").count(), ticked.len(), "{path}");
         };
-        write(&mut state, "nb:reading:mass:0", "150");
+        write(&mut state, "nb:centre_of_mass_reading_1_mm", "150");
         now(&state, Some(Place::Rocket));
         assert!(!in_hand(&state).measured.of(BalancePoint::Pressure).any());
-        write(&mut state, "nb:reading:pressure:0", "170");
+        write(&mut state, "nb:centre_of_pressure_reading_1_mm", "170");
         now(&state, Some(Place::Measure));
         press(&mut state, "nb-outcome", 0);
         now(&state, None);
@@ -664,8 +664,8 @@ mod ticks {
         assert!(told.starts_with("First a guess") && !main, "{told}");
         let (told, main) = words(&mut state, Place::Swing);
         assert!(told.starts_with("First lock") && !main, "{told}");
-        write(&mut state, "nb:reading:mass:0", "150");
-        write(&mut state, "nb:reading:pressure:0", "170");
+        write(&mut state, "nb:centre_of_mass_reading_1_mm", "150");
+        write(&mut state, "nb:centre_of_pressure_reading_1_mm", "170");
         let (told, main) = words(&mut state, Place::Measure);
         assert!(told.starts_with("Next:") && main, "{told}");
         predict(&mut state, 0, "long fins");

@@ -4,7 +4,7 @@ use maud::{Markup, html};
 use noseward_lesson::{Level, Support, Telling};
 
 use crate::app::State;
-use crate::notebook::Note;
+use crate::notebook::NotebookField;
 use crate::places::form::{button, choice};
 use crate::shell::pressed;
 
@@ -30,10 +30,10 @@ pub(crate) fn settings(state: &State) -> Markup {
         section class="card card--place" aria-labelledby="settings-title" {
             h3 id="settings-title" { "The lesson of " (notebook.group) }
             div class="nb__row" {
-                (choice(Note::Level, &html! { "Detail" }, &levels))
-                (choice(Note::Support, &html! { "Help with the conclusion" }, &supports))
+                (choice(NotebookField::Level, &html! { "Detail" }, &levels))
+                (choice(NotebookField::Support, &html! { "Help with the conclusion" }, &supports))
             }
-            div class="nb__row" { (choice(Note::Telling, &html! { "Told" }, &tellings)) }
+            div class="nb__row" { (choice(NotebookField::Telling, &html! { "Told" }, &tellings)) }
             div class="nb__row" {
                 button type="button" class="button button--small" id="nb-allow" data-action="nb-allow"
                     aria-pressed=(pressed(notebook.allows_two_changes)) { "Allow two changes at once" }
