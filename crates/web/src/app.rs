@@ -9,10 +9,8 @@ mod measured;
 mod message;
 mod notice;
 mod place;
-mod press;
 mod presses;
 mod sure;
-mod swing;
 mod typed;
 
 use noseward_drawing::Told;
@@ -36,12 +34,13 @@ use message::Step;
 pub(crate) use message::{Msg, Paper, Start};
 pub(crate) use notice::Notice;
 pub(crate) use place::Place;
-pub(crate) use press::Press;
 pub(crate) use presses::Presses;
-pub(crate) use swing::{Bench, BenchField, BenchMsg, CARDS, Known, SPACE_CARD};
 pub(crate) use typed::{Unreadable, read as read_number};
 
 use crate::later::Ask;
+use crate::places::PlaceMsg;
+use crate::places::hand_in::HandInMsg;
+use crate::places::swing::{self, SwingState};
 
 /// Everything the page knows.
 #[derive(Debug)]
@@ -54,8 +53,8 @@ pub(crate) struct State {
     pub(crate) measured: MeasuredPoints,
     /// What it did on its string.
     pub(crate) swings: Swings,
-    /// The swing bench.
-    pub(crate) bench: Bench,
+    /// The swing test.
+    pub(crate) swing: SwingState,
     /// The notebook.
     pub(crate) desk: Desk,
     /// The last rocket that could be drawn, with its report.
@@ -213,7 +212,7 @@ impl State {
             report,
             measured: MeasuredPoints::default(),
             swings,
-            bench: Bench::new(opening.still),
+            swing: SwingState::new(opening.still),
             desk: Desk::new(opening.lot),
             drawn,
             drafts: Vec::new(),
@@ -357,7 +356,7 @@ impl State {
         self.notice.take_if(|notice| notice.is_passing());
         self.hold_to_trial();
         self.assess();
-        self.hang_anew();
+        self.forget_swing();
     }
 
     /// Starts again with the worked example, as if the page had never been used here.
@@ -367,7 +366,7 @@ impl State {
             can_keep: self.keeping != Keeping::Blocked,
             computer: self.computer.clone(),
             address: self.address.clone(),
-            still: self.bench.still,
+            still: self.swing.still,
             big: self.big,
             place: self.place,
             ..Opening::default()
@@ -532,7 +531,7 @@ fn perform(state: &mut State, msg: Msg) -> Vec<Effect> {
                 }
             };
             state.replace_all(design.into());
-            state.bench.previous = None;
+            state.swing.previous = None;
             state.notice = Some(Notice::Started(name));
             let mut effects = changed();
             effects.push(Effect::CloseMenus);
@@ -558,15 +557,15 @@ fn perform(state: &mut State, msg: Msg) -> Vec<Effect> {
         }
         // What is written in the notebook goes along.
         Msg::CopyLink if state.has_notebook() => {
-            desk::update(state, NotebookMsg::Pressed(Press::CopyLink))
+            in_place(state, PlaceMsg::HandIn(HandInMsg::CopyLink))
         }
         Msg::CopyLink => {
             let text = state.link_to(&link::hash(&state.record()));
             vec![Effect::Copy { text, is_link: true }]
         }
         Msg::Copied { text, is_link, done } => copied(state, text, is_link, done),
-        Msg::Save => desk::update(state, NotebookMsg::Pressed(Press::Save)),
-        Msg::SaveRocket => desk::update(state, NotebookMsg::Pressed(Press::SaveRocket)),
+        Msg::Save => in_place(state, PlaceMsg::HandIn(HandInMsg::Save)),
+        Msg::SaveRocket => in_place(state, PlaceMsg::HandIn(HandInMsg::SaveRocket)),
         Msg::OpenText(text) => {
             state.notice = None;
             desk::update(state, NotebookMsg::OpenText(text))
@@ -645,7 +644,11 @@ fn perform(state: &mut State, msg: Msg) -> Vec<Effect> {
             effects
         }
         Msg::Notebook(msg) => desk::update(state, msg),
-        Msg::Bench(msg) => swing::update(state, msg),
+        Msg::Still(still) => {
+            state.swing.still = still;
+            state.swing.motion.playing &= !still;
+            vec![Effect::Redraw]
+        }
         Msg::WorkOut => {
             state.told = None;
             while call(state, Ask::Sure).effects.contains(&Effect::Slice) {}
@@ -666,6 +669,11 @@ fn perform(state: &mut State, msg: Msg) -> Vec<Effect> {
             vec![Effect::Redraw]
         }
     }
+}
+
+/// What a message of a place does, once its part is here.
+fn in_place(state: &mut State, msg: PlaceMsg) -> Vec<Effect> {
+    desk::update(state, NotebookMsg::Place(msg))
 }
 
 /// How putting a text on the clipboard went.
@@ -691,7 +699,7 @@ pub(crate) fn go_to(state: &mut State, place: Place, step: bool) -> Vec<Effect> 
     state.place = place;
     state.typing = None;
     state.asks_to_delete = false;
-    state.bench.motion.playing = false;
+    state.swing.motion.playing = false;
     state.notice.take_if(|notice| notice.is_passing());
     let mut effects = vec![Effect::CloseMenus, Effect::Arrive { step }, Effect::Redraw];
     if place == Place::Swing {

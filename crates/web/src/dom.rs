@@ -24,11 +24,11 @@ use web_sys::{
 };
 
 use crate::app::{
-    self, BenchMsg, Effect, Msg, NotebookMsg, Opening, Paper, Place, Presses, State,
-    Trial, Way,
+    self, Effect, Msg, NotebookMsg, Opening, Paper, Place, Presses, State, Trial, Way,
 };
 use crate::later::Ask;
 use crate::places::rocket;
+use crate::places::swing::SwingMsg;
 use crate::{part, shell};
 use animation::Animation;
 use events::Drag;
@@ -258,7 +258,7 @@ impl Page {
 
     fn tick(self: &Rc<Self>) {
         let passed_s = self.animation.passed_s();
-        self.send(Msg::Bench(BenchMsg::Tick(passed_s)));
+        self.send(SwingMsg::Tick(passed_s).into());
         self.animation.rest_unless_asked();
     }
 

@@ -31,7 +31,7 @@ pub(crate) enum Ask {
     /// To work out a little more of how sure the figures are; the answer is what is next.
     Sure,
     /// To work out the motion on the string.
-    Hang,
+    Swing,
     /// To try a few starts more.
     Starts,
     /// For what moves in the pictures of the swing test, and the time that they show.
@@ -99,7 +99,7 @@ fn of_page(state: &mut State, call: &mut Call) {
         Ask::File => call.text = Some(notebook::file(state)),
         Ask::Crash => call.regions = crash::for_crash(state),
         Ask::Sure => call.effects = state.work_out_sure(),
-        Ask::Hang => state.hang(),
+        Ask::Swing => state.work_out_swing(),
         Ask::Starts => call.effects = state.try_starts(),
         Ask::Moving => {
             call.groups = places::swing::moving(state);

@@ -2,11 +2,15 @@
 
 mod fields;
 mod opening;
+mod trial;
+mod typed;
 mod update;
 
 pub(crate) use fields::NotebookField;
-pub(crate) use opening::{contents, file};
-pub(crate) use update::{fault, update};
+pub(crate) use opening::{contents, delete_open, file, hash as link_hash, new_group};
+pub(crate) use trial::{begin_if_needed, begun_trial, full, onto_page, open_trial};
+pub(crate) use typed::fault;
+pub(crate) use update::{say, update, written};
 
 /// Whether a field of the notebook has this name.
 #[cfg(test)]

@@ -7,6 +7,7 @@ pub(crate) mod form;
 pub(crate) mod hand_in;
 pub(crate) mod lead;
 pub(crate) mod measure;
+mod message;
 mod paper;
 pub(crate) mod predict;
 pub(crate) mod rocket;
@@ -14,11 +15,13 @@ pub(crate) mod swing;
 pub(crate) mod trial;
 pub(crate) mod why;
 
+pub(crate) use message::PlaceMsg;
+
 use maud::html;
 use noseward_lesson::NotebookError;
 use noseward_stability::capital;
 
-use crate::app::{Paper, Place, State};
+use crate::app::{Effect, Notice, Paper, Place, State};
 use crate::shell::{Region, region};
 
 /// What stands in the present place, unless that is the first one.
@@ -34,6 +37,22 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
         Place::HandIn => hand_in::regions(state),
         Place::Why => why::regions(state),
         Place::Lead => lead::regions(state),
+    }
+}
+
+/// What a message of a place does.
+pub(crate) fn update(state: &mut State, msg: &PlaceMsg) -> Vec<Effect> {
+    if !matches!(msg, PlaceMsg::Swing(_)) {
+        state.typing = None;
+        state.notice.take_if(|notice| matches!(notice, Notice::Said { .. }));
+    }
+    match msg {
+        PlaceMsg::Predict(msg) => predict::update(state, *msg),
+        PlaceMsg::Swing(msg) => swing::update(state, msg.clone()),
+        PlaceMsg::Compare(msg) => compare::update(state, *msg),
+        PlaceMsg::Conclude(msg) => conclude::update(state, *msg),
+        PlaceMsg::HandIn(msg) => hand_in::update(state, *msg),
+        PlaceMsg::Lead(msg) => lead::update(state, *msg),
     }
 }
 

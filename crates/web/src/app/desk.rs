@@ -8,9 +8,10 @@ use noseward_link::QrSegments;
 
 use std::borrow::Cow;
 
-use super::{Draft, Effect, Press, ReadOf, State};
+use super::{Draft, Effect, ReadOf, State};
 use crate::later::{Ask, Call, Question};
 use crate::part;
+use crate::places::PlaceMsg;
 
 /// Notebooks on this computer, and the one that is open.
 #[derive(Debug, Default)]
@@ -154,8 +155,8 @@ pub(crate) enum NotebookMsg {
     },
     /// It is kept: this stands in the place now.
     IsKept { slot: u32, text: String },
-    /// A control was used.
-    Pressed(Press),
+    /// Something that happens in one of the places that load later.
+    Place(PlaceMsg),
     /// Text was typed, or chosen from a list.
     Typed { field: String, text: String },
     /// A field was left.
@@ -177,7 +178,7 @@ pub(super) fn update(state: &mut State, msg: NotebookMsg) -> Vec<Effect> {
                     effects.extend(asked(state, msg));
                 }
                 // What waited for this part besides.
-                state.hang_anew();
+                state.forget_swing();
                 effects.push(Effect::Slice);
             }
             effects
@@ -255,7 +256,7 @@ impl State {
 
     /// The rocket has changed: the trial in hand takes it, or, where its own is locked and
     /// the same, gives its swings back.
-    pub(super) fn hold_to_trial(&mut self) {
+    pub(crate) fn hold_to_trial(&mut self) {
         let Some(trial) = self.desk.notebook.in_hand() else { return };
         let record = self.record();
         if !trial.is_locked() && *trial.design() != record.design {
@@ -298,7 +299,7 @@ impl State {
     }
 
     /// The rocket was swung, or a swing was taken back.
-    pub(super) fn swings_into_trial(&mut self) {
+    pub(crate) fn swings_into_trial(&mut self) {
         if self.is_of_trial() {
             self.desk.notebook.swing(&self.swings);
             self.desk.unsaved = true;

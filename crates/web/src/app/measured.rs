@@ -24,7 +24,7 @@ impl State {
         }
         self.measured = points;
         self.assess();
-        self.hang_anew();
+        self.forget_swing();
         true
     }
 

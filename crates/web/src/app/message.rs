@@ -6,8 +6,8 @@ use super::computer::{Trial, Way};
 use super::desk::NotebookMsg;
 use super::edits::{Addition, Choice};
 use super::place::Place;
-use super::press::Press;
-use super::swing::BenchMsg;
+use crate::places::PlaceMsg;
+use crate::places::swing::SwingMsg;
 
 /// Something that happened.
 #[derive(Clone, Debug, PartialEq)]
@@ -128,8 +128,8 @@ pub(crate) enum Msg {
     Passed,
     /// What is printed, as long as it is; `None` afterwards.
     Printing(Option<Paper>),
-    /// Something on the swing bench.
-    Bench(BenchMsg),
+    /// The reader's system asks for stillness, or no longer.
+    Still(bool),
     /// Something in the notebook.
     Notebook(NotebookMsg),
     /// Another angle of the air, in degrees.
@@ -151,6 +151,18 @@ pub(super) enum Step {
     FromElsewhere,
 }
 
+impl From<PlaceMsg> for Msg {
+    fn from(msg: PlaceMsg) -> Self {
+        Self::Notebook(NotebookMsg::Place(msg))
+    }
+}
+
+impl From<SwingMsg> for Msg {
+    fn from(msg: SwingMsg) -> Self {
+        PlaceMsg::Swing(msg).into()
+    }
+}
+
 impl Msg {
     /// What this message is in the history.
     pub(super) fn step(&self) -> Step {
@@ -162,17 +174,48 @@ impl Msg {
             Self::Notebook(NotebookMsg::Typed { field, .. }) => {
                 Step::Typing(field.clone())
             }
-            Self::Bench(BenchMsg::Typed(field, _)) => Step::Typing(field.id()),
+            Self::Notebook(NotebookMsg::Place(PlaceMsg::Swing(SwingMsg::Typed(
+                field,
+                _,
+            )))) => Step::Typing(field.id()),
             Self::Left { .. }
             | Self::Notebook(NotebookMsg::Left { .. })
-            | Self::Bench(BenchMsg::Left(_)) => Step::Left,
+            | Self::Notebook(NotebookMsg::Place(PlaceMsg::Swing(SwingMsg::Left(_)))) => {
+                Step::Left
+            }
             Self::Notebook(
                 NotebookMsg::Kept { .. }
                 | NotebookMsg::KeptElsewhere { .. }
                 | NotebookMsg::IsKept { .. }
                 | NotebookMsg::Loaded(_),
             ) => Step::FromElsewhere,
-            Self::Bench(BenchMsg::Tick(_) | BenchMsg::At(_))
+            Self::Notebook(
+                NotebookMsg::Again
+                | NotebookMsg::Place(PlaceMsg::Swing(
+                    SwingMsg::Tick(_)
+                    | SwingMsg::At(_)
+                    | SwingMsg::Play(_)
+                    | SwingMsg::Step
+                    | SwingMsg::Rewind
+                    | SwingMsg::Speed(_),
+                )),
+            )
+            | Self::To(_)
+            | Self::Back(_)
+            | Self::Go(_)
+            | Self::Offline(_)
+            | Self::Try(_)
+            | Self::Tried(..)
+            | Self::Wrote { .. }
+            | Self::Big(_)
+            | Self::Units(_)
+            | Self::AllMeasurements(_)
+            | Self::Print(_)
+            | Self::Printing(_)
+            | Self::Passed
+            | Self::Dismiss
+            | Self::Copied { .. }
+            | Self::Still(_)
             | Self::Undo
             | Self::Redo
             | Self::Slice
@@ -258,10 +301,7 @@ impl Msg {
             "print-notebook" => Self::Print(Paper::Notebook),
             "print-swing" => Self::Print(Paper::Swing),
             "nb-again" => Self::Notebook(NotebookMsg::Again),
-            _ if action.starts_with("nb-") => {
-                Self::Notebook(NotebookMsg::Pressed(Press::parse(action, target)?))
-            }
-            _ => Self::Bench(BenchMsg::parse(action, target)?),
+            _ => PlaceMsg::parse(action, target)?.into(),
         })
     }
 }

@@ -10,6 +10,7 @@ mod swing;
 mod telling;
 
 use super::*;
+use crate::places::swing::{CARDS, SPACE_CARD, SetupField, SwingMsg, SwingResult};
 use crate::shell::Region;
 use crate::{places, shell};
 use noseward_stability::{

@@ -14,9 +14,10 @@ use web_sys::{
 use super::keeping::Heard;
 use super::listener::Listener;
 use super::{Page, address, animation, computer, report};
-use crate::app::{
-    BenchField, BenchMsg, Choice, Code, Msg, NotebookMsg, Notice, Press, place_field,
-};
+use crate::app::{Choice, Code, Msg, NotebookMsg, Notice, place_field};
+use crate::places::PlaceMsg;
+use crate::places::compare::CompareMsg;
+use crate::places::swing::{SetupField, SwingMsg};
 
 /// A part being dragged along the ruler.
 #[derive(Clone, Copy, Debug)]
@@ -75,7 +76,7 @@ pub(super) fn listen(page: &Rc<Page>) -> Result<Vec<Listener>, JsValue> {
     let on_query = stillness.iter().map(|query| {
         let heard: Heard = |page, _| {
             let still = animation::is_unwanted(&page.window);
-            page.send(Msg::Bench(BenchMsg::Still(still)));
+            page.send(Msg::Still(still));
         };
         (query.unchecked_ref::<EventTarget>(), "change", heard)
     });
@@ -118,9 +119,9 @@ fn field(event: &Event) -> Option<(HtmlInputElement, Field)> {
     Some((element.dyn_into().ok()?, value.parse().ok()?))
 }
 
-fn bench_field(event: &Event) -> Option<(HtmlInputElement, BenchField)> {
+fn setup_field(event: &Event) -> Option<(HtmlInputElement, SetupField)> {
     let (element, value) = around(event, "data-swing")?;
-    Some((element.dyn_into().ok()?, BenchField::parse(&value)?))
+    Some((element.dyn_into().ok()?, SetupField::parse(&value)?))
 }
 
 /// The field of the notebook that an event is about, and what stands in it.
@@ -171,13 +172,13 @@ fn went(page: &Rc<Page>) {
 fn input(page: &Rc<Page>, event: &Event) {
     if let Some((input, field)) = field(event) {
         page.send(Msg::Typed { field, text: input.value() });
-    } else if let Some((input, field)) = bench_field(event) {
-        page.send(Msg::Bench(BenchMsg::Typed(field, input.value())));
+    } else if let Some((input, field)) = setup_field(event) {
+        page.send(SwingMsg::Typed(field, input.value()).into());
     } else if let Some((field, text)) = note(event) {
         page.send(Msg::Notebook(NotebookMsg::Typed { field, text }));
     } else if let Some(slider) = target(event).filter(|e| e.id() == "swing-slider") {
         let degrees = slider.unchecked_ref::<HtmlInputElement>().value_as_number();
-        page.send(Msg::Bench(BenchMsg::Start(degrees)));
+        page.send(SwingMsg::Start(degrees).into());
     } else if let Some(slider) = target(event).filter(|e| e.id() == "angle") {
         let degrees = slider.unchecked_ref::<HtmlInputElement>().value_as_number();
         page.send(Msg::Angle(degrees));
@@ -238,9 +239,9 @@ fn left(page: &Rc<Page>, event: &Event) {
     if let Some((input, field)) = field(event) {
         page.send(Msg::Left { field });
         input.set_value(&page.state.borrow().text_of(field));
-    } else if let Some((input, field)) = bench_field(event) {
-        page.send(Msg::Bench(BenchMsg::Left(field)));
-        input.set_value(&page.state.borrow().bench_text(field));
+    } else if let Some((input, field)) = setup_field(event) {
+        page.send(SwingMsg::Left(field).into());
+        input.set_value(&page.state.borrow().setup_text(field));
     } else if let Some((field, _)) = note(event) {
         page.send(Msg::Notebook(NotebookMsg::Left { field }));
     }
@@ -328,7 +329,7 @@ fn key(page: &Rc<Page>, event: &Event) {
         return;
     }
     if name == "Enter" && in_plan {
-        page.send(Msg::Notebook(NotebookMsg::Pressed(Press::AddPlan)));
+        page.send(PlaceMsg::Compare(CompareMsg::AddPlan).into());
         return;
     }
     if name == "Escape" {
@@ -422,8 +423,8 @@ fn on_swing_graph(page: &Rc<Page>, event: &Event) {
     }
     let bounds = graph.get_bounding_client_rect();
     let x_px = f64::from(pointer.client_x()) - bounds.left();
-    let msg = page.state.borrow().bench.time_at(x_px, bounds.width());
-    page.send(Msg::Bench(BenchMsg::At(msg)));
+    let msg = page.state.borrow().swing.time_at(x_px, bounds.width());
+    page.send(SwingMsg::At(msg).into());
 }
 
 /// The pointer over the graphs marks an angle, to the nearest five degrees.

@@ -8,7 +8,8 @@ use noseward_link::{
     self as link, Any, At, LinkErrorKind, NotebookFile, QrSegments, Text, table_sentence,
 };
 
-use super::update::{onto_page, say, written};
+use super::trial::onto_page;
+use super::update::{say, written};
 use crate::app::{Effect, Keeping, Look, Notice, Slot, State, changed};
 use crate::places::hand_in::out::result_words;
 use crate::places::sentence;

@@ -2,6 +2,11 @@
 
 pub(crate) mod charts;
 pub(crate) mod list;
+mod message;
+mod update;
+
+pub(crate) use message::CompareMsg;
+pub(crate) use update::update;
 
 use maud::{Markup, html};
 use noseward_lesson::{COUNTED, Level, NOTE_CHARS, Overall, PLAN_CHARS, Trial};

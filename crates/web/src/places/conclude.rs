@@ -1,5 +1,11 @@
 //! Claim, evidence, reason and trust, with the group's own numbers beside.
 
+mod message;
+mod update;
+
+pub(crate) use message::ConcludeMsg;
+pub(crate) use update::update;
+
 use maud::{Markup, html};
 use noseward_lesson::{BOX_CHARS, Level, Sentences, Statement, Support};
 

@@ -1,7 +1,12 @@
 //! Hand in: ways to keep the rocket and the notebook, and to give them away.
 
+mod message;
 pub(crate) mod out;
 pub(crate) mod share;
+mod update;
+
+pub(crate) use message::HandInMsg;
+pub(crate) use update::update;
 
 use maud::html;
 

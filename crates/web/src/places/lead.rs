@@ -2,7 +2,12 @@
 //! and the lesson on paper, stand in `index.html`, since they need no module.
 
 pub(crate) mod computer;
+mod message;
 mod settings;
+mod update;
+
+pub(crate) use message::LeadMsg;
+pub(crate) use update::update;
 
 use maud::html;
 

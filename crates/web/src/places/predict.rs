@@ -1,5 +1,11 @@
 //! Predict: what changed, and what it will do on its string.
 
+mod message;
+mod update;
+
+pub(crate) use message::PredictMsg;
+pub(crate) use update::update;
+
 use maud::{Markup, html};
 use noseward_lesson::{BECAUSE_CHARS, SwingOutcome, Trial};
 

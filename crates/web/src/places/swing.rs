@@ -1,5 +1,15 @@
 //! Swing: the test card by card, what was seen, and what the rocket should do on its string.
 
+mod message;
+mod model;
+mod update;
+
+pub(crate) use message::SwingMsg;
+pub(crate) use model::{
+    CARDS, SPACE_CARD, SetupField, SwingResult, SwingState, arrive, slice,
+};
+pub(crate) use update::update;
+
 use std::f64::consts::PI;
 
 use maud::{Markup, PreEscaped, html};
@@ -12,7 +22,7 @@ use noseward_stability::{
     About, Outcome, Settles, Settling, Shares, Space, SwingField, When, trimmed,
 };
 
-use crate::app::{BenchField, CARDS, Known, Place, SPACE_CARD, State};
+use crate::app::{Place, State};
 use crate::shell::strip::drawn;
 use crate::shell::{Region, link_to, pressed, region};
 
@@ -46,9 +56,9 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
                 details class="place__more" id="swing-part-room" {
                     summary { "String, turns, and the room they need" }
                     div class="swing__fields" {
-                        (field(state, BenchField::Setup(SwingField::String), "String", "m"))
-                        (field(state, BenchField::Setup(SwingField::Turns), "Turns a second", "/s"))
-                        (field(state, BenchField::Setup(SwingField::Arm), "Arm, shoulder to hand", "m"))
+                        (field(state, SetupField::Setup(SwingField::String), "String", "m"))
+                        (field(state, SetupField::Setup(SwingField::Turns), "Turns a second", "/s"))
+                        (field(state, SetupField::Setup(SwingField::Arm), "Arm, shoulder to hand", "m"))
                     }
                     (space(state))
                 }
@@ -68,15 +78,15 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
 }
 
 /// A field of the swing test, with what is wrong in it.
-fn field(state: &State, of: BenchField, label: &str, unit: &str) -> Markup {
-    let (id, fault) = (of.id(), state.bench_fault(of));
+fn field(state: &State, of: SetupField, label: &str, unit: &str) -> Markup {
+    let (id, fault) = (of.id(), state.setup_fault(of));
     let fault_id = format!("swing-fault-{}", of.name());
     html! {
         div class="field" {
             label class="field__label" for=(id) { (label) }
             span class="field__box" {
                 input class="field__input" id=(id) data-swing=(of.name()) inputmode="decimal"
-                    autocomplete="off" value=(state.bench_text(of))
+                    autocomplete="off" value=(state.setup_text(of))
                     aria-describedby=(fault_id) aria-invalid=[fault.is_some().then_some("true")];
                 span class="field__unit" { (unit) }
             }
@@ -91,17 +101,17 @@ fn field(state: &State, of: BenchField, label: &str, unit: &str) -> Markup {
 fn model(state: &State) -> Markup {
     html! {
         div class="swing__fields" {
-            (field(state, BenchField::Start, "Nose starts at", "°"))
-            (field(state, BenchField::Setup(SwingField::AirDensity), "One cubic metre of air weighs", "kg/m³"))
+            (field(state, SetupField::Start, "Nose starts at", "°"))
+            (field(state, SetupField::Setup(SwingField::AirDensity), "One cubic metre of air weighs", "kg/m³"))
         }
         label for="swing-slider" { "Where the nose starts: 0° ahead, 180° behind" }
         input class="swing__slider" id="swing-slider" type="range" min="0" max="180" step="5"
-            value=(format!("{:.0}", state.bench.start_deg));
+            value=(format!("{:.0}", state.swing.start_deg));
         div id="swing-strip" { (strip(state)) }
         div id="swing-words" aria-live="polite" { (words(state)) }
         (pictures(state))
         (stills(state))
-        @if let Some(known) = &state.bench.known {
+        @if let Some(known) = &state.swing.known {
             div id="swing-graph" { (PreEscaped(svg_document(&graph(state, known), Some("swing-words")))) }
         }
         div id="swing-before" { (before(state)) }
@@ -110,7 +120,7 @@ fn model(state: &State) -> Markup {
 
 /// The pictures at the present time: the circle from above, and the rocket along the string.
 fn pictures(state: &State) -> Markup {
-    let (Some(known), Some((design, figures))) = (&state.bench.known, drawn(state))
+    let (Some(known), Some((design, figures))) = (&state.swing.known, drawn(state))
     else {
         return html! {};
     };
@@ -136,7 +146,7 @@ pub(crate) fn moving(state: &State) -> Vec<(&'static str, &'static str, String)>
     if !state.tells_outcome() {
         return Vec::new();
     }
-    let (Some(known), Some((design, figures))) = (&state.bench.known, drawn(state))
+    let (Some(known), Some((design, figures))) = (&state.swing.known, drawn(state))
     else {
         return Vec::new();
     };
@@ -145,8 +155,8 @@ pub(crate) fn moving(state: &State) -> Vec<(&'static str, &'static str, String)>
     let turning =
         swing_turning(&now.space, setup, now.place_rad, now.angle_rad, now.circle_px);
     let cursor = swing_cursor(
-        Some(state.bench.motion.time_s),
-        state.bench.end_s(),
+        Some(state.swing.motion.time_s),
+        state.swing.end_s(),
         graph_px(state),
     );
     let mut moving = vec![("swing-circle", turning), ("swing-graph", cursor)];
@@ -167,8 +177,8 @@ struct Now {
 }
 
 impl Now {
-    fn of(state: &State, known: &Known) -> Self {
-        let time_s = state.bench.motion.time_s;
+    fn of(state: &State, known: &SwingResult) -> Self {
+        let time_s = state.swing.motion.time_s;
         Self {
             space: known.swing.space(),
             circle_px: (state.graph_px * 0.55).clamp(260.0, 420.0),
@@ -183,13 +193,13 @@ fn graph_px(state: &State) -> f64 {
 }
 
 /// The angle between nose and path at a time, in radians.
-fn angle_at(known: &Known, time_s: f64) -> f64 {
+fn angle_at(known: &SwingResult, time_s: f64) -> f64 {
     let samples = &known.trajectory.samples;
     let next = samples.partition_point(|sample| sample.time_s < time_s);
     samples.get(next).or(samples.last()).map_or(0.0, |sample| sample.angle_rad)
 }
 
-fn graph(state: &State, known: &Known) -> Scene {
+fn graph(state: &State, known: &SwingResult) -> Scene {
     let mut curves = vec![SwingCurve {
         samples: &known.trajectory.samples,
         dashed: false,
@@ -202,15 +212,15 @@ fn graph(state: &State, known: &Known) -> Scene {
             label: "before the change",
         });
     }
-    let cursor_s = Some(state.bench.motion.time_s);
+    let cursor_s = Some(state.swing.motion.time_s);
     swing_graph(&curves, known.settling.rest_rad, cursor_s, graph_px(state))
 }
 
 fn strip(state: &State) -> Markup {
     html! {
-        @if let Some(known) = &state.bench.known {
+        @if let Some(known) = &state.swing.known {
             @if known.starts.is_done() {
-                @let start_rad = state.bench.start_deg.to_radians();
+                @let start_rad = state.swing.start_deg.to_radians();
                 @let ranges = known.starts.ranges();
                 (PreEscaped(svg_document(
                     &start_strip(&ranges, start_rad, graph_px(state)), None)))
@@ -223,12 +233,12 @@ fn strip(state: &State) -> Markup {
 
 /// What it comes to, in words: the result is never told by motion or picture alone.
 fn words(state: &State) -> Markup {
-    let Some(known) = &state.bench.known else {
+    let Some(known) = &state.swing.known else {
         return html! {
             p {
                 @if state.report.figures.is_none() {
                     "Nothing to swing yet. First put right what is listed under the drawing."
-                } @else if BenchField::ALL.iter().any(|f| state.bench_fault(*f).is_some()) {
+                } @else if SetupField::ALL.iter().any(|f| state.setup_fault(*f).is_some()) {
                     "Nothing to swing yet. First put the number above right."
                 } @else if let Some(limit) = state.swing_limit() {
                     strong { (limit.sentence()) }
@@ -257,7 +267,7 @@ fn degrees(rad: f64) -> String {
 }
 
 /// Where what is not known exactly decides what the string shows.
-fn too_close(known: &Known) -> Option<String> {
+fn too_close(known: &SwingResult) -> Option<String> {
     const NAMES: [&str; 4] = [
         "turns nose-first from any start",
         "stays nose-first once it is",
@@ -359,7 +369,7 @@ fn space(state: &State) -> Markup {
             }
         }
     };
-    let Some(known) = &state.bench.known else { return asks };
+    let Some(known) = &state.swing.known else { return asks };
     let space = known.swing.space();
     let Space { speed_m_per_s, pull_n, .. } = space;
     html! {
@@ -403,16 +413,16 @@ fn space(state: &State) -> Markup {
 }
 
 /// A mass that hangs: grams, from a kilogram on kilograms.
-fn hung(kg: f64) -> String {
+fn swing_result(kg: f64) -> String {
     if kg < 1.0 { format!("{:.0} g", kg * 1000.0) } else { format!("{kg:.1} kg") }
 }
 
 /// Play, pause, step and speed; none that moves where the reader asks for stillness.
 fn player(state: &State) -> Markup {
-    let motion = &state.bench.motion;
+    let motion = &state.swing.motion;
     html! {
-        @if state.bench.known.is_some() {
-            @if !state.bench.still {
+        @if state.swing.known.is_some() {
+            @if !state.swing.still {
                 @let (action, label) = if motion.playing {
                     ("swing-pause", "Pause")
                 } else {
@@ -429,7 +439,7 @@ fn player(state: &State) -> Markup {
             button type="button" class="button" id="swing-rewind" data-action="swing-rewind" {
                 "Back to the start"
             }
-            @if !state.bench.still {
+            @if !state.swing.still {
                 span class="switch" role="group" aria-label="Speed" {
                     @for (percent, label) in [(25, "¼ speed"), (50, "½"), (100, "full")] {
                         @let chosen = (motion.speed * 100.0 - f64::from(percent)).abs() < 1.0;
@@ -445,8 +455,8 @@ fn player(state: &State) -> Markup {
 
 /// The time and the angle of the moving pictures.
 pub(crate) fn time(state: &State) -> String {
-    let Some(known) = &state.bench.known else { return String::new() };
-    let time_s = state.bench.motion.time_s;
+    let Some(known) = &state.swing.known else { return String::new() };
+    let time_s = state.swing.motion.time_s;
     let off = off_path(angle_at(known, time_s));
     format!("{time_s:.2} s: nose {} off its path", degrees(off))
 }
@@ -460,11 +470,11 @@ fn off_path(angle_rad: f64) -> f64 {
 
 /// Stills for whoever asks for stillness, each with its words.
 fn stills(state: &State) -> Markup {
-    let (Some(known), Some((design, figures))) = (&state.bench.known, drawn(state))
+    let (Some(known), Some((design, figures))) = (&state.swing.known, drawn(state))
     else {
         return html! {};
     };
-    if !state.bench.still {
+    if !state.swing.still {
         return html! {};
     }
     let end_s = known.trajectory.samples.last().map_or(0.0, |last| last.time_s);
@@ -494,7 +504,7 @@ fn count(n: usize) -> f64 {
 /// The rocket it is compared with.
 fn before(state: &State) -> Markup {
     html! {
-        @if let Some(previous) = &state.bench.previous {
+        @if let Some(previous) = &state.swing.previous {
             @let name = &previous.design.name;
             p {
                 "Dashed: " strong { @if name.is_empty() { "the rocket" } @else { (name) } }
@@ -513,7 +523,7 @@ fn before(state: &State) -> Markup {
 
 /// A card in words: its title, and what is done.
 fn card(state: &State, card: usize) -> (&'static str, Markup) {
-    let space = state.bench.known.as_ref().map(|known| known.swing.space());
+    let space = state.swing.known.as_ref().map(|known| known.swing.space());
     match card {
         0 => (
             "Find the hanging point",
@@ -594,7 +604,7 @@ fn controls(state: &State, card: usize) -> Markup {
 fn cards(state: &State) -> Markup {
     // Where the check of the space has fallen, so has what comes after it.
     let held = !state.is_space_checked() && !state.swings.is_done();
-    let now = if held { state.bench.card.min(SPACE_CARD) } else { state.bench.card };
+    let now = if held { state.swing.card.min(SPACE_CARD) } else { state.swing.card };
     let (title, inside) = card(state, now);
     html! {
         div class="card card--test" id="swing-card" tabindex="-1" {
@@ -750,7 +760,7 @@ fn record(state: &State) -> Markup {
 
 /// What the page had worked out, beside what was seen: what was seen leads.
 fn expected(state: &State) -> String {
-    let Some(known) = &state.bench.known else { return String::new() };
+    let Some(known) = &state.swing.known else { return String::new() };
     if too_close(known).is_some() {
         return "Worked out here: too close to call. What you saw counts.".into();
     }

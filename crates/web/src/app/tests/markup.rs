@@ -46,11 +46,11 @@ fn states() -> Vec<State> {
     faulty.asks_to_delete = true;
     notebook::predict(&mut faulty, 0, "so I think");
     update(&mut faulty, Msg::To(Place::Swing));
-    update(&mut faulty, Msg::Bench(BenchMsg::SpaceChecked(true)));
-    faulty.bench.card = SPACE_CARD;
+    update(&mut faulty, SwingMsg::SpaceChecked(true).into());
+    faulty.swing.card = SPACE_CARD;
     update(&mut faulty, Msg::WorkOut);
-    update(&mut faulty, Msg::Bench(BenchMsg::Swung(SwingOutcome::Slipped)));
-    update(&mut faulty, Msg::Bench(BenchMsg::Compare));
+    update(&mut faulty, SwingMsg::Swung(SwingOutcome::Slipped).into());
+    update(&mut faulty, SwingMsg::Compare.into());
     faulty.computer.framed = true;
     faulty.address = Some("https://example.org/".into());
     faulty.computer.tried(Way::Save, Trial::Asking);
@@ -99,10 +99,10 @@ fn notebooks() -> Vec<State> {
     press(&mut state, "nb-outcome", "0");
     press(&mut state, "nb-lock", "");
     update(&mut state, Msg::To(Place::Swing));
-    update(&mut state, Msg::Bench(BenchMsg::SpaceChecked(true)));
+    update(&mut state, SwingMsg::SpaceChecked(true).into());
     for outcome in [SwingOutcome::Steady, SwingOutcome::TailFirst, SwingOutcome::Steady] {
         assert!(state.may_swing(), "{}", state.is_space_checked());
-        update(&mut state, Msg::Bench(BenchMsg::Swung(outcome)));
+        update(&mut state, SwingMsg::Swung(outcome).into());
     }
     found.push(desk_with(&mut state));
     // Another rocket than that of the locked trial.
@@ -117,9 +117,9 @@ fn notebooks() -> Vec<State> {
         found.push(desk_with(&mut state));
         press(&mut state, "nb-lock", "");
         update(&mut state, Msg::To(Place::Swing));
-        update(&mut state, Msg::Bench(BenchMsg::SpaceChecked(true)));
+        update(&mut state, SwingMsg::SpaceChecked(true).into());
         assert!(state.may_swing(), "{}", state.is_space_checked());
-        update(&mut state, Msg::Bench(BenchMsg::Swung(SwingOutcome::Wobbling)));
+        update(&mut state, SwingMsg::Swung(SwingOutcome::Wobbling).into());
     }
     press(&mut state, "nb-copy", "2");
     press(&mut state, "nb-delete", "2");

@@ -85,8 +85,8 @@ pub(super) fn predict(state: &mut State, outcome: usize, because: &str) {
 
 pub(super) fn swing(state: &mut State, outcome: SwingOutcome) {
     update(state, Msg::To(Place::Swing));
-    update(state, Msg::Bench(BenchMsg::SpaceChecked(true)));
-    update(state, Msg::Bench(BenchMsg::Swung(outcome)));
+    update(state, SwingMsg::SpaceChecked(true).into());
+    update(state, SwingMsg::Swung(outcome).into());
 }
 
 pub(super) fn in_hand(state: &State) -> &noseward_lesson::Trial {
@@ -160,7 +160,7 @@ fn the_rocket_to_compare_with_keeps_what_was_measured() {
     swing(&mut state, SwingOutcome::Steady);
     let judged = state.report.figures.clone();
     typed(&mut state, FIN_SPAN, "75");
-    let figures = &state.bench.previous.as_ref().expect("it was swung").figures;
+    let figures = &state.swing.previous.as_ref().expect("it was swung").figures;
     assert_eq!(Some(figures), judged.as_ref());
     assert!((figures.separation_m - 0.020).abs() < 1e-12);
 }
@@ -220,12 +220,12 @@ fn another_string_is_another_trial() {
     begin(&mut state);
     predict(&mut state, 0, "");
     swing(&mut state, SwingOutcome::Steady);
-    let string = BenchField::Setup(noseward_stability::SwingField::String);
-    update(&mut state, Msg::Bench(BenchMsg::Typed(string, "2".into())));
+    let string = SetupField::Setup(noseward_stability::SwingField::String);
+    update(&mut state, SwingMsg::Typed(string, "2".into()).into());
     assert!(!state.is_of_trial());
     swing(&mut state, SwingOutcome::TailFirst);
     assert_eq!(in_hand(&state).swings().outcomes(), [SwingOutcome::Steady]);
-    update(&mut state, Msg::Bench(BenchMsg::Typed(string, "1".into())));
+    update(&mut state, SwingMsg::Typed(string, "1".into()).into());
     assert!(state.is_predicted());
     assert_eq!(state.swings.outcomes(), [SwingOutcome::Steady]);
 }
@@ -853,7 +853,7 @@ fn swings_never_wander_from_trial_to_trial() {
     begin(&mut state);
     predict(&mut state, 0, "b");
     update(&mut state, Msg::Undo);
-    update(&mut state, Msg::Bench(BenchMsg::TakeBack));
+    update(&mut state, SwingMsg::TakeBack.into());
     let second = state.desk.notebook.trial(2).unwrap();
     assert!(second.swings().outcomes().is_empty(), "{:?}", second.swings());
     // A link to the same rocket with swings of its own.
@@ -875,7 +875,7 @@ fn swings_never_wander_from_trial_to_trial() {
 fn what_was_seen_before_a_prediction_stays_on_record() {
     let mut state = lost::swung_elsewhere(SwingOutcome::Steady);
     begin(&mut state);
-    update(&mut state, Msg::Bench(BenchMsg::TakeBack));
+    update(&mut state, SwingMsg::TakeBack.into());
     predict(&mut state, 0, "a");
     assert!(in_hand(&state).swung_first());
     assert!(shown(&mut state).contains("swung before it was predicted"));

@@ -8,7 +8,7 @@ use noseward_lesson::{BalancePoint, Colour, Group, MOST_GROUP_NUMBER, SwingOutco
 use noseward_link::Any;
 use noseward_stability::SwingField;
 
-const STRING: BenchField = BenchField::Setup(SwingField::String);
+const STRING: SetupField = SetupField::Setup(SwingField::String);
 
 mod going {
     use super::*;
@@ -26,12 +26,12 @@ mod going {
         let mut swing = arrived(true);
         swing.push(Effect::Slice);
         assert_eq!(go(&mut state, Place::Swing), swing);
-        assert!(state.bench.known.is_some());
+        assert!(state.swing.known.is_some());
         update(&mut state, Msg::Back(Place::Rocket));
         typed(&mut state, CLAY_PLACE, "50");
-        assert!(state.bench.known.is_none());
+        assert!(state.swing.known.is_none());
         update(&mut state, Msg::Back(Place::Swing));
-        assert!(state.bench.known.is_some(), "however one comes there");
+        assert!(state.swing.known.is_some(), "however one comes there");
     }
 
     #[test]
@@ -45,9 +45,9 @@ mod going {
         assert!(!effects.contains(&Effect::LoadLater), "it is on its way");
         // Where the swing test was opened first, its motion follows.
         go(&mut state, Place::Swing);
-        assert!(state.bench.known.is_none());
+        assert!(state.swing.known.is_none());
         tell(&mut state, NotebookMsg::Loaded(true));
-        assert!(state.bench.known.is_some());
+        assert!(state.swing.known.is_some());
         assert_eq!(region(&state, "waits"), "");
     }
 
@@ -57,13 +57,13 @@ mod going {
         write(&mut state, "nb:centre_of_mass_reading_1_mm", "203");
         let before = (state.record(), state.desk.notebook.clone());
         go(&mut state, Place::Swing);
-        update(&mut state, Msg::Bench(BenchMsg::Play(true)));
+        update(&mut state, SwingMsg::Play(true).into());
         update(&mut state, Msg::AskToDelete(true));
         update(&mut state, Msg::Typed { field: WIDTH, text: "65.0".into() });
         state.notice = Some(Notice::said("done"));
         go(&mut state, Place::Compare);
         assert_eq!((&state.notice, &state.typing), (&None, &None));
-        assert!(!state.bench.motion.playing && !state.asks_to_delete);
+        assert!(!state.swing.motion.playing && !state.asks_to_delete);
         assert_eq!((state.record(), state.desk.notebook.clone()), before);
         let alarm = Notice::FileFault("no".into());
         state.notice = Some(alarm.clone());
@@ -261,8 +261,8 @@ mod locking {
                 all.push(Msg::Notebook(NotebookMsg::Typed { field, text }));
             } else if let Some(field) = value("data-field").and_then(|f| f.parse().ok()) {
                 all.push(Msg::Typed { field, text });
-            } else if let Some(field) = value("data-swing").and_then(BenchField::parse) {
-                all.push(Msg::Bench(BenchMsg::Typed(field, text)));
+            } else if let Some(field) = value("data-swing").and_then(SetupField::parse) {
+                all.push(SwingMsg::Typed(field, text).into());
             }
         }
         all.swap_remove(chance.of(all.len()))
@@ -305,7 +305,12 @@ mod locking {
                 did.push(msg.clone());
                 let (was, predicted) =
                     (state.swings.outcomes().len(), state.is_predicted());
-                let is_swing = matches!(msg, Msg::Bench(BenchMsg::Swung(_)));
+                let is_swing = matches!(
+                    msg,
+                    Msg::Notebook(NotebookMsg::Place(PlaceMsg::Swing(SwingMsg::Swung(
+                        _
+                    ))))
+                );
                 for effect in update(&mut state, msg) {
                     match effect {
                         Effect::KeepNotebook { slot, text } => {
@@ -383,10 +388,10 @@ mod typing {
         assert_eq!(field(&state, note), "203");
         go(&mut state, Place::Swing);
         let text = "080 cm".to_owned();
-        update(&mut state, Msg::Bench(BenchMsg::Typed(STRING, text)));
-        assert_eq!(state.bench_text(STRING), "080 cm");
+        update(&mut state, SwingMsg::Typed(STRING, text).into());
+        assert_eq!(state.setup_text(STRING), "080 cm");
         assert_eq!(field(&state, "swing:string"), "080 cm");
-        update(&mut state, Msg::Bench(BenchMsg::Left(STRING)));
+        update(&mut state, SwingMsg::Left(STRING).into());
         assert_eq!(field(&state, "swing:string"), "0.8");
         // Two fields are never typed in at once.
         update(&mut state, Msg::Typed { field: WIDTH, text: "6,70 cm".into() });

@@ -1,13 +1,14 @@
 //! The swing bench.
 
 use super::*;
+use crate::places::predict::PredictMsg;
 use noseward_lesson::SwingOutcome;
 use noseward_stability::{Settles, SwingField};
 
-const STRING: BenchField = BenchField::Setup(SwingField::String);
+const STRING: SetupField = SetupField::Setup(SwingField::String);
 
-fn bench(state: &mut State, msg: BenchMsg) -> Vec<Effect> {
-    update(state, Msg::Bench(msg))
+fn bench(state: &mut State, msg: SwingMsg) -> Vec<Effect> {
+    update(state, msg.into())
 }
 
 /// Works out the bench alone: the draws of the uncertainty take longer.
@@ -29,22 +30,22 @@ fn ready(example: Example) -> State {
     let mut state = in_view(example);
     notebook::predict(&mut state, 0, "so I think");
     assert!(state.is_predicted());
-    bench(&mut state, BenchMsg::SpaceChecked(true));
+    bench(&mut state, SwingMsg::SpaceChecked(true));
     state
 }
 
-fn known(state: &State) -> &Known {
-    state.bench.known.as_deref().unwrap()
+fn known(state: &State) -> &SwingResult {
+    state.swing.known.as_deref().unwrap()
 }
 
 #[test]
 fn nothing_is_worked_out_until_the_bench_is_in_view() {
     let mut state = open("", None);
     update(&mut state, Msg::Slice);
-    assert!(state.bench.known.is_none());
+    assert!(state.swing.known.is_none());
     assert!(region(&state, "swing-words").contains("Being worked out"));
     update(&mut state, Msg::To(Place::Swing));
-    assert!(state.bench.known.is_some(), "at once");
+    assert!(state.swing.known.is_some(), "at once");
     // The starts follow the draws by themselves.
     while update(&mut state, Msg::Slice).contains(&Effect::Slice) {}
     assert!(known(&state).starts.is_done());
@@ -58,7 +59,7 @@ fn a_rocket_at_the_border_is_too_close_to_call() {
     assert!(!words(Example::Puffin).contains("Too close to call"));
     // Not before they are drawn.
     let mut state = in_view(Example::Razorbill);
-    bench(&mut state, BenchMsg::Start(80.0));
+    bench(&mut state, SwingMsg::Start(80.0));
     assert!(!region(&state, "swing-words").contains("Too close to call"));
 }
 
@@ -66,7 +67,7 @@ fn a_rocket_at_the_border_is_too_close_to_call() {
 fn another_rocket_or_string_is_worked_out_anew() {
     let mut state = in_view(Example::Puffin);
     let before = known(&state).swing.space().clear_m;
-    bench(&mut state, BenchMsg::Typed(STRING, "0,6".into()));
+    bench(&mut state, SwingMsg::Typed(STRING, "0,6".into()));
     let shorter = known(&state).swing.space().clear_m;
     assert!(shorter < before - 0.5);
     assert!(
@@ -78,26 +79,26 @@ fn another_rocket_or_string_is_worked_out_anew() {
     assert!(known(&state).swing.space().swept_m > length_m + 0.01, "of the new rocket");
     update(&mut state, Msg::To(Place::Rocket));
     typed(&mut state, WIDTH, "70");
-    assert!(state.bench.known.is_none(), "nobody looks");
+    assert!(state.swing.known.is_none(), "nobody looks");
     update(&mut state, Msg::To(Place::Swing));
-    assert!(state.bench.known.is_some());
+    assert!(state.swing.known.is_some());
 }
 
 #[test]
 fn a_string_may_be_typed_in_any_unit_and_nonsense_loses_nothing() {
     let mut state = in_view(Example::Puffin);
     for (text, metres) in [("1.2", 1.2), ("1,2", 1.2), ("120 cm", 1.2), ("1200mm", 1.2)] {
-        bench(&mut state, BenchMsg::Typed(STRING, text.into()));
+        bench(&mut state, SwingMsg::Typed(STRING, text.into()));
         assert!((state.swings.setup.string_m - metres).abs() < 1e-9, "{text}");
     }
-    bench(&mut state, BenchMsg::Typed(STRING, "long".into()));
-    assert_eq!(state.bench_text(STRING), "long");
+    bench(&mut state, SwingMsg::Typed(STRING, "long".into()));
+    assert_eq!(state.setup_text(STRING), "long");
     assert!(region(&state, "swing-fault-string").contains("I cannot read this"));
     assert!((state.swings.setup.string_m - 1.2).abs() < 1e-9);
-    assert!(state.bench.known.is_none(), "no distance from an older number");
-    bench(&mut state, BenchMsg::Typed(STRING, "15".into()));
+    assert!(state.swing.known.is_none(), "no distance from an older number");
+    bench(&mut state, SwingMsg::Typed(STRING, "15".into()));
     assert!(region(&state, "swing-fault-string").contains("from 0.3 m to 3 m"));
-    assert!(state.bench.known.is_none(), "nothing is worked out from that");
+    assert!(state.swing.known.is_none(), "nothing is worked out from that");
     assert!(region(&state, "swing-words").contains("Nothing to swing"));
 }
 
@@ -129,11 +130,11 @@ fn a_hidden_outcome_stays_hidden_on_the_bench() {
 fn no_outcome_without_a_look_at_the_space() {
     let mut state = in_view(Example::Puffin);
     notebook::predict(&mut state, 0, "so I think");
-    bench(&mut state, BenchMsg::Swung(SwingOutcome::Steady));
+    bench(&mut state, SwingMsg::Swung(SwingOutcome::Steady));
     assert!(!state.record().has_swings());
     assert!(region(&state, "swing-record").contains("First the space has to be checked"));
-    bench(&mut state, BenchMsg::SpaceChecked(true));
-    let effects = bench(&mut state, BenchMsg::Swung(SwingOutcome::Steady));
+    bench(&mut state, SwingMsg::SpaceChecked(true));
+    let effects = bench(&mut state, SwingMsg::Swung(SwingOutcome::Steady));
     assert!(effects.contains(&Effect::Keep));
     assert!(state.record().has_swings());
 }
@@ -147,14 +148,14 @@ fn three_swings_count_and_a_slip_does_not() {
         SwingOutcome::Wobbling,
         SwingOutcome::NotSure,
     ] {
-        bench(&mut state, BenchMsg::Swung(outcome));
+        bench(&mut state, SwingMsg::Swung(outcome));
     }
     assert!(state.swings.is_done());
     let told = region(&state, "swing-record");
     assert!(told.contains("Three swings recorded. Worked out here: nose first."));
-    bench(&mut state, BenchMsg::Swung(SwingOutcome::TailFirst));
+    bench(&mut state, SwingMsg::Swung(SwingOutcome::TailFirst));
     assert_eq!(state.swings.outcomes().len(), 4, "no fourth that counts");
-    bench(&mut state, BenchMsg::TakeBack);
+    bench(&mut state, SwingMsg::TakeBack);
     assert!(!state.swings.is_done());
     // A reload finds them again.
     let link = link::hash(&state.record());
@@ -164,7 +165,7 @@ fn three_swings_count_and_a_slip_does_not() {
 #[test]
 fn swings_stay_with_the_rocket_that_was_swung() {
     let mut state = ready(Example::Puffin);
-    bench(&mut state, BenchMsg::Swung(SwingOutcome::Steady));
+    bench(&mut state, SwingMsg::Swung(SwingOutcome::Steady));
     typed(&mut state, Field::Name, "Other words");
     assert!(state.record().has_swings(), "a name changes no rocket");
     update(&mut state, Msg::Left { field: Field::Name });
@@ -182,7 +183,7 @@ fn swings_stay_with_the_rocket_that_was_swung() {
     assert!(known(&state).before.is_some(), "its curve is drawn beside the new one");
     // The old width again, or undo: it is the rocket that was swung.
     typed(&mut state, WIDTH, "65");
-    assert!(state.record().has_swings() && state.bench.previous.is_none());
+    assert!(state.record().has_swings() && state.swing.previous.is_none());
     update(&mut state, Msg::Undo);
     update(&mut state, Msg::Undo);
     assert_eq!(state.design.sections[1].diameter_mm, Some(65.0));
@@ -192,11 +193,11 @@ fn swings_stay_with_the_rocket_that_was_swung() {
 #[test]
 fn swings_stay_with_the_string_they_were_swung_on() {
     let mut state = ready(Example::Puffin);
-    bench(&mut state, BenchMsg::Swung(SwingOutcome::Steady));
-    bench(&mut state, BenchMsg::Typed(STRING, "0.8".into()));
+    bench(&mut state, SwingMsg::Swung(SwingOutcome::Steady));
+    bench(&mut state, SwingMsg::Typed(STRING, "0.8".into()));
     assert!(!state.record().has_swings());
     assert!(region(&state, "swing-before").contains("nose first, steady"));
-    bench(&mut state, BenchMsg::Typed(STRING, "1".into()));
+    bench(&mut state, SwingMsg::Typed(STRING, "1".into()));
     assert!(state.record().has_swings());
 }
 
@@ -204,19 +205,19 @@ fn swings_stay_with_the_string_they_were_swung_on() {
 fn more_space_than_was_checked_has_to_be_checked_again() {
     let mut state = ready(Example::Puffin);
     assert!(state.may_swing());
-    bench(&mut state, BenchMsg::Typed(STRING, "1.6".into()));
+    bench(&mut state, SwingMsg::Typed(STRING, "1.6".into()));
     assert!(!state.may_swing(), "a longer string");
     assert!(region(&state, "swing-record").contains("First the space"));
-    bench(&mut state, BenchMsg::Typed(STRING, "0.8".into()));
+    bench(&mut state, SwingMsg::Typed(STRING, "0.8".into()));
     assert!(state.may_swing(), "less than what was checked");
-    bench(&mut state, BenchMsg::Typed(STRING, "1".into()));
+    bench(&mut state, SwingMsg::Typed(STRING, "1".into()));
     typed(&mut state, Field::Weight(0, WeightField::Mass), "30");
     assert!(!state.may_swing(), "a heavier rocket");
     typed(&mut state, Field::Weight(0, WeightField::Mass), "20");
     assert!(state.may_swing());
     notebook::begin(&mut state);
     notebook::predict(&mut state, 0, "again");
-    update(&mut state, Msg::Notebook(NotebookMsg::Pressed(Press::Lock)));
+    update(&mut state, PlaceMsg::Predict(PredictMsg::Lock).into());
     assert!(state.is_predicted() && !state.may_swing(), "another set of three swings");
 }
 
@@ -250,7 +251,7 @@ fn paper_and_page_name_one_radius() {
 #[test]
 fn swings_are_facts_and_are_not_undone() {
     let mut state = ready(Example::Puffin);
-    bench(&mut state, BenchMsg::Swung(SwingOutcome::Steady));
+    bench(&mut state, SwingMsg::Swung(SwingOutcome::Steady));
     while state.can_undo() {
         update(&mut state, Msg::Undo);
     }
@@ -262,24 +263,24 @@ fn swings_are_facts_and_are_not_undone() {
 #[test]
 fn the_pictures_play_pause_step_and_end() {
     let mut state = in_view(Example::Puffin);
-    assert!(bench(&mut state, BenchMsg::Play(true)).contains(&Effect::Animate));
-    let effects = bench(&mut state, BenchMsg::Tick(0.2));
+    assert!(bench(&mut state, SwingMsg::Play(true)).contains(&Effect::Animate));
+    let effects = bench(&mut state, SwingMsg::Tick(0.2));
     assert_eq!(effects, [Effect::DrawMotion, Effect::Animate]);
-    let speed = state.bench.motion.speed;
-    assert!((state.bench.motion.time_s - 0.2 * speed).abs() < 1e-12);
-    bench(&mut state, BenchMsg::Play(false));
-    assert_eq!(bench(&mut state, BenchMsg::Tick(0.2)), []);
-    bench(&mut state, BenchMsg::Step);
-    assert!((state.bench.motion.time_s - 0.2 * speed - 0.1).abs() < 1e-12);
-    bench(&mut state, BenchMsg::Play(true));
+    let speed = state.swing.motion.speed;
+    assert!((state.swing.motion.time_s - 0.2 * speed).abs() < 1e-12);
+    bench(&mut state, SwingMsg::Play(false));
+    assert_eq!(bench(&mut state, SwingMsg::Tick(0.2)), []);
+    bench(&mut state, SwingMsg::Step);
+    assert!((state.swing.motion.time_s - 0.2 * speed - 0.1).abs() < 1e-12);
+    bench(&mut state, SwingMsg::Play(true));
     for _ in 0..400 {
-        bench(&mut state, BenchMsg::Tick(0.25));
+        bench(&mut state, SwingMsg::Tick(0.25));
     }
-    assert!(!state.bench.motion.playing);
+    assert!(!state.swing.motion.playing);
     let end_s = known(&state).trajectory.samples.last().unwrap().time_s;
-    assert_eq!(state.bench.motion.time_s, end_s);
-    bench(&mut state, BenchMsg::Play(true));
-    assert_eq!(state.bench.motion.time_s, 0.0, "from the start again");
+    assert_eq!(state.swing.motion.time_s, end_s);
+    bench(&mut state, SwingMsg::Play(true));
+    assert_eq!(state.swing.motion.time_s, 0.0, "from the start again");
 }
 
 /// A frame of the motion redraws groups alone: they must be those of the pictures.
@@ -288,7 +289,7 @@ fn what_moves_is_what_the_pictures_show() {
     for example in Example::ALL {
         let mut state = in_view(example);
         for _ in 0..5 {
-            bench(&mut state, BenchMsg::Step);
+            bench(&mut state, SwingMsg::Step);
             let shown = region(&state, "swing-model");
             let moving = places::swing::moving(&state);
             assert!(
@@ -308,9 +309,9 @@ fn what_moves_is_what_the_pictures_show() {
 #[test]
 fn nothing_moves_where_stillness_is_asked_for() {
     let mut state = in_view(Example::Puffin);
-    bench(&mut state, BenchMsg::Still(true));
-    assert!(!bench(&mut state, BenchMsg::Play(true)).contains(&Effect::Animate));
-    assert!(!state.bench.motion.playing);
+    bench(&mut state, SwingMsg::Still(true));
+    assert!(!bench(&mut state, SwingMsg::Play(true)).contains(&Effect::Animate));
+    assert!(!state.swing.motion.playing);
     let model = region(&state, "swing-model");
     assert!(!model.contains("id=\"swing-play\"") && model.contains("id=\"swing-step\""));
     assert_eq!(model.matches("<li>").count(), 6);
@@ -319,14 +320,14 @@ fn nothing_moves_where_stillness_is_asked_for() {
 #[test]
 fn the_start_is_chosen_by_slider_or_number() {
     let mut state = in_view(Example::Tern);
-    bench(&mut state, BenchMsg::Start(35.0));
-    assert_eq!(state.bench_text(BenchField::Start), "35");
+    bench(&mut state, SwingMsg::Start(35.0));
+    assert_eq!(state.setup_text(SetupField::Start), "35");
     assert!((known(&state).settling.start_rad.to_degrees() - 35.0).abs() < 1e-9);
-    bench(&mut state, BenchMsg::Typed(BenchField::Start, "12.5".into()));
+    bench(&mut state, SwingMsg::Typed(SetupField::Start, "12.5".into()));
     assert!((known(&state).settling.start_rad.to_degrees() - 12.5).abs() < 1e-9);
-    bench(&mut state, BenchMsg::Typed(BenchField::Start, "200".into()));
+    bench(&mut state, SwingMsg::Typed(SetupField::Start, "200".into()));
     assert!(region(&state, "swing-fault-start").contains("0 to 180"));
-    bench(&mut state, BenchMsg::Typed(BenchField::Start, "90".into()));
+    bench(&mut state, SwingMsg::Typed(SetupField::Start, "90".into()));
     assert!(matches!(known(&state).settling.comes_to, Settles::Across { .. }));
 }
 
@@ -341,18 +342,18 @@ fn the_adult_is_always_asked() {
 /// Too fast or too hard for a pupil's arm: no result, no space to check, nothing recorded.
 #[test]
 fn what_is_too_much_is_not_swung() {
-    let turns = BenchField::Setup(SwingField::Turns);
+    let turns = SetupField::Setup(SwingField::Turns);
     for (string, pace) in [("3", "3"), ("2", "1.5")] {
         let mut state = ready(Example::Puffin);
-        bench(&mut state, BenchMsg::Typed(STRING, string.into()));
-        bench(&mut state, BenchMsg::Typed(turns, pace.into()));
+        bench(&mut state, SwingMsg::Typed(STRING, string.into()));
+        bench(&mut state, SwingMsg::Typed(turns, pace.into()));
         let words = region(&state, "swing-words");
         assert!(words.contains("Do not swing this. Shorter string"), "{words}");
         assert_eq!(region(&state, "swing-strip"), "");
         assert!(!region(&state, "swing-model").contains("swing-player"));
-        bench(&mut state, BenchMsg::SpaceChecked(true));
+        bench(&mut state, SwingMsg::SpaceChecked(true));
         assert!(!state.may_swing());
-        bench(&mut state, BenchMsg::Swung(SwingOutcome::Steady));
+        bench(&mut state, SwingMsg::Swung(SwingOutcome::Steady));
         assert_eq!(state.swings.outcomes(), []);
     }
 }
@@ -362,8 +363,8 @@ fn what_is_too_much_is_not_swung() {
 fn a_refusal_stands_wherever_somebody_looks() {
     let mut state = in_view(Example::Puffin);
     state.desk.notebook.telling = noseward_lesson::Telling::Verdict;
-    bench(&mut state, BenchMsg::Typed(STRING, "3".into()));
-    bench(&mut state, BenchMsg::Typed(BenchField::Setup(SwingField::Turns), "3".into()));
+    bench(&mut state, SwingMsg::Typed(STRING, "3".into()));
+    bench(&mut state, SwingMsg::Typed(SetupField::Setup(SwingField::Turns), "3".into()));
     assert!(!state.tells_outcome(), "a trial whose prediction is not locked");
     for id in ["swing-room", "swing-cards", "swing-record"] {
         let told = region(&state, id);
@@ -377,13 +378,13 @@ fn a_refusal_stands_wherever_somebody_looks() {
 fn the_space_is_looked_at_before_every_three_swings() {
     let three = |state: &mut State| {
         for _ in 0..3 {
-            bench(state, BenchMsg::Swung(SwingOutcome::Steady));
+            bench(state, SwingMsg::Swung(SwingOutcome::Steady));
         }
         assert!(state.swings.is_done());
     };
     let mut state = ready(Example::Puffin);
     three(&mut state);
-    bench(&mut state, BenchMsg::TakeBack);
+    bench(&mut state, SwingMsg::TakeBack);
     assert!(!state.may_swing(), "a fourth");
     let mut state = ready(Example::Puffin);
     three(&mut state);
@@ -391,9 +392,9 @@ fn the_space_is_looked_at_before_every_three_swings() {
     assert!(!state.may_swing(), "another rocket");
     // A check that falls takes the card behind it with it.
     let mut state = ready(Example::Puffin);
-    bench(&mut state, BenchMsg::Card(CARDS - 1));
+    bench(&mut state, SwingMsg::Card(CARDS - 1));
     assert!(region(&state, "swing-cards").contains("Let it slow"));
-    bench(&mut state, BenchMsg::Typed(STRING, "1.4".into()));
+    bench(&mut state, SwingMsg::Typed(STRING, "1.4".into()));
     let cards = region(&state, "swing-cards");
     assert!(cards.contains("id=\"space-checked\""), "{cards}");
 }
@@ -415,8 +416,8 @@ fn the_string_may_leave_it_open() {
 #[test]
 fn no_sentence_asks_for_more_speed() {
     let mut state = in_view(Example::Puffin);
-    let turns = BenchField::Setup(SwingField::Turns);
-    bench(&mut state, BenchMsg::Typed(turns, "0.4".into()));
+    let turns = SetupField::Setup(SwingField::Turns);
+    bench(&mut state, SwingMsg::Typed(turns, "0.4".into()));
     let all: String =
         places::swing::regions(&state).into_iter().map(|r| r.markup).collect();
     let all = all.to_lowercase();
@@ -429,7 +430,7 @@ fn no_sentence_asks_for_more_speed() {
 fn what_was_seen_counts_where_it_differs() {
     let mut state = ready(Example::Puffin);
     for _ in 0..3 {
-        bench(&mut state, BenchMsg::Swung(SwingOutcome::TailFirst));
+        bench(&mut state, SwingMsg::Swung(SwingOutcome::TailFirst));
     }
     let told = region(&state, "swing-record");
     let words = "You saw: tail first; tail first; tail first. Worked out here: nose first. \
@@ -440,11 +441,11 @@ fn what_was_seen_counts_where_it_differs() {
 #[test]
 fn every_card_leads_on_and_paper_has_them_all() {
     let mut state = in_view(Example::Puffin);
-    bench(&mut state, BenchMsg::Card(CARDS - 1));
-    assert_eq!(state.bench.card, SPACE_CARD, "the space comes first");
-    bench(&mut state, BenchMsg::SpaceChecked(true));
+    bench(&mut state, SwingMsg::Card(CARDS - 1));
+    assert_eq!(state.swing.card, SPACE_CARD, "the space comes first");
+    bench(&mut state, SwingMsg::SpaceChecked(true));
     for card in 0..CARDS {
-        bench(&mut state, BenchMsg::Card(card));
+        bench(&mut state, SwingMsg::Card(card));
         let shown = region(&state, "swing-cards");
         assert!(shown.contains(&format!("{} of {CARDS}", card + 1)));
         assert_eq!(shown.contains("swing-card:next"), card + 1 < CARDS);

@@ -1,0 +1,40 @@
+//! What a message does where a group concludes.
+
+use noseward_lesson::{BOX_CHARS, Sentences, Statement};
+use noseward_stability::cleaned_lines;
+
+use super::ConcludeMsg;
+use crate::app::{Effect, State};
+use crate::notebook::{NotebookField, say, written};
+
+/// What a message does.
+pub(crate) fn update(state: &mut State, msg: ConcludeMsg) -> Vec<Effect> {
+    match msg {
+        ConcludeMsg::Use(statement, place) => use_sentence(state, statement, place),
+    }
+}
+
+/// Puts an offered sentence behind what the group has written.
+fn use_sentence(state: &mut State, statement: Statement, place: usize) -> Vec<Effect> {
+    let notebook = &state.desk.notebook;
+    let offered = Sentences::of(notebook, state.units).offered(statement);
+    let Some(sentence) = offered.get(place) else { return Vec::new() };
+    let text = notebook.conclusion.text(statement);
+    if text.contains(sentence.as_str()) {
+        return say(state, false, "That sentence is there already.");
+    }
+    if text.chars().count() + sentence.chars().count() >= BOX_CHARS {
+        return say(
+            state,
+            true,
+            "There is no room for that sentence: shorten the text first.",
+        );
+    }
+    let gap = if text.is_empty() || text.ends_with(['\n', ' ']) { "" } else { "\n" };
+    let text = format!("{text}{gap}{sentence}");
+    let text = cleaned_lines(&text, BOX_CHARS);
+    *state.desk.notebook.conclusion.text_mut(statement) = text;
+    let mut effects = written(state);
+    effects.push(Effect::Focus(NotebookField::Statement(statement).name()));
+    effects
+}

@@ -1,0 +1,105 @@
+//! What a message does where a group predicts.
+
+use noseward_lesson::same_build;
+
+use super::PredictMsg;
+use crate::app::{Effect, State};
+use crate::notebook::{NotebookField, begin_if_needed, full, onto_page, say, written};
+
+/// What a message does.
+pub(crate) fn update(state: &mut State, msg: PredictMsg) -> Vec<Effect> {
+    match msg {
+        PredictMsg::Outcome(outcome) => {
+            if !begin_if_needed(state) {
+                return full(state);
+            }
+            if let Some(trial) = state.desk.notebook.in_hand_mut() {
+                trial.draft.outcome = Some(outcome);
+            }
+            written(state)
+        }
+        PredictMsg::Lock => lock(state),
+        PredictMsg::UndoChange(change) => undo_change(state, change),
+        PredictMsg::AllowTwoChanges => {
+            let notebook = &mut state.desk.notebook;
+            notebook.allows_two_changes = !notebook.allows_two_changes;
+            written(state)
+        }
+    }
+}
+
+fn lock(state: &mut State) -> Vec<Effect> {
+    let Some(trial) = state.desk.notebook.in_hand() else { return Vec::new() };
+    let (id, was_locked) = (trial.id(), trial.is_locked());
+    if trial.draft.outcome.is_none() {
+        return say(
+            state,
+            true,
+            "First choose what the rocket will do. Then lock the prediction.",
+        );
+    }
+    let wordless = trial.draft.because.trim().is_empty();
+    let mut asks = Vec::new();
+    if wordless {
+        asks.push(
+            "Why do you think so? Even a guess has a reason: write it down.".to_owned(),
+        );
+    }
+    let notebook = &state.desk.notebook;
+    if let Some(before) = notebook.baseline_of(trial).filter(|_| !was_locked) {
+        match notebook.changes_of(trial).len() {
+            0 => asks.push(format!("Nothing has changed since trial {}.", before.id())),
+            1 => {}
+            _ if notebook.allows_two_changes => {}
+            _ => asks.push(format!(
+                "More than one thing has changed since trial {}: afterwards nobody can \
+                 tell which of them did it. Above you can take one back.",
+                before.id()
+            )),
+        }
+    }
+    if !asks.is_empty() && !std::mem::replace(&mut state.desk.look.nudged, true) {
+        asks.push("Or press again to lock it as it is.".to_owned());
+        let mut effects = say(state, true, asks.join(" "));
+        if wordless {
+            effects.push(Effect::Focus(NotebookField::Because.name()));
+        }
+        return effects;
+    }
+    state.desk.look.nudged = false;
+    if !was_locked {
+        // The rocket as it is on the page now.
+        state.desk.notebook.follow(&state.record());
+    }
+    if !state.desk.notebook.lock(id) {
+        return say(state, false, "That is what you predicted already.");
+    }
+    let words = if was_locked {
+        "Your new prediction stands beside the first one."
+    } else {
+        "Locked. Next: the cards, with the adult."
+    };
+    let mut effects = say(state, false, words);
+    effects.extend(written(state));
+    let next = if was_locked { "nb-lock" } else { "next" };
+    effects.push(Effect::Focus(next.into()));
+    effects
+}
+
+/// Takes one of the changes back, so that one is left.
+fn undo_change(state: &mut State, place: usize) -> Vec<Effect> {
+    let Some(trial) = state.desk.notebook.in_hand() else { return Vec::new() };
+    if trial.is_locked() {
+        return Vec::new();
+    }
+    let found = state.desk.notebook.changes_of(trial);
+    let Some(change) = found.get(place) else { return Vec::new() };
+    let mut record = change.undo(&trial.record());
+    if !same_build(&record.design, trial.design()) {
+        record.swings = record.swings.setup.into();
+    }
+    let mut effects = onto_page(state, record);
+    effects.extend(written(state));
+    effects.push(Effect::Focus("place-title".into()));
+    effects
+}
