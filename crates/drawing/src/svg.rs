@@ -3,6 +3,7 @@
 use std::fmt::Write as _;
 
 use maud::{Markup, html};
+use noseward_stability::trimmed;
 
 use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style};
 
@@ -104,8 +105,7 @@ fn data(path: &Path) -> String {
 
 /// A number to a hundredth of a pixel, without trailing zeros.
 fn number(value: f64) -> String {
-    let hundredths = (value * 100.0).round();
-    format!("{}", hundredths / 100.0 + 0.0)
+    trimmed(value, 2)
 }
 
 #[cfg(test)]

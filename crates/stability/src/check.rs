@@ -9,7 +9,7 @@ use std::fmt;
 use serde::{Serialize, Serializer, ser::SerializeStruct};
 
 use crate::design::field::Field;
-use crate::design::units::Units;
+use crate::design::units::{Units, trimmed};
 use crate::design::{Design, limits};
 use crate::report::Figures;
 
@@ -108,7 +108,7 @@ impl Problem {
                 let quantity = field.quantity();
                 let write = |value: f64| match quantity {
                     Some(q) => format!("{} {}", q.number(value, units), q.unit(units)),
-                    None => value.to_string(),
+                    None => trimmed(value, 3),
                 };
                 format!(
                     "Use a number from {} to {}.",

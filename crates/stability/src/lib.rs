@@ -42,7 +42,7 @@ pub use design::limits;
 pub use design::materials::Material;
 pub use design::part::Part;
 pub use design::texts::{capital, cleaned_lines};
-pub use design::units::{UnitSystem, Units, minus, trimmed};
+pub use design::units::{UnitSystem, Units, fixed, minus, trimmed, within};
 pub use design::{
     Design, FinSet, Mass, Measured, Planform, Section, SectionKind, Weight,
 };

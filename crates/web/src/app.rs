@@ -19,7 +19,7 @@ use noseward_link as link;
 use noseward_stability::{
     BottleSize, Design, Doubts, Example, Field, Influence, MeasuredPoints, Part,
     Quantity, Report, Resolution, SeparationDraws, Severity, UnitSystem, Units, Verdict,
-    WeightField, evaluate,
+    WeightField, evaluate, trimmed, within,
 };
 
 pub(crate) use computer::{Computer, Trial, Way};
@@ -526,9 +526,10 @@ fn perform(state: &mut State, msg: Msg) -> Vec<Effect> {
                     let name = design.name.clone();
                     (design, name)
                 }
-                Start::Bottle(size) => {
-                    (size.design(), format!("an empty {} litre bottle", size.litres()))
-                }
+                Start::Bottle(size) => (
+                    size.design(),
+                    format!("an empty {} litre bottle", trimmed(size.litres(), 2)),
+                ),
             };
             state.replace_all(design.into());
             state.swing.previous = None;
@@ -773,12 +774,12 @@ fn left(state: &mut State, field: Field) -> Vec<Effect> {
 
 fn stepped(state: &mut State, field: Field, steps: f64) -> Vec<Effect> {
     let Some(quantity) = field.quantity() else { return Vec::new() };
-    let (least, most) = field.bounds();
+    let bounds = field.bounds();
     let now = field
         .get(&state.design)
         .or_else(|| stand_in(&state.design, &state.report, field));
     let step = quantity.key_step(state.units);
-    let value = (now.unwrap_or(least) + steps * step).clamp(least, most);
+    let value = within(now.unwrap_or(bounds.0) + steps * step, bounds);
     let text = quantity.number(quantity.rounded(value), state.units);
     typed_into(state, field, &text)
 }
@@ -789,10 +790,9 @@ fn dragged(state: &mut State, part: Part, from_mm: f64, by_px: f64) -> Vec<Effec
     let Some(scale) = noseward_drawing::mm_per_px(&state.drawn.0, &sheet) else {
         return Vec::new();
     };
-    let (least, most) = field.bounds();
     // Whole millimetres: a hand on a mouse is no finer.
     let by_px = by_px / crate::shell::magnification(state);
-    let value = (from_mm + by_px * scale).round().clamp(least, most);
+    let value = within((from_mm + by_px * scale).round(), field.bounds());
     let text = Quantity::Length.number(value, state.units);
     let effects = typed_into(state, field, &text);
     state.typing = None;

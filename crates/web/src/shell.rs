@@ -17,7 +17,7 @@ use std::borrow::Cow;
 use maud::{Markup, html};
 use noseward_drawing::{LabelStyle, Scene, Sheet, rocket, svg_document, svg_group};
 use noseward_link as link;
-use noseward_stability::Field;
+use noseward_stability::{Field, trimmed};
 
 use crate::app::{Place, State};
 
@@ -77,7 +77,7 @@ impl Drawing {
     /// What identifies the frame: size and name.
     pub(crate) fn frame(&self) -> String {
         let Scene { width_px, height_px, name, .. } = &self.scene;
-        format!("{width_px} {height_px} {name}")
+        format!("{} {} {name}", trimmed(*width_px, 2), trimmed(*height_px, 2))
     }
 
     /// Each group's name and content.

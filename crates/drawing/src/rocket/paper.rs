@@ -1,6 +1,6 @@
 //! Squared paper and the ruler.
 
-use noseward_stability::UnitSystem;
+use noseward_stability::{UnitSystem, trimmed};
 
 use super::LabelStyle;
 use super::layout::Layout;
@@ -196,7 +196,7 @@ fn numbers(layout: &Layout) -> impl Iterator<Item = Number> {
         Number {
             at: Point { x, y: base },
             anchor,
-            words: format!("{}", f64::from(index) * step_value),
+            words: trimmed(f64::from(index) * step_value, 3),
         }
     })
 }

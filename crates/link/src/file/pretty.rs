@@ -113,8 +113,8 @@ mod tests {
     fn lines_are_short() {
         let value = serde_json::json!({
             "corners": [[0.0, 0.0], [12.5, -3.0]],
-            "sets": [{"corners": [[1.0, 2.0]]}],
             "none": [],
+            "sets": [{"corners": [[1.0, 2.0]]}],
         });
         let text = "{
   \"corners\": [

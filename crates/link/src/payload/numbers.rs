@@ -3,6 +3,7 @@
 //! Each range is wider than the bounds of `check`, and a number beyond it becomes its
 //! end: what was out of bounds stays so. "Not a number" has a place of its own.
 
+use noseward_stability::within;
 use serde::{Deserialize, Serialize};
 
 /// Steps of a length in one millimetre.
@@ -23,9 +24,9 @@ pub(crate) struct Angle(i16);
 /// The nearest whole number of steps, within ±`most`; `None` when it is not a number.
 pub(super) fn steps(value: f64, per_unit: f64, most: i32) -> Option<i32> {
     let most = f64::from(most);
-    let steps = (value * per_unit).round().clamp(-most, most);
+    let steps = within((value * per_unit).round(), (-most, most));
     #[expect(clippy::cast_possible_truncation, reason = "whole, and within ±most")]
-    (!steps.is_nan()).then_some(steps as i32)
+    (!value.is_nan()).then_some(steps as i32)
 }
 
 impl Steps {

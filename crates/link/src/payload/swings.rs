@@ -1,7 +1,7 @@
 //! Swings in bytes.
 
 use noseward_lesson::{MOST_OUTCOMES, Swings};
-use noseward_stability::{SwingField, SwingSetup};
+use noseward_stability::{SwingField, SwingSetup, within};
 use serde::{Deserialize, Serialize};
 
 use super::codes::{OUTCOMES, choice, code};
@@ -52,7 +52,7 @@ impl Grid {
             return 0;
         }
         let (first, last) = (f64::from(self.first), f64::from(self.last));
-        let steps = (value * self.per_unit).round().clamp(first, last);
+        let steps = within((value * self.per_unit).round(), (first, last));
         #[expect(
             clippy::cast_possible_truncation,
             clippy::cast_sign_loss,

@@ -8,6 +8,8 @@
 use quadrature::{clenshaw_curtis, double_exponential};
 use std::f64::consts::PI;
 
+use crate::design::units::within;
+
 /// Relative accuracy asked of the quadrature.
 const QUADRATURE_TOLERANCE: f64 = 1e-12;
 /// How often a curve may be halved when it is turned into points.
@@ -168,7 +170,7 @@ impl Profile {
     /// section.
     #[must_use]
     pub fn radius_m(&self, u: f64) -> f64 {
-        let u = u.clamp(0.0, self.length);
+        let u = within(u, (0.0, self.length));
         let t = u / self.length;
         match self.curve {
             Curve::Straight { front, rear } => front + (rear - front) * t,

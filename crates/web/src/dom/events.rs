@@ -3,7 +3,7 @@
 use std::rc::Rc;
 
 use noseward_link as link;
-use noseward_stability::{Field, Part, Quantity, Resolution};
+use noseward_stability::{Field, Part, Quantity, Resolution, Units};
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::{
@@ -14,7 +14,7 @@ use web_sys::{
 use super::keeping::Heard;
 use super::listener::Listener;
 use super::{Page, address, animation, computer, report};
-use crate::app::{Choice, Code, Msg, NotebookMsg, Notice, place_field};
+use crate::app::{Choice, Code, Msg, NotebookMsg, Notice, place_field, read_number};
 use crate::places::PlaceMsg;
 use crate::places::compare::CompareMsg;
 use crate::places::swing::{SetupField, SwingMsg};
@@ -205,7 +205,11 @@ fn resolution(page: &Rc<Page>) -> Resolution {
     let chosen = |id: &str, otherwise: f64| {
         let element = page.document.get_element_by_id(id);
         let select = element.and_then(|e| e.dyn_into::<HtmlSelectElement>().ok());
-        select.and_then(|list| list.value().parse().ok()).unwrap_or(otherwise)
+        // Read like what somebody types: the standard way would bring a table of 10 KB.
+        let read = |list: HtmlSelectElement| {
+            read_number(&list.value(), Quantity::Length, Units::METRIC).ok().flatten()
+        };
+        select.and_then(read).unwrap_or(otherwise)
     };
     let usual = Resolution::default();
     Resolution {

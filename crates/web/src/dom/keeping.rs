@@ -4,7 +4,7 @@ use std::cell::RefCell;
 
 use noseward_lesson::Record;
 use noseward_link as link;
-use noseward_stability::UnitSystem;
+use noseward_stability::{UnitSystem, fixed};
 use web_sys::{Storage, StorageEvent, Window};
 
 use crate::app::{Opening, Slot, State};
@@ -17,6 +17,8 @@ const OPEN_NOTEBOOK: &str = "noseward/notebook";
 const VIEW: &str = "noseward/view";
 /// In front of the number by which a new group's label is chosen: it stays the same.
 const LOT: &str = "lot=";
+/// It is kept as a whole number.
+const LOT_STEPS: f64 = 1e6;
 /// What this page itself put into the address last.
 const ADDRESS: &str = "noseward/address";
 const PROBE: &str = "noseward/probe";
@@ -81,7 +83,9 @@ impl Store {
             units: if has("inch") { UnitSystem::Inch } else { UnitSystem::Metric },
             all_measurements: has("all"),
             big: has("big"),
-            lot: lot.and_then(|lot| lot.parse().ok()).unwrap_or(opening.lot),
+            lot: lot
+                .and_then(|lot| lot.parse::<u32>().ok())
+                .map_or(opening.lot, |steps| f64::from(steps) / LOT_STEPS),
             ..opening
         }
     }
@@ -100,7 +104,7 @@ impl Store {
     pub(super) fn notebooks(&self) -> (Vec<(u32, String)>, u32) {
         let Some(storage) = self.storage() else { return (Vec::new(), 0) };
         let get = |key: &str| storage.get_item(key).ok().flatten();
-        let mut notebooks: Vec<(u32, String)> = keys(&storage)
+        let notebooks: Vec<(u32, String)> = keys(&storage)
             .iter()
             .filter_map(|key| {
                 let slot = Slot::number_of(key.strip_prefix(Slot::KEY)?)?;
@@ -109,7 +113,6 @@ impl Store {
                 Some((slot, text))
             })
             .collect();
-        notebooks.sort_by_key(|(slot, _)| *slot);
         let open = self.of_tab().and_then(|tab| tab.get_item(OPEN_NOTEBOOK).ok()?);
         let open = open.or_else(|| get(OPEN_NOTEBOOK)).and_then(|slot| slot.parse().ok());
         (notebooks, open.unwrap_or(0))
@@ -232,7 +235,7 @@ impl Store {
     /// Keeps the units and the choice of measurements. Where nothing can be kept the page
     /// says so already, so a failure is no news.
     pub(super) fn keep_view(&self, state: &State) {
-        let lot = format!("{LOT}{}", state.desk.lot);
+        let lot = format!("{LOT}{}", fixed(state.desk.lot * LOT_STEPS, 0));
         let mut words = vec![lot.as_str()];
         if state.units.system == UnitSystem::Inch {
             words.push("inch");

@@ -38,6 +38,7 @@ pub(crate) fn open_kept(
 ) -> Vec<Effect> {
     let found = state.desk.found.take().unwrap_or_else(|| state.record());
     state.desk.slots = kept.iter().map(|(slot, text)| slot_of(*slot, text)).collect();
+    state.desk.slots.sort_by_key(|slot| slot.number);
     let readable = |slot: &&Slot| slot.group.is_some() && !afresh;
     let chosen = state
         .desk

@@ -388,7 +388,7 @@ fn space(state: &State) -> Markup {
             div { dt { "String and rocket sweep" } dd { (metres(space.swept_told_m())) " from the swinger" } }
             div { dt { "Speed" } dd { (format!("{speed_m_per_s:.0} m/s")) } }
             div { dt { "Pull in the string" } dd { (format!("{pull_n:.1} N"))
-                ", like " (hung(space.hung_kg())) " hung on it" } }
+                ", like " (hung_weight(space.hung_kg())) " hung on it" } }
         }
         @let smaller = known.swing.smaller_spaces();
         @if !smaller.is_empty() {
@@ -413,7 +413,7 @@ fn space(state: &State) -> Markup {
 }
 
 /// A mass that hangs: grams, from a kilogram on kilograms.
-fn swing_result(kg: f64) -> String {
+fn hung_weight(kg: f64) -> String {
     if kg < 1.0 { format!("{:.0} g", kg * 1000.0) } else { format!("{kg:.1} kg") }
 }
 

@@ -2,6 +2,8 @@
 
 use maud::{Markup, html};
 
+use noseward_stability::trimmed;
+
 use crate::app::{Start, starts};
 
 /// Every start of one kind, with its place among all.
@@ -37,6 +39,6 @@ fn group(title: &str, starts: &[(usize, Start)]) -> Markup {
 fn name(start: Start) -> String {
     match start {
         Start::Example(example) => example.summary().to_owned(),
-        Start::Bottle(size) => format!("{} litre", size.litres()),
+        Start::Bottle(size) => format!("{} litre", trimmed(size.litres(), 2)),
     }
 }

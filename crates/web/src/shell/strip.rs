@@ -1,7 +1,7 @@
 //! The strip below the drawing: separation, outcome and both points.
 
 use maud::{Markup, html};
-use noseward_stability::{Design, Figures, Nearer, Units};
+use noseward_stability::{Design, Figures, Nearer, Units, fixed};
 
 use super::link_to;
 use crate::app::{Place, State};
@@ -50,7 +50,7 @@ pub(crate) fn strip(state: &State) -> Markup {
             }
             p class="strip__body-widths" {
                 (super::verdict::likely(state)) " · "
-                (format!("{:.1}", (least_m / figures.body_width_m).abs())) " body widths"
+                (fixed((least_m / figures.body_width_m).abs(), 1)) " body widths"
             }
             @if least != as_drawn && state.measured.is_empty() {
                 p class="strip__body-widths" {

@@ -4,7 +4,7 @@ use std::f64::consts::FRAC_PI_4;
 
 use maud::{Markup, PreEscaped, html};
 use noseward_drawing::{svg_document, turned_rocket};
-use noseward_stability::{Confidence, Figures, Outcome, Verdict, minus};
+use noseward_stability::{Confidence, Figures, Outcome, Verdict, fixed, minus};
 
 use super::strip::drawn;
 use crate::app::{Certainty, State, Sure};
@@ -28,7 +28,7 @@ fn outcome(outcome: Outcome) -> (&'static str, String) {
         ),
         Outcome::Broadside { angle_rad } => (
             if angle_rad < FRAC_PI_4 { "At an angle" } else { BROADSIDE },
-            format!("The air holds it tilted by {:.0}°.", angle_rad.to_degrees()),
+            format!("The air holds it tilted by {}°.", fixed(angle_rad.to_degrees(), 0)),
         ),
         Outcome::SwapsEnds => {
             ("Swaps ends", "The air turns this rocket round to fly tail-first.".into())
@@ -111,7 +111,7 @@ pub(crate) fn shares(verdict: &Verdict) -> String {
             if share >= 0.995 {
                 format!("{name} in all tries")
             } else {
-                format!("{name} in {:.0} of 100 tries", share * 100.0)
+                format!("{name} in {} of 100 tries", fixed(share * 100.0, 0))
             }
         })
         .collect();

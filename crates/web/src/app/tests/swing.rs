@@ -309,7 +309,7 @@ fn what_moves_is_what_the_pictures_show() {
 #[test]
 fn nothing_moves_where_stillness_is_asked_for() {
     let mut state = in_view(Example::Puffin);
-    bench(&mut state, SwingMsg::Still(true));
+    update(&mut state, Msg::Still(true));
     assert!(!bench(&mut state, SwingMsg::Play(true)).contains(&Effect::Animate));
     assert!(!state.swing.motion.playing);
     let model = region(&state, "swing-model");
