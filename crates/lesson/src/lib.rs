@@ -68,4 +68,7 @@ pub use summary::Summary;
 pub use support::{Level, Support};
 pub use swings::{COUNTED, MOST_OUTCOMES, Swings, SwingsError};
 pub use telling::Telling;
-pub use trial::{Draft, NOTE_CHARS, Overall, PLAN_CHARS, Trial, TrialParts, same_build};
+pub use trial::{
+    Draft, MOST_TAKEN_BACK, NOTE_CHARS, Overall, PLAN_CHARS, Trial, TrialParts,
+    same_build,
+};

@@ -142,6 +142,9 @@ impl Sealing {
             self.text("prediction.because", because);
             self.count("prediction.swings_seen", (*swings_seen).into());
         }
+        for outcome in trial.taken_back() {
+            self.choice("taken_back", outcome);
+        }
         if trial.swings().outcomes().is_empty() {
             return;
         }
@@ -276,6 +279,7 @@ mod tests {
             id: 3,
             design,
             predictions,
+            taken_back: vec![SwingOutcome::TailFirst],
             swings: Swings::new(setup, [SwingOutcome::Steady, SwingOutcome::Slipped])
                 .unwrap(),
             altered: true,
@@ -321,6 +325,7 @@ mod tests {
             "weight.mass_g", "weight.position_mm", "weight.label",
             "total_mass_g",
             "prediction.outcome", "prediction.because", "prediction.swings_seen",
+            "taken_back",
             "setup.string_m", "setup.arm_m", "setup.turns_per_s",
             "setup.air_density_kg_m3", "swing.outcome",
         ];
@@ -330,7 +335,7 @@ mod tests {
     /// By keys and numbers alone: no word of the page is in it.
     #[test]
     fn seals_once_written_stay_right() {
-        assert_eq!(over_trial(&everything().into()).to_string(), "d0342f28");
+        assert_eq!(over_trial(&everything().into()).to_string(), "bde50bf9");
         let entries = vec![(2, true, None), (1, false, Some(Seal(7)))];
         assert_eq!(over_notebook(false, entries).to_string(), "ced848f8");
     }

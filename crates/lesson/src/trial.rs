@@ -9,6 +9,8 @@ use crate::{
 
 /// The most characters of a trial's note.
 pub const NOTE_CHARS: usize = 500;
+/// Swings of one trial that can be taken back, as slips of whoever recorded them.
+pub const MOST_TAKEN_BACK: usize = 3;
 /// The most characters of a plan.
 pub const PLAN_CHARS: usize = 120;
 
@@ -29,6 +31,7 @@ pub struct Trial {
     pub draft: Draft,
     predictions: Predictions,
     swings: Swings,
+    taken_back: Vec<SwingOutcome>,
     /// Whatever else the group wrote.
     pub note: String,
     altered: bool,
@@ -94,6 +97,8 @@ pub struct TrialParts {
     pub predictions: Predictions,
     /// How it was swung, and what was seen.
     pub swings: Swings,
+    /// See [`Trial::taken_back`].
+    pub taken_back: Vec<SwingOutcome>,
     /// Whatever else the group wrote.
     pub note: String,
     /// The seal that stands there; absent while nothing is sealed.
@@ -114,6 +119,7 @@ impl From<Trial> for TrialParts {
             draft,
             predictions,
             swings,
+            taken_back,
             note,
             altered,
         } = trial;
@@ -126,6 +132,7 @@ impl From<Trial> for TrialParts {
             draft,
             predictions,
             swings,
+            taken_back,
             note,
             seal,
             altered,
@@ -146,6 +153,7 @@ impl From<TrialParts> for Trial {
             draft,
             predictions,
             swings,
+            taken_back,
             note,
             seal,
             altered,
@@ -160,6 +168,7 @@ impl From<TrialParts> for Trial {
             draft,
             predictions,
             swings,
+            taken_back,
             note,
             altered,
         }
@@ -182,6 +191,7 @@ impl Trial {
             draft: Draft::default(),
             predictions: Predictions::default(),
             swings,
+            taken_back: Vec::new(),
             note: String::new(),
             altered: false,
         }
@@ -335,8 +345,27 @@ impl Trial {
     }
 
     /// Takes other swings of the same rocket.
+    /// Takes these swings. Where the last ones are gone, they were [taken
+    /// back](Self::taken_back).
     pub(crate) fn swing(&mut self, swings: &Swings) {
+        let (before, now) = (self.swings.outcomes(), swings.outcomes());
+        if self.is_locked() && before.starts_with(now) {
+            self.taken_back.extend(&before[now.len()..]);
+        }
         self.swings = swings.clone().rounded();
+    }
+
+    /// Outcomes that were recorded by mistake and taken back, the first first. They are not
+    /// counted, and stay on record.
+    #[must_use]
+    pub fn taken_back(&self) -> &[SwingOutcome] {
+        &self.taken_back
+    }
+
+    /// Whether the last swing can be taken back.
+    #[must_use]
+    pub fn may_take_back(&self) -> bool {
+        !self.swings.outcomes().is_empty() && self.taken_back.len() < MOST_TAKEN_BACK
     }
 
     /// The same trial as it is kept: lengths on the grid of 0.1 mm, texts without control
@@ -345,6 +374,7 @@ impl Trial {
     pub fn rounded(mut self) -> Self {
         use crate::readings::REASON_CHARS;
         self.measured = self.measured.rounded();
+        self.taken_back.truncate(MOST_TAKEN_BACK);
         for (text, most) in [
             (&mut self.plan, PLAN_CHARS),
             (&mut self.note, NOTE_CHARS),
@@ -477,6 +507,38 @@ mod tests {
         assert!(!Trial::from(parts.clone()).is_altered());
         parts.swings = parts.swings.setup.into();
         assert!(Trial::from(parts).is_altered());
+    }
+
+    #[test]
+    fn a_swing_that_is_taken_back_leaves_a_trace() {
+        let mut trial = trial(&[]);
+        predict(&mut trial, Steady, "");
+        let seen = |outcomes: &[SwingOutcome]| {
+            Swings::new(SwingSetup::default(), outcomes.iter().copied()).unwrap()
+        };
+        trial.swing(&seen(&[Steady]));
+        trial.swing(&seen(&[Steady, Slipped]));
+        let sealed = trial.seal();
+        trial.swing(&seen(&[Steady]));
+        assert_eq!(
+            (trial.taken_back(), trial.swings()),
+            (&[Slipped][..], &seen(&[Steady]))
+        );
+        assert!(trial.may_take_back() && trial.seal() != sealed);
+        trial.swing(&seen(&[]));
+        assert!(!trial.may_take_back(), "nothing is left");
+        trial.swing(&seen(&[Wobbling]));
+        trial.swing(&seen(&[]));
+        trial.swing(&seen(&[Steady]));
+        assert_eq!(trial.taken_back(), [Slipped, Steady, Wobbling]);
+        assert!(!trial.may_take_back(), "three are enough");
+        let parts = TrialParts::from(trial.clone());
+        assert_eq!(Trial::from(parts.clone()), trial);
+        // Without it, or with another, it is not what was sealed.
+        for taken_back in [vec![], vec![Slipped, Steady], vec![Slipped, Steady, Steady]] {
+            let parts = TrialParts { taken_back, ..parts.clone() };
+            assert!(Trial::from(parts).is_altered());
+        }
     }
 
     #[test]

@@ -6,9 +6,9 @@
 
 use noseward_lesson::{
     BECAUSE_CHARS, BOX_CHARS, BalancePoint, Conclusion, Group, LeftOut, MOST_OUTCOMES,
-    MOST_VERSIONS, NOTE_CHARS, NotebookParts, PLAN_CHARS, Prediction, Predictions,
-    REASON_CHARS, REPEATS, Record, Seal, Statement, SwingOutcome, Swings, TrialParts,
-    key,
+    MOST_TAKEN_BACK, MOST_VERSIONS, NOTE_CHARS, NotebookParts, PLAN_CHARS, Prediction,
+    Predictions, REASON_CHARS, REPEATS, Record, Seal, Statement, SwingOutcome, Swings,
+    TrialParts, key,
 };
 use noseward_stability::{SwingField, SwingSetup};
 use serde::Serialize;
@@ -99,6 +99,14 @@ pub(crate) fn trial(parts: &mut TrialParts, to: &mut dyn Visit) -> Result<(), Li
         versions.visit(version, to)?;
     }
     to.visit("altered", Slot::Flag(&mut parts.altered))?;
+    let mut taken_back = [None; MOST_TAKEN_BACK];
+    for (outcome, &seen) in taken_back.iter_mut().zip(&parts.taken_back) {
+        *outcome = Some(seen);
+    }
+    for (outcome, i) in taken_back.iter_mut().zip(1..) {
+        choose(&format!("taken_back_{i}"), outcome, OUTCOMES, to)?;
+    }
+    parts.taken_back = taken_back.into_iter().flatten().collect();
     parts.predictions = versions.predictions(to)?;
     // Those that came along with the rocket count where the columns say nothing.
     parts.swings = swung.swings(to)?.unwrap_or(record.swings);

@@ -478,6 +478,13 @@ impl Words {
 
     fn swings(&mut self, trial: &Trial) {
         let swings = trial.swings();
+        if !trial.taken_back().is_empty() {
+            let seen: Vec<_> = trial.taken_back().iter().map(|o| o.label()).collect();
+            self.line(&format!(
+                "Taken back, as recorded by mistake: {}.",
+                seen.join("; ")
+            ));
+        }
         if swings.outcomes().is_empty() {
             self.line("Swings: none yet.");
             return;

@@ -35,6 +35,10 @@ fn full() -> Notebook {
         assert!(notebook.lock(id));
     }
     let setup = SwingSetup { string_m: 1.25, turns_per_s: 0.95, ..Default::default() };
+    for slip in [SwingOutcome::TailFirst, SwingOutcome::Steady, SwingOutcome::Wobbling] {
+        notebook.swing(&Swings::new(setup, [slip]).expect("one swing"));
+        notebook.swing(&setup.into());
+    }
     notebook.swing(&Swings::new(setup, swings).expect("three swings"));
     let trial = notebook.trial_mut(3).expect("a trial");
     trial.plan = "bigger fins".into();

@@ -246,7 +246,7 @@ mod tests {
             "swing_1 swing_2 swing_3 swing_4 swing_5 swing_6",
             "note seal draft_outcome draft_because",
             &[2, 3, 4, 5, 6].map(prediction).join(" "),
-            "altered rocket_name",
+            "altered taken_back_1 taken_back_2 taken_back_3 rocket_name",
             "centre_of_mass_middle_mm centre_of_mass_range_mm",
             "centre_of_pressure_middle_mm centre_of_pressure_range_mm",
             "measured_separation_mm computed_separation_mm all_swings",

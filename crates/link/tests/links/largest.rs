@@ -125,7 +125,7 @@ fn swung(design: Design) -> Record {
 fn the_largest_notebook_fits_into_a_file() {
     let file = notebooks::largest(&swung(largest()));
     let text = to_notebook_file(&file);
-    assert_eq!(text.len(), 898_834);
+    assert_eq!(text.len(), 902_794);
     assert!(text.len() < NOTEBOOK_BYTES);
     assert_eq!(open_notebook_file(&text), Ok(file.clone()));
     assert_eq!(notebook_hash(&file), None);

@@ -3,8 +3,8 @@
 
 use noseward_lesson::{
     BECAUSE_CHARS, BOX_CHARS, BalancePoint, Colour, Draft, End, Group, LeftOut, Level,
-    MOST_PLANS, MOST_TRIALS, MOST_VERSIONS, NOTE_CHARS, Notebook, PLAN_CHARS,
-    REASON_CHARS, Record, Statement, Support, SwingOutcome, Telling,
+    MOST_PLANS, MOST_TAKEN_BACK, MOST_TRIALS, MOST_VERSIONS, NOTE_CHARS, Notebook,
+    PLAN_CHARS, REASON_CHARS, Record, Statement, Support, SwingOutcome, Swings, Telling,
 };
 use noseward_link::NotebookFile;
 use noseward_stability::Example;
@@ -126,6 +126,14 @@ pub(crate) fn largest(record: &Record) -> NotebookFile {
         for version in 0..MOST_VERSIONS {
             let because = format!("{version}{}", long(BECAUSE_CHARS - 1));
             predict(&mut notebook, id, SwingOutcome::TailFirst, &because);
+        }
+        for _ in 0..MOST_TAKEN_BACK {
+            // With fewer outcomes than a rocket can have, and then with all of them again.
+            let seen = record.swings.outcomes();
+            let all_but_one = &seen[..seen.len().saturating_sub(1)];
+            let fewer = Swings::new(record.swings.setup, all_but_one.iter().copied());
+            notebook.swing(&fewer.expect("fewer than there can be"));
+            notebook.swing(&record.swings);
         }
         let trial = notebook.trial_mut(id).expect("it was begun");
         trial.plan = long(PLAN_CHARS);

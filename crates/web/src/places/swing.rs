@@ -17,7 +17,7 @@ use noseward_drawing::{
     Group, Picture, Scene, SwingCurve, picture, start_strip, svg_document, svg_group,
     swing_circle, swing_cursor, swing_graph, swing_rocket, swing_turning,
 };
-use noseward_lesson::{COUNTED, SwingOutcome};
+use noseward_lesson::{COUNTED, MOST_TAKEN_BACK, SwingOutcome, Trial};
 use noseward_stability::{
     About, Outcome, Settles, Settling, Shares, Space, SwingField, When, trimmed,
 };
@@ -696,6 +696,9 @@ fn record(state: &State) -> Markup {
     let swings = &state.swings;
     let counted = swings.counted().count();
     let waits = !state.is_predicted();
+    let trial = state.desk.notebook.in_hand().filter(|_| !waits);
+    let taken_back = trial.map_or(&[][..], Trial::taken_back);
+    let may_take_back = trial.is_some_and(Trial::may_take_back);
     html! {
         section class="card card--place swing__record" id="swing-record-card" tabindex="-1" aria-labelledby="swing-record-title" {
         h3 id="swing-record-title" { "What did it do?" }
@@ -746,10 +749,21 @@ fn record(state: &State) -> Markup {
                 (counted) " of " (COUNTED) " swings recorded."
             }
         }
+        @if !taken_back.is_empty() {
+            p class="nb__hint" id="swings-taken-back" {
+                "Taken back, and kept on record: "
+                (taken_back.iter().map(|outcome| outcome.label()).collect::<Vec<_>>().join("; ")) "."
+                @if taken_back.len() == MOST_TAKEN_BACK {
+                    " No more can be taken back in this trial: begin another one instead."
+                }
+            }
+        }
         @if !swings.outcomes().is_empty() {
             div class="share__buttons" {
-                button type="button" class="button button--small" id="swung-wrong"
-                    data-action="swung-wrong" { "Take the last one back" }
+                @if may_take_back {
+                    button type="button" class="button button--small" id="swung-wrong"
+                        data-action="swung-wrong" { "That was a slip: take the last one back" }
+                }
                 button type="button" class="button button--small" id="nb-once-more"
                     data-action="nb-once-more" data-target="" { "Another trial with the same rocket" }
             }

@@ -872,6 +872,38 @@ fn swings_never_wander_from_trial_to_trial() {
 }
 
 #[test]
+fn a_swing_that_was_recorded_by_mistake_is_corrected_with_a_trace() {
+    let mut state = desk();
+    begin(&mut state);
+    predict(&mut state, 0, "a");
+    for outcome in
+        [SwingOutcome::TailFirst, SwingOutcome::Sideways, SwingOutcome::Wobbling]
+    {
+        swing(&mut state, outcome);
+        assert!(region(&state, "swing-record").contains("id=\"swung-wrong\""));
+        update(&mut state, SwingMsg::TakeBack.into());
+        assert!(state.swings.outcomes().is_empty());
+        assert!(in_hand(&state).taken_back().ends_with(&[outcome]));
+    }
+    // Undo takes no correction away, and brings no swing back.
+    update(&mut state, Msg::Undo);
+    let trial = state.desk.notebook.trial(1).unwrap();
+    assert_eq!((trial.taken_back().len(), trial.swings().outcomes()), (3, &[][..]));
+    update(&mut state, Msg::Redo);
+    swing(&mut state, SwingOutcome::Steady);
+    let told = region(&state, "swing-record");
+    assert!(told.contains("Taken back, and kept on record: tail first; "), "{told}");
+    assert!(told.contains("begin another one instead"), "{told}");
+    assert!(!told.contains("id=\"swung-wrong\""), "{told}");
+    update(&mut state, SwingMsg::TakeBack.into());
+    assert_eq!(in_hand(&state).swings().outcomes(), [SwingOutcome::Steady]);
+    assert!(shown(&mut state).contains("taken back: tail first; "));
+    let kept = open_notebook_file(&crate::notebook::file(&state)).unwrap().notebook;
+    assert_eq!(kept.trial(1).unwrap().taken_back().len(), 3);
+    assert!(!kept.is_altered() && !kept.trial(1).unwrap().is_altered());
+}
+
+#[test]
 fn what_was_seen_before_a_prediction_stays_on_record() {
     let mut state = lost::swung_elsewhere(SwingOutcome::Steady);
     begin(&mut state);

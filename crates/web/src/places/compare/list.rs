@@ -98,6 +98,12 @@ fn row(state: &State, trial: &Trial, found: &Summary) -> Markup {
                     Overall::Mixed => span class="nb__hint" { " (" (seen.len()) " swings)" },
                     Overall::Nothing => {},
                 }
+                @if !trial.taken_back().is_empty() {
+                    br; span class="nb__hint" {
+                        "taken back: "
+                        (trial.taken_back().iter().map(|one| one.label()).collect::<Vec<_>>().join("; "))
+                    }
+                }
                 @if !trial.note.is_empty() { br; span class="nb__hint" { (escape_formula(&trial.note)) } }
             }
             td class="screen-only" {

@@ -1,5 +1,6 @@
 //! What a message does on the swing bench.
 
+use noseward_lesson::Trial;
 use noseward_stability::trimmed;
 
 use super::SwingMsg;
@@ -93,7 +94,7 @@ pub(crate) fn update(state: &mut State, msg: SwingMsg) -> Vec<Effect> {
             vec![Effect::Redraw, Effect::Keep]
         }
         // What was seen before a prediction stays on record.
-        SwingMsg::TakeBack if !state.is_predicted() => redraw,
+        SwingMsg::TakeBack if !state.is_predicted() || !may_take_back(state) => redraw,
         SwingMsg::TakeBack => {
             state.swings.remove_last();
             state.swings_into_trial();
@@ -105,6 +106,10 @@ pub(crate) fn update(state: &mut State, msg: SwingMsg) -> Vec<Effect> {
             vec![Effect::Slice, Effect::Redraw]
         }
     }
+}
+
+fn may_take_back(state: &State) -> bool {
+    state.desk.notebook.in_hand().is_some_and(Trial::may_take_back)
 }
 
 fn typed_into(state: &mut State, field: SetupField, text: &str) -> Vec<Effect> {
