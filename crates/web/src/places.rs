@@ -68,14 +68,14 @@ pub(crate) fn paper(state: &State, paper: Paper) -> Vec<Region> {
         Paper::Notebook => paper::notebook(state),
         Paper::Lesson => html! {},
     };
-    vec![region("sheet-of-paper", &markup)]
+    vec![region("sheet-of-paper", markup)]
 }
 
 /// In place of a trial, where the notebook has no room for another.
 fn full() -> Vec<Region> {
     vec![region(
         "full",
-        &html! { p { (sentence(&NotebookError::TooManyTrials.to_string())) } },
+        html! { p { (sentence(&NotebookError::TooManyTrials.to_string())) } },
     )]
 }
 

@@ -31,8 +31,8 @@ pub(crate) struct Region {
 }
 
 /// A region with what stands inside.
-pub(crate) fn region(id: impl Into<Cow<'static, str>>, markup: &Markup) -> Region {
-    Region { id: id.into(), markup: markup.0.clone() }
+pub(crate) fn region(id: impl Into<Cow<'static, str>>, markup: Markup) -> Region {
+    Region { id: id.into(), markup: markup.into_string() }
 }
 
 /// A sheet narrower than this has room for distances only.
@@ -96,10 +96,10 @@ pub(crate) fn drawing(state: &State) -> Option<Drawing> {
 /// What is brought up to date in the frame after a change: the drawing, its strip, messages.
 pub(crate) fn first(state: &State) -> Vec<Region> {
     vec![
-        region("strip", &strip::strip(state)),
-        region("notice", &notice::notice(state)),
-        region("passing", &notice::passing(state)),
-        region("faults", &faults::list(state)),
+        region("strip", strip::strip(state)),
+        region("notice", notice::notice(state)),
+        region("passing", notice::passing(state)),
+        region("faults", faults::list(state)),
     ]
 }
 
@@ -107,19 +107,19 @@ pub(crate) fn first(state: &State) -> Vec<Region> {
 pub(crate) fn then(state: &State) -> Vec<Region> {
     let hash = link::hash(&state.record());
     vec![
-        region("path", &way::path(state, &hash)),
-        region("tools", &way::tools(state, &hash)),
-        region("trial-line", &way::trial_line(state)),
-        region("place-head", &way::head(state)),
-        region("next-bar", &way::next(state, &hash)),
+        region("path", way::path(state, &hash)),
+        region("tools", way::tools(state, &hash)),
+        region("trial-line", way::trial_line(state)),
+        region("place-head", way::head(state)),
+        region("next-bar", way::next(state, &hash)),
     ]
 }
 
 /// What stands in a place until its part is loaded. Deleting needs nothing of that.
 pub(crate) fn waiting(state: &State) -> Vec<Region> {
-    let mut regions = vec![region("waits", &waiting::state(state))];
+    let mut regions = vec![region("waits", waiting::state(state))];
     if state.place == Place::Lead {
-        regions.push(region("delete", &delete::delete(state.asks_to_delete)));
+        regions.push(region("delete", delete::delete(state.asks_to_delete)));
     }
     regions
 }

@@ -25,16 +25,16 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
     vec![
         region(
             "compare-trial",
-            &html! {
+            html! {
                 @if let Some(trial) = in_hand { (this_trial(state, trial)) }
                 @else if summaries.is_empty() {
                     p class="place__lead" { "There is no trial yet. Measure, predict and swing: then the results stand here." }
                 }
             },
         ),
-        region("compare-list", &list::list(state, &summaries)),
-        region("compare-charts", &charts::charts(state, &summaries)),
-        region("compare-plans", &plans(state)),
+        region("compare-list", list::list(state, &summaries)),
+        region("compare-charts", charts::charts(state, &summaries)),
+        region("compare-plans", plans(state)),
     ]
 }
 

@@ -20,7 +20,7 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
     let sentences = Sentences::of(&state.desk.notebook, state.units);
     let mut regions = vec![region(
         "conclude-how",
-        &html! {
+        html! {
             p class="place__lead" {
                 "Write about the rocket, not about people: no names."
                 @if state.desk.notebook.support == Support::None { " Your data are under Compare." }
@@ -32,7 +32,7 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
             Support::None => of.label(),
             Support::Questions | Support::Sentences => lead(of),
         };
-        region(id(of), &html! {
+        region(id(of), html! {
             section class="conclude__box" {
                 (words(state, NotebookField::Statement(of), &html! { (label) (no_names()) }, 3, BOX_CHARS))
                 div { (help(state, &sentences, of)) }

@@ -35,6 +35,11 @@ pub(crate) fn button(action: &str, target: &str, small: bool, words: &Markup) ->
     }
 }
 
+/// What is told on demand: a line, and what opens below it.
+pub(crate) fn more(id: &str, line: &Markup, inside: &Markup) -> Markup {
+    html! { details class="place__more" id=(id) { summary { (line) } (inside) } }
+}
+
 /// A list to choose from: values, words, and which is chosen.
 pub(crate) fn choice(
     note: NotebookField,

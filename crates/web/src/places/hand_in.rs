@@ -18,7 +18,7 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
     vec![
         region(
             "hand-in-out",
-            &html! {
+            html! {
                 @if state.desk.notebook.is_blank() {
                     p class="place__lead" { "Nothing is written yet: what goes out is the rocket." }
                 } @else { (out::out(state)) }
@@ -26,7 +26,7 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
         ),
         region(
             "hand-in-rocket",
-            &html! {
+            html! {
                 section class="card card--place" aria-labelledby="share-title" {
                     h3 id="share-title" { "The rocket alone" }
                     div id="share" { (share::panel(state)) }

@@ -11,22 +11,24 @@ pub(crate) use update::update;
 
 use maud::html;
 
+use super::form::more;
 use crate::app::State;
 use crate::shell::{Region, delete, region};
 
 /// The place.
 pub(crate) fn regions(state: &State) -> Vec<Region> {
     vec![
-        region("lead-settings", &settings::settings(state)),
+        region("lead-settings", settings::settings(state)),
         region(
             "lead-computer",
-            &html! {
-                details class="place__more" id="computer" {
-                    summary { "Check this computer" }
-                    div id="check" { (computer::computer(state)) }
-                }
+            html! {
+                (more(
+                    "computer",
+                    &html! { "Check this computer" },
+                    &html! { div id="check" { (computer::computer(state)) } },
+                ))
             },
         ),
-        region("delete", &delete::delete(state.asks_to_delete)),
+        region("delete", delete::delete(state.asks_to_delete)),
     ]
 }

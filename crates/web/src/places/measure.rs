@@ -8,7 +8,7 @@ use noseward_lesson::{
 };
 use noseward_stability::Nearer;
 
-use super::form::{choice, faults, level, measured, mm, no_names, number, wide};
+use super::form::{choice, faults, level, measured, mm, more, no_names, number, wide};
 use crate::app::State;
 use crate::notebook::NotebookField;
 use crate::shell::{Region, region};
@@ -41,12 +41,12 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
         }
     };
     let point = |point: BalancePoint, id: &'static str| {
-        region(id, &point_form(state, trial, point, &of(point)))
+        region(id, point_form(state, trial, point, &of(point)))
     };
     vec![
         region(
             "measure-how",
-            &html! {
+            html! {
                 p class="place__lead" {
                     "Both points from the nose tip, along the body. The rocket is empty. Three \
                      readings of each: take the ruler away in between."
@@ -55,10 +55,10 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
         ),
         point(BalancePoint::Mass, "measure-mass"),
         point(BalancePoint::Pressure, "measure-pressure"),
-        region("measure-together", &together(state, trial)),
+        region("measure-together", together(state, trial)),
         region(
             "measure-lengths",
-            &html! {
+            html! {
                 details class="nb__lengths" id="nb-lengths" {
                     summary { "The cut-out is smaller or larger than the rocket" }
                     (number(state, NotebookField::RocketLength, "Length of the rocket", ""))
@@ -224,10 +224,11 @@ fn together(state: &State, trial: &Trial) -> Markup {
             }
         }
         @if readings.any() && level(state) > Level::Balance {
-            details class="place__more" id="measure-beside" {
-                summary { "Measured beside worked out" }
-                (beside(state, trial))
-            }
+            (more(
+                "measure-beside",
+                &html! { "Measured beside worked out" },
+                &beside(state, trial),
+            ))
         }
     }
 }

@@ -22,19 +22,19 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
     vec![
         region(
             "predict-what",
-            &html! {
+            html! {
                 p class="place__lead" { "Trial " (trial.id()) ". On its string, what will the rocket do?" }
             },
         ),
         region(
             "predict-locked",
-            &html! {
+            html! {
                 @if trial.is_locked() || trial.is_altered() { (predicted(trial)) }
             },
         ),
         region(
             "predict-form",
-            &html! {
+            html! {
                 @if trial.is_locked() {
                     details class="nb__again" id="nb-think-again" {
                         summary { "Think again: the first prediction stays" }
@@ -45,7 +45,7 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
         ),
         region(
             "predict-changed",
-            &html! {
+            html! {
                 section class="card card--place" aria-labelledby="predict-changed-title" {
                     h3 id="predict-changed-title" { "A fair test changes one thing" }
                     (compared(state, trial))

@@ -12,11 +12,11 @@ pub(crate) use steps::{is_bottle, is_shown};
 
 /// The place: ways to begin, the cards, and what is kept.
 pub(crate) fn regions(state: &State) -> Vec<Region> {
-    let mut regions = vec![region("rocket-begin", &begin(state))];
+    let mut regions = vec![region("rocket-begin", begin(state))];
     regions.extend(steps::steps(state));
     regions.push(region(
         "keeping",
-        &html! { p class="keeping" { (notice::keeping(state)) } },
+        html! { p class="keeping" { (notice::keeping(state)) } },
     ));
     regions
 }

@@ -22,6 +22,7 @@ use noseward_stability::{
     About, Outcome, Settles, Settling, Shares, Space, SwingField, When, trimmed,
 };
 
+use super::form::more;
 use crate::app::{Place, State};
 use crate::shell::strip::drawn;
 use crate::shell::{Region, link_to, pressed, region};
@@ -38,7 +39,7 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
     vec![
         region(
             "swing-caution",
-            &html! {
+            html! {
                 p class="governing" {
                     strong { "Ask the adult before you swing." }
                     " Hall or outside. Empty: no water, no air pumped in. Eye protection on, then \
@@ -48,31 +49,33 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
                 }
             },
         ),
-        region("swing-cards", &cards(state)),
-        region("swing-record", &record(state)),
+        region("swing-cards", cards(state)),
+        region("swing-record", record(state)),
         region(
             "swing-room",
-            &html! {
-                details class="place__more" id="swing-part-room" {
-                    summary { "String, turns, and the room they need" }
+            more(
+                "swing-part-room",
+                &html! { "String, turns, and the room they need" },
+                &html! {
                     div class="swing__fields" {
                         (field(state, SetupField::Setup(SwingField::String), "String", "m"))
                         (field(state, SetupField::Setup(SwingField::Turns), "Turns a second", "/s"))
                         (field(state, SetupField::Setup(SwingField::Arm), "Arm, shoulder to hand", "m"))
                     }
                     (space(state))
-                }
-            },
+                },
+            ),
         ),
         region(
             "swing-model",
-            &html! {
-                details class="place__more" id="swing-part-model" {
-                    summary { "What it should do on its string, worked out" }
+            more(
+                "swing-part-model",
+                &html! { "What it should do on its string, worked out" },
+                &html! {
                     @if state.tells_outcome() { (model(state)) }
                     @else { p { "Hidden until you have predicted." } }
-                }
-            },
+                },
+            ),
         ),
     ]
 }

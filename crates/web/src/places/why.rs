@@ -5,7 +5,9 @@ pub(crate) mod table;
 
 use maud::{Markup, html};
 
+use super::form::more;
 use crate::app::State;
+use crate::shell::verdict::likely;
 use crate::shell::{Region, region};
 
 /// The place: words on the left, graphs on the right, the numbers below.
@@ -13,19 +15,26 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
     vec![
         region(
             "why-words",
-            &html! {
+            html! {
                 div class="why__words" {
                     @if state.tells_outcome() {
                         div id="air-words" { (air::words(state)) }
-                        div id="air-sure" { (air::sure(state)) }
-                        (resolution(state))
+                        (more("why-points", &air::pushes(state), &air::points(state)))
+                        (more(
+                            "why-sure",
+                            &html! { "How sure is that? " span class="nb__hint" { (likely(state)) " apart" } },
+                            &html! {
+                                div id="air-sure" { (air::sure(state)) }
+                                (resolution(state))
+                            },
+                        ))
                     } @else { p id="air-words" { "Hidden until you have predicted." } }
                 }
             },
         ),
         region(
             "why-graphs",
-            &html! {
+            html! {
                 div class="why__graphs" {
                     @if state.tells_outcome() {
                         div class="air__chosen" {
@@ -44,25 +53,23 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
         ),
         region(
             "why-in-words",
-            &html! {
-                details class="place__more" id="why-sentences" open {
-                    summary { "The rocket in words" }
-                    div id="rocket-in-words" { (table::in_words(state)) }
-                }
-            },
+            more(
+                "why-sentences",
+                &html! { "The rocket in words" },
+                &html! { div id="rocket-in-words" { (table::in_words(state)) } },
+            ),
         ),
         region(
             "why-table",
-            &html! {
-                details class="place__more" id="why-table-part" {
-                    summary { "The rocket as a table" }
-                    div id="as-table" { (table::as_table(state)) }
-                }
-            },
+            more(
+                "why-table-part",
+                &html! { "The rocket as a table" },
+                &html! { div id="as-table" { (table::as_table(state)) } },
+            ),
         ),
         region(
             "why-governing",
-            &html! {
+            html! {
                 p class="governing" {
                     "The cut-out’s centre of pressure stands for air from the side. A good separation \
                      is not permission to swing or launch. Local rules, your school’s own risk \
@@ -98,5 +105,5 @@ fn resolution(state: &State) -> Markup {
 
 /// The rocket in words, by which the drawing is described.
 pub(crate) fn described(state: &State) -> Vec<Region> {
-    vec![region("in-words", &table::in_words(state))]
+    vec![region("in-words", table::in_words(state))]
 }

@@ -14,7 +14,7 @@ pub(crate) fn for_crash(state: &State) -> Vec<Region> {
     let desk = &state.desk;
     let notebook = &desk.notebook;
     if notebook.is_blank() {
-        return vec![region("crash-notebook", &html! {})];
+        return vec![region("crash-notebook", html! {})];
     }
     let text = if desk.unsaved { file(state) } else { String::new() };
     let markup = html! {
@@ -26,5 +26,5 @@ pub(crate) fn for_crash(state: &State) -> Vec<Region> {
         }
         div { (text) }
     };
-    vec![region("crash-notebook", &markup)]
+    vec![region("crash-notebook", markup)]
 }

@@ -27,26 +27,26 @@ pub(crate) fn steps(state: &State) -> Vec<Region> {
         number += 1;
         number
     };
-    let mut regions = vec![region("rocket-top", &top(state))];
+    let mut regions = vec![region("rocket-top", top(state))];
     let card_of =
-        |i: usize, markup: &Markup| region(format!("card-{}", Part::Section(i)), markup);
+        |i: usize, markup: Markup| region(format!("card-{}", Part::Section(i)), markup);
     if state.all_measurements {
         for i in 0..design.sections.len() {
-            regions.push(card_of(i, &section_card(state, i, next())));
+            regions.push(card_of(i, section_card(state, i, next())));
         }
     } else {
         for piece in body.chain(noses) {
-            regions.push(card_of(piece.from, &piece_card(state, piece, next())));
+            regions.push(card_of(piece.from, piece_card(state, piece, next())));
         }
     }
-    regions.push(region("add-sections", &add_sections(state)));
+    regions.push(region("add-sections", add_sections(state)));
     for i in 0..design.fins.len() {
         let id = format!("card-{}", Part::Fins(i));
-        regions.push(region(id, &fin_card(state, i, next())));
+        regions.push(region(id, fin_card(state, i, next())));
     }
-    regions.push(region("add-fins", &add_button(state, Addition::Fins, "Add fins")));
-    regions.push(region("card-weights", &weights_card(state, next())));
-    regions.push(region("card-measured", &measured_card(state, next())));
+    regions.push(region("add-fins", add_button(state, Addition::Fins, "Add fins")));
+    regions.push(region("card-weights", weights_card(state, next())));
+    regions.push(region("card-measured", measured_card(state, next())));
     regions
 }
 

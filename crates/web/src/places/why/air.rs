@@ -63,14 +63,43 @@ fn model(state: &State, doubts: &Doubts) -> Markup {
     }
 }
 
-/// Where each point lies nose-on and side-on, and what rolling does.
+/// What the air does, and how the graphs tell it.
 pub(crate) fn words(state: &State) -> Markup {
-    let Some((design, figures)) = drawn(state) else { return html! {} };
-    let reading = |m: f64| state.units.reading(m * 1000.0);
-    let side_m = figures.centre_of_pressure_side_on_m;
+    let Some((_, figures)) = drawn(state) else { return html! {} };
     let crosses = figures.resting_angles.len() > 2;
     html! {
         p { (outcome_sentence(state, figures)) }
+        p {
+            @if crosses {
+                "Where the two lines cross, the air does not turn the rocket. Full dot: a \
+                 nudge, and it comes back. Open dot: a nudge, and it turns away."
+            } @else {
+                "The two lines do not cross: but for the two ends, the air turns the rocket \
+                 the same way at every angle. Full dot: a nudge, and it comes back. Open \
+                 dot: a nudge, and it turns away."
+            }
+        }
+    }
+}
+
+/// Where the air pushes, in one line.
+pub(crate) fn pushes(state: &State) -> Markup {
+    let Some((_, figures)) = drawn(state) else { return html! {} };
+    let reading = |m: f64| state.units.reading(m * 1000.0);
+    html! {
+        "Air from the side pushes at " (reading(figures.centre_of_pressure_side_on_m))
+        @if let Some(nose_m) = figures.centre_of_pressure_nose_on_rolled_m {
+            ", from the nose at " (reading(nose_m.least))
+        }
+    }
+}
+
+/// Where each point lies nose-on and side-on, and what rolling does.
+pub(crate) fn points(state: &State) -> Markup {
+    let Some((design, figures)) = drawn(state) else { return html! {} };
+    let reading = |m: f64| state.units.reading(m * 1000.0);
+    let side_m = figures.centre_of_pressure_side_on_m;
+    html! {
         @if let Some(over) = separation_over_rolls(design, figures) {
             @if reading(over.least) != reading(over.most) {
                 p {
@@ -94,16 +123,6 @@ pub(crate) fn words(state: &State) -> Markup {
                     ". The one nearer the nose is the more cautious of the two."
                 }
                 None => "Flying straight, the air hardly pushes this rocket sideways.",
-            }
-        }
-        p {
-            @if crosses {
-                "Where the two lines cross, the air does not turn the rocket. Full dot: a \
-                 nudge, and it comes back. Open dot: a nudge, and it turns away."
-            } @else {
-                "The two lines do not cross: but for the two ends, the air turns the rocket \
-                 the same way at every angle. Full dot: a nudge, and it comes back. Open \
-                 dot: a nudge, and it turns away."
             }
         }
     }
