@@ -18,7 +18,7 @@ use noseward_stability::{
 
 use crate::Record;
 use align::{align, place_in_after};
-use body::{Bodies, Carried, near};
+use body::{Bodies, Displacement, near};
 use parts::{DIFFERENCE, OTHER_PART, OTHER_WEIGHT, cost};
 
 /// One change between two rockets. See [`changes`].
@@ -375,7 +375,7 @@ fn each(changes: usize) -> u32 {
     cost(DIFFERENCE, 1) * u32::try_from(changes).unwrap_or(u32::MAX)
 }
 
-fn same_fin_place(carried: &Carried, a: &FinSet, b: &FinSet) -> bool {
+fn same_fin_place(carried: &Displacement, a: &FinSet, b: &FinSet) -> bool {
     near(carried.expected_mm, b.start_mm)
         && Quantity::Angle.rounded(a.roll_deg) == Quantity::Angle.rounded(b.roll_deg)
 }

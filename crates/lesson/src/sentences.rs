@@ -53,7 +53,7 @@ impl<'a> Sentences<'a> {
         let found = match of {
             Statement::Claim => rows.iter().rev().find_map(|row| {
                 let change = row.only_change()?;
-                Some(format!("What happened when you {}?", change.deed()))
+                Some(format!("What happened when you {}?", change.past_tense()))
             }),
             Statement::Evidence => rows.iter().rev().find_map(|row| {
                 row.only_change()?;
@@ -160,7 +160,7 @@ impl Row<'_> {
         let (Some(change), Some(before)) = (self.only_change(), &self.before) else {
             return;
         };
-        let (deed, now) = (change.deed(), &self.summary);
+        let (deed, now) = (change.past_tense(), &self.summary);
         let when = format!("When we {deed}, the");
         let both = |value: fn(&Summary) -> Option<f64>| value(before).zip(value(now));
         if now.too_close == Some(true) {

@@ -1,12 +1,12 @@
 //! The state of the page and what each message does to it. Knows no browser.
 
 mod computer;
-mod desk;
 mod edits;
 mod effect;
 mod keeping;
 mod measured;
 mod message;
+mod notebook_state;
 mod notice;
 mod place;
 mod presses;
@@ -22,8 +22,7 @@ use noseward_stability::{
     WeightField, evaluate, trimmed, within,
 };
 
-pub(crate) use computer::{Computer, Trial, Way};
-pub(crate) use desk::{Code, Desk, Look, NotebookMsg, Slot, call};
+pub(crate) use computer::{Capability, CapabilityProbe, Computer};
 pub(crate) use edits::{
     Addition, Choice, MassChoice, PlanformChoice, place_field, stand_in,
 };
@@ -32,6 +31,9 @@ pub(crate) use keeping::Keeping;
 pub(crate) use measured::ReadOf;
 use message::Step;
 pub(crate) use message::{Msg, Paper, Start};
+pub(crate) use notebook_state::{
+    Code, NotebookMsg, NotebookState, NotebookView, Slot, call,
+};
 pub(crate) use notice::Notice;
 pub(crate) use place::Place;
 pub(crate) use presses::Presses;
@@ -56,7 +58,7 @@ pub(crate) struct State {
     /// The swing test.
     pub(crate) swing: SwingState,
     /// The notebook.
-    pub(crate) desk: Desk,
+    pub(crate) desk: NotebookState,
     /// The last rocket that could be drawn, with its report.
     pub(crate) drawn: (Design, Report),
     /// Text that could not be read as a value; the design keeps the value before it.
@@ -100,10 +102,10 @@ pub(crate) struct State {
     pub(crate) asks_to_delete: bool,
     history: History,
     /// The place of the notebook that the history is of.
-    history_of: u32,
+    history_slot: u32,
     /// While somebody types: the fields whose faults were told before. New ones wait for a
     /// pause, since a half-typed number is no fault.
-    told: Option<Vec<Field>>,
+    announced_faults: Option<Vec<Field>>,
 }
 
 /// Text in a field that could not be read.
@@ -122,12 +124,12 @@ pub(crate) enum Certainty {
     /// Under way.
     Drawing(Box<SeparationDraws>),
     /// Done, unless nothing could be drawn.
-    Known(Option<Sure>),
+    Known(Option<Uncertainty>),
 }
 
 /// What is known about the uncertainty of a design.
 #[derive(Clone, Debug, PartialEq)]
-pub(crate) struct Sure {
+pub(crate) struct Uncertainty {
     pub(crate) verdict: Verdict,
     /// What the model of the air leaves open.
     pub(crate) doubts: Option<Doubts>,
@@ -213,7 +215,7 @@ impl State {
             measured: MeasuredPoints::default(),
             swings,
             swing: SwingState::new(opening.still),
-            desk: Desk::new(opening.lot),
+            desk: NotebookState::new(opening.lot),
             drawn,
             drafts: Vec::new(),
             units: Units { system: opening.units },
@@ -236,8 +238,8 @@ impl State {
             address: opening.address.clone(),
             asks_to_delete: false,
             history: History::new(Document::default()),
-            history_of: 0,
-            told: None,
+            history_slot: 0,
+            announced_faults: None,
         };
         state.history = History::new(state.document());
         state
@@ -259,31 +261,39 @@ impl State {
 
     /// The faults to tell now, those of the typed text included, stops first.
     pub(crate) fn faults(&self) -> Vec<(Field, Severity, String)> {
-        let drafts = self.drafts.iter().map(|(field, draft)| {
+        self.faults_in(|_| true)
+    }
+
+    /// The faults of one field.
+    pub(crate) fn faults_of(&self, field: Field) -> Vec<(Severity, String)> {
+        let all = self.faults_in(|of| of == field).into_iter();
+        all.map(|(_, severity, words)| (severity, words)).collect()
+    }
+
+    /// The faults of some fields: only those are put into words.
+    fn faults_in(
+        &self,
+        is_wanted: impl Fn(Field) -> bool,
+    ) -> Vec<(Field, Severity, String)> {
+        let is_told = |field: Field| {
+            is_wanted(field)
+                && self.announced_faults.as_ref().is_none_or(|told| told.contains(&field))
+        };
+        let drafts = self.drafts.iter().filter(|(field, _)| is_told(*field));
+        let drafts = drafts.map(|(field, draft)| {
             (*field, Severity::Stop, draft.why.sentence(*field, self.units))
         });
-        let faults = self
-            .report
-            .faults
-            .iter()
-            .filter(|fault| self.draft(fault.field).is_none())
+        let faults = self.report.faults.iter();
+        let faults = faults
+            .filter(|fault| is_told(fault.field) && self.draft(fault.field).is_none())
             .map(|fault| {
                 (fault.field, fault.severity(), fault.problem.sentence(self.units))
             });
         let (mut all, questions): (Vec<_>, Vec<_>) = drafts
             .chain(faults)
-            .filter(|(field, ..)| self.told.as_ref().is_none_or(|t| t.contains(field)))
             .partition(|(_, severity, _)| *severity == Severity::Stop);
         all.extend(questions);
         all
-    }
-
-    /// The faults of one field.
-    pub(crate) fn faults_of(&self, field: Field) -> Vec<(Severity, String)> {
-        let all = self.faults().into_iter();
-        all.filter(|(of, ..)| *of == field)
-            .map(|(_, severity, words)| (severity, words))
-            .collect()
     }
 
     /// The text of a field that could not be read, if it is so now.
@@ -361,7 +371,8 @@ impl State {
 
     /// Starts again with the worked example, as if the page had never been used here.
     fn forget_everything(&mut self) {
-        let desk = Desk { code: self.desk.code, ..Desk::new(self.desk.lot) };
+        let desk =
+            NotebookState { code: self.desk.code, ..NotebookState::new(self.desk.lot) };
         let opening = Opening {
             can_keep: self.keeping != Keeping::Blocked,
             computer: self.computer.clone(),
@@ -385,7 +396,7 @@ impl State {
         let before = std::mem::replace(&mut self.design, design.rounded());
         self.leave_behind(&before, self.swings.setup);
         self.drafts.clear();
-        (self.told, self.typing) = (None, None);
+        (self.announced_faults, self.typing) = (None, None);
         self.refresh();
     }
 
@@ -415,26 +426,31 @@ impl State {
     }
 
     /// Whatever was done is one step of the history; typing in one field is one until it is
-    /// left. Another notebook has a history of its own, which begins here.
+    /// left.
     fn follow_history(&mut self, key: Option<&str>) {
         let now = self.document();
-        if self.history_of == self.desk.slot {
-            self.history.follow(&now, key);
-        } else {
-            self.history = History::new(now);
-            self.history_of = self.desk.slot;
+        if let Some(history) = self.history_of(&now) {
+            history.follow(&now, key);
         }
     }
 
     /// What came from elsewhere is no step of anybody's.
     pub(crate) fn rebase_history(&mut self) {
         let now = self.document();
-        if self.history_of == self.desk.slot {
-            self.history.rebase(now);
-        } else {
-            self.history = History::new(now);
-            self.history_of = self.desk.slot;
+        if let Some(history) = self.history_of(&now) {
+            history.rebase(now);
         }
+    }
+
+    /// The history of the open notebook. Another notebook has one of its own, which begins
+    /// with what is there now; then there is nothing to add to it.
+    fn history_of(&mut self, now: &Document) -> Option<&mut History> {
+        if self.history_slot == self.desk.slot {
+            return Some(&mut self.history);
+        }
+        self.history = History::new(now.clone());
+        self.history_slot = self.desk.slot;
+        None
     }
 
     /// Shows the document that undo or redo gave.
@@ -446,7 +462,7 @@ impl State {
         self.desk.drafts.clear();
         self.desk.look.nudged = false;
         self.drafts.clear();
-        (self.told, self.typing) = (None, None);
+        (self.announced_faults, self.typing) = (None, None);
         self.refresh();
     }
 
@@ -459,7 +475,7 @@ impl State {
             self.swings.setup = setup;
         }
         self.drafts.clear();
-        (self.told, self.typing) = (None, None);
+        (self.announced_faults, self.typing) = (None, None);
         self.refresh();
     }
 }
@@ -483,7 +499,7 @@ fn perform(state: &mut State, msg: Msg) -> Vec<Effect> {
     match msg {
         Msg::Typed { field, text } => typed_into(state, field, &text),
         Msg::Left { field } => left(state, field),
-        Msg::Paused => match state.told.take() {
+        Msg::Paused => match state.announced_faults.take() {
             Some(_) => vec![Effect::Redraw],
             None => Vec::new(),
         },
@@ -569,7 +585,7 @@ fn perform(state: &mut State, msg: Msg) -> Vec<Effect> {
         Msg::SaveRocket => in_place(state, PlaceMsg::HandIn(HandInMsg::SaveRocket)),
         Msg::OpenText(text) => {
             state.notice = None;
-            desk::update(state, NotebookMsg::OpenText(text))
+            notebook_state::update(state, NotebookMsg::OpenText(text))
         }
         Msg::FileTooLarge { bytes } => {
             // Saturates, which is large enough.
@@ -585,7 +601,7 @@ fn perform(state: &mut State, msg: Msg) -> Vec<Effect> {
             vec![Effect::Redraw]
         }
         Msg::HashChanged(hash) if is_for_notebook(&hash) => {
-            desk::update(state, NotebookMsg::OpenText(hash))
+            notebook_state::update(state, NotebookMsg::OpenText(hash))
         }
         Msg::HashChanged(hash) => hash_changed(state, &hash),
         Msg::KeepThis => keeping::keep_this(state),
@@ -606,7 +622,7 @@ fn perform(state: &mut State, msg: Msg) -> Vec<Effect> {
         Msg::DeleteAll => vec![Effect::DeleteAll],
         Msg::Deleted { left } => keeping::deleted(state, left),
         Msg::Try(way) => {
-            state.computer.tried(way, Trial::Asking);
+            state.computer.tried(way, CapabilityProbe::Asking);
             vec![Effect::Try(way), Effect::Redraw]
         }
         Msg::Tried(way, trial) => {
@@ -638,21 +654,21 @@ fn perform(state: &mut State, msg: Msg) -> Vec<Effect> {
             vec![Effect::Redraw]
         }
         Msg::Slice => {
-            let mut effects = call(state, Ask::Sure).effects;
-            if effects.is_empty() && state.told.is_none() {
+            let mut effects = call(state, Ask::Uncertainty).effects;
+            if effects.is_empty() && state.announced_faults.is_none() {
                 effects = swing::slice(state);
             }
             effects
         }
-        Msg::Notebook(msg) => desk::update(state, msg),
+        Msg::Notebook(msg) => notebook_state::update(state, msg),
         Msg::Still(still) => {
             state.swing.still = still;
             state.swing.motion.playing &= !still;
             vec![Effect::Redraw]
         }
         Msg::WorkOut => {
-            state.told = None;
-            while call(state, Ask::Sure).effects.contains(&Effect::Slice) {}
+            state.announced_faults = None;
+            while call(state, Ask::Uncertainty).effects.contains(&Effect::Slice) {}
             while !swing::slice(state).is_empty() {}
             vec![Effect::Redraw]
         }
@@ -674,12 +690,15 @@ fn perform(state: &mut State, msg: Msg) -> Vec<Effect> {
 
 /// What a message of a place does, once its part is here.
 fn in_place(state: &mut State, msg: PlaceMsg) -> Vec<Effect> {
-    desk::update(state, NotebookMsg::Place(msg))
+    notebook_state::update(state, NotebookMsg::Place(msg))
 }
 
 /// How putting a text on the clipboard went.
 fn copied(state: &mut State, text: String, is_link: bool, done: bool) -> Vec<Effect> {
-    state.computer.tried(Way::Copy, if done { Trial::Works } else { Trial::Barred });
+    state.computer.tried(
+        Capability::Copy,
+        if done { CapabilityProbe::Works } else { CapabilityProbe::Barred },
+    );
     let with_notebook = is_link && is_for_notebook(text.split('#').nth(1).unwrap_or(""));
     state.handed_in |= done && with_notebook;
     state.notice = Some(match (done, is_link) {
@@ -706,12 +725,13 @@ pub(crate) fn go_to(state: &mut State, place: Place, step: bool) -> Vec<Effect> 
     if place == Place::Swing {
         effects.extend(swing::arrive(state));
     }
-    effects.extend(desk::load(state, Vec::new()));
+    effects.extend(notebook_state::load(state, Vec::new()));
     effects
 }
 
 fn typed_into(state: &mut State, field: Field, text: &str) -> Vec<Effect> {
-    state.told = Some(state.faults().into_iter().map(|(told, ..)| told).collect());
+    state.announced_faults =
+        Some(state.faults().into_iter().map(|(told, ..)| told).collect());
     state.typing = Some((field.to_string(), text.to_owned()));
     let mut design = state.design.clone();
     let read = match field {
@@ -767,7 +787,7 @@ fn is_whole(value: f64) -> bool {
 /// A field that is left shows its value as it is stored; text that could not be read
 /// stays.
 fn left(state: &mut State, field: Field) -> Vec<Effect> {
-    state.told = None;
+    state.announced_faults = None;
     state.typing.take_if(|(typing, _)| *typing == field.to_string());
     vec![Effect::Redraw]
 }

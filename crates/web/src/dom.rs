@@ -24,7 +24,8 @@ use web_sys::{
 };
 
 use crate::app::{
-    self, Effect, Msg, NotebookMsg, Opening, Paper, Place, Presses, State, Trial, Way,
+    self, Capability, CapabilityProbe, Effect, Msg, NotebookMsg, Opening, Paper, Place,
+    Presses, State,
 };
 use crate::later::Ask;
 use crate::places::rocket;
@@ -418,7 +419,10 @@ impl Page {
 
     fn try_copying(self: &Rc<Self>) {
         self.copy("Noseward".to_owned(), |done| {
-            Msg::Tried(Way::Copy, if done { Trial::Works } else { Trial::Barred })
+            Msg::Tried(
+                Capability::Copy,
+                if done { CapabilityProbe::Works } else { CapabilityProbe::Barred },
+            )
         });
     }
 

@@ -29,7 +29,7 @@ pub(crate) enum Ask {
     /// For what is left of the open notebook should the module ever stop.
     Crash,
     /// To work out a little more of how sure the figures are; the answer is what is next.
-    Sure,
+    Uncertainty,
     /// To work out the motion on the string.
     Swing,
     /// To try a few starts more.
@@ -98,7 +98,7 @@ fn of_page(state: &mut State, call: &mut Call) {
         }
         Ask::File => call.text = Some(notebook::file(state)),
         Ask::Crash => call.regions = crash::for_crash(state),
-        Ask::Sure => call.effects = state.work_out_sure(),
+        Ask::Uncertainty => call.effects = state.work_out_sure(),
         Ask::Swing => state.work_out_swing(),
         Ask::Starts => call.effects = state.try_starts(),
         Ask::Moving => {

@@ -18,14 +18,14 @@ const ANGLES: f64 = 44.0;
 
 /// How a result looks; angles across the path share one look.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Look {
+enum Pattern {
     NoseFirst,
     Across,
     TailFirst,
     StillSwinging,
 }
 
-impl Look {
+impl Pattern {
     const ALL: [Self; 4] =
         [Self::NoseFirst, Self::Across, Self::TailFirst, Self::StillSwinging];
 
@@ -145,7 +145,7 @@ pub fn start_strip(ranges: &[StartRange], start_rad: f64, width_px: f64) -> Scen
     let mut items = Vec::new();
     let mut unnamed = Vec::new();
     for (result, area) in segments(ranges, &strip) {
-        let look = Look::of(result);
+        let look = Pattern::of(result);
         let words = match result {
             Settles::Across { angle_rad } => {
                 format!("across, at {:.0}°", angle_rad.to_degrees())
@@ -156,7 +156,7 @@ pub fn start_strip(ranges: &[StartRange], start_rad: f64, width_px: f64) -> Scen
         };
         let named = words_px(&words) + 16.0 <= area.right - area.left;
         items.extend(look.drawn(&area));
-        if look == Look::NoseFirst {
+        if look == Pattern::NoseFirst {
             let up = if named { 10.0 } else { 0.0 };
             let middle = Point { y: area.middle().y - up, ..area.middle() };
             items.extend(arrow(middle, area.right - area.left));
@@ -174,7 +174,7 @@ pub fn start_strip(ranges: &[StartRange], start_rad: f64, width_px: f64) -> Scen
     items
         .push(Item::Path { path: strip.outline(), style: Style::line(Colour::Ink, 2.0) });
     let mut axis = axis(&strip);
-    let entries: Vec<Entry<'_>> = Look::ALL
+    let entries: Vec<Entry<'_>> = Pattern::ALL
         .into_iter()
         .filter(|look| unnamed.contains(look))
         .map(|look| Entry {
@@ -201,7 +201,7 @@ fn segments(ranges: &[StartRange], strip: &Area) -> Vec<(Settles, Area)> {
     let mut found: Vec<(Settles, Area)> = Vec::new();
     for range in ranges {
         let (left, right) = (x(strip, range.from_rad), x(strip, range.to_rad));
-        let still = |result| Look::of(result) == Look::StillSwinging;
+        let still = |result| Pattern::of(result) == Pattern::StillSwinging;
         match found.last_mut() {
             Some((before, area)) if still(*before) && still(range.comes_to) => {
                 area.right = right;
@@ -218,9 +218,9 @@ fn x(strip: &Area, angle_rad: f64) -> f64 {
 }
 
 /// Words in the middle of a segment, on a plate that keeps its pattern away.
-fn plate(area: &Area, words: String, look: Look) -> Vec<Item> {
+fn plate(area: &Area, words: String, look: Pattern) -> Vec<Item> {
     let middle = area.middle();
-    let down = if look == Look::NoseFirst { 11.0 } else { 0.0 };
+    let down = if look == Pattern::NoseFirst { 11.0 } else { 0.0 };
     let half = words_px(&words) / 2.0 + 5.0;
     let plate = Area {
         left: middle.x - half,
@@ -362,7 +362,7 @@ mod tests {
                     })
                     .collect();
                 for range in &ranges {
-                    let name = Look::of(range.comes_to).words();
+                    let name = Pattern::of(range.comes_to).words();
                     let name = name.split(' ').next().unwrap();
                     let named = words.iter().any(|words| words.starts_with(name));
                     assert!(named, "{name}: {words:?} at {width}");
@@ -376,7 +376,7 @@ mod tests {
         let wide = Area { left: 20.0, right: 83.0, top: 10.0, bottom: 40.0 };
         let narrow = Area { right: 22.0, ..wide };
         for (look, area) in
-            Look::ALL.into_iter().flat_map(|look| [(look, wide), (look, narrow)])
+            Pattern::ALL.into_iter().flat_map(|look| [(look, wide), (look, narrow)])
         {
             for item in look.sample(&area) {
                 let Item::Path { path, .. } = item else { continue };

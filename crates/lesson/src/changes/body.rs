@@ -20,7 +20,7 @@ pub(super) struct Bodies<'a> {
 
 /// How a place on the body changed.
 #[derive(Clone, Debug, PartialEq)]
-pub(super) struct Carried {
+pub(super) struct Displacement {
     /// Where it would be, had it only followed the body, in millimetres.
     pub(super) expected_mm: f64,
     /// Which steps took it along.
@@ -51,7 +51,7 @@ impl<'a> Bodies<'a> {
     /// How a place went from `from_mm` to `to_mm`. It followed the body where it kept its
     /// distance from the tail or from either end of the section that it sits on;
     /// otherwise only sections that came or went in front of it took it along.
-    pub(super) fn carried(&self, from_mm: f64, to_mm: f64) -> Carried {
+    pub(super) fn carried(&self, from_mm: f64, to_mm: f64) -> Displacement {
         let count = self.steps.len();
         let sits = self.step_under(self.before, from_mm, |step| step.0);
         let ways = [
@@ -65,7 +65,7 @@ impl<'a> Bodies<'a> {
     }
 
     /// A place of before, taken along by the sections that came or went in front of it.
-    pub(super) fn pushed(&self, from_mm: f64) -> Carried {
+    pub(super) fn pushed(&self, from_mm: f64) -> Displacement {
         let sits = self.step_under(self.before, from_mm, |step| step.0);
         self.along(from_mm, |step| step < sits && self.came_or_went(step))
     }
@@ -101,11 +101,11 @@ impl<'a> Bodies<'a> {
         i.is_none() || j.is_none()
     }
 
-    fn along(&self, from_mm: f64, takes: impl Fn(usize) -> bool) -> Carried {
+    fn along(&self, from_mm: f64, takes: impl Fn(usize) -> bool) -> Displacement {
         let by: Vec<bool> = (0..self.steps.len()).map(takes).collect();
         let moves = self.longer_mm.iter().zip(&by).filter(|(_, takes)| **takes);
         let moved_mm: f64 = moves.map(|(mm, _)| mm).sum();
-        Carried { expected_mm: Quantity::Length.rounded(from_mm + moved_mm), by }
+        Displacement { expected_mm: Quantity::Length.rounded(from_mm + moved_mm), by }
     }
 
     /// The step of the section that a place sits on; behind the tail, the number of steps.

@@ -141,7 +141,10 @@ fn one_aspect_is_one_change() {
         let (before, after) = edited(Example::Puffin, edit);
         let found = changes(&before, &after);
         assert_eq!(sentences(&before, &after), [sentence]);
-        assert_eq!((found[0].label().as_str(), found[0].deed().as_str()), (label, deed));
+        assert_eq!(
+            (found[0].label().as_str(), found[0].past_tense().as_str()),
+            (label, deed)
+        );
         assert_eq!(found[0].undo(&after), before, "{label}");
     }
 }
@@ -259,8 +262,8 @@ fn swings_are_compared_where_both_were_swung() {
             "Swing: speed 0.8 turns a second → 0.6 turns a second.",
         ]
     );
-    assert_eq!(found[0].deed(), "made the string longer");
-    assert_eq!(found[1].deed(), "swung slower");
+    assert_eq!(found[0].past_tense(), "made the string longer");
+    assert_eq!(found[1].past_tense(), "swung slower");
     assert_eq!(changes(&before, &found[0].undo(&after)).len(), 1);
 }
 

@@ -71,7 +71,7 @@ impl Change {
 
     /// What a group did, to follow "we": "made the fins larger", "added a nose".
     #[must_use]
-    pub fn deed(&self) -> String {
+    pub fn past_tense(&self) -> String {
         let section = self.section_word();
         match &self.piece {
             Piece::Section(pair) => match (self.kind, pair) {

@@ -9,12 +9,12 @@ pub(crate) struct Computer {
     pub(crate) offline: Option<bool>,
     /// Width and height of the window in pixels.
     pub(crate) window_px: (u32, u32),
-    trials: [Trial; Way::ALL.len()],
+    trials: [CapabilityProbe; Capability::ALL.len()],
 }
 
 /// Something that a browser may bar, and that only a trial can tell.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Way {
+pub(crate) enum Capability {
     /// Putting text on the clipboard.
     Copy,
     /// Saving a file.
@@ -27,7 +27,7 @@ pub(crate) enum Way {
 
 /// How a trial went.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub(crate) enum Trial {
+pub(crate) enum CapabilityProbe {
     /// Not tried.
     #[default]
     Open,
@@ -39,7 +39,7 @@ pub(crate) enum Trial {
     Barred,
 }
 
-impl Way {
+impl Capability {
     /// Every way, in the order in which the page lists them.
     pub(crate) const ALL: [Self; 4] = [Self::Copy, Self::Save, Self::Pick, Self::Print];
 
@@ -60,11 +60,11 @@ impl Way {
 }
 
 impl Computer {
-    pub(crate) fn trial(&self, way: Way) -> Trial {
+    pub(crate) fn trial(&self, way: Capability) -> CapabilityProbe {
         self.trials[way as usize]
     }
 
-    pub(crate) fn tried(&mut self, way: Way, trial: Trial) {
+    pub(crate) fn tried(&mut self, way: Capability, trial: CapabilityProbe) {
         self.trials[way as usize] = trial;
     }
 }

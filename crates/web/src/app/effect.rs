@@ -1,6 +1,6 @@
 //! What the page has to do after a message. A place adds none of these.
 
-use super::computer::Way;
+use super::computer::Capability;
 use super::message::Paper;
 
 /// One thing for the browser to do.
@@ -38,7 +38,7 @@ pub(crate) enum Effect {
     /// Delete everything of this page from this computer.
     DeleteAll,
     /// Find out whether this computer allows something.
-    Try(Way),
+    Try(Capability),
     /// Print.
     Print(Paper),
     /// Give the person a file.

@@ -2,9 +2,9 @@
 
 use noseward_stability::{BottleSize, Example, Field, Part, Resolution, UnitSystem};
 
-use super::computer::{Trial, Way};
-use super::desk::NotebookMsg;
+use super::computer::{Capability, CapabilityProbe};
 use super::edits::{Addition, Choice};
+use super::notebook_state::NotebookMsg;
 use super::place::Place;
 use crate::places::PlaceMsg;
 use crate::places::swing::SwingMsg;
@@ -100,9 +100,9 @@ pub(crate) enum Msg {
         left: usize,
     },
     /// To try whether this computer allows something.
-    Try(Way),
+    Try(Capability),
     /// How that went.
-    Tried(Way, Trial),
+    Tried(Capability, CapabilityProbe),
     /// Whether the page starts without a network; `None` while that is open.
     Offline(Option<bool>),
     Print(Paper),
@@ -293,9 +293,9 @@ impl Msg {
             "ask-to-delete" => Self::AskToDelete(true),
             "keep-all" => Self::AskToDelete(false),
             "delete-now" => Self::DeleteAll,
-            "try" => Self::Try(Way::parse(target)?),
-            "works" => Self::Tried(Way::parse(target)?, Trial::Works),
-            "barred" => Self::Tried(Way::parse(target)?, Trial::Barred),
+            "try" => Self::Try(Capability::parse(target)?),
+            "works" => Self::Tried(Capability::parse(target)?, CapabilityProbe::Works),
+            "barred" => Self::Tried(Capability::parse(target)?, CapabilityProbe::Barred),
             "print" => Self::Print(Paper::Rocket),
             "print-lesson" => Self::Print(Paper::Lesson),
             "print-notebook" => Self::Print(Paper::Notebook),

@@ -49,7 +49,7 @@ const PLACES: [Row; 9] = [
         name: "Rocket",
         heading: "Your rocket",
         has_drawing: true,
-        is_done: Some(|state| in_hand(state).is_some()),
+        is_done: Some(|state| state.trial_in_hand().is_some()),
     },
     Row {
         place: Place::Measure,
@@ -58,7 +58,7 @@ const PLACES: [Row; 9] = [
         heading: "Measure both points",
         has_drawing: true,
         is_done: Some(|state| {
-            in_hand(state).is_some_and(|trial| {
+            state.trial_in_hand().is_some_and(|trial| {
                 BalancePoint::ALL.iter().all(|point| trial.measured.of(*point).any())
             })
         }),
@@ -69,7 +69,7 @@ const PLACES: [Row; 9] = [
         name: "Predict",
         heading: "Predict what it will do",
         has_drawing: true,
-        is_done: Some(|state| in_hand(state).is_some_and(Trial::is_locked)),
+        is_done: Some(|state| state.trial_in_hand().is_some_and(Trial::is_locked)),
     },
     Row {
         place: Place::Swing,
@@ -78,7 +78,7 @@ const PLACES: [Row; 9] = [
         heading: "Swing it",
         has_drawing: true,
         is_done: Some(|state| {
-            in_hand(state).is_some_and(|trial| trial.swings().is_done())
+            state.trial_in_hand().is_some_and(|trial| trial.swings().is_done())
         }),
     },
     Row {
@@ -89,7 +89,7 @@ const PLACES: [Row; 9] = [
         has_drawing: true,
         is_done: Some(|state| {
             let is_done = |trial: &Trial| trial.is_complete() && !trial.note.is_empty();
-            in_hand(state).is_some_and(is_done)
+            state.trial_in_hand().is_some_and(is_done)
         }),
     },
     Row {
@@ -127,11 +127,6 @@ const PLACES: [Row; 9] = [
         is_done: None,
     },
 ];
-
-/// The trial in hand, where the rocket on the page is still its own.
-fn in_hand(state: &State) -> Option<&Trial> {
-    state.desk.notebook.in_hand().filter(|_| state.is_of_trial())
-}
 
 impl Place {
     fn row(self) -> &'static Row {

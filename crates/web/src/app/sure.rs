@@ -2,7 +2,7 @@
 
 use noseward_stability::{Doubts, Influence, SeparationDraws};
 
-use super::{Certainty, Effect, State, Sure};
+use super::{Certainty, Effect, State, Uncertainty};
 
 /// Draws of one slice: some milliseconds on a slow machine.
 const DRAWS_IN_SLICE: usize = 100;
@@ -10,7 +10,7 @@ const DRAWS_IN_SLICE: usize = 100;
 impl State {
     /// Works out a little more. Nothing while somebody types, or when all is known.
     pub(crate) fn work_out_sure(&mut self) -> Vec<Effect> {
-        if self.told.is_some() || self.report.figures.is_none() {
+        if self.announced_faults.is_some() || self.report.figures.is_none() {
             return Vec::new();
         }
         match &mut self.certainty {
@@ -29,8 +29,11 @@ impl State {
                     influences.truncate(3);
                     let figures = self.report.figures.as_ref();
                     let doubts = figures.and_then(|f| Doubts::of(&self.design, f));
-                    let sure =
-                        verdict.map(|verdict| Sure { verdict, doubts, influences });
+                    let sure = verdict.map(|verdict| Uncertainty {
+                        verdict,
+                        doubts,
+                        influences,
+                    });
                     self.certainty = Certainty::Known(sure);
                     // The bench comes after the draws.
                     return vec![Effect::Redraw, Effect::Slice];

@@ -6,7 +6,7 @@ use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{Document, HtmlElement, Window};
 
 use super::Page;
-use crate::app::{Computer, Way};
+use crate::app::{Capability, Computer};
 
 /// What can be seen without trying anything.
 pub(super) fn look(window: &Window) -> Computer {
@@ -46,19 +46,19 @@ pub(super) fn offline(document: &Document) -> Option<bool> {
 }
 
 /// Tries one thing out. Whether it worked is for the person to say, except for copying.
-pub(super) fn try_out(page: &Rc<Page>, way: Way) -> Result<(), JsValue> {
+pub(super) fn try_out(page: &Rc<Page>, way: Capability) -> Result<(), JsValue> {
     match way {
-        Way::Copy => page.try_copying(),
-        Way::Save => {
+        Capability::Copy => page.try_copying(),
+        Capability::Save => {
             page.download("noseward-try.txt", "This file was saved by Noseward.\n")?;
         }
-        Way::Pick => {
+        Capability::Pick => {
             let input = page.document.get_element_by_id("try-file");
             if let Some(input) = input.and_then(|e| e.dyn_into::<HtmlElement>().ok()) {
                 input.click();
             }
         }
-        Way::Print => page.window.print()?,
+        Capability::Print => page.window.print()?,
     }
     Ok(())
 }

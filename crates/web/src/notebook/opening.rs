@@ -10,7 +10,7 @@ use noseward_link::{
 
 use super::trial::onto_page;
 use super::update::{say, written};
-use crate::app::{Effect, Keeping, Look, Notice, Slot, State, changed};
+use crate::app::{Effect, Keeping, NotebookView, Notice, Slot, State, changed};
 use crate::places::hand_in::out::result_words;
 use crate::places::sentence;
 
@@ -214,7 +214,7 @@ fn open(state: &mut State, slot: u32, file: NotebookFile) -> Vec<Effect> {
     }
     // No trial is in hand while the rocket changes: it belongs to the other group.
     state.desk.drafts.clear();
-    state.desk.look = Look::default();
+    state.desk.look = NotebookView::default();
     // This one has not left the computer yet.
     state.handed_in = false;
     let record = rocket.or_else(|| notebook.in_hand().map(|trial| trial.record()));
@@ -263,7 +263,7 @@ pub(crate) fn delete_open(state: &mut State) -> Vec<Effect> {
         _ => {
             state.desk.notebook = state.desk.notebook.set_up_as(group);
             state.desk.drafts.clear();
-            state.desk.look = Look::default();
+            state.desk.look = NotebookView::default();
             state.desk.unsaved = false;
             state.handed_in = false;
             effects.push(Effect::Redraw);

@@ -699,7 +699,7 @@ fn record(state: &State) -> Markup {
     let swings = &state.swings;
     let counted = swings.counted().count();
     let waits = !state.is_predicted();
-    let trial = state.desk.notebook.in_hand().filter(|_| !waits);
+    let trial = state.trial_in_hand().filter(|_| !waits);
     let taken_back = trial.map_or(&[][..], Trial::taken_back);
     let may_take_back = trial.is_some_and(Trial::may_take_back);
     html! {

@@ -7,7 +7,7 @@ use noseward_drawing::{svg_document, turned_rocket};
 use noseward_stability::{Confidence, Figures, Outcome, Verdict, fixed, minus};
 
 use super::strip::drawn;
-use crate::app::{Certainty, State, Sure};
+use crate::app::{Certainty, State, Uncertainty};
 
 /// The names of the outcomes, in the order in which they are counted.
 pub(crate) const OUTCOMES: [&str; 4] =
@@ -93,7 +93,7 @@ pub(crate) fn outcome_sentence(state: &State, figures: &Figures) -> String {
     format!("What the air will do: {}. {meaning}{plane}", name.to_ascii_lowercase())
 }
 
-pub(crate) fn known(state: &State) -> Option<&Sure> {
+pub(crate) fn known(state: &State) -> Option<&Uncertainty> {
     match &state.certainty {
         Certainty::Known(sure) => sure.as_ref(),
         Certainty::Unknown | Certainty::Drawing(_) => None,

@@ -65,7 +65,7 @@ pub(crate) fn trial_line(state: &State) -> Markup {
     let notebook = &state.desk.notebook;
     html! {
         (group::menu(state))
-        @match notebook.in_hand().filter(|_| state.is_of_trial()) {
+        @match state.trial_in_hand() {
             Some(trial) => {
                 " · trial " (trial.id())
                 @if let Some(with) = trial.compared_with() { ", compared with trial " (with) }
@@ -114,7 +114,7 @@ pub(crate) fn next(state: &State, hash: &str) -> Markup {
 
 /// Why one goes on, or what should be done before; whether something should.
 fn reason(state: &State) -> (&'static str, bool) {
-    let trial = state.desk.notebook.in_hand().filter(|_| state.is_of_trial());
+    let trial = state.trial_in_hand();
     match state.place {
         Place::Rocket
             if state

@@ -5,9 +5,9 @@ use super::*;
 #[test]
 fn each_thing_that_is_barred_is_named_with_a_way_that_still_works() {
     let mut state = State::new(&Opening::default());
-    for way in Way::ALL {
+    for way in Capability::ALL {
         assert_eq!(update(&mut state, Msg::Try(way)), [Effect::Try(way), Effect::Redraw]);
-        update(&mut state, Msg::Tried(way, Trial::Barred));
+        update(&mut state, Msg::Tried(way, CapabilityProbe::Barred));
     }
     update(&mut state, Msg::Offline(Some(false)));
     let check = region(&state, "check");
@@ -21,8 +21,8 @@ fn each_thing_that_is_barred_is_named_with_a_way_that_still_works() {
 fn a_copied_link_answers_the_question_about_copying() {
     let mut state = open("", None);
     update(&mut state, Msg::Copied { text: String::new(), is_link: true, done: true });
-    assert_eq!(state.computer.trial(Way::Copy), Trial::Works);
-    assert_eq!(state.computer.trial(Way::Save), Trial::Open);
+    assert_eq!(state.computer.trial(Capability::Copy), CapabilityProbe::Works);
+    assert_eq!(state.computer.trial(Capability::Save), CapabilityProbe::Open);
 }
 
 #[test]

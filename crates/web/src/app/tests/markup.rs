@@ -53,7 +53,7 @@ fn states() -> Vec<State> {
     update(&mut faulty, SwingMsg::Compare.into());
     faulty.computer.framed = true;
     faulty.address = Some("https://example.org/".into());
-    faulty.computer.tried(Way::Save, Trial::Asking);
+    faulty.computer.tried(Capability::Save, CapabilityProbe::Asking);
     update(&mut faulty, Msg::Add(Addition::Fins));
     let choice = Choice::Planform(1);
     update(&mut faulty, Msg::Chose { choice, value: "1".into() });

@@ -2,7 +2,7 @@
 
 use maud::{Markup, html};
 
-use crate::app::{Computer, Keeping, State, Trial, Way};
+use crate::app::{Capability, CapabilityProbe, Computer, Keeping, State};
 
 /// The least width in pixels for which the page is made.
 const LEAST_WIDTH_PX: u32 = 320;
@@ -21,15 +21,15 @@ pub(crate) fn computer(state: &State) -> Markup {
             tbody {
                 (keeping(state))
                 (offline(state))
-                (way(computer, Way::Copy, "Copying the link", "Works: Copy link, under More.",
+                (way(computer, Capability::Copy, "Copying the link", "Works: Copy link, under More.",
                     "Under Hand in, select the link and press Ctrl and C, write down the \
                      code, or point a phone at the QR symbol."))
-                (way(computer, Way::Save, "Saving files", "Works: Save as a file, under More.",
+                (way(computer, Capability::Save, "Saving files", "Works: Save as a file, under More.",
                     "Use the link, or write down the code under Hand in."))
-                (way(computer, Way::Pick, "Opening files", "Works: “a link, code or file”, under Rocket.",
+                (way(computer, Capability::Pick, "Opening files", "Works: “a link, code or file”, under Rocket.",
                     "Open the file in a text editor, copy all of it and paste it under \
                      “a link, code or file”. Or type its code there."))
-                (way(computer, Way::Print, "Printing", "Works: Print, under More and Hand in.",
+                (way(computer, Capability::Print, "Printing", "Works: Print, under More and Hand in.",
                     "Draw from the table of numbers under Why?, or open the link on a computer with a \
                      printer."))
                 (row("Camera", "Not used", html! {
@@ -131,23 +131,29 @@ fn window(computer: &Computer) -> Markup {
 }
 
 /// Something that only a trial can tell.
-fn way(computer: &Computer, way: Way, what: &str, works: &str, barred: &str) -> Markup {
+fn way(
+    computer: &Computer,
+    way: Capability,
+    what: &str,
+    works: &str,
+    barred: &str,
+) -> Markup {
     let trial = computer.trial(way);
     let here = match trial {
-        Trial::Open => "Not tried",
-        Trial::Asking => "Trying",
-        Trial::Works => "Works",
-        Trial::Barred => "Barred",
+        CapabilityProbe::Open => "Not tried",
+        CapabilityProbe::Asking => "Trying",
+        CapabilityProbe::Works => "Works",
+        CapabilityProbe::Barred => "Barred",
     };
     row(
         what,
         here,
         html! {
             @match trial {
-                Trial::Works => { (works) }
-                Trial::Barred => { (barred) }
-                Trial::Open => { (answer("try", way, "Try it")) }
-                Trial::Asking => {
+                CapabilityProbe::Works => { (works) }
+                CapabilityProbe::Barred => { (barred) }
+                CapabilityProbe::Open => { (answer("try", way, "Try it")) }
+                CapabilityProbe::Asking => {
                     (question(way)) " "
                     (answer("works", way, "Yes")) " "
                     (answer("barred", way, "No"))
@@ -157,16 +163,16 @@ fn way(computer: &Computer, way: Way, what: &str, works: &str, barred: &str) -> 
     )
 }
 
-fn question(way: Way) -> &'static str {
+fn question(way: Capability) -> &'static str {
     match way {
-        Way::Copy => "Did the browser let the page copy?",
-        Way::Save => "Did a file named noseward-try.txt arrive?",
-        Way::Pick => "Did a window for choosing a file open? (Close it again.)",
-        Way::Print => "Did a window for printing open? (Close it again.)",
+        Capability::Copy => "Did the browser let the page copy?",
+        Capability::Save => "Did a file named noseward-try.txt arrive?",
+        Capability::Pick => "Did a window for choosing a file open? (Close it again.)",
+        Capability::Print => "Did a window for printing open? (Close it again.)",
     }
 }
 
-fn answer(action: &str, way: Way, label: &str) -> Markup {
+fn answer(action: &str, way: Capability, label: &str) -> Markup {
     html! {
         button type="button" class="button button--small" id=(format!("{action}:{}", way.name()))
             data-action=(action) data-target=(way.name()) {

@@ -15,7 +15,7 @@ use crate::places::PlaceMsg;
 
 /// Notebooks on this computer, and the one that is open.
 #[derive(Debug, Default)]
-pub(crate) struct Desk {
+pub(crate) struct NotebookState {
     /// The open one.
     pub(crate) notebook: Notebook,
     /// The place where the open one is kept.
@@ -36,7 +36,7 @@ pub(crate) struct Desk {
     /// From 0 to 1, by chance: where the search for a label of a new group begins.
     pub(crate) lot: f64,
     /// What is looked at, beyond what is written.
-    pub(crate) look: Look,
+    pub(crate) look: NotebookView,
     /// What happened before the code was here.
     pub(super) waiting: Vec<NotebookMsg>,
     /// The rocket with which the page opened, until the notebooks are here or another one
@@ -71,7 +71,7 @@ impl Slot {
     }
 }
 
-impl Desk {
+impl NotebookState {
     /// An empty notebook, with a label that no other group is likely to have.
     pub(crate) fn new(lot: f64) -> Self {
         let mut desk = Self { lot, ..Self::default() };
@@ -117,7 +117,7 @@ pub(crate) enum Code {
 
 /// What somebody looks at in the notebook.
 #[derive(Debug, Default)]
-pub(crate) struct Look {
+pub(crate) struct NotebookView {
     /// Whether somebody was asked for the reason of a prediction.
     pub(crate) nudged: bool,
     /// A plan that is being typed.
@@ -228,8 +228,12 @@ impl State {
     /// Whether the rocket on the page is that of a trial whose prediction is locked: only
     /// then a swing can be recorded.
     pub(crate) fn is_predicted(&self) -> bool {
-        let trial = self.desk.notebook.in_hand();
-        self.is_of_trial() && trial.is_some_and(Trial::is_locked)
+        self.trial_in_hand().is_some_and(Trial::is_locked)
+    }
+
+    /// The trial in hand, where the rocket on the page is still its own.
+    pub(crate) fn trial_in_hand(&self) -> Option<&Trial> {
+        self.desk.notebook.in_hand().filter(|_| self.is_of_trial())
     }
 
     /// Whether anything stands in the notebook.
@@ -240,11 +244,10 @@ impl State {
     /// The trial of the rocket on the page: the one in hand, or else the one that begins as
     /// soon as something is written. `None` where a notebook has no room for another.
     pub(crate) fn trial(&self) -> Option<Cow<'_, Trial>> {
-        let notebook = &self.desk.notebook;
-        if self.is_of_trial() {
-            return notebook.in_hand().map(Cow::Borrowed);
+        if let Some(trial) = self.trial_in_hand() {
+            return Some(Cow::Borrowed(trial));
         }
-        let next = notebook.next_trial(&self.record()).ok()?;
+        let next = self.desk.notebook.next_trial(&self.record()).ok()?;
         let is_report_of_it = self.measured.is_empty() && *next.design() == self.design;
         Some(Cow::Owned(if is_report_of_it { next.knowing(&self.report) } else { next }))
     }
