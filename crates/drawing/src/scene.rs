@@ -71,8 +71,17 @@ pub enum Item {
     Part {
         /// Which part.
         part: Part,
+        /// What a hand can do with it; `None` where it can only be pointed at.
+        hint: Option<&'static str>,
         /// What it is drawn with.
         items: Vec<Self>,
+    },
+    /// Where a hand takes hold of a part, to drag it. Nothing of it is printed.
+    Grip {
+        /// What can be taken hold of: more than is seen, so that a finger finds it.
+        area: Path,
+        /// What is seen.
+        lines: Path,
     },
 }
 
@@ -142,6 +151,8 @@ pub struct Style {
     pub width_px: f64,
     /// Lengths of dashes and gaps in pixels; empty for an unbroken line.
     pub dashes: &'static [f64],
+    /// Whether what lies behind shows through the inside.
+    pub clear: bool,
 }
 
 impl Style {
@@ -161,6 +172,12 @@ impl Style {
     #[must_use]
     pub fn filled(self, fill: Colour) -> Self {
         Self { fill: Some(fill), ..self }
+    }
+
+    /// The same with an inside that one sees through.
+    #[must_use]
+    pub fn clear(self) -> Self {
+        Self { clear: true, ..self }
     }
 
     /// The same with a broken line.

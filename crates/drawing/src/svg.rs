@@ -4,6 +4,7 @@ use std::fmt::Write as _;
 
 use maud::{Markup, html};
 
+use crate::palette::Colour;
 use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style};
 
 /// A whole SVG element. `described_by` is the id of the element that says the same in
@@ -38,7 +39,7 @@ fn item(item: &Item) -> Markup {
         Item::Path { path, style } => {
             let p = Painted::new(style);
             html! {
-                path d=(data(path)) fill=(p.fill) stroke=[p.stroke]
+                path d=(data(path)) fill=(p.fill) fill-opacity=[p.opacity] stroke=[p.stroke]
                     stroke-width=[p.width] stroke-dasharray=[p.dashes] {}
             }
         }
@@ -61,15 +62,36 @@ fn item(item: &Item) -> Markup {
                     text-anchor=[anchor] font-weight=[weight] { (words) }
             }
         }
-        Item::Part { part, items: inside } => html! {
-            g data-part=(part) { (items(inside)) }
+        Item::Part { part, hint, items: inside } => html! {
+            g data-part=(part) {
+                @if let Some(hint) = hint { title { (hint) } }
+                (items(inside))
+            }
         },
+        // The styles of the page make the area feel the pointer, and hide both on paper.
+        Item::Grip { area, lines } => {
+            let lines = Item::Path { path: lines.clone(), style: GRIP };
+            html! {
+                path class="grip" d=(data(area)) fill="none" {}
+                (self::item(&lines))
+            }
+        }
     }
 }
+
+/// How a grip's lines look.
+const GRIP: Style = Style {
+    fill: None,
+    stroke: Some(Colour::Soft),
+    width_px: 2.0,
+    dashes: &[],
+    clear: false,
+};
 
 /// The attributes that a style comes to.
 struct Painted {
     fill: &'static str,
+    opacity: Option<&'static str>,
     stroke: Option<&'static str>,
     width: Option<String>,
     dashes: Option<String>,
@@ -80,6 +102,7 @@ impl Painted {
         let dashes: Vec<String> = style.dashes.iter().map(|&d| number(d)).collect();
         Self {
             fill: style.fill.map_or("none", |colour| colour.css()),
+            opacity: style.clear.then_some("0.6"),
             stroke: style.stroke.map(|colour| colour.css()),
             width: style.stroke.map(|_| number(style.width_px)),
             dashes: (!dashes.is_empty()).then(|| dashes.join(" ")),
@@ -111,7 +134,6 @@ fn number(value: f64) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::palette::Colour;
 
     #[test]
     fn numbers_are_short() {

@@ -1,6 +1,9 @@
-//! The rocket itself: fins behind, body, fins in front, weights.
+//! The rocket itself: fins behind, body, fins in front, weights; and where a hand takes hold
+//! of what can be moved.
 
-use noseward_stability::{Body, Design, Part, ProjectedFin, SideView};
+use noseward_stability::{
+    Body, Design, Mass, Material, Part, ProjectedFin, SectionKind, SideView, Stretch,
+};
 
 use super::layout::Layout;
 use crate::palette::Colour;
@@ -9,37 +12,147 @@ use crate::scene::{Item, Path, Point, Style};
 /// How far a drawn curve may stray from the true one, in pixels.
 const TOLERANCE_PX: f64 = 0.15;
 const EDGE: f64 = 2.0;
-/// A fin seen edge-on is drawn as a line of this width.
-const EDGE_ON: f64 = 4.0;
+/// What lies in front of the body has a finer edge.
+const FINE_EDGE: f64 = 1.25;
+/// Half of what is seen of a fin that is edge-on.
+const EDGE_ON_HALF: f64 = 2.5;
+/// A cap is wider than its neck by this much on either side.
+const CAP_OVER: f64 = 2.0;
+/// The cap's share of its neck.
+const CAP_SHARE: f64 = 0.6;
+/// A grip's area reaches so far from its middle: 28 pixels are more than WCAG 2.2 asks for
+/// (2.5.8), and a finger finds them.
+const GRIP_HALF: f64 = 14.0;
+/// Between the outer edge of a fin and the middle of its grip.
+const GRIP_INSET: f64 = 11.0;
+/// Half of one of its lines.
+const GRIP_LINE: f64 = 6.0;
 
-pub(super) fn rocket(body: &Body, view: &SideView, layout: &Layout) -> Vec<Item> {
+pub(super) fn rocket(
+    design: &Design,
+    body: &Body,
+    view: &SideView,
+    layout: &Layout,
+) -> Vec<Item> {
     let mut items = Vec::new();
-    let is_flat = |fin: &ProjectedFin| fin.turned.abs() < 1e-9;
+    let fins = view.fins();
+    let drawn = |fin: &ProjectedFin| drawn_fin(fin, fins, layout);
     // A fin behind the body that is edge-on cannot be seen.
-    items.extend(view.fins().iter().filter(|f| !f.near && !is_flat(f)).map(fin(layout)));
-    items.extend(sections(body, layout));
+    items.extend(fins.iter().filter(|f| !f.near && !is_edge_on(f)).map(drawn));
+    items.extend(sections(design, body, layout));
+    items.extend(shine(design, body, layout));
+    items.extend(cap(design, body, layout));
     items.push(axis(body, layout));
-    items.extend(view.fins().iter().filter(|f| f.near).map(fin(layout)));
+    items.extend(fins.iter().filter(|f| f.near).map(drawn));
     items
 }
 
-fn fin(layout: &Layout) -> impl Fn(&ProjectedFin) -> Item {
-    move |fin| {
-        let corners = fin.corners.iter().map(|c| layout.point(c.x, c.y)).collect();
-        let edge_on = fin.turned.abs() < 1e-9;
-        let width = if edge_on { EDGE_ON } else { EDGE };
-        Item::Part {
-            part: Part::Fins(fin.set),
-            items: vec![Item::Path {
-                path: Path::closed(corners),
-                style: Style::line(Colour::Ink, width).filled(Colour::Fin),
-            }],
+fn is_edge_on(fin: &ProjectedFin) -> bool {
+    fin.turned.abs() < 1e-9
+}
+
+fn drawn_fin(fin: &ProjectedFin, all: &[ProjectedFin], layout: &Layout) -> Item {
+    let corners: Vec<Point> = if is_edge_on(fin) {
+        let (front, rear) = ends(fin, layout);
+        let (left, right) = (layout.axis_x - EDGE_ON_HALF, layout.axis_x + EDGE_ON_HALF);
+        [(left, front), (right, front), (right, rear), (left, rear)]
+            .map(|(x, y)| Point { x, y })
+            .into()
+    } else {
+        fin.corners.iter().map(|c| layout.point(c.x, c.y)).collect()
+    };
+    let in_front = fin.near && fin.turned.abs() < 1.0 - 1e-9;
+    let style = Style::line(Colour::Ink, if in_front { FINE_EDGE } else { EDGE });
+    let style = style.filled(Colour::Fin);
+    // The edge of the body shows through what covers it.
+    let style = if in_front && !is_edge_on(fin) { style.clear() } else { style };
+    let held = !all.iter().any(|other| other.set == fin.set && is_better(other, fin));
+    let mut items = vec![Item::Path { path: Path::closed(corners), style }];
+    if held {
+        items.push(fin_grip(fin, layout));
+    }
+    Item::Part {
+        part: Part::Fins(fin.set),
+        hint: held.then_some("Drag up or down to move the fins"),
+        items,
+    }
+}
+
+/// Whether a hand finds it more easily than another fin of the same set: more of it is seen,
+/// on the right, in front.
+fn is_better(fin: &ProjectedFin, than: &ProjectedFin) -> bool {
+    let rank = |fin: &ProjectedFin| {
+        // Two that mirror each other may differ in the last bit.
+        let seen = (fin.turned.abs() * 1e6).round();
+        (seen, fin.turned > 0.0, fin.near)
+    };
+    rank(fin) > rank(than)
+}
+
+/// Front and rear of a fin, down the sheet.
+fn ends(fin: &ProjectedFin, layout: &Layout) -> (f64, f64) {
+    let along = || fin.corners.iter().map(|c| layout.y(c.x));
+    (along().fold(f64::MAX, f64::min), along().fold(f64::MIN, f64::max))
+}
+
+/// Two short lines within the outer edge of a fin.
+fn fin_grip(fin: &ProjectedFin, layout: &Layout) -> Item {
+    let corners: Vec<Point> =
+        fin.corners.iter().map(|c| layout.point(c.x, c.y.abs())).collect();
+    let out = || corners.iter().map(|c| c.x);
+    let (inner, outer) = (out().fold(f64::MAX, f64::min), out().fold(f64::MIN, f64::max));
+    let inset = GRIP_INSET.min(0.45 * (outer - inner));
+    let x = outer - inset;
+    // Where the fin begins and ends there, seen from the front.
+    let (mut from, mut to) = (f64::MAX, f64::MAX);
+    let next = corners.iter().cycle().skip(1);
+    for (a, b) in corners.iter().zip(next).filter(|(a, b)| (a.x <= x) != (b.x <= x)) {
+        let y = a.y + (b.y - a.y) * (x - a.x) / (b.x - a.x);
+        (from, to) = if y < from { (y, from) } else { (from, to.min(y)) };
+    }
+    if to == f64::MAX {
+        (from, to) = ends(fin, layout);
+    }
+    let side = if fin.turned < 0.0 { -1.0 } else { 1.0 };
+    let middle = Point {
+        x: layout.axis_x + side * (x - layout.axis_x),
+        y: f64::midpoint(from, to),
+    };
+    let apart = 3.0_f64.min((to - from) / 4.0);
+    grip(
+        middle,
+        apart,
+        if is_edge_on(fin) { GRIP_LINE } else { GRIP_LINE.min(0.6 * inset) },
+    )
+}
+
+/// Two level lines, each `apart` from the middle and `half` to either side.
+fn grip(middle: Point, apart: f64, half: f64) -> Item {
+    let Point { x, y } = middle;
+    let (left, right) = (x - GRIP_HALF, x + GRIP_HALF);
+    let (top, bottom) = (y - GRIP_HALF, y + GRIP_HALF);
+    let corners = [(left, top), (right, top), (right, bottom), (left, bottom)];
+    let mut lines = Path::default();
+    for y in [y - apart, y + apart] {
+        lines.line(Point { x: x - half, y }, Point { x: x + half, y });
+    }
+    Item::Grip { area: Path::closed(corners.map(|(x, y)| Point { x, y }).into()), lines }
+}
+
+/// Whether a section is of card or the like; else one sees through it.
+fn is_card(design: &Design, i: usize) -> bool {
+    let section = &design.sections[i];
+    match section.mass {
+        Mass::Joined => i > 0 && is_card(design, i - 1),
+        Mass::Material(material) => material != Material::BottleWall,
+        Mass::WeighedG(_) | Mass::SheetGPerM2(_) => {
+            section.kind.is_nose() && section.kind != SectionKind::Dome
         }
     }
 }
 
 /// Each section as an area that can be pointed at, with its side edges.
-fn sections(body: &Body, layout: &Layout) -> Vec<Item> {
+fn sections(design: &Design, body: &Body, layout: &Layout) -> Vec<Item> {
     let tolerance_m = TOLERANCE_PX / layout.px_per_mm / 1000.0;
     let stretches = body.stretches();
     stretches
@@ -67,8 +180,13 @@ fn sections(body: &Body, layout: &Layout) -> Vec<Item> {
             } else {
                 Style::line(Colour::Ink, EDGE)
             };
+            let inside = if is_card(design, i) {
+                Style::area(Colour::Ruler)
+            } else {
+                Style::area(Colour::Body).clear()
+            };
             let mut items = vec![
-                Item::Path { path: Path::closed(area), style: Style::area(Colour::Body) },
+                Item::Path { path: Path::closed(area), style: inside },
                 Item::Path { path: edges, style: Style::line(Colour::Ink, EDGE) },
             ];
             if front_r > 0.0 {
@@ -86,9 +204,57 @@ fn sections(body: &Body, layout: &Layout) -> Vec<Item> {
                     style: Style::line(Colour::Ink, EDGE),
                 });
             }
-            Item::Part { part: Part::Section(i), items }
+            Item::Part { part: Part::Section(i), hint: None, items }
         })
         .collect()
+}
+
+/// Light along the straight part of the bottle, the longest where there are several.
+fn shine(design: &Design, body: &Body, layout: &Layout) -> Option<Item> {
+    let is_wall = |(i, stretch): (usize, &Stretch)| {
+        let is_tube = design.sections[i].kind == SectionKind::Tube;
+        let long_m = stretch.profile.length_m();
+        (is_tube && !is_card(design, i)).then_some((i, long_m))
+    };
+    let walls = body.stretches().iter().enumerate().filter_map(is_wall);
+    let (i, long_m) = walls.reduce(|a, b| if b.1 > a.1 { b } else { a })?;
+    let stretch = &body.stretches()[i];
+    let r = stretch.profile.front_radius_m();
+    // A long stroke, and a short one behind it.
+    let stroke = |from: f64, to: f64| {
+        let corner = |along: f64, across: f64| {
+            layout.point(stretch.front_m + along * long_m, -across * r)
+        };
+        let run = vec![
+            corner(from, 0.74),
+            corner(from - 0.03, 0.58),
+            corner(to, 0.58),
+            corner(to + 0.03, 0.74),
+        ];
+        (run, true)
+    };
+    let path = Path { runs: vec![stroke(0.1, 0.76), stroke(0.83, 0.9)] };
+    Some(Item::Path { path, style: Style::area(Colour::BoldLine) })
+}
+
+/// The cap of a bottle that ends in its neck.
+fn cap(design: &Design, body: &Body, layout: &Layout) -> Option<Item> {
+    let last = design.sections.len() - 1;
+    if design.sections[last].kind != SectionKind::Neck || is_card(design, last) {
+        return None;
+    }
+    let neck = &body.stretches()[last];
+    let rear = layout.y(neck.rear_m());
+    let front = layout.y(neck.rear_m() - CAP_SHARE * neck.profile.length_m());
+    let half = layout.x(neck.profile.rear_radius_m()) - layout.axis_x + CAP_OVER;
+    let at = |across: f64, y: f64| Point { x: layout.axis_x + across * half, y };
+    let corners = vec![at(-1.0, front), at(1.0, front), at(1.0, rear), at(-1.0, rear)];
+    let mut path = Path::closed(corners);
+    for across in [-0.6, -0.2, 0.2, 0.6] {
+        path.line(at(across, front), at(across, rear));
+    }
+    let style = Style::line(Colour::Ink, FINE_EDGE).filled(Colour::BoldLine);
+    Some(Item::Path { path, style })
 }
 
 fn axis(body: &Body, layout: &Layout) -> Item {
@@ -103,13 +269,21 @@ fn axis(body: &Body, layout: &Layout) -> Item {
 
 /// The weights as dots on the axis, heavier ones larger.
 pub(super) fn weights(design: &Design, layout: &Layout) -> Vec<Item> {
-    let dot = |(i, weight): (usize, &noseward_stability::Weight)| Item::Part {
-        part: Part::Weight(i),
-        items: vec![Item::Dot {
-            centre: layout.point(weight.position_mm / 1000.0, 0.0),
-            radius: (3.0 + weight.mass_g.max(0.0).sqrt()).min(9.0),
-            style: Style::line(Colour::Body, 1.5).filled(Colour::Ink),
-        }],
+    let dot = |(i, weight): (usize, &noseward_stability::Weight)| {
+        let centre = layout.point(weight.position_mm / 1000.0, 0.0);
+        let radius = (3.0 + weight.mass_g.max(0.0).sqrt()).min(9.0);
+        Item::Part {
+            part: Part::Weight(i),
+            hint: Some("Drag up or down to move this weight"),
+            items: vec![
+                grip(centre, radius + 4.0, 4.5),
+                Item::Dot {
+                    centre,
+                    radius,
+                    style: Style::line(Colour::Body, 1.5).filled(Colour::Ink),
+                },
+            ],
+        }
     };
     design.weights.iter().enumerate().map(dot).collect()
 }
