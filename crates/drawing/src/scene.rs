@@ -76,12 +76,15 @@ pub enum Item {
         /// What it is drawn with.
         items: Vec<Self>,
     },
-    /// Where a hand takes hold of a part, to drag it. Nothing of it is printed.
+    /// Where a hand takes hold of a part to drag it: two short level lines, and more room
+    /// round them than is seen, so that a finger finds it. Nothing of it is printed.
     Grip {
-        /// What can be taken hold of: more than is seen, so that a finger finds it.
-        area: Path,
-        /// What is seen.
-        lines: Path,
+        /// Its middle.
+        at: Point,
+        /// From the middle to either line, in pixels.
+        apart_px: f64,
+        /// Half the length of a line, in pixels.
+        half_px: f64,
     },
 }
 

@@ -2,7 +2,7 @@
 //! of what can be moved.
 
 use noseward_stability::{
-    Body, Design, Mass, Material, Part, ProjectedFin, SectionKind, SideView, Stretch,
+    Body, Design, Mass, Material, Part, ProjectedFin, SectionKind, SideView,
 };
 
 use super::layout::Layout;
@@ -20,9 +20,6 @@ const EDGE_ON_HALF: f64 = 2.5;
 const CAP_OVER: f64 = 2.0;
 /// The cap's share of its neck.
 const CAP_SHARE: f64 = 0.6;
-/// A grip's area reaches so far from its middle: 28 pixels are more than WCAG 2.2 asks for
-/// (2.5.8), and a finger finds them.
-const GRIP_HALF: f64 = 14.0;
 /// Between the outer edge of a fin and the middle of its grip.
 const GRIP_INSET: f64 = 11.0;
 /// Half of one of its lines.
@@ -53,7 +50,7 @@ fn is_edge_on(fin: &ProjectedFin) -> bool {
 
 fn drawn_fin(fin: &ProjectedFin, all: &[ProjectedFin], layout: &Layout) -> Item {
     let corners: Vec<Point> = if is_edge_on(fin) {
-        let (front, rear) = ends(fin, layout);
+        let (front, rear) = ends(fin.corners.iter().map(|c| layout.y(c.x)));
         let (left, right) = (layout.axis_x - EDGE_ON_HALF, layout.axis_x + EDGE_ON_HALF);
         [(left, front), (right, front), (right, rear), (left, rear)]
             .map(|(x, y)| Point { x, y })
@@ -67,10 +64,9 @@ fn drawn_fin(fin: &ProjectedFin, all: &[ProjectedFin], layout: &Layout) -> Item 
     // The edge of the body shows through what covers it.
     let style = if in_front && !is_edge_on(fin) { style.clear() } else { style };
     let held = !all.iter().any(|other| other.set == fin.set && is_better(other, fin));
+    let grip = held.then(|| fin_grip(&corners, fin.turned, layout));
     let mut items = vec![Item::Path { path: Path::closed(corners), style }];
-    if held {
-        items.push(fin_grip(fin, layout));
-    }
+    items.extend(grip);
     Item::Part {
         part: Part::Fins(fin.set),
         hint: held.then_some("Drag up or down to move the fins"),
@@ -84,59 +80,41 @@ fn is_better(fin: &ProjectedFin, than: &ProjectedFin) -> bool {
     let rank = |fin: &ProjectedFin| {
         // Two that mirror each other may differ in the last bit.
         let seen = (fin.turned.abs() * 1e6).round();
-        (seen, fin.turned > 0.0, fin.near)
+        4.0 * seen + 2.0 * f64::from(fin.turned > 0.0) + f64::from(fin.near)
     };
     rank(fin) > rank(than)
 }
 
-/// Front and rear of a fin, down the sheet.
-fn ends(fin: &ProjectedFin, layout: &Layout) -> (f64, f64) {
-    let along = || fin.corners.iter().map(|c| layout.y(c.x));
-    (along().fold(f64::MAX, f64::min), along().fold(f64::MIN, f64::max))
+/// The least and the largest of some numbers.
+fn ends(of: impl Iterator<Item = f64>) -> (f64, f64) {
+    of.fold((f64::MAX, f64::MIN), |(least, most), x| (least.min(x), most.max(x)))
 }
 
-/// Two short lines within the outer edge of a fin.
-fn fin_grip(fin: &ProjectedFin, layout: &Layout) -> Item {
-    let corners: Vec<Point> =
-        fin.corners.iter().map(|c| layout.point(c.x, c.y.abs())).collect();
-    let out = || corners.iter().map(|c| c.x);
-    let (inner, outer) = (out().fold(f64::MAX, f64::min), out().fold(f64::MIN, f64::max));
+/// Two short lines within the outer edge of a fin whose corners are these.
+fn fin_grip(corners: &[Point], turned: f64, layout: &Layout) -> Item {
+    let side = if turned < 0.0 { -1.0 } else { 1.0 };
+    let out = |p: &Point| side * (p.x - layout.axis_x);
+    let (inner, outer) = ends(corners.iter().map(out));
     let inset = GRIP_INSET.min(0.45 * (outer - inner));
-    let x = outer - inset;
+    let at = outer - inset;
     // Where the fin begins and ends there, seen from the front.
     let (mut from, mut to) = (f64::MAX, f64::MAX);
-    let next = corners.iter().cycle().skip(1);
-    for (a, b) in corners.iter().zip(next).filter(|(a, b)| (a.x <= x) != (b.x <= x)) {
-        let y = a.y + (b.y - a.y) * (x - a.x) / (b.x - a.x);
-        (from, to) = if y < from { (y, from) } else { (from, to.min(y)) };
+    let mut last = corners.len() - 1;
+    for i in 0..corners.len() {
+        let (a, b) = (corners[last], corners[i]);
+        last = i;
+        let (a_out, b_out) = (out(&a), out(&b));
+        if (a_out <= at) != (b_out <= at) {
+            let y = a.y + (b.y - a.y) * (at - a_out) / (b_out - a_out);
+            to = to.min(from.max(y));
+            from = from.min(y);
+        }
     }
-    if to == f64::MAX {
-        (from, to) = ends(fin, layout);
+    Item::Grip {
+        at: Point { x: layout.axis_x + side * at, y: f64::midpoint(from, to) },
+        apart_px: 3.0_f64.min((to - from) / 4.0),
+        half_px: GRIP_LINE.min((0.6 * inset).max(4.0)),
     }
-    let side = if fin.turned < 0.0 { -1.0 } else { 1.0 };
-    let middle = Point {
-        x: layout.axis_x + side * (x - layout.axis_x),
-        y: f64::midpoint(from, to),
-    };
-    let apart = 3.0_f64.min((to - from) / 4.0);
-    grip(
-        middle,
-        apart,
-        if is_edge_on(fin) { GRIP_LINE } else { GRIP_LINE.min(0.6 * inset) },
-    )
-}
-
-/// Two level lines, each `apart` from the middle and `half` to either side.
-fn grip(middle: Point, apart: f64, half: f64) -> Item {
-    let Point { x, y } = middle;
-    let (left, right) = (x - GRIP_HALF, x + GRIP_HALF);
-    let (top, bottom) = (y - GRIP_HALF, y + GRIP_HALF);
-    let corners = [(left, top), (right, top), (right, bottom), (left, bottom)];
-    let mut lines = Path::default();
-    for y in [y - apart, y + apart] {
-        lines.line(Point { x: x - half, y }, Point { x: x + half, y });
-    }
-    Item::Grip { area: Path::closed(corners.map(|(x, y)| Point { x, y }).into()), lines }
 }
 
 /// Whether a section is of card or the like; else one sees through it.
@@ -209,32 +187,19 @@ fn sections(design: &Design, body: &Body, layout: &Layout) -> Vec<Item> {
         .collect()
 }
 
-/// Light along the straight part of the bottle, the longest where there are several.
+/// Light along the straight part of the bottle, the first where there are several.
 fn shine(design: &Design, body: &Body, layout: &Layout) -> Option<Item> {
-    let is_wall = |(i, stretch): (usize, &Stretch)| {
-        let is_tube = design.sections[i].kind == SectionKind::Tube;
-        let long_m = stretch.profile.length_m();
-        (is_tube && !is_card(design, i)).then_some((i, long_m))
-    };
-    let walls = body.stretches().iter().enumerate().filter_map(is_wall);
-    let (i, long_m) = walls.reduce(|a, b| if b.1 > a.1 { b } else { a })?;
-    let stretch = &body.stretches()[i];
-    let r = stretch.profile.front_radius_m();
+    let is_wall =
+        |&i: &usize| design.sections[i].kind == SectionKind::Tube && !is_card(design, i);
+    let stretch = &body.stretches()[(0..design.sections.len()).find(is_wall)?];
+    let (r, long_m) = (stretch.profile.front_radius_m(), stretch.profile.length_m());
+    let at = |along: f64| layout.point(stretch.front_m + along * long_m, -0.66 * r);
     // A long stroke, and a short one behind it.
-    let stroke = |from: f64, to: f64| {
-        let corner = |along: f64, across: f64| {
-            layout.point(stretch.front_m + along * long_m, -across * r)
-        };
-        let run = vec![
-            corner(from, 0.74),
-            corner(from - 0.03, 0.58),
-            corner(to, 0.58),
-            corner(to + 0.03, 0.74),
-        ];
-        (run, true)
-    };
-    let path = Path { runs: vec![stroke(0.1, 0.76), stroke(0.83, 0.9)] };
-    Some(Item::Path { path, style: Style::area(Colour::BoldLine) })
+    let mut path = Path::default();
+    path.line(at(0.1), at(0.76));
+    path.line(at(0.85), at(0.91));
+    let width_px = 0.15 * (layout.x(r) - layout.axis_x);
+    Some(Item::Path { path, style: Style::line(Colour::BoldLine, width_px) })
 }
 
 /// The cap of a bottle that ends in its neck.
@@ -276,7 +241,7 @@ pub(super) fn weights(design: &Design, layout: &Layout) -> Vec<Item> {
             part: Part::Weight(i),
             hint: Some("Drag up or down to move this weight"),
             items: vec![
-                grip(centre, radius + 4.0, 4.5),
+                Item::Grip { at: centre, apart_px: radius + 4.0, half_px: 4.5 },
                 Item::Dot {
                     centre,
                     radius,
