@@ -15,12 +15,15 @@ use super::keeping::Heard;
 use super::listener::Listener;
 use super::{Page, address, animation, computer, report};
 use crate::app::{
-    BenchField, BenchMsg, Choice, Code, Msg, NotebookMsg, Notice, Press, place_field,
+    BenchField, BenchMsg, Choice, Code, Msg, NotebookMsg, Notice, Place, Press,
+    place_field,
 };
 
 /// A part being dragged along the ruler.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Drag {
+    /// The hand, or the finger, that drags.
+    pointer: i32,
     part: Part,
     field: Field,
     from_mm: f64,
@@ -352,8 +355,12 @@ fn key(page: &Rc<Page>, event: &Event) {
     input.set_value(&page.state.borrow().text_of(field));
 }
 
-/// What the pointer or the focus is on lights up on both sides of the page.
+/// What the pointer or the focus is on lights up on both sides of the page. What is being
+/// dragged stays lit, wherever the pointer is by then.
 fn light(page: &Rc<Page>, event: &Event) {
+    if page.drag.get().is_some_and(|drag| drag.moving) {
+        return;
+    }
     let part = around(event, "data-part").map(|(_, part)| part);
     report(page.screen.light(part));
 }
@@ -380,19 +387,32 @@ fn press(page: &Rc<Page>, event: &Event) {
     over_graph(page, event);
     on_swing_graph(page, event);
     let Some(pointer) = event.dyn_ref::<PointerEvent>() else { return };
-    let in_drawing = target(event).and_then(|e| e.closest("#sheet").ok().flatten());
-    // A finger scrolls; the fields and their arrow keys do the same without dragging.
-    let is_finger = pointer.pointer_type() == "touch";
-    if in_drawing.is_none() || pointer.button() != 0 || is_finger {
+    let Some(element) = target(event) else { return };
+    let in_drawing = element.closest("#sheet").ok().flatten();
+    if in_drawing.is_none() || pointer.button() != 0 || !pointer.is_primary() {
         return;
     }
     let part = around(event, "data-part").and_then(|(_, part)| part.parse().ok());
     let Some(part) = part else { return };
     let Some(field) = place_field(part) else { return };
-    let from_mm = field.get(&page.state.borrow().design);
-    if let Some(from_mm) = from_mm {
-        let from_y = pointer.client_y();
-        page.drag.set(Some(Drag { part, field, from_mm, from_y, moving: false }));
+    let state = page.state.borrow();
+    // A finger scrolls, but where it takes hold of something beside its fields.
+    let is_grip =
+        matches!(part, Part::Weight(_)) || element.class_list().contains("grip");
+    let may_drag = is_grip && state.place == Place::Rocket;
+    if pointer.pointer_type() == "touch" && !may_drag {
+        return;
+    }
+    if let Some(from_mm) = field.get(&state.design) {
+        let (pointer, from_y) = (pointer.pointer_id(), pointer.client_y());
+        page.drag.set(Some(Drag {
+            pointer,
+            part,
+            field,
+            from_mm,
+            from_y,
+            moving: false,
+        }));
     }
 }
 
@@ -401,13 +421,28 @@ fn drag(page: &Rc<Page>, event: &Event) {
     on_swing_graph(page, event);
     let Some(mut drag) = page.drag.get() else { return };
     let Some(pointer) = event.dyn_ref::<PointerEvent>() else { return };
+    if pointer.pointer_id() != drag.pointer {
+        return;
+    }
     let by_px = pointer.client_y() - drag.from_y;
-    drag.moving |= by_px.abs() >= CLICK_PX;
-    page.drag.set(Some(drag));
+    if !drag.moving && by_px.abs() >= CLICK_PX {
+        drag.moving = true;
+        page.drag.set(Some(drag));
+        hold(page, drag.pointer);
+    }
     if drag.moving {
         event.prevent_default();
         let Drag { part, from_mm, .. } = drag;
         page.send(Msg::Dragged { part, from_mm, by_px: f64::from(by_px) });
+    }
+}
+
+/// The sheet hears what the pointer does from now on, wherever that goes: what is dragged is
+/// drawn anew at each step, and with it goes what the pointer was on.
+fn hold(page: &Page, pointer: i32) {
+    if let Some(sheet) = page.document.get_element_by_id("sheet") {
+        report(sheet.set_pointer_capture(pointer));
+        report(sheet.class_list().add_1("dragging"));
     }
 }
 
@@ -441,10 +476,17 @@ fn over_graph(page: &Rc<Page>, event: &Event) {
     }
 }
 
-fn release(page: &Rc<Page>, _: &Event) {
-    if let Some(drag) = page.drag.take()
-        && drag.moving
-    {
+fn release(page: &Rc<Page>, event: &Event) {
+    let Some(drag) = page.drag.get() else { return };
+    let pointer = event.dyn_ref::<PointerEvent>().map(PointerEvent::pointer_id);
+    if pointer != Some(drag.pointer) {
+        return;
+    }
+    page.drag.set(None);
+    if drag.moving {
+        if let Some(sheet) = page.document.get_element_by_id("sheet") {
+            report(sheet.class_list().remove_1("dragging"));
+        }
         page.send(Msg::Left { field: drag.field });
     }
 }
