@@ -31,16 +31,12 @@ pub(super) fn rocket(
     view: &SideView,
     layout: &Layout,
 ) -> Vec<Item> {
-    let mut items = Vec::new();
-    let fins = view.fins();
-    let drawn = |fin: &ProjectedFin| drawn_fin(fin, fins, layout);
-    // A fin behind the body that is edge-on cannot be seen.
-    items.extend(fins.iter().filter(|f| !f.near && !is_edge_on(f)).map(drawn));
+    let mut items = fin_sets(design, view, layout, false);
     items.extend(sections(design, body, layout));
     items.extend(shine(design, body, layout));
     items.extend(cap(design, body, layout));
     items.push(axis(body, layout));
-    items.extend(fins.iter().filter(|f| f.near).map(drawn));
+    items.extend(fin_sets(design, view, layout, true));
     items
 }
 
@@ -48,41 +44,54 @@ fn is_edge_on(fin: &ProjectedFin) -> bool {
     fin.turned.abs() < 1e-9
 }
 
-fn drawn_fin(fin: &ProjectedFin, all: &[ProjectedFin], layout: &Layout) -> Item {
-    let corners: Vec<Point> = if is_edge_on(fin) {
-        let (front, rear) = ends(fin.corners.iter().map(|c| layout.y(c.x)));
-        let (left, right) = (layout.axis_x - EDGE_ON_HALF, layout.axis_x + EDGE_ON_HALF);
-        [(left, front), (right, front), (right, rear), (left, rear)]
-            .map(|(x, y)| Point { x, y })
-            .into()
-    } else {
-        fin.corners.iter().map(|c| layout.point(c.x, c.y)).collect()
-    };
+/// Of each set the fins in front of the body, or those behind it, as one part.
+fn fin_sets(design: &Design, view: &SideView, layout: &Layout, near: bool) -> Vec<Item> {
+    let mut parts = Vec::new();
+    for set in 0..design.fins.len() {
+        let of_set = || view.fins().iter().filter(|fin| fin.set == set);
+        let best = of_set().map(rank).fold(0.0, f64::max);
+        let (mut items, mut grip) = (Vec::new(), None);
+        // A fin behind the body that is edge-on cannot be seen.
+        for fin in of_set().filter(|fin| fin.near == near && (near || !is_edge_on(fin))) {
+            let corners = corners(fin, layout);
+            if rank(fin) == best {
+                grip = Some(fin_grip(&corners, fin.turned, layout));
+            }
+            items.push(Item::Path { path: Path::closed(corners), style: fin_style(fin) });
+        }
+        if !items.is_empty() {
+            let hint = grip.as_ref().map(|_| "Drag up or down to move the fins");
+            items.extend(grip);
+            parts.push(Item::Part { part: Part::Fins(set), hint, items });
+        }
+    }
+    parts
+}
+
+fn corners(fin: &ProjectedFin, layout: &Layout) -> Vec<Point> {
+    if !is_edge_on(fin) {
+        return fin.corners.iter().map(|c| layout.point(c.x, c.y)).collect();
+    }
+    let (front, rear) = ends(fin.corners.iter().map(|c| layout.y(c.x)));
+    let (left, right) = (layout.axis_x - EDGE_ON_HALF, layout.axis_x + EDGE_ON_HALF);
+    let corners = [(left, front), (right, front), (right, rear), (left, rear)];
+    corners.map(|(x, y)| Point { x, y }).into()
+}
+
+fn fin_style(fin: &ProjectedFin) -> Style {
     let in_front = fin.near && fin.turned.abs() < 1.0 - 1e-9;
     let style = Style::line(Colour::Ink, if in_front { FINE_EDGE } else { EDGE });
     let style = style.filled(Colour::Fin);
     // The edge of the body shows through what covers it.
-    let style = if in_front && !is_edge_on(fin) { style.clear() } else { style };
-    let held = !all.iter().any(|other| other.set == fin.set && is_better(other, fin));
-    let grip = held.then(|| fin_grip(&corners, fin.turned, layout));
-    let mut items = vec![Item::Path { path: Path::closed(corners), style }];
-    items.extend(grip);
-    Item::Part {
-        part: Part::Fins(fin.set),
-        hint: held.then_some("Drag up or down to move the fins"),
-        items,
-    }
+    if in_front && !is_edge_on(fin) { style.clear() } else { style }
 }
 
-/// Whether a hand finds it more easily than another fin of the same set: more of it is seen,
-/// on the right, in front.
-fn is_better(fin: &ProjectedFin, than: &ProjectedFin) -> bool {
-    let rank = |fin: &ProjectedFin| {
-        // Two that mirror each other may differ in the last bit.
-        let seen = (fin.turned.abs() * 1e6).round();
-        4.0 * seen + 2.0 * f64::from(fin.turned > 0.0) + f64::from(fin.near)
-    };
-    rank(fin) > rank(than)
+/// How easily a hand finds it, beside others of its set: the more of it is seen, on the
+/// right, in front.
+fn rank(fin: &ProjectedFin) -> f64 {
+    // Two that mirror each other may differ in the last bit.
+    let seen = (fin.turned.abs() * 1e6).round();
+    4.0 * seen + 2.0 * f64::from(fin.turned > 0.0) + f64::from(fin.near)
 }
 
 /// The least and the largest of some numbers.
@@ -129,62 +138,60 @@ fn is_card(design: &Design, i: usize) -> bool {
     }
 }
 
-/// Each section as an area that can be pointed at, with its side edges.
+/// Each section as an area that can be pointed at, with its edges; then the joints between
+/// those that are equally wide where they meet.
 fn sections(design: &Design, body: &Body, layout: &Layout) -> Vec<Item> {
     let tolerance_m = TOLERANCE_PX / layout.px_per_mm / 1000.0;
     let stretches = body.stretches();
-    stretches
-        .iter()
-        .enumerate()
-        .map(|(i, stretch)| {
-            let side = stretch.outline_m(tolerance_m);
-            let run = |sign: f64| -> Vec<Point> {
-                side.iter().map(|&(x, r)| layout.point(x, sign * r)).collect()
-            };
-            let (right, left) = (run(1.0), run(-1.0));
-            let mut area = right.clone();
-            area.extend(left.iter().rev());
-            let mut edges = Path::open(right);
-            edges.runs.push((left, false));
-            let front_r = stretch.profile.front_radius_m();
-            let joint = Path::open(vec![
-                layout.point(stretch.front_m, -front_r),
-                layout.point(stretch.front_m, front_r),
-            ]);
-            let ahead_r = i.checked_sub(1).map(|a| stretches[a].profile.rear_radius_m());
-            let flush = ahead_r.is_some_and(|r| (r - front_r).abs() < 1e-6);
-            let joint_style = if flush {
-                Style::line(Colour::Soft, 1.0).dashed(&[4.0, 4.0])
-            } else {
-                Style::line(Colour::Ink, EDGE)
-            };
-            let inside = if is_card(design, i) {
-                Style::area(Colour::Ruler)
-            } else {
-                Style::area(Colour::Body).clear()
-            };
-            let mut items = vec![
+    let mut joints = Path::default();
+    let mut items: Vec<Item> = Vec::new();
+    for (i, stretch) in stretches.iter().enumerate() {
+        let side = stretch.outline_m(tolerance_m);
+        let run = |sign: f64| -> Vec<Point> {
+            side.iter().map(|&(x, r)| layout.point(x, sign * r)).collect()
+        };
+        let (right, left) = (run(1.0), run(-1.0));
+        let mut area = right.clone();
+        area.extend(left.iter().rev());
+        let mut edges = Path::open(right);
+        edges.runs.push((left, false));
+        let across = |path: &mut Path, x: f64, r: f64| {
+            path.line(layout.point(x, -r), layout.point(x, r));
+        };
+        let front_r = stretch.profile.front_radius_m();
+        let ahead_r = i.checked_sub(1).map(|a| stretches[a].profile.rear_radius_m());
+        let flush = ahead_r.is_some_and(|r| (r - front_r).abs() < 1e-6);
+        if front_r > 0.0 {
+            across(
+                if flush { &mut joints } else { &mut edges },
+                stretch.front_m,
+                front_r,
+            );
+        }
+        let rear_r = stretch.profile.rear_radius_m();
+        let behind_r = stretches.get(i + 1).map(|b| b.profile.front_radius_m());
+        if rear_r > 0.0 && behind_r.is_none_or(|r| (r - rear_r).abs() >= 1e-6) {
+            across(&mut edges, stretch.rear_m(), rear_r);
+        }
+        let inside = if is_card(design, i) {
+            Style::area(Colour::Ruler)
+        } else {
+            Style::area(Colour::Body).clear()
+        };
+        items.push(Item::Part {
+            part: Part::Section(i),
+            hint: None,
+            items: vec![
                 Item::Path { path: Path::closed(area), style: inside },
                 Item::Path { path: edges, style: Style::line(Colour::Ink, EDGE) },
-            ];
-            if front_r > 0.0 {
-                items.push(Item::Path { path: joint, style: joint_style });
-            }
-            let rear_r = stretch.profile.rear_radius_m();
-            let behind_r = stretches.get(i + 1).map(|b| b.profile.front_radius_m());
-            if rear_r > 0.0 && behind_r.is_none_or(|r| (r - rear_r).abs() >= 1e-6) {
-                let end = Path::open(vec![
-                    layout.point(stretch.rear_m(), -rear_r),
-                    layout.point(stretch.rear_m(), rear_r),
-                ]);
-                items.push(Item::Path {
-                    path: end,
-                    style: Style::line(Colour::Ink, EDGE),
-                });
-            }
-            Item::Part { part: Part::Section(i), hint: None, items }
-        })
-        .collect()
+            ],
+        });
+    }
+    let style = Style::line(Colour::Soft, 1.0).dashed(&[4.0, 4.0]);
+    if !joints.runs.is_empty() {
+        items.push(Item::Path { path: joints, style });
+    }
+    items
 }
 
 /// Light along the straight part of the bottle, the first where there are several.
