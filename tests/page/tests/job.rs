@@ -469,7 +469,7 @@ async fn a_finger_drags_at_a_grip_and_scrolls_elsewhere() -> Result<()> {
             assert_ne!(pair[0].2, pair[1].2, "{css}: the strip at step {i}");
             assert_eq!(pair[0].3, pair[1].3, "{css}: the page scrolled at step {i}");
         }
-        page.wait_until("!document.querySelector('#sheet.dragging')").await?;
+        page.wait_until("!('dragging' in document.documentElement.dataset)").await?;
         page.click("#undo").await?;
         page.wait_until(&format!(
             "document.querySelector(`{field}`).value === '{before}'"

@@ -82,9 +82,21 @@ pub(super) fn listen(page: &Rc<Page>) -> Result<Vec<Listener>, JsValue> {
         };
         (query.unchecked_ref::<EventTarget>(), "change", heard)
     });
+    // Some browsers heed no touch-action in a drawing. What a finger has taken hold of at
+    // its pointerdown, which comes first, it does not scroll. Nor does it click then.
+    let sheet = page.document.get_element_by_id("sheet");
+    let on_sheet = sheet.iter().map(|sheet| {
+        let heard: Heard = |page, event| {
+            if page.drag.get().is_some() {
+                event.prevent_default();
+            }
+        };
+        (sheet.unchecked_ref::<EventTarget>(), "touchstart", heard)
+    });
     on_document
         .chain(on_window)
         .chain(on_query)
+        .chain(on_sheet)
         .map(|(target, kind, heard)| {
             let page = Rc::clone(page);
             Listener::new(target, kind, move |event| heard(&page, &event))
@@ -389,7 +401,9 @@ fn press(page: &Rc<Page>, event: &Event) {
     let Some(pointer) = event.dyn_ref::<PointerEvent>() else { return };
     let Some(element) = target(event) else { return };
     let in_drawing = element.closest("#sheet").ok().flatten();
-    if in_drawing.is_none() || pointer.button() != 0 || !pointer.is_primary() {
+    // A second finger is no second hand.
+    let is_dragging = page.drag.get().is_some_and(|drag| drag.moving);
+    if in_drawing.is_none() || pointer.button() != 0 || is_dragging {
         return;
     }
     let part = around(event, "data-part").and_then(|(_, part)| part.parse().ok());
@@ -442,8 +456,8 @@ fn drag(page: &Rc<Page>, event: &Event) {
 fn hold(page: &Page, pointer: i32) {
     if let Some(sheet) = page.document.get_element_by_id("sheet") {
         report(sheet.set_pointer_capture(pointer));
-        report(sheet.class_list().add_1("dragging"));
     }
+    report(page.screen.mark("data-dragging", ""));
 }
 
 /// A press on the graph of the swing leads the pictures to that time.
@@ -478,15 +492,15 @@ fn over_graph(page: &Rc<Page>, event: &Event) {
 
 fn release(page: &Rc<Page>, event: &Event) {
     let Some(drag) = page.drag.get() else { return };
-    let pointer = event.dyn_ref::<PointerEvent>().map(PointerEvent::pointer_id);
-    if pointer != Some(drag.pointer) {
+    let Some(pointer) = event.dyn_ref::<PointerEvent>() else { return };
+    if pointer.pointer_id() != drag.pointer {
         return;
     }
     page.drag.set(None);
     if drag.moving {
-        if let Some(sheet) = page.document.get_element_by_id("sheet") {
-            report(sheet.class_list().remove_1("dragging"));
-        }
+        report(page.screen.unmark("data-dragging"));
         page.send(Msg::Left { field: drag.field });
+    } else if pointer.pointer_type() == "touch" {
+        report(page.screen.focus_part(&drag.part.to_string()));
     }
 }
