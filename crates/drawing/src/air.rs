@@ -313,7 +313,7 @@ mod tests {
                         }
                         Item::Dot { centre, .. } => vec![*centre],
                         Item::Text { at, .. } => vec![*at],
-                        Item::Part { .. } => vec![],
+                        Item::Part { .. } | Item::Grip { .. } => vec![],
                     };
                     for p in points {
                         assert!((0.0..=width).contains(&p.x), "{example:?} {p:?}");

@@ -34,7 +34,7 @@ impl WordBox {
                     });
                 }
                 Item::Part { items, .. } => Self::all(items, out),
-                Item::Path { .. } | Item::Dot { .. } => {}
+                Item::Path { .. } | Item::Dot { .. } | Item::Grip { .. } => {}
             }
         }
     }
@@ -115,7 +115,7 @@ pub(crate) fn lines_miss_words(scene: &Scene, plated: &[&str], which: &str) {
                     && centre.y + radius <= scene.height_px;
                 assert!(inside, "{which}: {centre:?}");
             }
-            Item::Text { .. } | Item::Part { .. } => {}
+            Item::Text { .. } | Item::Part { .. } | Item::Grip { .. } => {}
         }
     }
 }

@@ -9,15 +9,15 @@ pub enum Colour {
     Soft,
     /// The sheet under the rocket.
     Sheet,
-    /// Inside of the body.
+    /// Inside of a bottle, which one sees through.
     Body,
     /// Inside of a fin.
     Fin,
     /// Fine lines of the squared paper.
     FineLine,
-    /// Bold lines of the squared paper.
+    /// Bold lines of the squared paper, and what shines on a bottle.
     BoldLine,
-    /// The ruler.
+    /// The ruler, and card.
     Ruler,
     /// The fulcrum: centre of mass.
     Fulcrum,

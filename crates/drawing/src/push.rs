@@ -208,7 +208,10 @@ mod tests {
             .iter()
             .filter_map(|item| match item {
                 Item::Text { at, .. } => Some(at.y),
-                Item::Path { .. } | Item::Dot { .. } | Item::Part { .. } => None,
+                Item::Path { .. }
+                | Item::Dot { .. }
+                | Item::Part { .. }
+                | Item::Grip { .. } => None,
             })
             .collect();
         assert!(lines.windows(2).all(|w| w[1] - w[0] >= LINE_PX - 1e-9), "{lines:?}");

@@ -40,7 +40,7 @@ fn paths(items: &[Item]) -> Vec<(&Path, &Style)> {
         match item {
             Item::Path { path, style } => found.push((path, style)),
             Item::Part { items, .. } => found.extend(paths(items)),
-            Item::Dot { .. } | Item::Text { .. } => {}
+            Item::Dot { .. } | Item::Text { .. } | Item::Grip { .. } => {}
         }
     }
     found
@@ -62,7 +62,9 @@ fn points(path: &Path) -> impl Iterator<Item = Point> {
 fn dots(items: &[Item]) -> Vec<(Point, f64, Style)> {
     let dot = |item: &Item| match item {
         Item::Dot { centre, radius, style } => Some((*centre, *radius, *style)),
-        Item::Path { .. } | Item::Text { .. } | Item::Part { .. } => None,
+        Item::Path { .. } | Item::Text { .. } | Item::Part { .. } | Item::Grip { .. } => {
+            None
+        }
     };
     items.iter().filter_map(dot).collect()
 }

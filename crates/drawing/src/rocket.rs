@@ -69,7 +69,10 @@ pub fn rocket(design: &Design, figures: &Figures, sheet: &Sheet) -> Option<Scene
         name: format!("{name}, drawn to scale with its two points"),
         groups: vec![
             Group { key: "paper", items: paper::paper(&layout) },
-            Group { key: "rocket", items: outline::rocket(&body, &view, &layout) },
+            Group {
+                key: "rocket",
+                items: outline::rocket(design, &body, &view, &layout),
+            },
             Group { key: "weights", items: outline::weights(design, &layout) },
             Group {
                 key: "marks",
@@ -93,9 +96,11 @@ mod tests {
     use super::*;
     use crate::boxes::{lines_miss_words, words_keep_apart};
     use crate::palette::Colour;
-    use crate::scene::Item;
+    use crate::scene::{Item, Point};
+    use crate::svg::GRIP_PX;
     use noseward_stability::{
-        BottleSize, Example, SectionKind, UnitSystem, Weight, evaluate,
+        BottleSize, Example, FinSet, Part, Planform, SectionKind, UnitSystem, Weight,
+        evaluate,
     };
 
     fn sheets() -> Vec<Sheet> {
@@ -190,6 +195,114 @@ mod tests {
             assert!(layout_height < 15.0, "{layout_height}");
             assert_eq!(scene.groups.len(), 4);
         }
+    }
+
+    /// Fins of every kind, turned every way.
+    fn finned() -> Vec<Design> {
+        let mut all = designs();
+        let own = [(0.0, 0.0), (40.0, 50.0), (20.0, 20.0), (70.0, 60.0), (90.0, 0.0)];
+        let four = |tip_mm, span_mm, sweep_mm| Planform::FourSided {
+            root_mm: 80.0,
+            tip_mm,
+            span_mm,
+            sweep_mm,
+        };
+        let planforms = [
+            Planform::PointsMm(own.map(|(x, y)| [x, y]).into()),
+            four(0.0, 40.0, 80.0),
+            four(20.0, 3.0, -10.0),
+            four(120.0, 90.0, -40.0),
+        ];
+        for planform in planforms {
+            for count in 2..=8 {
+                for roll_deg in [0.0, 30.0, 45.0, 90.0, 170.0, 180.0] {
+                    let mut design = Example::Puffin.design();
+                    let mut set = FinSet { count, roll_deg, ..design.fins[0].clone() };
+                    set.planform = planform.clone();
+                    design.fins = vec![set];
+                    all.push(design);
+                }
+            }
+        }
+        all
+    }
+
+    /// Whether a point is within a closed run: it sees the edge an odd number of times.
+    fn is_within(run: &[Point], p: Point) -> bool {
+        let next = run.iter().cycle().skip(1);
+        let crossed = run.iter().zip(next).filter(|(a, b)| {
+            (a.y <= p.y) != (b.y <= p.y)
+                && a.x + (b.x - a.x) * (p.y - a.y) / (b.y - a.y) > p.x
+        });
+        crossed.count() % 2 == 1
+    }
+
+    /// Whatever can be dragged has one grip, which lies on it and is large enough.
+    #[test]
+    fn each_grip_lies_on_what_it_drags() {
+        for design in finned() {
+            let figures = evaluate(&design).figures.unwrap();
+            for sheet in sheets() {
+                let scene = rocket(&design, &figures, &sheet).unwrap();
+                let mut held = Vec::new();
+                for item in scene.groups.iter().flat_map(|group| &group.items) {
+                    let Item::Part { part, hint, items } = item else { continue };
+                    let which = format!("{part} of {design:?} on {sheet:?}");
+                    let grips = || {
+                        items.iter().filter_map(|item| match item {
+                            &Item::Grip { at, apart_px, half_px } => {
+                                Some((at, apart_px, half_px))
+                            }
+                            _ => None,
+                        })
+                    };
+                    assert_eq!(grips().count(), usize::from(hint.is_some()), "{which}");
+                    for (middle, apart_px, half_px) in grips() {
+                        held.push(*part);
+                        // A finger finds it, and what is seen is part of that.
+                        assert!(GRIP_PX >= 12.0 && half_px < GRIP_PX, "{which}");
+                        assert!(apart_px > 0.0 && apart_px < GRIP_PX, "{which}");
+                        let (left, right) = (middle.x - half_px, middle.x + half_px);
+                        assert!(left > 0.0 && right < sheet.width_px, "{which}");
+                        let lies_on = items.iter().any(|item| match item {
+                            Item::Path { path, .. } => is_within(&path.runs[0].0, middle),
+                            Item::Dot { centre, radius, .. } => {
+                                let (dx, dy) = (centre.x - middle.x, centre.y - middle.y);
+                                libm::hypot(dx, dy) < *radius
+                            }
+                            _ => false,
+                        });
+                        assert!(lies_on, "{which}: {middle:?}");
+                    }
+                }
+                let fins = (0..design.fins.len()).map(Part::Fins);
+                let weights = (0..design.weights.len()).map(Part::Weight);
+                let all: Vec<Part> = fins.chain(weights).collect();
+                held.sort();
+                let mut wanted = all;
+                wanted.sort();
+                assert_eq!(held, wanted);
+            }
+        }
+    }
+
+    /// A bottle shines and has its cap; a tube of paper has neither.
+    #[test]
+    fn a_bottle_looks_like_one() {
+        let looks = |example: Example| {
+            let design = example.design();
+            let figures = evaluate(&design).figures.unwrap();
+            let scene = rocket(&design, &figures, &sheets()[0]).unwrap();
+            let is_bold = |item: &&Item| match item {
+                Item::Path { style, .. } => {
+                    [style.fill, style.stroke].contains(&Some(Colour::BoldLine))
+                }
+                _ => false,
+            };
+            scene.groups[1].items.iter().filter(is_bold).count()
+        };
+        assert_eq!(looks(Example::Puffin), 2);
+        assert_eq!(looks(Example::Gannet), 0);
     }
 
     #[test]

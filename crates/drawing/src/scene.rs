@@ -71,8 +71,20 @@ pub enum Item {
     Part {
         /// Which part.
         part: Part,
+        /// What a hand can do with it; `None` where it can only be pointed at.
+        hint: Option<&'static str>,
         /// What it is drawn with.
         items: Vec<Self>,
+    },
+    /// Where a hand takes hold of a part to drag it: two short level lines, and more room
+    /// round them than is seen, so that a finger finds it. Nothing of it is printed.
+    Grip {
+        /// Its middle.
+        at: Point,
+        /// From the middle to either line, in pixels.
+        apart_px: f64,
+        /// Half the length of a line, in pixels.
+        half_px: f64,
     },
 }
 
@@ -142,6 +154,8 @@ pub struct Style {
     pub width_px: f64,
     /// Lengths of dashes and gaps in pixels; empty for an unbroken line.
     pub dashes: &'static [f64],
+    /// Whether what lies behind shows through the inside.
+    pub clear: bool,
 }
 
 impl Style {
@@ -161,6 +175,12 @@ impl Style {
     #[must_use]
     pub fn filled(self, fill: Colour) -> Self {
         Self { fill: Some(fill), ..self }
+    }
+
+    /// The same with an inside that one sees through.
+    #[must_use]
+    pub fn clear(self) -> Self {
+        Self { clear: true, ..self }
     }
 
     /// The same with a broken line.

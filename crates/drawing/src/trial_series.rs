@@ -359,7 +359,7 @@ mod tests {
             Item::Dot { centre, radius, .. } => [-radius, *radius]
                 .map(|by| Point { x: centre.x + by, y: centre.y + by })
                 .into(),
-            Item::Text { .. } | Item::Part { .. } => Vec::new(),
+            Item::Text { .. } | Item::Part { .. } | Item::Grip { .. } => Vec::new(),
         }
     }
 

@@ -397,6 +397,95 @@ async fn a_weight_can_be_dragged_along_the_ruler() -> Result<()> {
     Ok(())
 }
 
+/// A finger on the middle of an element, moved up or down by so many pixels, a step at a
+/// time, and what the page showed before and at each step: the number in a field, the
+/// bracket, the strip, and how far the page has scrolled.
+async fn moved_by_a_finger(
+    page: &Page,
+    css: &str,
+    field: &str,
+    steps: [f64; 4],
+) -> Result<Vec<(String, String, String, f64)>> {
+    let middle = format!(
+        "(box => [box.x + box.width / 2, box.y + box.height / 2])
+         (document.querySelector(`{css}`).getBoundingClientRect())"
+    );
+    let middle = page.eval(&middle).await?;
+    let (x, y) = (middle[0].as_f64().unwrap_or(0.0), middle[1].as_f64().unwrap_or(0.0));
+    let seen = format!(
+        "[document.querySelector(`{field}`).value,
+          document.querySelector('#sheet [data-group=marks] [stroke-width=\"2\"]')
+              .getAttribute('d'),
+          document.querySelector('#strip .strip__number').innerText, scrollY]"
+    );
+    let text = |value: &Value| value.as_str().unwrap_or_default().to_owned();
+    let mut found = Vec::new();
+    let mut dy_before = 0.0;
+    for (i, dy) in [0.0].into_iter().chain(steps).enumerate() {
+        let kind = if i == 0 { "touchStart" } else { "touchMove" };
+        // As a hand does it: no step is far from the one before.
+        for part in 1..=4 {
+            let at = dy_before + (dy - dy_before) * f64::from(part) / 4.0;
+            if i > 0 || part == 4 {
+                let event = serde_json::json!({
+                    "type": kind, "touchPoints": [{ "x": x, "y": y + at, "id": 1 }]
+                });
+                page.cdp("Input.dispatchTouchEvent", event).await?;
+            }
+        }
+        dy_before = dy;
+        // The frame after the last event, and the one in which it is on the screen.
+        page.run(
+            "await new Promise(done => requestAnimationFrame(() => \
+                 requestAnimationFrame(done)));",
+        )
+        .await?;
+        let now = page.eval(&seen).await?;
+        let scrolled = now[3].as_f64().unwrap_or(f64::NAN);
+        found.push((text(&now[0]), text(&now[1]), text(&now[2]), scrolled));
+    }
+    let end = serde_json::json!({ "type": "touchEnd", "touchPoints": [] });
+    page.cdp("Input.dispatchTouchEvent", end).await?;
+    Ok(found)
+}
+
+/// What is dragged, the bracket and the strip go along, and the page stays where it is.
+#[tokio::test]
+async fn a_finger_drags_at_a_grip_and_scrolls_elsewhere() -> Result<()> {
+    let page = Page::open(360, 740).await?;
+    let touch = serde_json::json!({ "enabled": true, "maxTouchPoints": 1 });
+    page.cdp("Emulation.setTouchEmulationEnabled", touch).await?;
+    page.eval("scrollTo(0, 60)").await?;
+    let up = [-12.0, -24.0, -36.0, -48.0];
+    for (css, field, steps) in [
+        ("#sheet [data-part='/fins/0'] .grip", "[id='/fins/0/start_mm']", up),
+        ("#sheet [data-part='/weights/0'] circle", CLAY_PLACE, up.map(|dy| -dy)),
+    ] {
+        let before = page.value(field).await?;
+        let found = moved_by_a_finger(&page, css, field, steps).await?;
+        for (i, pair) in found.windows(2).enumerate() {
+            assert_ne!(pair[0].0, pair[1].0, "{css}: the field at step {i}");
+            assert_ne!(pair[0].1, pair[1].1, "{css}: the bracket at step {i}");
+            assert_ne!(pair[0].2, pair[1].2, "{css}: the strip at step {i}");
+            assert_eq!(pair[0].3, pair[1].3, "{css}: the page scrolled at step {i}");
+        }
+        page.wait_until("!('dragging' in document.documentElement.dataset)").await?;
+        page.click("#undo").await?;
+        page.wait_until(&format!(
+            "document.querySelector(`{field}`).value === '{before}'"
+        ))
+        .await?;
+    }
+    // The fin itself, beside its grip, and the ruler's sheet scroll.
+    page.eval("scrollTo(0, 60)").await?;
+    let sheet = "#sheet [data-group='paper'] path";
+    let found = moved_by_a_finger(&page, sheet, CLAY_PLACE, up).await?;
+    assert_eq!(found[0].0, found[4].0);
+    assert!(found[4].3 > found[0].3, "{found:?}");
+    assert_eq!(page.errors().await?, Vec::<String>::new());
+    Ok(())
+}
+
 /// JavaScript writes 0.0 as 0: the same bits, but another kind of number here.
 fn numbers_as_floats(value: Value) -> Value {
     match value {

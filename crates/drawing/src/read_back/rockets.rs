@@ -29,9 +29,9 @@ fn sheets() -> Vec<Sheet> {
 /// From where to where the sections of the body reach: left, right, top, bottom.
 fn body(scene: &Scene) -> (f64, f64, f64, f64) {
     let items = group(scene, "rocket");
-    let sections = paths(items)
-        .into_iter()
-        .filter(|(_, style)| style.fill == Some(Colour::Body) && style.stroke.is_none());
+    let sections = paths(items).into_iter().filter(|(_, style)| {
+        matches!(style.fill, Some(Colour::Body | Colour::Ruler)) && style.stroke.is_none()
+    });
     let mut reach = (f64::MAX, f64::MIN, f64::MAX, f64::MIN);
     for p in sections.flat_map(|(path, _)| points(path)) {
         reach = (reach.0.min(p.x), reach.1.max(p.x), reach.2.min(p.y), reach.3.max(p.y));

@@ -58,7 +58,7 @@ impl<'a> Side<'a> {
     }
 
     fn items(&self, layout: &Layout) -> Vec<Item> {
-        let mut items = outline::rocket(&self.body, &self.view, layout);
+        let mut items = outline::rocket(self.design, &self.body, &self.view, layout);
         items.extend(outline::weights(self.design, layout));
         items.into_iter().flat_map(without_part).collect()
     }
@@ -224,10 +224,13 @@ fn layouts(
     })
 }
 
-/// What is drawn of a part: here it belongs to no field of a page.
+/// What is drawn of a part: here it belongs to no field of a page, and no hand moves it.
 fn without_part(item: Item) -> Vec<Item> {
     match item {
-        Item::Part { items, .. } => items,
+        Item::Part { items, .. } => {
+            let stays = |item: &Item| !matches!(item, Item::Grip { .. });
+            items.into_iter().filter(stays).collect()
+        }
         other => vec![other],
     }
 }
@@ -416,7 +419,7 @@ mod tests {
             let scene = pair(one, one, Units::METRIC, width, height).unwrap();
             words_keep_apart(&scene, "long captions");
             for item in scene.groups.iter().flat_map(|group| &group.items) {
-                assert!(!matches!(item, Item::Part { .. }));
+                assert!(!matches!(item, Item::Part { .. } | Item::Grip { .. }));
             }
         }
     }

@@ -110,7 +110,10 @@ mod tests {
             let scene = swing_rocket(&design, &figures, angle, 200.0).unwrap();
             let bodies = scene.groups[1].items.iter().rev().find_map(|item| match item {
                 Item::Path { path, .. } => Some(path.runs[0].0[0].x),
-                Item::Dot { .. } | Item::Text { .. } | Item::Part { .. } => None,
+                Item::Dot { .. }
+                | Item::Text { .. }
+                | Item::Part { .. }
+                | Item::Grip { .. } => None,
             });
             bodies.unwrap()
         };

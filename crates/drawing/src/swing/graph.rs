@@ -382,7 +382,7 @@ mod tests {
                 (!is_sample).then_some(runs)
             }
             Item::Path { .. } | Item::Dot { .. } => None,
-            Item::Text { .. } | Item::Part { .. } => None,
+            Item::Text { .. } | Item::Part { .. } | Item::Grip { .. } => None,
         });
         curves.collect()
     }

@@ -8,6 +8,7 @@ mod notebook;
 mod paths;
 mod swing;
 mod telling;
+mod words;
 
 use super::*;
 use crate::places::swing::{CARDS, SPACE_CARD, SetupField, SwingMsg, SwingResult};

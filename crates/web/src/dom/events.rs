@@ -14,7 +14,9 @@ use web_sys::{
 use super::keeping::Heard;
 use super::listener::Listener;
 use super::{Page, address, animation, computer, report};
-use crate::app::{Choice, Code, Msg, NotebookMsg, Notice, place_field, read_number};
+use crate::app::{
+    Choice, Code, Msg, NotebookMsg, Notice, Place, place_field, read_number,
+};
 use crate::places::PlaceMsg;
 use crate::places::compare::CompareMsg;
 use crate::places::swing::{SetupField, SwingMsg};
@@ -22,6 +24,8 @@ use crate::places::swing::{SetupField, SwingMsg};
 /// A part being dragged along the ruler.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Drag {
+    /// The hand, or the finger, that drags.
+    pointer: i32,
     part: Part,
     field: Field,
     from_mm: f64,
@@ -80,9 +84,21 @@ pub(super) fn listen(page: &Rc<Page>) -> Result<Vec<Listener>, JsValue> {
         };
         (query.unchecked_ref::<EventTarget>(), "change", heard)
     });
+    // Some browsers heed no touch-action in a drawing. What a finger has taken hold of at
+    // its pointerdown, which comes first, it does not scroll. Nor does it click then.
+    let sheet = page.document.get_element_by_id("sheet");
+    let on_sheet = sheet.iter().map(|sheet| {
+        let heard: Heard = |page, event| {
+            if page.drag.get().is_some() {
+                event.prevent_default();
+            }
+        };
+        (sheet.unchecked_ref::<EventTarget>(), "touchstart", heard)
+    });
     on_document
         .chain(on_window)
         .chain(on_query)
+        .chain(on_sheet)
         .map(|(target, kind, heard)| {
             let page = Rc::clone(page);
             Listener::new(target, kind, move |event| heard(&page, &event))
@@ -357,8 +373,12 @@ fn key(page: &Rc<Page>, event: &Event) {
     input.set_value(&page.state.borrow().text_of(field));
 }
 
-/// What the pointer or the focus is on lights up on both sides of the page.
+/// What the pointer or the focus is on lights up on both sides of the page. What is being
+/// dragged stays lit, wherever the pointer is by then.
 fn light(page: &Rc<Page>, event: &Event) {
+    if page.drag.get().is_some_and(|drag| drag.moving) {
+        return;
+    }
     let part = around(event, "data-part").map(|(_, part)| part);
     report(page.screen.light(part));
 }
@@ -385,19 +405,34 @@ fn press(page: &Rc<Page>, event: &Event) {
     over_graph(page, event);
     on_swing_graph(page, event);
     let Some(pointer) = event.dyn_ref::<PointerEvent>() else { return };
-    let in_drawing = target(event).and_then(|e| e.closest("#sheet").ok().flatten());
-    // A finger scrolls; the fields and their arrow keys do the same without dragging.
-    let is_finger = pointer.pointer_type() == "touch";
-    if in_drawing.is_none() || pointer.button() != 0 || is_finger {
+    let Some(element) = target(event) else { return };
+    let in_drawing = element.closest("#sheet").ok().flatten();
+    // A second finger is no second hand.
+    let is_dragging = page.drag.get().is_some_and(|drag| drag.moving);
+    if in_drawing.is_none() || pointer.button() != 0 || is_dragging {
         return;
     }
     let part = around(event, "data-part").and_then(|(_, part)| part.parse().ok());
     let Some(part) = part else { return };
     let Some(field) = place_field(part) else { return };
-    let from_mm = field.get(&page.state.borrow().design);
-    if let Some(from_mm) = from_mm {
-        let from_y = pointer.client_y();
-        page.drag.set(Some(Drag { part, field, from_mm, from_y, moving: false }));
+    let state = page.state.borrow();
+    // A finger scrolls, but where it takes hold of something beside its fields.
+    let is_grip =
+        matches!(part, Part::Weight(_)) || element.class_list().contains("grip");
+    let may_drag = is_grip && state.place == Place::Rocket;
+    if pointer.pointer_type() == "touch" && !may_drag {
+        return;
+    }
+    if let Some(from_mm) = field.get(&state.design) {
+        let (pointer, from_y) = (pointer.pointer_id(), pointer.client_y());
+        page.drag.set(Some(Drag {
+            pointer,
+            part,
+            field,
+            from_mm,
+            from_y,
+            moving: false,
+        }));
     }
 }
 
@@ -406,14 +441,29 @@ fn drag(page: &Rc<Page>, event: &Event) {
     on_swing_graph(page, event);
     let Some(mut drag) = page.drag.get() else { return };
     let Some(pointer) = event.dyn_ref::<PointerEvent>() else { return };
+    if pointer.pointer_id() != drag.pointer {
+        return;
+    }
     let by_px = pointer.client_y() - drag.from_y;
-    drag.moving |= by_px.abs() >= CLICK_PX;
-    page.drag.set(Some(drag));
+    if !drag.moving && by_px.abs() >= CLICK_PX {
+        drag.moving = true;
+        page.drag.set(Some(drag));
+        hold(page, drag.pointer);
+    }
     if drag.moving {
         event.prevent_default();
         let Drag { part, from_mm, .. } = drag;
         page.send(Msg::Dragged { part, from_mm, by_px: f64::from(by_px) });
     }
+}
+
+/// The sheet hears what the pointer does from now on, wherever that goes: what is dragged is
+/// drawn anew at each step, and with it goes what the pointer was on.
+fn hold(page: &Page, pointer: i32) {
+    if let Some(sheet) = page.document.get_element_by_id("sheet") {
+        report(sheet.set_pointer_capture(pointer));
+    }
+    report(page.screen.mark("data-dragging", ""));
 }
 
 /// A press on the graph of the swing leads the pictures to that time.
@@ -446,10 +496,17 @@ fn over_graph(page: &Rc<Page>, event: &Event) {
     }
 }
 
-fn release(page: &Rc<Page>, _: &Event) {
-    if let Some(drag) = page.drag.take()
-        && drag.moving
-    {
+fn release(page: &Rc<Page>, event: &Event) {
+    let Some(drag) = page.drag.get() else { return };
+    let Some(pointer) = event.dyn_ref::<PointerEvent>() else { return };
+    if pointer.pointer_id() != drag.pointer {
+        return;
+    }
+    page.drag.set(None);
+    if drag.moving {
+        report(page.screen.unmark("data-dragging"));
         page.send(Msg::Left { field: drag.field });
+    } else if pointer.pointer_type() == "touch" {
+        report(page.screen.focus_part(&drag.part.to_string()));
     }
 }

@@ -159,7 +159,7 @@ impl Screen {
                 self.show_group(id, key, &markup)?;
             }
         }
-        Ok(())
+        self.light_again()
     }
 
     /// Brings one group of a drawing up to date.

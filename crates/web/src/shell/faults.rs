@@ -4,7 +4,7 @@ use maud::{Markup, html};
 use noseward_stability::{Field, FinField, Part, SectionField, Severity, WeightField};
 
 use crate::app::{Place, State};
-use crate::places::rocket::{is_bottle, is_shown};
+use crate::places::rocket::{fin_words, is_bottle, is_shown};
 
 /// Faults that stop the drawing, each leading to its field.
 pub(crate) fn list(state: &State) -> Markup {
@@ -65,10 +65,10 @@ pub(crate) fn place(state: &State, field: Field) -> String {
             FinField::Count => "how many",
             FinField::Start => "start",
             FinField::Roll => "turned by",
-            FinField::Root => "root",
-            FinField::Tip => "tip",
-            FinField::Span => "span",
-            FinField::Sweep => "sweep",
+            side
+            @ (FinField::Root | FinField::Tip | FinField::Span | FinField::Sweep) => {
+                fin_words(side).0
+            }
             FinField::Planform | FinField::Point(..) => "outline",
             FinField::Mass | FinField::WeighedMass | FinField::SheetDensity => "mass",
         }),

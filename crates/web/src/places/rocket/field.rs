@@ -2,6 +2,7 @@
 
 use maud::{Markup, PreEscaped, html};
 use noseward_drawing::{Picture, picture, svg_document};
+use noseward_lesson::Level;
 use noseward_stability::{Field, Quantity, Severity};
 
 use crate::app::{State, Unreadable};
@@ -11,6 +12,8 @@ use crate::shell::spoken_unit;
 #[derive(Clone, Copy)]
 pub(crate) struct Look<'a> {
     pub(crate) label: &'a str,
+    /// What the trade calls it, for whoever learns that word; empty where it is the label.
+    pub(crate) trade: &'a str,
     pub(crate) picture: Option<Picture>,
     /// What an empty field stands for.
     pub(crate) stand_in: Option<f64>,
@@ -18,16 +21,25 @@ pub(crate) struct Look<'a> {
 
 impl<'a> Look<'a> {
     pub(crate) fn new(label: &'a str, picture: Picture) -> Self {
-        Self { label, picture: Some(picture), stand_in: None }
+        Self { picture: Some(picture), ..Self::plain(label) }
     }
 
     pub(crate) fn plain(label: &'a str) -> Self {
-        Self { label, picture: None, stand_in: None }
+        Self { label, trade: "", picture: None, stand_in: None }
+    }
+
+    pub(crate) fn called(self, trade: &'a str) -> Self {
+        Self { trade, ..self }
     }
 
     pub(crate) fn standing_in(self, value: Option<f64>) -> Self {
         Self { stand_in: value, ..self }
     }
+}
+
+/// Whether the words of the trade stand beside the plain ones: root, span, ogive.
+pub(crate) fn says_trade_words(state: &State) -> bool {
+    state.all_measurements || state.desk.notebook.level >= Level::Explain
 }
 
 /// The id of the place for a field's fault.
@@ -53,6 +65,9 @@ pub(crate) fn number(state: &State, field: Field, look: Look<'_>) -> Markup {
                 }
                 span {
                     (look.label)
+                    @if !look.trade.is_empty() && says_trade_words(state) {
+                        " " small class="field__trade" { "(" (look.trade) ")" }
+                    }
                     @if !unit.is_empty() {
                         span class="visually-hidden" { " in " (spoken_unit(unit)) }
                     }
@@ -90,7 +105,8 @@ pub(crate) fn words(state: &State, field: Field, label: &str) -> Markup {
     }
 }
 
-/// A list to choose from; each entry with whether it is chosen.
+/// A list to choose from; each entry with whether it is chosen. Its value is its place in
+/// the list.
 pub(crate) fn choice(
     state: &State,
     field: Field,

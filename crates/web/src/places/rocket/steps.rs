@@ -7,7 +7,7 @@ use maud::{Markup, html};
 use noseward_drawing::Picture;
 use noseward_stability::{
     Axis, COMMON_WEIGHTS, Design, Field, FinField, Mass, Part, Planform, SectionField,
-    SectionKind, UnitSystem, WeightField, limits,
+    SectionKind, UnitSystem, WeightField, capital, limits,
 };
 
 use super::field::{self, Look};
@@ -239,11 +239,34 @@ fn section_card(state: &State, i: usize, number: u32) -> Markup {
     card(part, number, &name, &part_buttons(state, part), &inside)
 }
 
+/// The shape of a section. In the short form a nose stays a nose: those come first in the
+/// list, so that an entry's place in it is the same.
 fn shape_choice(state: &State, i: usize) -> Markup {
     let kind = state.design.sections[i].kind;
-    let entries: Vec<(String, bool)> =
-        SectionKind::ALL.iter().map(|&k| (k.name().to_owned(), k == kind)).collect();
+    let all = state.all_measurements;
+    let trade = field::says_trade_words(state);
+    let entries: Vec<(String, bool)> = SectionKind::ALL
+        .iter()
+        .filter(|k| all || k.is_nose())
+        .map(|&k| (shape_words(k, trade).to_owned(), k == kind))
+        .collect();
     field::choice(state, Choice::Kind(i).field(), "Shape", &entries)
+}
+
+/// What a shape looks like, and with the word of the trade where that is asked for.
+fn shape_words(kind: SectionKind, trade: bool) -> &'static str {
+    let (plain, with_trade) = match kind {
+        SectionKind::Dome => ("bottle base", "nose: bottle base (dome)"),
+        SectionKind::Ellipsoid => ("egg", "nose: egg (ellipsoid)"),
+        SectionKind::Ogive => ("pointed arch", "nose: pointed arch (ogive)"),
+        SectionKind::Paraboloid => ("rounded arch", "nose: rounded arch (paraboloid)"),
+        SectionKind::Cone => ("straight to a point", "nose: straight to a point (cone)"),
+        SectionKind::Tube
+        | SectionKind::StraightTaper
+        | SectionKind::RoundedTaper
+        | SectionKind::Neck => return kind.name(),
+    };
+    if trade { with_trade } else { plain }
 }
 
 fn length(state: &State, i: usize, in_bottle: bool) -> Markup {
@@ -326,18 +349,20 @@ fn mass_fields(state: &State, part: Part, only_weighed: bool) -> Markup {
 fn fin_card(state: &State, i: usize, number: u32) -> Markup {
     let part = Part::Fins(i);
     let set = &state.design.fins[i];
-    let number_of = |f, label, picture| {
-        field::number(state, Field::Fins(i, f), Look::new(label, picture))
+    let number_of = |f, label: &str, picture| {
+        let (_, trade) = fin_words(f);
+        field::number(state, Field::Fins(i, f), Look::new(label, picture).called(trade))
     };
+    let side = |f, picture| number_of(f, &capital(fin_words(f).0), picture);
     let inside = html! {
         (number_of(FinField::Count, "How many", Picture::FinCount))
         (number_of(FinField::Start, "Start, from nose tip", Picture::FinStart))
         @match &set.planform {
             Planform::FourSided { .. } => {
-                (number_of(FinField::Root, "Root, along the body", Picture::FinRoot))
-                (number_of(FinField::Tip, "Tip, outer edge", Picture::FinTip))
-                (number_of(FinField::Span, "Span, outwards", Picture::FinSpan))
-                (number_of(FinField::Sweep, "Sweep of the tip", Picture::FinSweep))
+                (side(FinField::Root, Picture::FinRoot))
+                (side(FinField::Tip, Picture::FinTip))
+                (side(FinField::Span, Picture::FinSpan))
+                (side(FinField::Sweep, Picture::FinSweep))
                 @if !state.all_measurements { (field::slot(state, Field::Fins(i, FinField::Planform))) }
             }
             Planform::PointsMm(points) if state.all_measurements => {
@@ -370,6 +395,17 @@ fn fin_card(state: &State, i: usize, number: u32) -> Markup {
     card(part, number, &name, &part_buttons(state, part), &inside)
 }
 
+/// What a side of a fin is called beside its picture, and what the trade calls it.
+pub(crate) fn fin_words(side: FinField) -> (&'static str, &'static str) {
+    match side {
+        FinField::Root => ("along the body", "root"),
+        FinField::Tip => ("outer edge", "tip"),
+        FinField::Span => ("out from the body", "span"),
+        FinField::Sweep => ("slants back by", "sweep"),
+        _ => ("", ""),
+    }
+}
+
 fn corners(state: &State, set: usize, count: usize) -> Markup {
     let number = |k: usize, axis: Axis, label: &str| {
         let field = Field::Fins(set, FinField::Point(k, axis));
@@ -378,7 +414,8 @@ fn corners(state: &State, set: usize, count: usize) -> Markup {
     html! {
         div class="corners" {
             p class="card__note" {
-                "Corners in order: front of the root, round the outside, rear of the root."
+                "Corners in order: the front one on the body, round the outside, the rear \
+                 one on the body."
             }
             @for k in 0..count {
                 div class="corners__row" {

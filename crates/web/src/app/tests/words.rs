@@ -1,0 +1,80 @@
+//! What the form calls a measurement: plain words beside its picture, and those of the trade
+//! for whoever learns them.
+
+use super::*;
+use noseward_lesson::Level;
+
+const TRADE: [&str; 7] =
+    ["root", "span", "sweep", "ogive", "ellipsoid", "paraboloid", "taper"];
+
+/// What is read in the place Rocket: its markup without the tags.
+fn read(state: &State) -> String {
+    let markup: String =
+        places::rocket::regions(state).into_iter().map(|region| region.markup).collect();
+    let pieces = markup.split('<').map(|piece| piece.split_once('>').map_or("", |p| p.1));
+    pieces.collect::<Vec<_>>().join(" ").to_lowercase()
+}
+
+#[test]
+fn the_main_measurements_have_plain_words() {
+    for example in Example::ALL {
+        for level in [Level::Balance, Level::Measure] {
+            let mut state = open("", Some(&example.design()));
+            state.desk.notebook.level = level;
+            let words = read(&state);
+            for trade in TRADE {
+                assert!(!words.contains(trade), "{trade} of {example:?} at {level:?}");
+            }
+            assert!(words.contains("out from the body"));
+        }
+    }
+}
+
+#[test]
+fn the_words_of_the_trade_stand_beside_the_plain_ones() {
+    let wanted = ["along the body", "(root)", "outer edge", "(tip)", "out from the body"];
+    let more = ["(span)", "slants back by", "(sweep)", "egg (ellipsoid)", "arch (ogive)"];
+    let mut all = open("", None);
+    all.all_measurements = true;
+    let mut older = open("", None);
+    older.desk.notebook.level = Level::Explain;
+    for state in [all, older] {
+        let words = read(&state);
+        for word in wanted.into_iter().chain(more) {
+            assert!(words.contains(word), "{word} in {words}");
+        }
+    }
+}
+
+/// The short list is the beginning of the long one, so that a place in it means the same.
+#[test]
+fn a_nose_is_chosen_by_its_place_in_either_list() {
+    let offered = |state: &State| -> usize {
+        let regions = places::rocket::regions(state);
+        let nose = regions.iter().find(|region| region.id == "card-/sections/0").unwrap();
+        let (_, list) =
+            nose.markup.split_once("data-choice=\"/sections/0/kind\"").unwrap();
+        let (list, _) = list.split_once("</select>").unwrap();
+        list.matches("<option").count()
+    };
+    let mut state = open("", None);
+    let noses = SectionKind::ALL.iter().filter(|kind| kind.is_nose()).count();
+    assert_eq!(offered(&state), noses);
+    for (i, kind) in SectionKind::ALL.into_iter().enumerate().take(noses) {
+        assert!(kind.is_nose(), "{kind:?}");
+        let choice = Choice::Kind(0);
+        update(&mut state, Msg::Chose { choice, value: i.to_string() });
+        assert_eq!(state.design.sections[0].kind, kind);
+    }
+    state.all_measurements = true;
+    assert_eq!(offered(&state), SectionKind::ALL.len());
+}
+
+/// What needs mending is named as it stands beside the field.
+#[test]
+fn a_fault_names_its_field_as_the_form_does() {
+    let mut state = open("", None);
+    let span = Field::Fins(0, FinField::Span);
+    typed(&mut state, span, "x");
+    assert_eq!(shell::faults::place(&state, span), "Fins, out from the body");
+}
