@@ -40,25 +40,69 @@ impl LinkError {
     }
 }
 
+/// Why a link cannot be opened: [`LinkError::sentence`] of whatever a link can have, apart, so
+/// that a page that opens links does without the words of all else.
+#[must_use]
+pub fn link_sentence(kind: &LinkErrorKind) -> String {
+    of_anything(kind, "link").unwrap_or_else(|| match kind {
+        LinkErrorKind::CutShort => CUT_SHORT.into(),
+        _ => {
+            "This link was changed on its way, so its numbers cannot be trusted. Copy it again \
+             from where it came from."
+                .into()
+        }
+    })
+}
+
+const CUT_SHORT: &str =
+    "This link was cut short on its way. Copy the whole link and open it again.";
+
+/// What can be wrong with links, codes, files and tables alike.
+fn of_anything(kind: &LinkErrorKind, noun: &str) -> Option<String> {
+    use LinkErrorKind as Kind;
+    Some(match kind {
+        Kind::TooLarge { .. } => format!(
+            "This {noun} is longer than any that this page makes. Copy it again from where \
+             it came from."
+        ),
+        Kind::Newer { .. } => format!(
+            "This {noun} was made by a newer version of this page. Reload the page, then \
+             open it again."
+        ),
+        Kind::Unknown { key } => format!(
+            "This {noun} has something that this version of the page does not know: \
+             “{key}”. Reload the page, then open it again."
+        ),
+        _ => return None,
+    })
+}
+
+/// A file of so many bytes is not opened at all.
+#[must_use]
+pub fn file_too_large(bytes: usize) -> String {
+    too_large("rocket", bytes)
+}
+
+fn too_large(what: &str, bytes: usize) -> String {
+    format!(
+        "This file is too large to be a {what} ({} KB). Choose a file that this page saved.",
+        bytes / 1024
+    )
+}
+
 fn sentence(kind: &LinkErrorKind, at: &At) -> String {
     use LinkErrorKind as Kind;
     let is_notebook = matches!(at, At::NotebookFile | At::Entry { .. });
     let noun = match at {
-        At::Link => "link",
+        At::Link => return link_sentence(kind),
         At::Code | At::Part(_) | At::Result => "code",
         At::File | At::NotebookFile | At::Entry { .. } => "file",
         At::Table | At::TableRow(_) | At::Cell { .. } => "table",
     };
     match kind {
-        Kind::TooLarge { bytes } if noun == "file" => format!(
-            "This file is too large to be a {} ({} KB). Choose a file that this page saved.",
-            if is_notebook { "notebook" } else { "rocket" },
-            bytes / 1024
-        ),
-        Kind::TooLarge { .. } => format!(
-            "This {noun} is longer than any that this page makes. Copy it again from where \
-             it came from."
-        ),
+        Kind::TooLarge { bytes } if noun == "file" => {
+            too_large(if is_notebook { "notebook" } else { "rocket" }, *bytes)
+        }
         Kind::Nothing => match at {
             At::Code => "There is no code in this. A code begins with R1.",
             At::Part(_) => {
@@ -76,18 +120,7 @@ fn sentence(kind: &LinkErrorKind, at: &At) -> String {
             }
         }
         .into(),
-        Kind::Newer { .. } => format!(
-            "This {noun} was made by a newer version of this page. Reload the page, then \
-             open it again."
-        ),
-        Kind::Unknown { key } => format!(
-            "This {noun} has something that this version of the page does not know: \
-             “{key}”. Reload the page, then open it again."
-        ),
-        Kind::CutShort => {
-            "This link was cut short on its way. Copy the whole link and open it again."
-                .into()
-        }
+        Kind::CutShort => CUT_SHORT.into(),
         Kind::Changed => match at {
             At::Part(None) => {
                 "All parts are here, and together they make no notebook. Read them anew."
@@ -96,10 +129,7 @@ fn sentence(kind: &LinkErrorKind, at: &At) -> String {
                 "Something in this code is wrong, and its rows do not tell where. Compare \
                  each row with the paper."
             }
-            _ => {
-                "This link was changed on its way, so its numbers cannot be trusted. Copy \
-                 it again from where it came from."
-            }
+            _ => return link_sentence(kind),
         }
         .into(),
         Kind::EndsInLine { line } => format!(
@@ -133,7 +163,9 @@ fn sentence(kind: &LinkErrorKind, at: &At) -> String {
         Kind::Notebook(error) => {
             format!("These trials make no notebook: {error}. Save the notebook again.")
         }
-        kind => of_rows(kind).unwrap_or_else(|| format!("This {noun} cannot be read.")),
+        kind => of_anything(kind, noun)
+            .or_else(|| of_rows(kind))
+            .unwrap_or_else(|| format!("This {noun} cannot be read.")),
     }
 }
 

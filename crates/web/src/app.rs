@@ -188,7 +188,7 @@ impl State {
                 Some(design.into())
             }
             link::Opened::Damaged(fault) => {
-                notice = Some(Notice::LinkDamaged(fault));
+                notice = Some(Notice::LinkDamaged(link::link_sentence(&fault.kind)));
                 None
             }
         };
@@ -595,9 +595,7 @@ fn perform(state: &mut State, msg: Msg) -> Vec<Effect> {
                 reason = "saturates"
             )]
             let bytes = bytes as usize;
-            let kind = link::LinkErrorKind::TooLarge { bytes };
-            let error = link::LinkError { kind, at: link::At::File };
-            state.notice = Some(Notice::FileFault(error.sentence()));
+            state.notice = Some(Notice::FileFault(link::file_too_large(bytes)));
             vec![Effect::Redraw]
         }
         Msg::HashChanged(hash) if is_for_notebook(&hash) => {
@@ -894,7 +892,7 @@ fn hash_changed(state: &mut State, hash: &str) -> Vec<Effect> {
             changed()
         }
         link::Opened::Damaged(fault) => {
-            state.notice = Some(Notice::LinkDamaged(fault));
+            state.notice = Some(Notice::LinkDamaged(link::link_sentence(&fault.kind)));
             vec![Effect::Redraw]
         }
     }

@@ -1,6 +1,6 @@
 //! The one message above the steps.
 
-use noseward_link::{LinkError, Missing};
+use noseward_link::Missing;
 
 impl Notice {
     /// What was done, in words.
@@ -28,8 +28,8 @@ impl Notice {
 pub(crate) enum Notice {
     /// A link ended too early.
     LinkCut(Vec<Missing>),
-    /// A link could not be trusted.
-    LinkDamaged(LinkError),
+    /// A link could not be trusted; why.
+    LinkDamaged(String),
     /// A file or pasted text could not be read; why.
     FileFault(String),
     /// What happened, in words.

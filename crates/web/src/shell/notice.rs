@@ -61,7 +61,7 @@ fn message(notice: &Notice, is_served: bool) -> Markup {
         Notice::LinkDamaged(damage) => (
             true,
             html! {
-                strong { "The link could not be opened. " } (damage.sentence())
+                strong { "The link could not be opened. " } (damage)
                 " What is shown is not from the link."
             },
         ),
