@@ -187,6 +187,8 @@ impl Page {
         if is_notebook && !afresh {
             page.send(Msg::Notebook(NotebookMsg::OpenLink(hash)));
         }
+        // The lesson on paper stands open for whoever never gets here.
+        page.screen.fold("paper")?;
         page.document
             .document_element()
             .ok_or("the document is empty")?

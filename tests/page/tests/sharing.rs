@@ -139,6 +139,7 @@ async fn the_lesson_is_printed_alone() -> Result<()> {
     )
     .await?;
     page.at("lead").await?;
+    page.click("#paper > summary").await?;
     page.click("#print-lesson").await?;
     page.wait_until("window.paper === 'lesson'").await?;
     page.print("lesson").await?;

@@ -284,6 +284,11 @@ impl Screen {
         root.remove_attribute(name)
     }
 
+    /// Closes what is told on demand, if it is there.
+    pub(super) fn fold(&self, id: &str) -> Result<(), JsValue> {
+        self.element(id).map_or(Ok(()), |details| details.remove_attribute("open"))
+    }
+
     /// Puts a few words into an element, if it is there.
     pub(super) fn say(&self, id: &str, words: &str) -> Result<(), JsValue> {
         if let Ok(element) = self.element(id) {
