@@ -573,6 +573,7 @@ async fn the_air_from_every_side_is_told_and_spoken() -> Result<()> {
         format!("document.getElementById('strip').textContent.includes('{words}')")
     };
     page.wait_until(&sure(Resolution::default())).await?;
+    page.click("#why-sure > summary").await?;
     assert!(page.text("#air-sure").await?.contains("self-righting in all tries"));
     page.run(
         "const ruler = document.getElementById('ruler-step');

@@ -185,7 +185,8 @@ async fn the_note_for_it_is_true() -> Result<()> {
     page.downloaded(&folder.join(noseward_link::file_name(&Example::Puffin.design())))
         .await?;
     page.at("why").await?;
-    page.wait_until("document.getElementById('air-sure').innerText.length > 20").await?;
+    page.wait_until("document.getElementById('air-sure').textContent.length > 100")
+        .await?;
     assert_eq!(page.requests().await?, loaded);
     // A file is handed over under an address of the page's own making.
     let asked =
