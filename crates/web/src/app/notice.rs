@@ -1,4 +1,4 @@
-//! The one message above the steps.
+//! The one message above the place.
 
 use noseward_link::Missing;
 

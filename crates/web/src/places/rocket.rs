@@ -1,19 +1,19 @@
 //! Rocket: what a person types of it, a card for each piece.
 
 mod field;
-mod steps;
+mod measurements;
 
 use maud::{Markup, html};
 
 use crate::app::{Notice, State};
 use crate::shell::{Region, menus, notice, region};
 
-pub(crate) use steps::{fin_words, is_bottle, is_shown};
+pub(crate) use measurements::{fin_words, is_bottle, is_shown};
 
 /// The place: ways to begin, the cards, and what is kept.
 pub(crate) fn regions(state: &State) -> Vec<Region> {
     let mut regions = vec![region("rocket-begin", begin(state))];
-    regions.extend(steps::steps(state));
+    regions.extend(measurements::steps(state));
     regions.push(region(
         "keeping",
         html! { p class="keeping" { (notice::keeping(state)) } },

@@ -1,4 +1,4 @@
-//! Messages above the steps, and the line about what is kept.
+//! Messages above the place, and the line about what is kept.
 
 use maud::{Markup, html};
 

@@ -10,7 +10,7 @@ use crate::shell::spoken_unit;
 
 /// What a field looks like.
 #[derive(Clone, Copy)]
-pub(crate) struct Look<'a> {
+pub(crate) struct FieldLook<'a> {
     pub(crate) label: &'a str,
     /// What the trade calls it, for whoever learns that word; empty where it is the label.
     pub(crate) trade: &'a str,
@@ -19,7 +19,7 @@ pub(crate) struct Look<'a> {
     pub(crate) stand_in: Option<f64>,
 }
 
-impl<'a> Look<'a> {
+impl<'a> FieldLook<'a> {
     pub(crate) fn new(label: &'a str, picture: Picture) -> Self {
         Self { picture: Some(picture), ..Self::plain(label) }
     }
@@ -48,7 +48,7 @@ pub(crate) fn slot_id(field: Field) -> String {
 }
 
 /// A number's field. It is never rebuilt while somebody types in it.
-pub(crate) fn number(state: &State, field: Field, look: Look<'_>) -> Markup {
+pub(crate) fn number(state: &State, field: Field, look: FieldLook<'_>) -> Markup {
     let id = field.to_string();
     let quantity = field.quantity().unwrap_or(Quantity::Count);
     let unit = quantity.unit(state.units);

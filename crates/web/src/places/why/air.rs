@@ -89,7 +89,7 @@ pub(crate) fn pushes(state: &State) -> Markup {
     html! {
         "Air from the side pushes at " (reading(figures.centre_of_pressure_side_on_m))
         @if let Some(nose_m) = figures.centre_of_pressure_nose_on_rolled_m {
-            ", from the nose at " (reading(nose_m.least))
+            ", air from the front at " (reading(nose_m.least))
         }
     }
 }

@@ -10,7 +10,7 @@ use noseward_stability::{
     SectionKind, UnitSystem, WeightField, capital, limits,
 };
 
-use super::field::{self, Look};
+use super::field::{self, FieldLook};
 use crate::app::{Addition, Choice, MassChoice, PlanformChoice, State};
 use crate::shell::{Region, pressed, region};
 
@@ -285,7 +285,7 @@ fn length(state: &State, i: usize, in_bottle: bool) -> Markup {
         _ => ("Length", Picture::NoseLength),
     };
     let field = Field::Section(i, SectionField::Length);
-    field::number(state, field, Look::new(label, picture))
+    field::number(state, field, FieldLook::new(label, picture))
 }
 
 fn width(state: &State, i: usize) -> Markup {
@@ -300,7 +300,7 @@ fn width(state: &State, i: usize) -> Markup {
     };
     let field = Field::Section(i, SectionField::Diameter);
     let stand_in = crate::app::stand_in(&state.design, &state.report, field);
-    field::number(state, field, Look::new(label, picture).standing_in(stand_in))
+    field::number(state, field, FieldLook::new(label, picture).standing_in(stand_in))
 }
 
 /// How the mass is known, and the number that goes with it. In the short form a weighed
@@ -336,10 +336,10 @@ fn mass_fields(state: &State, part: Part, only_weighed: bool) -> Markup {
         }
         @match mass {
             Mass::WeighedG(_) => {
-                (field::number(state, weighed, Look::new(label, Picture::Scales)))
+                (field::number(state, weighed, FieldLook::new(label, Picture::Scales)))
             }
             Mass::SheetGPerM2(_) => {
-                (field::number(state, sheet, Look::plain("One square metre weighs")))
+                (field::number(state, sheet, FieldLook::plain("One square metre weighs")))
             }
             Mass::Material(_) | Mass::Joined => {}
         }
@@ -351,7 +351,11 @@ fn fin_card(state: &State, i: usize, number: u32) -> Markup {
     let set = &state.design.fins[i];
     let number_of = |f, label: &str, picture| {
         let (_, trade) = fin_words(f);
-        field::number(state, Field::Fins(i, f), Look::new(label, picture).called(trade))
+        field::number(
+            state,
+            Field::Fins(i, f),
+            FieldLook::new(label, picture).called(trade),
+        )
     };
     let side = |f, picture| number_of(f, &capital(fin_words(f).0), picture);
     let inside = html! {
@@ -387,7 +391,7 @@ fn fin_card(state: &State, i: usize, number: u32) -> Markup {
                     ("own outline, by corners".into(), now == PlanformChoice::Points),
                 ],
             ))
-            (field::number(state, Field::Fins(i, FinField::Roll), Look::plain("Turned by")))
+            (field::number(state, Field::Fins(i, FinField::Roll), FieldLook::plain("Turned by")))
         }
     };
     let name = part.name(&state.design);
@@ -409,7 +413,7 @@ pub(crate) fn fin_words(side: FinField) -> (&'static str, &'static str) {
 fn corners(state: &State, set: usize, count: usize) -> Markup {
     let number = |k: usize, axis: Axis, label: &str| {
         let field = Field::Fins(set, FinField::Point(k, axis));
-        field::number(state, field, Look::plain(label))
+        field::number(state, field, FieldLook::plain(label))
     };
     html! {
         div class="corners" {
@@ -500,12 +504,12 @@ fn weight_rows(state: &State, i: usize, label: &str) -> Markup {
                 (field::number(
                     state,
                     Field::Weight(i, WeightField::Mass),
-                    Look::new("Weighs", Picture::Scales),
+                    FieldLook::new("Weighs", Picture::Scales),
                 ))
                 (field::number(
                     state,
                     Field::Weight(i, WeightField::Position),
-                    Look::new("Middle, from nose tip", Picture::WeightPlace),
+                    FieldLook::new("Middle, from nose tip", Picture::WeightPlace),
                 ))
             }
         }
@@ -527,7 +531,7 @@ fn measured_card(state: &State, number: u32) -> Markup {
                  goes under Measure."
             }
             div class="card__fields" {
-                (field::number(state, Field::TotalMass, Look::new("Whole rocket weighs", Picture::Scales)))
+                (field::number(state, Field::TotalMass, FieldLook::new("Whole rocket weighs", Picture::Scales)))
             }
         }
     }
