@@ -265,6 +265,7 @@ mod tests {
         assert!(back.contains("20.5 mm nearer the tail than worked out"), "{back}");
         assert!(back.contains("tail heavier than described"), "{back}");
         assert!(back.contains("What does the whole rocket weigh"), "{back}");
+        assert!(!back.contains("other end"), "{back}");
         let forward = said(&design, mass.round() - 20.0, pressure);
         assert!(forward.contains("20 mm nearer the nose"), "{forward}");
         assert!(forward.contains("more ballast"), "{forward}");

@@ -158,6 +158,8 @@ mod tests {
             moved.centre_of_pressure_mm.difference()
                 > moved.centre_of_mass_mm.difference()
         );
+        let between = moved.centre_of_pressure_mm.after - moved.centre_of_mass_mm.after;
+        assert!((moved.separation_mm.after - between).abs() < 1e-9, "{moved:?}");
         let sentences = moved.sentences(Units::METRIC);
         assert_eq!(sentences[3], "The rocket is 2 g heavier.");
         assert!(sentences[1].ends_with(" mm back."), "{sentences:?}");

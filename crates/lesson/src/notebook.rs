@@ -719,8 +719,12 @@ mod tests {
         notebook.take_in_hand(3);
         notebook.trial_mut(3).unwrap().draft.outcome = Some(SwingOutcome::Steady);
         notebook.lock(3);
-        notebook.release(&record(Example::Tern));
+        let mut swung = record(Example::Tern);
+        notebook.release(&swung);
         assert_eq!(notebook.in_hand().unwrap().id(), 3);
+        swung.swings.add(SwingOutcome::Steady);
+        notebook.release(&swung);
+        assert_eq!(notebook.in_hand().unwrap().id(), 3, "these are another rocket's");
         // Swings that no trial knows would be lost under those of the trial.
         let mut swung = record(Example::Puffin);
         swung.swings.add(SwingOutcome::Steady);
@@ -762,6 +766,9 @@ mod tests {
         let id = notebook.begin_plan(1, &record(Example::Tern)).unwrap();
         assert_eq!(notebook.trial(id).unwrap().plan, "more ballast");
         assert_eq!(notebook.plans(), ["bigger fins"]);
+        // A plan that is not there any more leaves a trial without one.
+        let id = notebook.begin_plan(1, &record(Example::Tern)).unwrap();
+        assert_eq!(notebook.trial(id).unwrap().plan, "");
         assert_eq!(notebook.remove_plan(0).as_deref(), Some("bigger fins"));
         assert_eq!(notebook.remove_plan(0), None);
     }

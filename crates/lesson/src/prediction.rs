@@ -142,6 +142,11 @@ mod tests {
         assert_eq!(all.first().unwrap().because, "x".repeat(BECAUSE_CHARS));
         let json = serde_json::to_value(&all).unwrap();
         assert_eq!(serde_json::from_value::<Predictions>(json).unwrap(), all);
+        for i in 1..MOST_VERSIONS {
+            assert!(all.add(prediction(Steady, &i.to_string())));
+        }
+        let json = serde_json::to_value(&all).unwrap();
+        assert_eq!(serde_json::from_value::<Predictions>(json).unwrap(), all);
         let seven = serde_json::to_value(vec![prediction(Steady, "a"); 7]).unwrap();
         assert!(serde_json::from_value::<Predictions>(seven).is_err());
     }

@@ -314,6 +314,20 @@ mod tests {
         assert_eq!(two.outlier(), None);
     }
 
+    #[test]
+    fn one_reading_of_either_point_is_a_measurement() {
+        assert!(!Readings::default().any() && !Measurements::default().any());
+        for point in BalancePoint::ALL {
+            let mut measured = Measurements::default();
+            measured.rocket_length_mm = Some(400.0);
+            measured.of_mut(point).guess_mm = Some(200.0);
+            assert!(!measured.any(), "a guess is none");
+            measured.of_mut(point).mm[2] = Some(203.0);
+            assert!(measured.of(point).any() && measured.any());
+        }
+        assert_eq!([End::Nose, End::Tail].map(End::word), ["nose", "tail"]);
+    }
+
     /// The same value, by the same rule, wherever it is used.
     #[test]
     fn what_leads_is_the_middle_value() {

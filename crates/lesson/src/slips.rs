@@ -330,9 +330,9 @@ mod tests {
 
     /// Slips as a class makes them, one in each set of readings.
     #[test]
-    fn twelve_slips_are_flagged_with_their_cause_and_block_nothing() {
+    fn thirteen_slips_are_flagged_with_their_cause_and_block_nothing() {
         type Slipped = fn(&mut Measurements);
-        let all: [(ReadingField, &str, Slipped); 12] = [
+        let all: [(ReadingField, &str, Slipped); 13] = [
             (Reading(Mass, 1), "Did you mean 243 mm?", |m| m.mass.mm[1] = Some(24.3)),
             (Reading(Mass, 0), "beyond the rocket, which is 411 mm long", |m| {
                 m.mass.mm[0] = Some(545.0);
@@ -349,6 +349,9 @@ mod tests {
             }),
             (CutOutLength, "read in centimetres? Did you mean 388 mm?", |m| {
                 m.cutout_length_mm = Some(38.8);
+            }),
+            (CutOutLength, "is only 55 mm long. Measure it again.", |m| {
+                m.cutout_length_mm = Some(55.0);
             }),
             (Reading(Mass, 2), "Was this read from the tail? Then it is 248 mm", |m| {
                 m.mass.mm[2] = Some(163.0);

@@ -270,6 +270,7 @@ mod tests {
     #[test]
     fn a_fault_stays_a_fault() {
         for field in SwingField::ALL {
+            assert_eq!(rounded(field, f64::MAX), f64::MAX, "it stays a number");
             let (least, most) = field.bounds();
             for value in
                 [f64::NAN, f64::INFINITY, -f64::INFINITY, least - 0.1, most + 0.1, 1e300]

@@ -447,6 +447,17 @@ mod tests {
     }
 
     #[test]
+    fn a_whole_trial_has_a_prediction_and_three_swings_that_count() {
+        let mut three = trial(&[Steady, Slipped, Steady, NotSure]);
+        assert!(!three.is_complete());
+        predict(&mut three, Steady, "");
+        assert!(three.is_complete());
+        let mut two = trial(&[Steady, Slipped, Steady]);
+        predict(&mut two, Steady, "");
+        assert!(!two.is_complete());
+    }
+
+    #[test]
     fn json_brings_back_every_part() {
         let mut trial = trial(&[Steady, Slipped]);
         trial.note = "Windy.\nIndoors.".into();
