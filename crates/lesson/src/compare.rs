@@ -241,6 +241,9 @@ mod tests {
             "The centre of mass: measured and worked out agree to within 4 mm. \
              The centre of pressure (side-on): measured and worked out agree to within 4 mm."
         );
+        let three = measured([mass - 4.0, mass, mass + 5.0], [pressure; 3]);
+        let text = explanations(&design.clone().into(), &three, Units::METRIC).join(" ");
+        assert!(text.starts_with("The centre of mass: measured and worked out agree"));
         // A wide range leaves more open.
         let wide = measured([mass - 20.0, mass + 12.0, mass + 14.0], [pressure; 3]);
         assert_eq!(

@@ -189,7 +189,7 @@ mod tests {
         fn same(deed: Deed, words: &'static str) -> (Deed, &'static str, &'static str) {
             (deed, words, words)
         }
-        let deeds: [(Deed, &str, &str); 10] = [
+        let deeds: [(Deed, &str, &str); 11] = [
             (|n| assert!(n.delete(1)), "trial 1 deleted", "trial 1 brought back"),
             (|n| assert!(n.restore(3)), "trial 3 brought back", "trial 3 deleted"),
             (
@@ -201,6 +201,10 @@ mod tests {
             same(|n| assert!(n.take_in_hand(1).is_some()), "which trial is in hand"),
             same(|n| n.allows_two_changes = true, "the settings"),
             same(|n| n.compare(2, None), "what it is compared with, trial 2"),
+            same(
+                |n| n.in_hand_mut().unwrap().plan = "long fins".into(),
+                "something of it, trial 2",
+            ),
             same(
                 |n| n.in_hand_mut().unwrap().draft.because = "long fins".into(),
                 "the reason, trial 2",

@@ -113,6 +113,8 @@ mod tests {
         let trial = after.notebook.in_hand_mut().unwrap();
         trial.measured.mass.mm[0] = Some(140.0);
         trial.note = "it wobbled".into();
+        trial.plan = "longer fins".into();
+        trial.draft.because = "on second thoughts".into();
         assert_eq!(after.back_to(&before), before);
         // A reason that was locked does not come back as one that is being written.
         let mut writing = begun(document());

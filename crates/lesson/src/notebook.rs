@@ -676,10 +676,17 @@ mod tests {
         assert_eq!(notebook.begin(&record(Example::Tern)), full);
         notebook.delete(1);
         assert_eq!(notebook.begin(&record(Example::Tern)), full);
+        assert_eq!(by_hand(&notebook, |_| {}), notebook);
         for i in 0..MOST_PLANS {
             assert!(notebook.add_plan(&format!("plan {i}")));
         }
         assert!(!notebook.add_plan("one more"));
+        assert_eq!(by_hand(&notebook, |_| {}), notebook);
+        let mut parts = NotebookParts::from(notebook);
+        let mut one_more = parts.trials[0].clone();
+        one_more.id = 41;
+        parts.trials.push(one_more);
+        assert_eq!(Notebook::try_from(parts), Err(NotebookError::TooManyTrials));
     }
 
     #[test]

@@ -307,19 +307,38 @@ fn a_nose_is_one_change_and_takes_the_rest_along() {
     let found = changes(&before, &other);
     assert_eq!(sentences(&before, &other)[2], "Clay: middle 110 mm → 140 mm.");
     assert_eq!(found[1].undo(&found[2].undo(&other)), after);
+    other.design.weights.clear();
+    let found = changes(&before, &other);
+    assert_eq!(found[1].undo(&found[2].undo(&other)), after);
+}
+
+#[test]
+fn a_label_is_told_as_somebody_wrote_it() {
+    let mut before = Example::Puffin.design();
+    before.weights[0].label = "Red putty".into();
+    before.weights.push(Weight { label: "tape".into(), mass_g: 5.0, position_mm: 90.0 });
+    let mut after = before.clone();
+    with_nose(&mut after);
+    let said = sentences(&before.into(), &after.into());
+    let along = "The fins, the Red putty and the tape moved with it.";
+    assert!(said[0].ends_with(along), "{said:?}");
 }
 
 #[test]
 fn what_is_added_behind_an_added_nose_stays_on_its_section() {
     let (before, after) = edited(Example::Puffin, |d| {
         with_nose(d);
-        let tape = Weight { label: "tape".into(), mass_g: 5.0, position_mm: 290.0 };
-        d.weights.push(tape);
+        // One on the bottle, one in the nose itself.
+        for position_mm in [290.0, 20.0] {
+            d.weights.push(Weight { label: "tape".into(), mass_g: 5.0, position_mm });
+        }
     });
     let found = changes(&before, &after);
-    assert_eq!(found.len(), 2, "{found:?}");
+    assert_eq!(found.len(), 3, "{found:?}");
     assert_eq!(found[0].moved_with_it(), ["Fins", "clay"]);
-    assert_eq!(found[0].undo(&after).design.weights[1].position_mm, 200.0);
+    let undone = found[0].undo(&after).design.weights;
+    let places: Vec<_> = undone.iter().map(|weight| weight.position_mm).collect();
+    assert_eq!(places, [45.0, 200.0, 20.0]);
 }
 
 #[test]
@@ -346,6 +365,15 @@ fn fins_that_keep_their_distance_from_the_tail_follow() {
     // Typed anew, the length alone leaves readings from the nose tip as they are.
     let (before, after) = edited(Example::Puffin, |d| d.sections[1].length_mm += 40.0);
     assert_eq!(sentences(&before, &after), ["Tube: length 125 mm → 165 mm."]);
+    // Fins that went elsewhere owe nothing to a nose that was made longer.
+    let (before, after) = edited(Example::Puffin, |d| {
+        d.sections[0].length_mm += 30.0;
+        d.fins[0].start_mm = 300.0;
+    });
+    assert_eq!(
+        sentences(&before, &after),
+        ["Nose: length 120 mm → 150 mm.", "Fins: start 215 mm → 300 mm."]
+    );
 }
 
 #[test]
@@ -361,6 +389,16 @@ fn a_bottle_without_its_wall_keeps_its_mass() {
     let back = changes(&after, &before);
     assert_eq!(back.len(), 1, "{back:?}");
     assert_eq!(back[0].undo(&before), after);
+}
+
+#[test]
+fn fins_that_changed_in_every_way_are_the_same_fins() {
+    let (before, after) = edited(Example::Puffin, |d| {
+        d.fins = Example::Tern.design().fins;
+        d.fins[0].mass = Mass::WeighedG(4.0);
+    });
+    let labels: Vec<_> = changes(&before, &after).iter().map(Change::label).collect();
+    assert_eq!(labels, ["fin number", "fin shape", "fin mass", "fin place"]);
 }
 
 #[test]
