@@ -279,6 +279,9 @@ mod tests {
         design.measured.total_mass_g = Some(1.03 * parts_g);
         let weighed = said(&design, mass - 20.0, pressure);
         assert!(!weighed.contains("scales"), "{weighed}");
+        design.measured.total_mass_g = Some(0.9 * parts_g);
+        let weighed = said(&design, mass - 20.0, pressure);
+        assert!(weighed.contains("Is a part missing?"), "{weighed}");
     }
 
     #[test]

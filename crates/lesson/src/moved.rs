@@ -193,6 +193,7 @@ mod tests {
             (46.0, 12.0, "separation shrank from 46 mm to 12 mm"),
             (-8.0, 12.0, "separation went from −8 mm to 12 mm"),
             (12.1, 12.2, "separation stayed at 12 mm"),
+            (-0.5, 12.0, "separation grew from −1 mm to 12 mm"),
         ] {
             assert_eq!(separation(before, after, |mm| Units::METRIC.reading(mm)), words);
         }

@@ -807,14 +807,22 @@ mod tests {
         notebook.conclusion.claim = "Fins help.".into();
         let json = serde_json::to_value(&notebook).unwrap();
         assert_eq!(serde_json::from_value::<Notebook>(json.clone()).unwrap(), notebook);
-        for (pointer, id) in
-            [("/trials/1/id", 1), ("/trials/0/id", 2), ("/trials/0/id", 0)]
-        {
+        for (pointer, id) in [
+            ("/trials/1/id", 1),
+            ("/trials/0/id", 2),
+            ("/trials/0/id", 0),
+            // No room for as many more.
+            ("/trials/1/id", u16::MAX - 39),
+            ("/trials/1/id", u16::MAX),
+        ] {
             let mut bad = json.clone();
             *bad.pointer_mut(pointer).unwrap() = id.into();
             let error = serde_json::from_value::<Notebook>(bad).unwrap_err();
             assert!(error.to_string().contains("same number"), "{error}");
         }
+        let mut large = json.clone();
+        large["trials"][1]["id"] = (u16::MAX - 40).into();
+        assert!(serde_json::from_value::<Notebook>(large).is_ok());
         let mut many = json.clone();
         many["plans"] = vec!["x"; 13].into();
         assert!(serde_json::from_value::<Notebook>(many).is_err());

@@ -147,6 +147,10 @@ mod tests {
         }
         let json = serde_json::to_value(&all).unwrap();
         assert_eq!(serde_json::from_value::<Predictions>(json).unwrap(), all);
+        let turned = prediction(Steady, "x\u{202e}y\0");
+        let json = serde_json::to_value([turned]).unwrap();
+        let read: Predictions = serde_json::from_value(json).unwrap();
+        assert_eq!(read.first().unwrap().because, "xy");
         let seven = serde_json::to_value(vec![prediction(Steady, "a"); 7]).unwrap();
         assert!(serde_json::from_value::<Predictions>(seven).is_err());
     }

@@ -392,6 +392,9 @@ mod tests {
                 };
                 let middle = measured.middle(BalancePoint::Pressure, rocket).unwrap();
                 assert!((middle.middle_mm - point).abs() < 1e-9, "{scale} {from:?}");
+                let (_, from_tail_mm) =
+                    measured.both_ways_mm(BalancePoint::Pressure, read, rocket);
+                assert!((from_tail_mm - (rocket - point)).abs() < 1e-9, "{scale}");
             }
         }
     }

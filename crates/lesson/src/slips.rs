@@ -323,6 +323,10 @@ mod tests {
         from_tail.mass.from = End::Tail;
         from_tail.mass.mm = [167.0, 169.0, 165.0].map(Some);
         assert_eq!(found(&from_tail), []);
+        // The ruler may show a little more than the rocket is long.
+        let mut at_the_tail = good();
+        at_the_tail.mass.guess_mm = Some(412.0);
+        assert_eq!(found(&at_the_tail), []);
         let mut inch = good();
         inch.mass.mm = [9.6, 9.7, 9.65].map(|inches| Some(inches * 25.4));
         assert_eq!(slips(&inch, 412.0, Units::INCH), []);
@@ -395,6 +399,17 @@ mod tests {
         for (slip, meant) in found.iter().zip(["245 mm?", "243 mm?", "247 mm?"]) {
             assert!(slip.sentence.ends_with(meant), "{slip:?}");
         }
+    }
+
+    /// A tenth of a rocket of 411 mm is no likely reading of a point, and tells nothing of
+    /// another one.
+    #[test]
+    fn a_tenth_of_the_length_is_asked_about() {
+        let mut measured = good();
+        measured.mass.mm = [Some(24.3), Some(41.1), None];
+        let found = found(&measured);
+        assert_eq!(found.len(), 2, "{found:?}");
+        assert!(found[0].sentence.ends_with("Did you mean 243 mm?"), "{found:?}");
     }
 
     #[test]

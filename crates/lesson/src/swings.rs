@@ -254,6 +254,9 @@ mod tests {
             air_density_kg_m3: 1.2,
         };
         assert_eq!(off.clone().rounded().setup, on);
+        let mut tiny = off.clone();
+        tiny.setup.arm_m = -0.001;
+        assert!(tiny.rounded().setup.arm_m.is_sign_positive(), "no zero has a sign");
         let not_swung = Swings { setup: off.setup, ..Swings::default() };
         assert_eq!(not_swung.rounded(), Swings::default());
     }

@@ -365,6 +365,20 @@ fn fins_that_keep_their_distance_from_the_tail_follow() {
     // Typed anew, the length alone leaves readings from the nose tip as they are.
     let (before, after) = edited(Example::Puffin, |d| d.sections[1].length_mm += 40.0);
     assert_eq!(sentences(&before, &after), ["Tube: length 125 mm → 165 mm."]);
+    // What keeps its distance from either end of its own section follows that end alone.
+    let (before, after) = edited(Example::Puffin, |d| {
+        d.sections[0].length_mm += 30.0;
+        d.sections[1].length_mm += 40.0;
+        d.weights[0].position_mm += 30.0;
+        d.fins[0].start_mm += 30.0;
+    });
+    assert_eq!(
+        sentences(&before, &after),
+        [
+            "Nose: length 120 mm → 150 mm. The fins and the clay moved with it.",
+            "Tube: length 125 mm → 165 mm.",
+        ]
+    );
     // Fins that went elsewhere owe nothing to a nose that was made longer.
     let (before, after) = edited(Example::Puffin, |d| {
         d.sections[0].length_mm += 30.0;
@@ -389,6 +403,11 @@ fn a_bottle_without_its_wall_keeps_its_mass() {
     let back = changes(&after, &before);
     assert_eq!(back.len(), 1, "{back:?}");
     assert_eq!(back[0].undo(&before), after);
+    // Weighed anew, it is another change besides, there and back.
+    let mut weighed = after;
+    weighed.design.sections[1].mass = Mass::WeighedG(30.0);
+    let count = |a, b| changes(a, b).len();
+    assert_eq!((count(&before, &weighed), count(&weighed, &before)), (2, 2));
 }
 
 #[test]
@@ -399,6 +418,21 @@ fn fins_that_changed_in_every_way_are_the_same_fins() {
     });
     let labels: Vec<_> = changes(&before, &after).iter().map(Change::label).collect();
     assert_eq!(labels, ["fin number", "fin shape", "fin mass", "fin place"]);
+}
+
+#[test]
+fn between_equals_the_fewer_changes_are_told() {
+    let weights = |all: [(f64, f64); 3]| {
+        let mut design = Example::Tern.design();
+        let clay =
+            |(mass_g, position_mm)| Weight { label: "clay".into(), mass_g, position_mm };
+        design.weights = all.map(clay).to_vec();
+        Record::from(design)
+    };
+    // Two taken off and two added, or five numbers of three weights.
+    let before = weights([(10.0, 50.0), (20.0, 100.0), (30.0, 150.0)]);
+    let after = weights([(30.0, 150.0), (20.0, 110.0), (40.0, 200.0)]);
+    assert_eq!(changes(&before, &after).len(), 4);
 }
 
 #[test]
