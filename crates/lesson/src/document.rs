@@ -104,6 +104,10 @@ mod tests {
         // In hand it shows its swings, and else the rocket has none.
         assert_eq!(now.back_to(&trial).record.swings.outcomes(), [TailFirst]);
         assert!(!now.back_to(&empty).record.has_swings());
+        // Nor has another rocket, while the trial is in hand.
+        let mut other = locked(trial);
+        other.record.design.fins[0].start_mm += 5.0;
+        assert!(!now.back_to(&other).record.has_swings());
     }
 
     #[test]

@@ -436,6 +436,14 @@ fn between_equals_the_fewer_changes_are_told() {
 }
 
 #[test]
+fn what_is_gone_already_is_not_taken_off_again() {
+    let (before, after) =
+        edited(Example::Puffin, |d| d.fins.extend(Example::Tern.design().fins));
+    let added = &changes(&before, &after)[0];
+    assert_eq!(added.undo(&added.undo(&after)), before);
+}
+
+#[test]
 fn another_weight_is_another_weight() {
     let (before, after) = edited(Example::Puffin, |d| {
         d.weights = Example::Razorbill.design().weights;
