@@ -318,8 +318,8 @@ mod tests {
     fn one_reading_of_either_point_is_a_measurement() {
         assert!(!Readings::default().any() && !Measurements::default().any());
         for point in BalancePoint::ALL {
-            let mut measured = Measurements::default();
-            measured.rocket_length_mm = Some(400.0);
+            let mut measured =
+                Measurements { rocket_length_mm: Some(400.0), ..Measurements::default() };
             measured.of_mut(point).guess_mm = Some(200.0);
             assert!(!measured.any(), "a guess is none");
             measured.of_mut(point).mm[2] = Some(203.0);
