@@ -410,6 +410,11 @@ mod tests {
         let found = found(&measured);
         assert_eq!(found.len(), 2, "{found:?}");
         assert!(found[0].sentence.ends_with("Did you mean 243 mm?"), "{found:?}");
+        // As far as the ruler shows, with a point near the tail.
+        measured.mass.mm = [Some(400.0), Some(402.0), Some(41.2)];
+        let found = slips(&measured, 412.0, Units::METRIC);
+        assert_eq!(found.len(), 1, "{found:?}");
+        assert!(found[0].sentence.ends_with("Did you mean 412 mm?"), "{found:?}");
     }
 
     #[test]

@@ -435,6 +435,18 @@ fn between_equals_the_fewer_changes_are_told() {
     assert_eq!(changes(&before, &after).len(), 4);
 }
 
+/// Only of a tube is it told whether its front is closed; it comes back with any shape.
+#[test]
+fn a_shape_comes_back_with_its_front() {
+    let mut before = record(Example::Puffin);
+    before.design.sections[0].closed_front = true;
+    let mut after = before.clone();
+    after.design.sections[0].kind = SectionKind::Dome;
+    after.design.sections[0].closed_front = false;
+    assert_eq!(sentences(&before, &after), ["Nose: shape ellipsoid → dome."]);
+    assert_eq!(changes(&before, &after)[0].undo(&after), before);
+}
+
 #[test]
 fn what_is_gone_already_is_not_taken_off_again() {
     let (before, after) =
