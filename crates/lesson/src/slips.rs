@@ -276,7 +276,11 @@ impl Looked<'_> {
             ],
         };
         let off = |factor: f64| (typed_mm * factor - expected_mm).abs();
-        let fits = factors.into_iter().filter(|(factor, _)| off(*factor) <= allowed_mm);
+        // Too small a value is made larger, and too large a one smaller.
+        let mends = |factor: f64| (factor > 1.0) == (typed_mm < expected_mm);
+        let fits = factors
+            .into_iter()
+            .filter(|(factor, _)| mends(*factor) && off(*factor) <= allowed_mm);
         let (factor, cause) = fits.min_by(|a, b| off(a.0).total_cmp(&off(b.0)))?;
         let typed = self.length(typed_mm);
         let meant = self.units.reading(typed_mm * factor);
@@ -409,7 +413,9 @@ mod tests {
         measured.mass.mm = [Some(24.3), Some(41.1), None];
         let found = found(&measured);
         assert_eq!(found.len(), 2, "{found:?}");
-        assert!(found[0].sentence.ends_with("Did you mean 243 mm?"), "{found:?}");
+        for (slip, meant) in found.iter().zip(["243 mm?", "411 mm?"]) {
+            assert!(slip.sentence.ends_with(meant), "{slip:?}");
+        }
         // As far as the ruler shows, with a point near the tail.
         measured.mass.mm = [Some(400.0), Some(402.0), Some(41.2)];
         let found = slips(&measured, 412.0, Units::METRIC);
