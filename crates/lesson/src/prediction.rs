@@ -109,6 +109,13 @@ mod tests {
     }
 
     #[test]
+    fn as_many_as_are_kept_come_back_and_clean() {
+        let six = vec![prediction(Steady, "x\u{202e}y\0"); MOST_VERSIONS];
+        let read = Predictions::try_from(six).unwrap();
+        assert_eq!(read.versions(), vec![prediction(Steady, "xy"); MOST_VERSIONS]);
+    }
+
+    #[test]
     fn the_first_stays_whatever_follows() {
         let mut all = Predictions::default();
         assert!(!all.is_locked() && all.first().is_none());
@@ -142,15 +149,6 @@ mod tests {
         assert_eq!(all.first().unwrap().because, "x".repeat(BECAUSE_CHARS));
         let json = serde_json::to_value(&all).unwrap();
         assert_eq!(serde_json::from_value::<Predictions>(json).unwrap(), all);
-        for i in 1..MOST_VERSIONS {
-            assert!(all.add(prediction(Steady, &i.to_string())));
-        }
-        let json = serde_json::to_value(&all).unwrap();
-        assert_eq!(serde_json::from_value::<Predictions>(json).unwrap(), all);
-        let turned = prediction(Steady, "x\u{202e}y\0");
-        let json = serde_json::to_value([turned]).unwrap();
-        let read: Predictions = serde_json::from_value(json).unwrap();
-        assert_eq!(read.first().unwrap().because, "xy");
         let seven = serde_json::to_value(vec![prediction(Steady, "a"); 7]).unwrap();
         assert!(serde_json::from_value::<Predictions>(seven).is_err());
     }
