@@ -180,6 +180,31 @@ mod tests {
         assert!(crossed > 0, "no level was that of a number");
     }
 
+    /// There is no room above it: the words stand below the arrow and its air.
+    #[test]
+    fn the_words_of_a_point_at_the_nose_stay_clear_of_its_arrow() {
+        let design = Example::Gannet.design();
+        let mut figures = evaluate(&design).figures.unwrap();
+        // As a group may measure it, by a slip.
+        figures.centre_of_pressure_side_on_m = 0.001;
+        let scene = rocket(&design, &figures, &sheets()[0]).unwrap();
+        words_keep_apart(&scene, "a centre of pressure at the nose");
+        let marks = &scene.groups[3].items;
+        let air = marks.iter().filter_map(|item| match item {
+            Item::Path { path, style } if style.stroke == Some(Colour::Wind) => {
+                Some(path.runs.iter().flat_map(|(points, _)| points))
+            }
+            _ => None,
+        });
+        let lowest = air.flatten().map(|point| point.y).fold(0.0, f64::max);
+        let words = marks.iter().filter_map(|item| match item {
+            Item::Text { at, colour: Colour::Wind, .. } => Some(at.y),
+            _ => None,
+        });
+        let highest = words.fold(f64::INFINITY, f64::min);
+        assert!(lowest + 8.0 < highest && highest < lowest + 30.0, "{lowest} {highest}");
+    }
+
     /// Found by fuzzing: fins so wide that the ruler is shorter than a digit is high.
     #[test]
     fn a_ruler_of_a_few_pixels_is_drawn() {

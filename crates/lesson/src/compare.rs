@@ -241,6 +241,9 @@ mod tests {
             "The centre of mass: measured and worked out agree to within 4 mm. \
              The centre of pressure (side-on): measured and worked out agree to within 4 mm."
         );
+        let three = measured([mass - 4.0, mass, mass + 5.0], [pressure; 3]);
+        let text = explanations(&design.clone().into(), &three, Units::METRIC).join(" ");
+        assert!(text.starts_with("The centre of mass: measured and worked out agree"));
         // A wide range leaves more open.
         let wide = measured([mass - 20.0, mass + 12.0, mass + 14.0], [pressure; 3]);
         assert_eq!(
@@ -265,6 +268,7 @@ mod tests {
         assert!(back.contains("20.5 mm nearer the tail than worked out"), "{back}");
         assert!(back.contains("tail heavier than described"), "{back}");
         assert!(back.contains("What does the whole rocket weigh"), "{back}");
+        assert!(!back.contains("other end"), "{back}");
         let forward = said(&design, mass.round() - 20.0, pressure);
         assert!(forward.contains("20 mm nearer the nose"), "{forward}");
         assert!(forward.contains("more ballast"), "{forward}");
@@ -275,6 +279,9 @@ mod tests {
         design.measured.total_mass_g = Some(1.03 * parts_g);
         let weighed = said(&design, mass - 20.0, pressure);
         assert!(!weighed.contains("scales"), "{weighed}");
+        design.measured.total_mass_g = Some(0.9 * parts_g);
+        let weighed = said(&design, mass - 20.0, pressure);
+        assert!(weighed.contains("Is a part missing?"), "{weighed}");
     }
 
     #[test]

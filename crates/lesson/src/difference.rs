@@ -122,7 +122,7 @@ fn of_trial(before: &Trial, now: &Trial) -> Option<String> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::{Group, Record, SwingOutcome};
+    use crate::{End, Group, Record, SwingOutcome};
     use noseward_stability::Example;
 
     #[test]
@@ -180,5 +180,75 @@ mod tests {
                 "and back: {words}"
             );
         }
+    }
+
+    /// Among three trials, of which the second is in hand and the third is deleted.
+    #[test]
+    fn there_and_back_the_words_tell_which_trial() {
+        type Deed = fn(&mut Notebook);
+        fn same(deed: Deed, words: &'static str) -> (Deed, &'static str, &'static str) {
+            (deed, words, words)
+        }
+        let deeds: [(Deed, &str, &str); 11] = [
+            (|n| assert!(n.delete(1)), "trial 1 deleted", "trial 1 brought back"),
+            (|n| assert!(n.restore(3)), "trial 3 brought back", "trial 3 deleted"),
+            (
+                |n| assert!(n.begin(&Record::default()).is_ok()),
+                "trial 4 begun",
+                "trial 4 taken back",
+            ),
+            same(|n| assert!(n.shift(1, false)), "the order of the trials"),
+            same(|n| assert!(n.take_in_hand(1).is_some()), "which trial is in hand"),
+            same(|n| n.allows_two_changes = true, "the settings"),
+            same(|n| n.compare(2, None), "what it is compared with, trial 2"),
+            same(
+                |n| n.in_hand_mut().unwrap().plan = "long fins".into(),
+                "something of it, trial 2",
+            ),
+            same(
+                |n| n.in_hand_mut().unwrap().draft.because = "long fins".into(),
+                "the reason, trial 2",
+            ),
+            same(
+                |n| n.in_hand_mut().unwrap().measured.mass.from = End::Tail,
+                "how the centre of mass was read, trial 2",
+            ),
+            same(
+                |n| n.in_hand_mut().unwrap().measured.rocket_length_mm = Some(400.0),
+                "the lengths, trial 2",
+            ),
+        ];
+        let mut before = Document::default();
+        for _ in 0..3 {
+            before.notebook.begin(&before.record).unwrap();
+        }
+        assert!(before.notebook.delete(3));
+        before.notebook.take_in_hand(2);
+        for (deed, there, back) in deeds {
+            let mut after = before.clone();
+            deed(&mut after.notebook);
+            let told = |now: &Document, old| now.done_since(old, Units::METRIC).unwrap();
+            assert_eq!((&*told(&after, &before), &*told(&before, &after)), (there, back));
+        }
+    }
+
+    #[test]
+    fn more_than_three_changes_are_another_rocket() {
+        let record = Record::from(Example::Puffin.design()).rounded();
+        let before = Document { record, notebook: Notebook::default() };
+        let told = |now: &Document| now.done_since(&before, Units::METRIC).unwrap();
+        let mut after = before.clone();
+        let design = &mut after.record.design;
+        design.measured.total_mass_g = Some(300.0);
+        assert_eq!(told(&after), "what the whole rocket weighs, or a name");
+        let design = &mut after.record.design;
+        design.fins[0].count = 3;
+        design.fins[0].start_mm += 5.0;
+        design.weights[0].mass_g += 1.0;
+        assert_eq!(told(&after), "Fins: number 4 → 3");
+        after.record.design.weights[0].position_mm += 1.0;
+        assert_eq!(told(&after), "another rocket, Puffin");
+        after.record.design.name.clear();
+        assert_eq!(told(&after), "another rocket");
     }
 }

@@ -104,6 +104,10 @@ mod tests {
         // In hand it shows its swings, and else the rocket has none.
         assert_eq!(now.back_to(&trial).record.swings.outcomes(), [TailFirst]);
         assert!(!now.back_to(&empty).record.has_swings());
+        // Nor has another rocket, while the trial is in hand.
+        let mut other = locked(trial);
+        other.record.design.fins[0].start_mm += 5.0;
+        assert!(!now.back_to(&other).record.has_swings());
     }
 
     #[test]
@@ -113,6 +117,8 @@ mod tests {
         let trial = after.notebook.in_hand_mut().unwrap();
         trial.measured.mass.mm[0] = Some(140.0);
         trial.note = "it wobbled".into();
+        trial.plan = "longer fins".into();
+        trial.draft.because = "on second thoughts".into();
         assert_eq!(after.back_to(&before), before);
         // A reason that was locked does not come back as one that is being written.
         let mut writing = begun(document());

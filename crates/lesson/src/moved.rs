@@ -158,6 +158,8 @@ mod tests {
             moved.centre_of_pressure_mm.difference()
                 > moved.centre_of_mass_mm.difference()
         );
+        let between = moved.centre_of_pressure_mm.after - moved.centre_of_mass_mm.after;
+        assert!((moved.separation_mm.after - between).abs() < 1e-9, "{moved:?}");
         let sentences = moved.sentences(Units::METRIC);
         assert_eq!(sentences[3], "The rocket is 2 g heavier.");
         assert!(sentences[1].ends_with(" mm back."), "{sentences:?}");
@@ -191,6 +193,7 @@ mod tests {
             (46.0, 12.0, "separation shrank from 46 mm to 12 mm"),
             (-8.0, 12.0, "separation went from −8 mm to 12 mm"),
             (12.1, 12.2, "separation stayed at 12 mm"),
+            (-0.5, 12.0, "separation grew from −1 mm to 12 mm"),
         ] {
             assert_eq!(separation(before, after, |mm| Units::METRIC.reading(mm)), words);
         }

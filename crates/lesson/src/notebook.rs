@@ -672,10 +672,31 @@ mod tests {
         assert_eq!(notebook.begin(&record(Example::Tern)), full);
         notebook.delete(1);
         assert_eq!(notebook.begin(&record(Example::Tern)), full);
+        assert_eq!(by_hand(&notebook, |_| {}), notebook);
         for i in 0..MOST_PLANS {
             assert!(notebook.add_plan(&format!("plan {i}")));
         }
         assert!(!notebook.add_plan("one more"));
+        assert_eq!(by_hand(&notebook, |_| {}), notebook);
+        let mut parts = NotebookParts::from(notebook);
+        let mut one_more = parts.trials[0].clone();
+        one_more.id = 41;
+        parts.trials.push(one_more);
+        assert_eq!(Notebook::try_from(parts), Err(NotebookError::TooManyTrials));
+    }
+
+    #[test]
+    fn the_largest_number_leaves_room_for_a_notebook_more() {
+        let parts = NotebookParts::from(three());
+        let numbered = |id| {
+            let mut parts = parts.clone();
+            parts.trials[1].id = id;
+            Notebook::try_from(parts).map(|notebook| ids(&notebook)[1])
+        };
+        assert_eq!(numbered(u16::MAX - 40), Ok(u16::MAX - 40));
+        for id in [u16::MAX - 39, u16::MAX] {
+            assert_eq!(numbered(id), Err(NotebookError::Numbers));
+        }
     }
 
     #[test]
@@ -715,8 +736,12 @@ mod tests {
         notebook.take_in_hand(3);
         notebook.trial_mut(3).unwrap().draft.outcome = Some(SwingOutcome::Steady);
         notebook.lock(3);
-        notebook.release(&record(Example::Tern));
+        let mut swung = record(Example::Tern);
+        notebook.release(&swung);
         assert_eq!(notebook.in_hand().unwrap().id(), 3);
+        swung.swings.add(SwingOutcome::Steady);
+        notebook.release(&swung);
+        assert_eq!(notebook.in_hand().unwrap().id(), 3, "these are another rocket's");
         // Swings that no trial knows would be lost under those of the trial.
         let mut swung = record(Example::Puffin);
         swung.swings.add(SwingOutcome::Steady);
@@ -758,6 +783,9 @@ mod tests {
         let id = notebook.begin_plan(1, &record(Example::Tern)).unwrap();
         assert_eq!(notebook.trial(id).unwrap().plan, "more ballast");
         assert_eq!(notebook.plans(), ["bigger fins"]);
+        // A plan that is not there any more leaves a trial without one.
+        let id = notebook.begin_plan(1, &record(Example::Tern)).unwrap();
+        assert_eq!(notebook.trial(id).unwrap().plan, "");
         assert_eq!(notebook.remove_plan(0).as_deref(), Some("bigger fins"));
         assert_eq!(notebook.remove_plan(0), None);
     }

@@ -106,6 +106,13 @@ mod tests {
     }
 
     #[test]
+    fn as_many_as_are_kept_come_back_and_clean() {
+        let six = vec![prediction(Steady, "x\u{202e}y\0"); MOST_VERSIONS];
+        let read = Predictions::try_from(six).unwrap();
+        assert_eq!(read.versions(), vec![prediction(Steady, "xy"); MOST_VERSIONS]);
+    }
+
+    #[test]
     fn the_first_stays_whatever_follows() {
         let mut all = Predictions::default();
         assert!(!all.is_locked() && all.first().is_none());

@@ -310,6 +310,20 @@ mod tests {
         assert_eq!(two.outlier(), None);
     }
 
+    #[test]
+    fn one_reading_of_either_point_is_a_measurement() {
+        assert!(!Readings::default().any() && !Measurements::default().any());
+        for point in BalancePoint::ALL {
+            let mut measured =
+                Measurements { rocket_length_mm: Some(400.0), ..Measurements::default() };
+            measured.of_mut(point).guess_mm = Some(200.0);
+            assert!(!measured.any(), "a guess is none");
+            measured.of_mut(point).mm[2] = Some(203.0);
+            assert!(measured.of(point).any() && measured.any());
+        }
+        assert_eq!([End::Nose, End::Tail].map(End::word), ["nose", "tail"]);
+    }
+
     /// The same value, by the same rule, wherever it is used.
     #[test]
     fn what_leads_is_the_middle_value() {
@@ -374,6 +388,9 @@ mod tests {
                 };
                 let middle = measured.middle(BalancePoint::Pressure, rocket).unwrap();
                 assert!((middle.middle_mm - point).abs() < 1e-9, "{scale} {from:?}");
+                let (_, from_tail_mm) =
+                    measured.both_ways_mm(BalancePoint::Pressure, read, rocket);
+                assert!((from_tail_mm - (rocket - point)).abs() < 1e-9, "{scale}");
             }
         }
     }

@@ -75,3 +75,19 @@ impl PartialEq for Rocket {
         Rc::ptr_eq(&self.shared, &other.shared) || self.design() == other.design()
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use noseward_stability::Example;
+
+    #[test]
+    fn a_rocket_is_what_its_description_says() {
+        let [tern, again, puffin] = [Example::Tern, Example::Tern, Example::Puffin]
+            .map(|example| Rocket::from(example.design()));
+        assert!(again.figures().is_some());
+        assert_eq!(tern, again);
+        assert_ne!(tern, puffin);
+        assert_eq!(format!("{tern:?}"), format!("{:?}", Example::Tern.design()));
+    }
+}

@@ -341,6 +341,18 @@ mod tests {
     }
 
     #[test]
+    fn a_zero_is_a_zero_whatever_its_sign() {
+        let seal = |value| {
+            let mut sealing = Sealing::new();
+            sealing.real("setup.arm_m", value);
+            sealing.seal()
+        };
+        assert_eq!(seal(-0.0), seal(0.0));
+        assert_eq!(seal(-f64::NAN), seal(f64::NAN));
+        assert_ne!(seal(0.1), seal(0.0));
+    }
+
+    #[test]
     fn the_order_of_trials_is_free_and_all_else_is_not() {
         let (one, two) = ((1, false, Some(Seal(7))), (2, false, None));
         let seal = over_notebook(false, vec![one, two]);

@@ -643,6 +643,17 @@ mod tests {
             "Your readings of the centre of mass in trial 2 differ by 4 mm. What does that \
              change?"
         );
+        // Nobody can say why, where nobody is sure what it was.
+        let mut unsure = Notebook::default();
+        Tried {
+            design: Example::Tern.design(),
+            mass: [None; 3],
+            pressure: [None; 3],
+            predicted: Some(Steady),
+            seen: vec![NotSure; 3],
+        }
+        .add(&mut unsure);
+        assert_eq!(ask(&unsure)[2], "Why did it happen? Where did the air push?");
         let none = ask(&Notebook::default());
         assert!(none.iter().all(|question| question.ends_with(['?', '.'])), "{none:?}");
         for of in Statement::ALL {

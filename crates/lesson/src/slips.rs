@@ -276,7 +276,11 @@ impl Looked<'_> {
             ],
         };
         let off = |factor: f64| (typed_mm * factor - expected_mm).abs();
-        let fits = factors.into_iter().filter(|(factor, _)| off(*factor) <= allowed_mm);
+        // Too small a value is made larger, and too large a one smaller.
+        let mends = |factor: f64| (factor > 1.0) == (typed_mm < expected_mm);
+        let fits = factors
+            .into_iter()
+            .filter(|(factor, _)| mends(*factor) && off(*factor) <= allowed_mm);
         let (factor, cause) = fits.min_by(|a, b| off(a.0).total_cmp(&off(b.0)))?;
         let typed = self.length(typed_mm);
         let meant = self.units.reading(typed_mm * factor);
@@ -323,6 +327,10 @@ mod tests {
         from_tail.mass.from = End::Tail;
         from_tail.mass.mm = [167.0, 169.0, 165.0].map(Some);
         assert_eq!(found(&from_tail), []);
+        // The ruler may show a little more than the rocket is long.
+        let mut at_the_tail = good();
+        at_the_tail.mass.guess_mm = Some(412.0);
+        assert_eq!(found(&at_the_tail), []);
         let mut inch = good();
         inch.mass.mm = [9.6, 9.7, 9.65].map(|inches| Some(inches * 25.4));
         assert_eq!(slips(&inch, 412.0, Units::INCH), []);
@@ -330,9 +338,9 @@ mod tests {
 
     /// Slips as a class makes them, one in each set of readings.
     #[test]
-    fn twelve_slips_are_flagged_with_their_cause_and_block_nothing() {
+    fn thirteen_slips_are_flagged_with_their_cause_and_block_nothing() {
         type Slipped = fn(&mut Measurements);
-        let all: [(ReadingField, &str, Slipped); 12] = [
+        let all: [(ReadingField, &str, Slipped); 13] = [
             (Reading(Mass, 1), "Did you mean 243 mm?", |m| m.mass.mm[1] = Some(24.3)),
             (Reading(Mass, 0), "beyond the rocket, which is 411 mm long", |m| {
                 m.mass.mm[0] = Some(545.0);
@@ -349,6 +357,9 @@ mod tests {
             }),
             (CutOutLength, "read in centimetres? Did you mean 388 mm?", |m| {
                 m.cutout_length_mm = Some(38.8);
+            }),
+            (CutOutLength, "is only 55 mm long. Measure it again.", |m| {
+                m.cutout_length_mm = Some(55.0);
             }),
             (Reading(Mass, 2), "Was this read from the tail? Then it is 248 mm", |m| {
                 m.mass.mm[2] = Some(163.0);
@@ -392,6 +403,24 @@ mod tests {
         for (slip, meant) in found.iter().zip(["245 mm?", "243 mm?", "247 mm?"]) {
             assert!(slip.sentence.ends_with(meant), "{slip:?}");
         }
+    }
+
+    /// A tenth of a rocket of 411 mm is no likely reading of a point, and tells nothing of
+    /// another one.
+    #[test]
+    fn a_tenth_of_the_length_is_asked_about() {
+        let mut measured = good();
+        measured.mass.mm = [Some(24.3), Some(41.1), None];
+        let found = found(&measured);
+        assert_eq!(found.len(), 2, "{found:?}");
+        for (slip, meant) in found.iter().zip(["243 mm?", "411 mm?"]) {
+            assert!(slip.sentence.ends_with(meant), "{slip:?}");
+        }
+        // As far as the ruler shows, with a point near the tail.
+        measured.mass.mm = [Some(400.0), Some(402.0), Some(41.2)];
+        let found = slips(&measured, 412.0, Units::METRIC);
+        assert_eq!(found.len(), 1, "{found:?}");
+        assert!(found[0].sentence.ends_with("Did you mean 412 mm?"), "{found:?}");
     }
 
     #[test]

@@ -63,3 +63,28 @@ impl Support {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::{Colour, Overall, Statement, SwingOutcome, Telling};
+
+    /// Two entries of one list that read alike are no choice.
+    #[test]
+    fn each_choice_has_words_of_its_own() {
+        let outcomes = SwingOutcome::ALL.map(Overall::Mostly).into_iter();
+        let overall = outcomes.chain([Overall::Nothing, Overall::Mixed]);
+        for labels in [
+            Level::ALL.map(Level::label).to_vec(),
+            Support::ALL.map(Support::label).to_vec(),
+            Telling::ALL.map(Telling::label).to_vec(),
+            Statement::ALL.map(Statement::label).to_vec(),
+            Colour::ALL.map(Colour::label).to_vec(),
+            overall.map(Overall::label).collect(),
+        ] {
+            for (i, label) in labels.iter().enumerate() {
+                assert!(!label.is_empty() && !labels[..i].contains(label), "{labels:?}");
+            }
+        }
+    }
+}

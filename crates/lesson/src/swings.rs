@@ -254,6 +254,9 @@ mod tests {
             air_density_kg_m3: 1.2,
         };
         assert_eq!(off.clone().rounded().setup, on);
+        let mut tiny = off.clone();
+        tiny.setup.arm_m = -0.001;
+        assert!(tiny.rounded().setup.arm_m.is_sign_positive(), "no zero has a sign");
         let not_swung = Swings { setup: off.setup, ..Swings::default() };
         assert_eq!(not_swung.rounded(), Swings::default());
     }
@@ -270,6 +273,7 @@ mod tests {
     #[test]
     fn a_fault_stays_a_fault() {
         for field in SwingField::ALL {
+            assert_eq!(rounded(field, f64::MAX), f64::MAX, "it stays a number");
             let (least, most) = field.bounds();
             for value in
                 [f64::NAN, f64::INFINITY, -f64::INFINITY, least - 0.1, most + 0.1, 1e300]

@@ -442,6 +442,17 @@ mod tests {
     }
 
     #[test]
+    fn a_whole_trial_has_a_prediction_and_three_swings_that_count() {
+        let mut three = trial(&[Steady, Slipped, Steady, NotSure]);
+        assert!(!three.is_complete());
+        predict(&mut three, Steady, "");
+        assert!(three.is_complete());
+        let mut two = trial(&[Steady, Slipped, Steady]);
+        predict(&mut two, Steady, "");
+        assert!(!two.is_complete());
+    }
+
+    #[test]
     fn the_rocket_follows_until_it_is_locked() {
         let mut trial = trial(&[]);
         let razorbill = Record::from(Example::Razorbill.design());

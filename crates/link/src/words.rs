@@ -651,6 +651,42 @@ mod tests {
     }
 
     #[test]
+    fn the_words_are_those_of_what_was_opened() {
+        use LinkErrorKind::{
+            Changed, Content, Crowded, Nothing, OtherNotebook, TooLarge,
+        };
+        let large = || TooLarge { bytes: 3 << 20 };
+        let content = || Content { line: 7, column: 8, detail: "x".into() };
+        let crowded = |list| Crowded { list, count: 6000, most: 13 };
+        for (kind, at, words) in [
+            (Changed, At::Link, "This link was changed on its way"),
+            (Changed, At::Code, "its rows do not tell where"),
+            (Changed, At::Result, "its rows do not tell where"),
+            (Changed, At::Part(Some(2)), "Part 2: Something in this code is wrong"),
+            (Changed, At::Part(None), "together they make no notebook"),
+            (Nothing, At::Code, "A code begins with R1."),
+            (Nothing, At::Part(None), "A part begins with N1."),
+            (Nothing, At::Result, "begins with T1."),
+            (Nothing, At::NotebookFile, "There is no notebook in this."),
+            (Nothing, At::File, "no rocket and no notebook in this."),
+            (OtherNotebook, At::Part(Some(2)), "This part belongs to another notebook"),
+            (large(), At::File, "too large to be a rocket (3072 KB)"),
+            (large(), At::NotebookFile, "too large to be a notebook (3072 KB)"),
+            (large(), At::Link, "This link is longer than any"),
+            (content(), At::File, "in a rocket file at line 7, column 8"),
+            (content(), At::NotebookFile, "in a notebook file at line 7, column 8"),
+            (crowded("sections"), At::File, "has 6000 body sections,"),
+            (crowded("fins"), At::File, "has 6000 sets of fins,"),
+            (crowded("own_outline_mm"), At::File, "has 6000 corners in one fin,"),
+            (crowded("weights"), At::File, "has 6000 weights,"),
+        ] {
+            let said = kind.at(at).sentence();
+            assert!(said.contains(words), "{words}: {said}");
+            assert_eq!(said.contains("Part 2:"), words.contains("Part 2:"), "{said}");
+        }
+    }
+
+    #[test]
     fn one_and_many_are_told_apart() {
         assert_eq!(Missing::FinSets(1).label(), "1 set of fins");
         assert_eq!(Missing::Sections(2).label(), "2 body sections");

@@ -6,6 +6,7 @@ use crate::checks::heading;
 use crate::command::{forget_package, shown};
 use crate::tool::Tool;
 use anyhow::{Context, Result, bail, ensure};
+use std::fs;
 use std::path::Path;
 use std::process::Command;
 
@@ -70,6 +71,9 @@ fn wanted<'a>(arguments: &[&'a str]) -> Result<(Vec<&'static Tried>, Option<&'a 
 
 fn try_in(root: &Path, program: &Path, tried: &Tried, part: Option<&str>) -> Result<()> {
     let folder = root.join("target/mutants");
+    // The program makes the last folder of a path only.
+    fs::create_dir_all(&folder)
+        .with_context(|| format!("{} cannot be made", folder.display()))?;
     let mut command = Command::new(program);
     command.current_dir(root).arg("mutants");
     command.arg("--output").arg(folder.join(tried.name));

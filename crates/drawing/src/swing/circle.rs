@@ -308,6 +308,30 @@ mod tests {
         }
     }
 
+    /// Else a small circle would be all head and no line.
+    #[test]
+    fn the_head_of_a_radius_leaves_half_of_its_line() {
+        for (space, setup) in spaces() {
+            for width in WIDTHS {
+                let layout = Layout::new(&space, width);
+                let scene = swing_circle(&space, &setup, 0.0, 0.0, width);
+                for item in [&scene.groups[0].items[3], &scene.groups[0].items[5]] {
+                    let Item::Path { path, .. } = item else { panic!("{item:?}") };
+                    let [tip, one, other] = path.runs[0].0[..] else {
+                        panic!("{path:?}")
+                    };
+                    let from_centre = |x: f64, y: f64| {
+                        libm::hypot(x - layout.centre.x, y - layout.centre.y)
+                    };
+                    let (x, y) =
+                        (f64::midpoint(one.x, other.x), f64::midpoint(one.y, other.y));
+                    let rest = from_centre(x, y) / from_centre(tip.x, tip.y);
+                    assert!(rest > 0.499 && rest < 1.0, "{rest} of {setup:?} at {width}");
+                }
+            }
+        }
+    }
+
     #[test]
     fn the_turning_group_is_that_of_the_scene_and_goes_round() {
         let (_, swing) = &examples()[0];

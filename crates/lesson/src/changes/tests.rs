@@ -149,6 +149,103 @@ fn one_aspect_is_one_change() {
     }
 }
 
+/// What follows "we", and the label, of what the list above has not.
+#[test]
+fn each_deed_has_its_words() {
+    type Edit = fn(&mut Design);
+    let fins = |root_mm, span_mm, sweep_mm| {
+        move |d: &mut Design| {
+            d.fins[0].planform =
+                Planform::FourSided { root_mm, tip_mm: 60.0, span_mm, sweep_mm };
+        }
+    };
+    let all: [(&str, &str, Edit); 15] = [
+        ("fin number", "put on more fins", |d| d.fins[0].count = 5),
+        ("fin place", "turned the fins round the body", |d| d.fins[0].roll_deg = 45.0),
+        ("fin place", "moved the fins back", |d| d.fins[0].start_mm = 220.0),
+        ("fins added", "added fins", |d| {
+            let more = Example::Tern.design().fins.remove(0);
+            d.fins.push(more);
+        }),
+        ("nose mass", "made the nose lighter", |d| {
+            d.sections[0].mass = Mass::WeighedG(5.0);
+        }),
+        ("nose mass", "changed the mass of the nose", |d| {
+            d.sections[0].mass = Mass::Material(Material::Paper80);
+        }),
+        ("bottle mass", "made the bottle heavier", |d| {
+            d.sections[1].mass = Mass::WeighedG(25.0);
+        }),
+        ("body length", "made the body shorter", |d| d.sections[1].length_mm = 100.0),
+        ("taper length", "made the taper longer", |d| d.sections[2].length_mm = 60.0),
+        ("neck shape", "changed the shape of the neck", |d| {
+            d.sections[2].kind = SectionKind::Neck;
+        }),
+        ("nose removed", "took the nose off", |d| {
+            d.sections.remove(0);
+        }),
+        ("nose added", "added a nose", |d| with_nose(d)),
+        ("weight mass", "made the weight lighter", |d| d.weights[0].mass_g = 15.0),
+        ("weight place", "moved a weight forward", |d| d.weights[0].position_mm = 40.0),
+        ("nose width", "made the nose narrower", |d| {
+            d.sections[0].diameter_mm = Some(60.0);
+        }),
+    ];
+    for (label, deed, edit) in all {
+        let (before, after) = edited(Example::Puffin, edit);
+        let found = changes(&before, &after);
+        let words: Vec<_> = found.iter().map(|c| (c.label(), c.deed())).collect();
+        assert_eq!(words, [(label.to_owned(), deed.to_owned())]);
+    }
+    for (root_mm, span_mm, sweep_mm, deed) in [
+        (110.0, 50.0, 50.0, "made the fins smaller"),
+        (112.0, 56.0, 50.0, "made the fins larger"),
+        (110.0, 55.0, 70.0, "changed the shape of the fins"),
+        (111.0, 55.0, 50.0, "changed the shape of the fins"),
+    ] {
+        let (before, after) = edited(Example::Puffin, fins(root_mm, span_mm, sweep_mm));
+        assert_eq!(changes(&before, &after)[0].deed(), deed);
+    }
+}
+
+#[test]
+fn corners_and_materials_are_written_out() {
+    let (four_sided, points) = edited(Example::Puffin, |d| {
+        let corners = vec![[0.0, 0.0], [50.0, 40.0], [90.0, 55.0], [110.0, 0.0]];
+        d.fins[0].planform = Planform::PointsMm(corners);
+    });
+    let said = |edit: fn(&mut Vec<[f64; 2]>)| {
+        let mut after = points.clone();
+        let Planform::PointsMm(corners) = &mut after.design.fins[0].planform else {
+            panic!("it has corners");
+        };
+        edit(corners);
+        sentences(&points, &after)
+    };
+    assert_eq!(
+        sentences(&four_sided, &points),
+        ["Fins: outline four-sided → 4 corners."]
+    );
+    assert_eq!(said(|all| all[1][0] = 45.0), ["Fins: 1 of 4 corners moved."]);
+    assert_eq!(
+        said(|all| {
+            all.remove(2);
+        }),
+        ["Fins: corners 4 → 3."]
+    );
+    let mut bare = points.clone();
+    bare.design.fins.clear();
+    let whole = "4 fins, length 110 mm, span 55 mm, thick card (300 g/m²).";
+    assert_eq!(sentences(&points, &bare), [format!("Fins removed: {whole}")]);
+    assert_eq!(sentences(&bare, &points), [format!("Fins added: {whole}")]);
+    let mut sheet = points.clone();
+    sheet.design.fins[0].mass = Mass::SheetGPerM2(220.0);
+    assert_eq!(
+        sentences(&points, &sheet),
+        ["Fins: material thick card (300 g/m²) → sheet of 220 g/m²."]
+    );
+}
+
 #[test]
 fn units_are_those_of_the_reader() {
     let (before, after) = edited(Example::Puffin, |d| d.weights[0].position_mm = 63.5);
@@ -206,6 +303,57 @@ fn a_nose_is_one_change_and_takes_the_rest_along() {
     assert_eq!(found[1].undo(&two), after);
     let bare = found[0].undo(&two);
     assert_eq!(sentences(&before, &bare), ["Fins: start 135 mm → 145 mm."]);
+    // So does a weight, and fins that were taken off come back behind the nose.
+    let mut other = after.clone();
+    other.design.weights[0].position_mm += 30.0;
+    other.design.fins.clear();
+    let found = changes(&before, &other);
+    assert_eq!(sentences(&before, &other)[2], "Clay: middle 110 mm → 140 mm.");
+    assert_eq!(found[1].undo(&found[2].undo(&other)), after);
+    other.design.weights.clear();
+    let found = changes(&before, &other);
+    assert_eq!(found[1].undo(&found[2].undo(&other)), after);
+}
+
+#[test]
+fn a_label_is_told_as_somebody_wrote_it() {
+    let mut before = Example::Puffin.design();
+    before.weights[0].label = "Red putty".into();
+    before.weights.push(Weight { label: "tape".into(), mass_g: 5.0, position_mm: 90.0 });
+    let mut after = before.clone();
+    with_nose(&mut after);
+    let said = sentences(&before.into(), &after.into());
+    let along = "The fins, the Red putty and the tape moved with it.";
+    assert!(said[0].ends_with(along), "{said:?}");
+}
+
+#[test]
+fn what_is_added_behind_an_added_nose_stays_on_its_section() {
+    let (before, after) = edited(Example::Puffin, |d| {
+        with_nose(d);
+        // One on the bottle, one in the nose itself.
+        for position_mm in [290.0, 20.0] {
+            d.weights.push(Weight { label: "tape".into(), mass_g: 5.0, position_mm });
+        }
+    });
+    let found = changes(&before, &after);
+    assert_eq!(found.len(), 3, "{found:?}");
+    assert_eq!(found[0].moved_with_it(), ["Fins", "clay"]);
+    let undone = found[0].undo(&after).design.weights;
+    let places: Vec<_> = undone.iter().map(|weight| weight.position_mm).collect();
+    assert_eq!(places, [45.0, 200.0, 20.0]);
+}
+
+#[test]
+fn a_place_between_two_sections_is_on_the_one_behind() {
+    let mut before = Example::Puffin.design();
+    before.weights[0].position_mm = 120.0;
+    let mut after = before.clone();
+    after.sections.remove(0);
+    after.fins[0].start_mm -= 120.0;
+    after.weights[0].position_mm = 50.0;
+    let said = sentences(&before.into(), &after.into());
+    assert_eq!(said[1..], ["Clay: middle 0 mm → 50 mm."]);
 }
 
 #[test]
@@ -220,6 +368,29 @@ fn fins_that_keep_their_distance_from_the_tail_follow() {
     // Typed anew, the length alone leaves readings from the nose tip as they are.
     let (before, after) = edited(Example::Puffin, |d| d.sections[1].length_mm += 40.0);
     assert_eq!(sentences(&before, &after), ["Tube: length 125 mm → 165 mm."]);
+    // What keeps its distance from either end of its own section follows that end alone.
+    let (before, after) = edited(Example::Puffin, |d| {
+        d.sections[0].length_mm += 30.0;
+        d.sections[1].length_mm += 40.0;
+        d.weights[0].position_mm += 30.0;
+        d.fins[0].start_mm += 30.0;
+    });
+    assert_eq!(
+        sentences(&before, &after),
+        [
+            "Nose: length 120 mm → 150 mm. The fins and the clay moved with it.",
+            "Tube: length 125 mm → 165 mm.",
+        ]
+    );
+    // Fins that went elsewhere owe nothing to a nose that was made longer.
+    let (before, after) = edited(Example::Puffin, |d| {
+        d.sections[0].length_mm += 30.0;
+        d.fins[0].start_mm = 300.0;
+    });
+    assert_eq!(
+        sentences(&before, &after),
+        ["Nose: length 120 mm → 150 mm.", "Fins: start 215 mm → 300 mm."]
+    );
 }
 
 #[test]
@@ -235,6 +406,56 @@ fn a_bottle_without_its_wall_keeps_its_mass() {
     let back = changes(&after, &before);
     assert_eq!(back.len(), 1, "{back:?}");
     assert_eq!(back[0].undo(&before), after);
+    // Weighed anew, it is another change besides, there and back.
+    let mut weighed = after;
+    weighed.design.sections[1].mass = Mass::WeighedG(30.0);
+    let count = |a, b| changes(a, b).len();
+    assert_eq!((count(&before, &weighed), count(&weighed, &before)), (2, 2));
+}
+
+#[test]
+fn fins_that_changed_in_every_way_are_the_same_fins() {
+    let (before, after) = edited(Example::Puffin, |d| {
+        d.fins = Example::Tern.design().fins;
+        d.fins[0].mass = Mass::WeighedG(4.0);
+    });
+    let labels: Vec<_> = changes(&before, &after).iter().map(Change::label).collect();
+    assert_eq!(labels, ["fin number", "fin shape", "fin mass", "fin place"]);
+}
+
+#[test]
+fn between_equals_the_fewer_changes_are_told() {
+    let weights = |all: [(f64, f64); 3]| {
+        let mut design = Example::Tern.design();
+        let clay =
+            |(mass_g, position_mm)| Weight { label: "clay".into(), mass_g, position_mm };
+        design.weights = all.map(clay).to_vec();
+        Record::from(design)
+    };
+    // Two taken off and two added, or five numbers of three weights.
+    let before = weights([(10.0, 50.0), (20.0, 100.0), (30.0, 150.0)]);
+    let after = weights([(30.0, 150.0), (20.0, 110.0), (40.0, 200.0)]);
+    assert_eq!(changes(&before, &after).len(), 4);
+}
+
+/// Only of a tube is it told whether its front is closed; it comes back with any shape.
+#[test]
+fn a_shape_comes_back_with_its_front() {
+    let mut before = record(Example::Puffin);
+    before.design.sections[0].closed_front = true;
+    let mut after = before.clone();
+    after.design.sections[0].kind = SectionKind::Dome;
+    after.design.sections[0].closed_front = false;
+    assert_eq!(sentences(&before, &after), ["Nose: shape ellipsoid → dome."]);
+    assert_eq!(changes(&before, &after)[0].undo(&after), before);
+}
+
+#[test]
+fn what_is_gone_already_is_not_taken_off_again() {
+    let (before, after) =
+        edited(Example::Puffin, |d| d.fins.extend(Example::Tern.design().fins));
+    let added = &changes(&before, &after)[0];
+    assert_eq!(added.undo(&added.undo(&after)), before);
 }
 
 #[test]
@@ -265,6 +486,18 @@ fn swings_are_compared_where_both_were_swung() {
     assert_eq!(found[0].past_tense(), "made the string longer");
     assert_eq!(found[1].past_tense(), "swung slower");
     assert_eq!(changes(&before, &found[0].undo(&after)).len(), 1);
+    let back = changes(&after, &before);
+    assert_eq!(back[0].deed(), "made the string shorter");
+    assert_eq!(back[1].deed(), "swung faster");
+    let mut other = before.clone();
+    other.swings.setup.arm_m = 0.5;
+    other.swings.setup.air_density_kg_m3 = 1.1;
+    let deeds: Vec<_> = changes(&before, &other).iter().map(Change::deed).collect();
+    assert_eq!(deeds, ["changed the arm length", "changed the density of the air"]);
+    assert_eq!(
+        sentences(&before, &other)[1],
+        "Swing: density of the air 1.225 kg/m³ → 1.1 kg/m³."
+    );
 }
 
 /// The design with every width and outline written out.

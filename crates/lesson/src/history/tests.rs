@@ -217,6 +217,7 @@ fn typing_in_one_field_is_one_step() {
         assert!(history.follow(&now, Some("/fins/0/start_mm")));
     }
     assert!(!history.follow(&now, Some("/fins/0/start_mm")), "nothing new");
+    assert_eq!(history.now(), &now);
     history.seal();
     now.record.design.fins[0].start_mm = 204.0;
     history.follow(&now, Some("/fins/0/start_mm"));

@@ -490,7 +490,13 @@ fn columns_may_come_in_any_order_and_some_may_be_missing() {
     let text = table(&cells);
     assert_eq!(open_table(&text), Ok(notebook.clone()));
     let unix = text.replace("\r\n", "\n");
-    assert_eq!(open_table(&unix), Ok(notebook));
+    assert_eq!(open_table(&unix).as_ref(), Ok(&notebook));
+    // Below other words, and quoted, too.
+    let mailed = format!("Hello,\n{unix}");
+    for sent in [&mailed, &mailed.replace('\n', "\n> ")] {
+        assert!(looks_like_table(sent), "{sent}");
+        assert_eq!(open_table(sent).as_ref(), Ok(&notebook), "{sent}");
+    }
 
     let link = crate::hash(&Example::Tern.design().into());
     let small = format!("trial;kind_of_row;rocket\n4;trial;#{link}\n;;\n");
@@ -639,7 +645,8 @@ fn a_table_that_came_by_mail_opens_or_says_what_is_missing() {
     assert!(matches!(error.at, At::Cell { .. }), "{error:?}\n{broken}");
     let table = to_table(&notebook, Format::Tabs);
     let (_, rows) = table.split_once('\n').unwrap();
-    for text in [rows, &table.replace('\t', "    ")] {
+    let few = ["kind_of_row  trial  rocket", "kind_of_row  plan  group"];
+    for text in [rows, &table.replace('\t', "    "), few[0], few[1]] {
         assert!(looks_like_table(text), "{text}");
         assert_eq!(open_table(text), Err(LinkErrorKind::Nothing.at(At::Table)), "{text}");
     }

@@ -5,6 +5,7 @@ use noseward_link::{
     LinkErrorKind, Opened, Spelling, Text, code, compact, hash, looks_like_code,
     open_code, open_hash, open_text,
 };
+use noseward_stability::Weight;
 use proptest::prelude::*;
 
 use crate::designs::{self, record};
@@ -222,6 +223,16 @@ fn the_shortest_code_is_a_row() {
 }
 
 /// Found by fuzzing: a first row that is right by chance, and announces less than a row.
+/// Of faulty records too: whoever has the code can open it and mend them.
+#[test]
+fn a_code_holds_what_a_link_holds() {
+    let label = "a".repeat(96);
+    let mut wordy = Record::default();
+    wordy.design.weights = vec![Weight { label, mass_g: 1.0, position_mm: 9.0 }; 13];
+    assert_eq!(open_hash(&hash(&wordy)), Opened::Record(wordy.clone()));
+    assert_eq!(open(&dense(&wordy)), Ok(wordy));
+}
+
 #[test]
 fn a_code_of_less_than_a_row_is_refused() {
     for text in ["r1AAAAAAoooooooorooooo", "R1AA AAAA 0000 0000 R000"] {

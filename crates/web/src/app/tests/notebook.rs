@@ -731,6 +731,26 @@ fn help_with_the_conclusion_has_three_levels() {
 }
 
 #[test]
+fn a_sentence_to_use_goes_behind_the_text_while_there_is_room() {
+    let mut state = desk();
+    begin(&mut state);
+    predict(&mut state, 0, "");
+    swing(&mut state, SwingOutcome::Steady);
+    write(&mut state, "nb:evidence", "We saw it.");
+    press(&mut state, "nb-use", "1 0");
+    let used = state.desk.notebook.conclusion.evidence.clone();
+    assert!(used.starts_with("We saw it.\nTrial 1: "), "{used}");
+    press(&mut state, "nb-use", "1 0");
+    assert_eq!(state.desk.notebook.conclusion.evidence, used);
+    assert_eq!(said(&state).as_deref(), Some("That sentence is there already."));
+    let long = "x".repeat(noseward_lesson::BOX_CHARS - 10);
+    write(&mut state, "nb:evidence", &long);
+    press(&mut state, "nb-use", "1 0");
+    assert_eq!(state.desk.notebook.conclusion.evidence, long);
+    assert!(said(&state).unwrap().starts_with("There is no room for that sentence"));
+}
+
+#[test]
 fn a_notebook_that_could_not_load_says_so_and_tries_again() {
     let mut state = unloaded();
     tell(&mut state, NotebookMsg::Kept { slots: Vec::new(), open: 0, afresh: false });
