@@ -194,7 +194,7 @@ fn each_deed_has_its_words() {
     for (label, deed, edit) in all {
         let (before, after) = edited(Example::Puffin, edit);
         let found = changes(&before, &after);
-        let words: Vec<_> = found.iter().map(|c| (c.label(), c.deed())).collect();
+        let words: Vec<_> = found.iter().map(|c| (c.label(), c.past_tense())).collect();
         assert_eq!(words, [(label.to_owned(), deed.to_owned())]);
     }
     for (root_mm, span_mm, sweep_mm, deed) in [
@@ -204,7 +204,7 @@ fn each_deed_has_its_words() {
         (111.0, 55.0, 50.0, "changed the shape of the fins"),
     ] {
         let (before, after) = edited(Example::Puffin, fins(root_mm, span_mm, sweep_mm));
-        assert_eq!(changes(&before, &after)[0].deed(), deed);
+        assert_eq!(changes(&before, &after)[0].past_tense(), deed);
     }
 }
 
@@ -487,12 +487,12 @@ fn swings_are_compared_where_both_were_swung() {
     assert_eq!(found[1].past_tense(), "swung slower");
     assert_eq!(changes(&before, &found[0].undo(&after)).len(), 1);
     let back = changes(&after, &before);
-    assert_eq!(back[0].deed(), "made the string shorter");
-    assert_eq!(back[1].deed(), "swung faster");
+    assert_eq!(back[0].past_tense(), "made the string shorter");
+    assert_eq!(back[1].past_tense(), "swung faster");
     let mut other = before.clone();
     other.swings.setup.arm_m = 0.5;
     other.swings.setup.air_density_kg_m3 = 1.1;
-    let deeds: Vec<_> = changes(&before, &other).iter().map(Change::deed).collect();
+    let deeds: Vec<_> = changes(&before, &other).iter().map(Change::past_tense).collect();
     assert_eq!(deeds, ["changed the arm length", "changed the density of the air"]);
     assert_eq!(
         sentences(&before, &other)[1],
