@@ -99,8 +99,8 @@ mod tests {
     use crate::scene::{Item, Point};
     use crate::svg::GRIP_PX;
     use noseward_stability::{
-        BottleSize, Example, FinSet, Part, Planform, SectionKind, UnitSystem, Weight,
-        evaluate,
+        BottleSize, Component, Example, FinSet, Planform, SectionKind, UnitSystem,
+        Weight, evaluate,
     };
 
     fn sheets() -> Vec<Sheet> {
@@ -300,9 +300,9 @@ mod tests {
                         assert!(lies_on, "{which}: {middle:?}");
                     }
                 }
-                let fins = (0..design.fins.len()).map(Part::Fins);
-                let weights = (0..design.weights.len()).map(Part::Weight);
-                let all: Vec<Part> = fins.chain(weights).collect();
+                let fins = (0..design.fins.len()).map(Component::Fins);
+                let weights = (0..design.weights.len()).map(Component::Weight);
+                let all: Vec<Component> = fins.chain(weights).collect();
                 held.sort();
                 let mut wanted = all;
                 wanted.sort();

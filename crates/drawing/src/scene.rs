@@ -1,6 +1,6 @@
 //! The drawing before it is spelled in any format.
 
-use noseward_stability::Part;
+use noseward_stability::Component;
 
 use crate::palette::Colour;
 
@@ -70,7 +70,7 @@ pub enum Item {
     /// The drawing of one part of the rocket, which can be pointed at.
     Part {
         /// Which part.
-        part: Part,
+        part: Component,
         /// What a hand can do with it; `None` where it can only be pointed at.
         hint: Option<&'static str>,
         /// What it is drawn with.

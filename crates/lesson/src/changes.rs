@@ -13,7 +13,7 @@ mod undo;
 mod words;
 
 use noseward_stability::{
-    Design, FinSet, Mass, Part, Quantity, Section, SwingField, SwingSetup, Weight,
+    Component, Design, FinSet, Mass, Quantity, Section, SwingField, SwingSetup, Weight,
 };
 
 use crate::Record;
@@ -28,7 +28,7 @@ pub struct Change {
     pub kind: ChangeKind,
     /// The part: its place in the rocket after the change, or, where it was removed, in the
     /// one before. `None` for how the rocket is swung.
-    pub part: Option<Part>,
+    pub part: Option<Component>,
     /// Its place after the change, or where it belongs there.
     at: usize,
     /// What the part is called.
@@ -98,7 +98,7 @@ struct SectionPiece {
 #[derive(Clone, Debug, PartialEq)]
 struct Along {
     /// Its place after the change.
-    part: Part,
+    part: Component,
     /// What it is called.
     name: String,
     /// Towards the tail, in millimetres.
@@ -159,7 +159,13 @@ impl<'a> Found<'a> {
         Self { before, after, bodies, changes: Vec::new(), along }
     }
 
-    fn push(&mut self, kind: ChangeKind, part: Option<Part>, at: usize, piece: Piece) {
+    fn push(
+        &mut self,
+        kind: ChangeKind,
+        part: Option<Component>,
+        at: usize,
+        piece: Piece,
+    ) {
         let design = if kind.removes() { self.before } else { self.after };
         let name = part.map(|part| part.name(design)).unwrap_or_default();
         self.changes.push(Change {
@@ -174,7 +180,7 @@ impl<'a> Found<'a> {
     }
 
     /// Notes which steps of the body took a part along.
-    fn note(&mut self, part: Part, by: &[bool], was_there: bool) {
+    fn note(&mut self, part: Component, by: &[bool], was_there: bool) {
         for (step, _) in by.iter().enumerate().filter(|(_, takes)| **takes) {
             let by_mm = self.bodies.longer_mm(step);
             let name = part.name(self.after);
@@ -197,7 +203,7 @@ impl<'a> Found<'a> {
             match *step {
                 (Some(i), Some(j)) => {
                     let (a, b) = (&before[i], &after[j]);
-                    let part = Part::Fins(j);
+                    let part = Component::Fins(j);
                     let carried = self.bodies.carried(a.start_mm, b.start_mm);
                     self.note(part, &carried.by, true);
                     let mut kinds = parts::of_fins(a, b);
@@ -214,18 +220,23 @@ impl<'a> Found<'a> {
                     let start_mm = self.bodies.pushed(before[i].start_mm).expected_mm;
                     let was = FinSet { start_mm, ..before[i].clone() };
                     let piece = Piece::Fins(Pair { before: Some(was), after: None });
-                    self.push(ChangeKind::FinsRemoved, Some(Part::Fins(i)), at, piece);
+                    self.push(
+                        ChangeKind::FinsRemoved,
+                        Some(Component::Fins(i)),
+                        at,
+                        piece,
+                    );
                 }
                 (_, j) => {
                     let j = j.unwrap_or_default();
                     self.note(
-                        Part::Fins(j),
+                        Component::Fins(j),
                         &self.bodies.pushed_to(after[j].start_mm),
                         false,
                     );
                     let is = Some(after[j].clone());
                     let piece = Piece::Fins(Pair { before: None, after: is });
-                    self.push(ChangeKind::FinsAdded, Some(Part::Fins(j)), j, piece);
+                    self.push(ChangeKind::FinsAdded, Some(Component::Fins(j)), j, piece);
                 }
             }
         }
@@ -249,7 +260,7 @@ impl<'a> Found<'a> {
             match *step {
                 (Some(i), Some(j)) => {
                     let (a, b) = (&before[i], &after[j]);
-                    let part = Part::Weight(j);
+                    let part = Component::Weight(j);
                     let place = carried(&self.bodies, a, b);
                     self.note(part, &place.by, true);
                     let position_mm = place.expected_mm;
@@ -271,7 +282,7 @@ impl<'a> Found<'a> {
                     let piece = Piece::Weight(Pair { before: Some(was), after: None });
                     self.push(
                         ChangeKind::WeightRemoved,
-                        Some(Part::Weight(i)),
+                        Some(Component::Weight(i)),
                         at,
                         piece,
                     );
@@ -279,13 +290,18 @@ impl<'a> Found<'a> {
                 (_, j) => {
                     let j = j.unwrap_or_default();
                     self.note(
-                        Part::Weight(j),
+                        Component::Weight(j),
                         &self.bodies.pushed_to(after[j].position_mm),
                         false,
                     );
                     let is = Some(after[j].clone());
                     let piece = Piece::Weight(Pair { before: None, after: is });
-                    self.push(ChangeKind::WeightAdded, Some(Part::Weight(j)), j, piece);
+                    self.push(
+                        ChangeKind::WeightAdded,
+                        Some(Component::Weight(j)),
+                        j,
+                        piece,
+                    );
                 }
             }
         }
@@ -306,11 +322,13 @@ impl<'a> Found<'a> {
                 (Some(i), Some(j)) => {
                     let differences =
                         parts::of_sections((self.before, i), (self.after, j));
-                    (differences, Part::Section(j))
+                    (differences, Component::Section(j))
                 }
-                (Some(i), None) => (vec![ChangeKind::SectionRemoved], Part::Section(i)),
+                (Some(i), None) => {
+                    (vec![ChangeKind::SectionRemoved], Component::Section(i))
+                }
                 (_, j) => {
-                    let added = Part::Section(j.unwrap_or_default());
+                    let added = Component::Section(j.unwrap_or_default());
                     (vec![ChangeKind::SectionAdded], added)
                 }
             };

@@ -2,12 +2,12 @@
 
 pub(crate) mod bottles;
 pub(crate) mod common_weights;
+pub(crate) mod component;
 pub(crate) mod examples;
 pub(crate) mod field;
 pub mod limits;
 pub(crate) mod materials;
 pub(crate) mod names;
-pub(crate) mod part;
 pub(crate) mod texts;
 pub(crate) mod units;
 

@@ -34,13 +34,13 @@ mod tolerance;
 pub use check::{Fault, Problem, Severity, check};
 pub use design::bottles::BottleSize;
 pub use design::common_weights::{COMMON_WEIGHTS, CommonWeight};
+pub use design::component::Component;
 pub use design::examples::Example;
 pub use design::field::{
     Axis, Field, FinField, ParseFieldError, Quantity, SectionField, WeightField,
 };
 pub use design::limits;
 pub use design::materials::Material;
-pub use design::part::Part;
 pub use design::texts::{capital, cleaned_lines};
 pub use design::units::{UnitSystem, Units, fixed, minus, trimmed, within};
 pub use design::{

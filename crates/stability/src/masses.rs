@@ -4,7 +4,7 @@ mod shells;
 
 use serde::Serialize;
 
-use crate::design::part::Part;
+use crate::design::component::Component;
 use crate::design::{Design, FinSet, Mass};
 use crate::outline::Body;
 use crate::outline::fin::Fin;
@@ -28,7 +28,7 @@ pub struct MassProperties {
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct PartMass {
     /// Which part.
-    pub part: Part,
+    pub part: Component,
     /// Its mass, centre and inertia.
     pub properties: MassProperties,
 }
@@ -83,12 +83,12 @@ pub(crate) fn parts_with(
     thickness: Thickness,
 ) -> Vec<PartMass> {
     let sections = shells::sections(design, body, thickness).into_iter().enumerate();
-    let sections = sections.map(|(i, p)| (Part::Section(i), p));
+    let sections = sections.map(|(i, p)| (Component::Section(i), p));
     let fins = design.fins.iter().enumerate();
-    let fins = fins.map(|(i, set)| (Part::Fins(i), fin_set(set, body)));
+    let fins = fins.map(|(i, set)| (Component::Fins(i), fin_set(set, body)));
     let weights = design.weights.iter().enumerate().map(|(i, w)| {
         let point = MassProperties::point(w.mass_g / 1000.0, w.position_mm / 1000.0);
-        (Part::Weight(i), point)
+        (Component::Weight(i), point)
     });
     sections
         .chain(fins)

@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use crate::check::{Fault, Severity, check};
 use crate::design::Design;
-use crate::design::part::Part;
+use crate::design::component::Component;
 use crate::masses::{self, MassProperties};
 use crate::measured::MeasuredPoints;
 use crate::outcome::{Outcome, Rest, resting_angles};
@@ -129,7 +129,7 @@ impl Nearer {
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct PartFigures {
     /// Which part, as a JSON pointer into the design.
-    pub part: Part,
+    pub part: Component,
     /// Its mass, centre and inertia.
     #[serde(flatten)]
     pub mass: MassProperties,
@@ -244,9 +244,9 @@ fn figures(design: &Design, measured: &MeasuredPoints) -> Option<Figures> {
                 part: p.part,
                 mass: p.properties,
                 area_m2: match p.part {
-                    Part::Section(i) => body.stretches()[i].profile.side().area,
-                    Part::Fins(i) => Fin::new(&design.fins[i].planform).area_m2(),
-                    Part::Weight(_) => 0.0,
+                    Component::Section(i) => body.stretches()[i].profile.side().area,
+                    Component::Fins(i) => Fin::new(&design.fins[i].planform).area_m2(),
+                    Component::Weight(_) => 0.0,
                 },
                 normal_force_slope_per_rad: push.map_or(0.0, |a| a.slope_per_rad),
                 nose_on_centre_m: push.map(|a| a.forward_centre_m),

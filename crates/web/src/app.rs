@@ -17,7 +17,7 @@ use noseward_drawing::Told;
 use noseward_lesson::{Document, History, Record, Swings};
 use noseward_link as link;
 use noseward_stability::{
-    BottleSize, Design, Doubts, Example, Field, Influence, MeasuredPoints, Part,
+    BottleSize, Component, Design, Doubts, Example, Field, Influence, MeasuredPoints,
     Quantity, Report, Resolution, SeparationDraws, Severity, UnitSystem, Units, Verdict,
     WeightField, evaluate, trimmed, within,
 };
@@ -802,7 +802,7 @@ fn stepped(state: &mut State, field: Field, steps: f64) -> Vec<Effect> {
     typed_into(state, field, &text)
 }
 
-fn dragged(state: &mut State, part: Part, from_mm: f64, by_px: f64) -> Vec<Effect> {
+fn dragged(state: &mut State, part: Component, from_mm: f64, by_px: f64) -> Vec<Effect> {
     let Some(field) = place_field(part) else { return Vec::new() };
     let sheet = crate::shell::sheet(state);
     let Some(scale) = noseward_drawing::mm_per_px(&state.drawn.0, &sheet) else {
@@ -819,8 +819,8 @@ fn dragged(state: &mut State, part: Part, from_mm: f64, by_px: f64) -> Vec<Effec
 
 fn edited(
     state: &mut State,
-    edit: impl Fn(&mut Design, Part) -> Option<Part>,
-    part: Part,
+    edit: impl Fn(&mut Design, Component) -> Option<Component>,
+    part: Component,
 ) -> Vec<Effect> {
     let mut design = state.design.clone();
     let Some(next) = edit(&mut design, part) else { return Vec::new() };

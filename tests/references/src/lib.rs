@@ -5,8 +5,8 @@
 //! itself after a change that must not matter, or with what every class finds out.
 
 use noseward_stability::{
-    Body, Design, Figures, FinSet, Mass, MassProperties, Part, PartFigures, Planform,
-    Section, SectionKind, evaluate,
+    Body, Component, Design, Figures, FinSet, Mass, MassProperties, PartFigures,
+    Planform, Section, SectionKind, evaluate,
 };
 
 /// A sheet of one kilogram a square metre: its mass is its area.
@@ -59,7 +59,7 @@ pub fn figures(design: &Design) -> Figures {
 ///
 /// When the design has no such part.
 #[must_use]
-pub fn part(design: &Design, part: Part) -> PartFigures {
+pub fn part(design: &Design, part: Component) -> PartFigures {
     let found = figures(design).parts.into_iter().find(|p| p.part == part);
     found.unwrap_or_else(|| panic!("no part {part}"))
 }
@@ -67,7 +67,7 @@ pub fn part(design: &Design, part: Part) -> PartFigures {
 /// The mass properties of the first section.
 #[must_use]
 pub fn first_section(design: &Design) -> MassProperties {
-    part(design, Part::Section(0)).mass
+    part(design, Component::Section(0)).mass
 }
 
 /// The body of a design.

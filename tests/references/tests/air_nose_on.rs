@@ -8,7 +8,7 @@ use noseward_references_tests::{
     assert_close, assert_within, bare, body, fins, four_sided, section, table,
 };
 use noseward_stability::{
-    Air, AirPart, CarryOver, Design, Model, Part, SectionKind, Shoulder,
+    Air, AirPart, CarryOver, Component, Design, Model, SectionKind, Shoulder,
 };
 
 const NOSES: &str = include_str!("../data/nose_cp.csv");
@@ -34,7 +34,7 @@ fn air(design: &Design, model: Model) -> Air {
     Air::new(design, model, None).expect("the design has a body")
 }
 
-fn part(air: &Air, part: Part) -> AirPart {
+fn part(air: &Air, part: Component) -> AirPart {
     *air.parts().iter().find(|p| p.part == part).expect("it has the part")
 }
 
@@ -125,10 +125,10 @@ fn worked_cases() {
         ("bottle_ogive_3fins", bottle(), 1e-3),
     ] {
         let air = air(&design, Model::default());
-        let nose = part(&air, Part::Section(0));
-        let tail = part(&air, Part::Fins(0));
+        let nose = part(&air, Component::Section(0));
+        let tail = part(&air, Component::Fins(0));
         assert_eq!(
-            part(&air, Part::Section(1)).slope_per_rad,
+            part(&air, Component::Section(1)).slope_per_rad,
             0.0,
             "a tube adds nothing"
         );
@@ -160,8 +160,8 @@ fn basic_finner_by_both_methods() {
     let with_body = Model { carry_over: CarryOver::WithBody, ..Model::default() };
     let carried = air(&basic_finner(), with_body);
     let calibres = |air: &Air| nose_on_m(air) / (CALIBRE_MM / 1e3);
-    let fins = part(&plain, Part::Fins(0));
-    let nose = part(&plain, Part::Section(0));
+    let fins = part(&plain, Component::Fins(0));
+    let nose = part(&plain, Component::Section(0));
     // K at r/s = 1/3 of the total semispan.
     let isolated = fins.slope_per_rad / (1.0 + 1.0 / 3.0);
     for (name, found) in [
@@ -215,7 +215,7 @@ fn the_sign_of_a_shoulder() {
             section(SectionKind::StraightTaper, length, d2),
             section(SectionKind::Tube, 50.0, d2),
         ]);
-        let found = part(&air(&design, in_full), Part::Section(2));
+        let found = part(&air(&design, in_full), Component::Section(2));
         let squared = |d: f64| d / 80.0 * (d / 80.0);
         let slope = 2.0 * (squared(d2) - squared(d1));
         let ratio: f64 = d1 / d2;
@@ -227,11 +227,12 @@ fn the_sign_of_a_shoulder() {
 
         // Widening counts whatever is chosen. Of the narrowing ones the first leans 18.4°
         // and counts 0.6565 (our judgement: 1 up to 15°, 0 from 25°), the second 5.7°.
-        let share = part(&air(&design, Model::default()), Part::Section(2)).slope_per_rad
+        let share = part(&air(&design, Model::default()), Component::Section(2))
+            .slope_per_rad
             / found.slope_per_rad;
         let expected = if d2 > d1 || length > 100.0 { 1.0 } else { 0.656_505_1 };
         assert_within("share", share, expected, 1e-7);
-        let alone = part(&air(&design, none), Part::Section(2)).slope_per_rad;
+        let alone = part(&air(&design, none), Component::Section(2)).slope_per_rad;
         assert_eq!(alone, if d2 > d1 { found.slope_per_rad } else { 0.0 });
     }
 }
@@ -246,7 +247,7 @@ fn a_rounded_shoulder_in_full() {
             section(SectionKind::Tube, 100.0, d1),
             section(SectionKind::RoundedTaper, 55.0, d2),
         ]);
-        let found = part(&air(&design, in_full), Part::Section(1));
+        let found = part(&air(&design, in_full), Component::Section(1));
         let volume_m3 = body(&design).stretches()[1].profile.volume_m3();
         let area = |d: f64| std::f64::consts::PI * d * d / 4e6;
         let expected = 2.0 * (area(d2) - area(d1)) / area(65.0);
@@ -264,7 +265,7 @@ fn three_fins_against_four() {
     for mut design in [basic_finner(), bottle()] {
         let mut of = |count| {
             design.fins[0].count = count;
-            part(&air(&design, Model::default()), Part::Fins(0))
+            part(&air(&design, Model::default()), Component::Fins(0))
         };
         let (three, four) = (of(3), of(4));
         assert_close("3 / 4", three.slope_per_rad / four.slope_per_rad, 0.75, 1e-14);

@@ -11,7 +11,7 @@ use std::f64::consts::PI;
 use noseward_references_tests::{
     assert_close, assert_within, bare, body, figures, fins, four_sided, part, section,
 };
-use noseward_stability::{Design, Part, Planform, SectionKind, SideView};
+use noseward_stability::{Component, Design, Planform, SectionKind, SideView};
 
 /// Closed form against closed form: only rounding, with a few digits to spare.
 const EXACT: f64 = 1e-11;
@@ -52,7 +52,7 @@ fn fin(planform: &Planform) -> (f64, f64, f64) {
     let on_tube = |width_mm| {
         let mut design = bare(vec![section(SectionKind::Tube, 500.0, width_mm)]);
         design.fins.push(fins(3, 100.0, planform.clone()));
-        part(&design, Part::Fins(0))
+        part(&design, Component::Fins(0))
     };
     let (slim, wide) = (on_tube(40.0), on_tube(80.0));
     let per_mass = |of: noseward_stability::PartFigures| {

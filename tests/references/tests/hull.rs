@@ -14,7 +14,7 @@
 
 use noseward_references_tests::{assert_within, bare};
 use noseward_stability::{
-    Air, Design, FinSet, Mass, Model, Part, Planform, Section, SectionKind, Shoulder,
+    Air, Component, Design, FinSet, Mass, Model, Planform, Section, SectionKind, Shoulder,
 };
 
 const FOOT_MM: f64 = 304.8;
@@ -183,7 +183,7 @@ fn the_fins_add_what_was_measured() {
     let added = |model: Model| {
         let fins = Air::new(&hull_with_fins(), model, None).expect("it has a body");
         let fins = *fins.parts().last().expect("fins");
-        assert!(matches!(fins.part, Part::Fins(_)));
+        assert!(matches!(fins.part, Component::Fins(_)));
         fins.slope_per_rad
     };
     let area_m2 = std::f64::consts::PI * (RADIUS_FT * FOOT_MM / 1e3).powi(2);

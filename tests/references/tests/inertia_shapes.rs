@@ -10,7 +10,7 @@ use noseward_references_tests::{
     UNIT_SHEET, assert_close, assert_within, bare, figures, fins, first_section,
     four_sided, part, section, table,
 };
-use noseward_stability::{MassProperties, Part, SectionKind};
+use noseward_stability::{Component, MassProperties, SectionKind};
 use serde::Deserialize;
 
 const TABLE: &str = include_str!("../data/inertia_shapes.csv");
@@ -138,7 +138,7 @@ fn frustum() {
                 section(SectionKind::Tube, 10.0, a * 2e3),
                 section(SectionKind::StraightTaper, l * 1e3, b * 2e3),
             ]);
-            let found = part(&design, Part::Section(1)).mass;
+            let found = part(&design, Component::Section(1)).mass;
             let sum = a + b;
             let mixed = a * a + 4.0 * a * b + b * b;
             let squares = a * a + b * b;
@@ -165,7 +165,7 @@ fn trapezoid_plate() {
         let on = |width_mm| {
             let mut design = bare(vec![section(SectionKind::Tube, 300.0, width_mm)]);
             design.fins.push(fins(4, 150.0, four_sided(a, b, s, m)));
-            part(&design, Part::Fins(0)).mass
+            part(&design, Component::Fins(0)).mass
         };
         let (slim, wide) = (on(20.0), on(60.0));
         let along = (m * (a + 2.0 * b) + a * a + a * b + b * b) / (3.0 * (a + b));
@@ -219,7 +219,7 @@ fn curved_shells_agree_with_an_independent_quadrature() {
             sections.insert(0, section(SectionKind::Tube, 10.0, shell.front_mm));
             ahead_m = 0.010;
         }
-        let last = Part::Section(sections.len() - 1);
+        let last = Component::Section(sections.len() - 1);
         let found = part(&bare(sections), last).mass;
         let name = format!(
             "{:?} {} × {}–{} mm",
@@ -248,7 +248,7 @@ fn curved_shells_do_not_depend_on_the_unit_of_length() {
         }
         let found = part(
             &bare(sections),
-            Part::Section(usize::from(kind == SectionKind::RoundedTaper)),
+            Component::Section(usize::from(kind == SectionKind::RoundedTaper)),
         );
         let (m, l) = (found.mass.mass_kg, length_mm / 1000.0);
         [

@@ -9,7 +9,7 @@ use std::f64::consts::PI;
 use noseward_references_tests::{
     assert_close, assert_within, bare, body, figures, first_section, part, section, table,
 };
-use noseward_stability::{Design, Part, SectionKind};
+use noseward_stability::{Component, Design, SectionKind};
 
 const OGIVE: &str = include_str!("../data/tangent_ogive.csv");
 const NOSES: &str = include_str!("../data/nose_cp.csv");
@@ -48,7 +48,7 @@ fn every_row_of_the_tangent_ogive_table() {
             let design = nose(SectionKind::Ogive, f * d_mm, d_mm);
             let (d, l) = (d_mm / 1000.0, f * d_mm / 1000.0);
             let shell = first_section(&design);
-            let side_m2 = part(&design, Part::Section(0)).area_m2;
+            let side_m2 = part(&design, Component::Section(0)).area_m2;
             let centroid_m = figures(&design).centre_of_pressure_side_on_m;
             let volume = volume_ratio(&design);
             for (what, found, expected) in [

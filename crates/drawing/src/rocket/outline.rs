@@ -2,7 +2,7 @@
 //! of what can be moved.
 
 use noseward_stability::{
-    Body, Design, Mass, Material, Part, ProjectedFin, SectionKind, SideView,
+    Body, Component, Design, Mass, Material, ProjectedFin, SectionKind, SideView,
 };
 
 use super::layout::Layout;
@@ -62,7 +62,7 @@ fn fin_sets(design: &Design, view: &SideView, layout: &Layout, near: bool) -> Ve
         if !items.is_empty() {
             let hint = grip.as_ref().map(|_| "Drag up or down to move the fins");
             items.extend(grip);
-            parts.push(Item::Part { part: Part::Fins(set), hint, items });
+            parts.push(Item::Part { part: Component::Fins(set), hint, items });
         }
     }
     parts
@@ -179,7 +179,7 @@ fn sections(design: &Design, body: &Body, layout: &Layout) -> Vec<Item> {
             Style::area(Colour::Body).clear()
         };
         items.push(Item::Part {
-            part: Part::Section(i),
+            part: Component::Section(i),
             hint: None,
             items: vec![
                 Item::Path { path: Path::closed(area), style: inside },
@@ -245,7 +245,7 @@ pub(super) fn weights(design: &Design, layout: &Layout) -> Vec<Item> {
         let centre = layout.point(weight.position_mm / 1000.0, 0.0);
         let radius = (3.0 + weight.mass_g.max(0.0).sqrt()).min(9.0);
         Item::Part {
-            part: Part::Weight(i),
+            part: Component::Weight(i),
             hint: Some("Drag up or down to move this weight"),
             items: vec![
                 Item::Grip { at: centre, apart_px: radius + 4.0, half_px: 4.5 },

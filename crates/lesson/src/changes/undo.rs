@@ -1,6 +1,6 @@
 //! Taking one change back.
 
-use noseward_stability::{Design, Part, Quantity, SectionKind};
+use noseward_stability::{Component, Design, Quantity, SectionKind};
 
 use super::{Along, Change, ChangeKind, Pair, Piece, SectionPiece};
 use crate::Record;
@@ -92,11 +92,11 @@ impl Change {
         }
         for Along { part, by_mm, .. } in &self.along {
             let place = match *part {
-                Part::Fins(i) => design.fins.get_mut(i).map(|set| &mut set.start_mm),
-                Part::Weight(i) => {
+                Component::Fins(i) => design.fins.get_mut(i).map(|set| &mut set.start_mm),
+                Component::Weight(i) => {
                     design.weights.get_mut(i).map(|weight| &mut weight.position_mm)
                 }
-                Part::Section(_) => None,
+                Component::Section(_) => None,
             };
             if let Some(place) = place {
                 *place = Quantity::Length.rounded(*place - by_mm);

@@ -5,7 +5,7 @@ use std::str::FromStr;
 
 use serde::{Serialize, Serializer};
 
-use super::part::Part;
+use super::component::Component;
 use super::units::{UnitSystem, Units};
 use super::{Design, Mass, Planform, limits};
 
@@ -235,11 +235,11 @@ impl Field {
 
     /// The part that the field belongs to, if it belongs to one.
     #[must_use]
-    pub fn part(self) -> Option<Part> {
+    pub fn part(self) -> Option<Component> {
         match self {
-            Self::Section(i, _) => Some(Part::Section(i)),
-            Self::Fins(i, _) => Some(Part::Fins(i)),
-            Self::Weight(i, _) => Some(Part::Weight(i)),
+            Self::Section(i, _) => Some(Component::Section(i)),
+            Self::Fins(i, _) => Some(Component::Fins(i)),
+            Self::Weight(i, _) => Some(Component::Weight(i)),
             Self::Name
             | Self::Sections
             | Self::FinSets

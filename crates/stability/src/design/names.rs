@@ -1,6 +1,6 @@
 //! What parts and shapes are called, for a reader.
 
-use super::part::Part;
+use super::component::Component;
 use super::{Design, Section, SectionKind, Weight};
 
 impl SectionKind {
@@ -36,16 +36,16 @@ impl SectionKind {
     }
 }
 
-impl Part {
+impl Component {
     /// What the part is called, with its number where there are several; empty for a
     /// section that the design has not.
     ///
     /// ```
-    /// use noseward_stability::{Example, Part};
+    /// use noseward_stability::{Example, Component};
     ///
     /// let puffin = Example::Puffin.design();
-    /// assert_eq!(Part::Section(0).name(&puffin), "Nose");
-    /// assert_eq!(Part::Weight(0).name(&puffin), "clay");
+    /// assert_eq!(Component::Section(0).name(&puffin), "Nose");
+    /// assert_eq!(Component::Weight(0).name(&puffin), "clay");
     /// ```
     #[must_use]
     pub fn name(self, design: &Design) -> String {
@@ -86,18 +86,18 @@ mod tests {
     #[test]
     fn parts_are_numbered_where_there_are_several() {
         let mut design = Example::Puffin.design();
-        assert_eq!(Part::Fins(0).name(&design), "Fins");
+        assert_eq!(Component::Fins(0).name(&design), "Fins");
         design.fins.push(design.fins[0].clone());
         design.weights.push(design.weights[0].clone());
         design.weights.push(Weight { label: " ".into(), ..design.weights[0].clone() });
         design.sections.push(design.sections[1].clone());
         let names = [
-            Part::Section(1),
-            Part::Section(4),
-            Part::Section(9),
-            Part::Fins(1),
-            Part::Weight(1),
-            Part::Weight(2),
+            Component::Section(1),
+            Component::Section(4),
+            Component::Section(9),
+            Component::Fins(1),
+            Component::Weight(1),
+            Component::Weight(2),
         ];
         assert_eq!(
             names.map(|part| part.name(&design)),

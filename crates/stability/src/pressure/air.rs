@@ -24,7 +24,7 @@ use super::model::{Model, Wake};
 use super::nose_on;
 use super::rolls::Turned;
 use crate::design::Design;
-use crate::design::part::Part;
+use crate::design::component::Component;
 use crate::outcome::{Outcome, Rest, resting_angles};
 use crate::outline::Body;
 use crate::outline::fin::{Fin, Strips};
@@ -34,7 +34,7 @@ use crate::outline::side_view::SideView;
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct AirPart {
     /// Which part.
-    pub part: Part,
+    pub part: Component,
     /// Normal-force slope `C_Nα` on the body's largest cross-section, per radian.
     pub slope_per_rad: f64,
     /// Where that acts with air from ahead, in metres from the nose tip.
@@ -76,8 +76,8 @@ impl Sums {
         for part in parts {
             let slope = part.slope_per_rad;
             let (ahead, behind) = match part.part {
-                Part::Fins(_) => (&mut sums.fins_ahead, &mut sums.fins_behind),
-                Part::Section(_) | Part::Weight(_) => {
+                Component::Fins(_) => (&mut sums.fins_ahead, &mut sums.fins_behind),
+                Component::Section(_) | Component::Weight(_) => {
                     (&mut sums.body_ahead, &mut sums.body_behind)
                 }
             };
@@ -232,7 +232,7 @@ impl Unrolled {
                 start_m + fins.along_m
             };
             parts.push(AirPart {
-                part: Part::Fins(i),
+                part: Component::Fins(i),
                 slope_per_rad: lift.map_or(0.0, |l| l.slope),
                 forward_centre_m: start_m + lift.map_or(0.0, |l| l.forward_m),
                 backward_centre_m: start_m + lift.map_or(0.0, |l| l.backward_m),

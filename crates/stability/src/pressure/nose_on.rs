@@ -3,7 +3,7 @@
 use std::f64::consts::PI;
 
 use super::model::{CarryOver, FinCentre, Model, Shoulder};
-use crate::design::part::Part;
+use crate::design::component::Component;
 use crate::outline::Body;
 use crate::outline::fin::Strips;
 use crate::outline::profile::AreaMoments;
@@ -11,7 +11,7 @@ use crate::outline::profile::AreaMoments;
 /// What one part contributes at small angles.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(crate) struct Slope {
-    pub(crate) part: Part,
+    pub(crate) part: Component,
     /// `C_Nα` on the body's largest cross-section, per radian.
     pub(crate) slope: f64,
     /// Where it acts, in metres from the nose tip.
@@ -37,7 +37,7 @@ pub(crate) fn body(body: &Body, model: Model) -> Vec<Slope> {
         // A stretch that neither grows nor shrinks has no centre; any place will do.
         let offset = if own.area == 0.0 { 0.0 } else { own.first / own.area };
         slopes.push(Slope {
-            part: Part::Section(i),
+            part: Component::Section(i),
             slope: 2.0 * own.area / reference,
             centre_m: stretch.front_m + offset,
         });

@@ -5,7 +5,7 @@ use std::f64::consts::{FRAC_1_SQRT_2, FRAC_PI_2};
 use super::SwingSetup;
 use super::motion::State;
 use super::setup::GRAVITY_M_S2;
-use crate::design::part::Part;
+use crate::design::component::Component;
 use crate::masses::MassProperties;
 use crate::outcome::bisected;
 use crate::pressure::air::Air;
@@ -138,13 +138,15 @@ impl Forces {
         for part in air.parts() {
             let area_m2 = part.slope_per_rad * air.reference_area_m2();
             let (front, back) = match part.part {
-                Part::Fins(_) => (&mut ahead.fins, &mut behind.fins),
-                Part::Section(_) | Part::Weight(_) => (&mut ahead.body, &mut behind.body),
+                Component::Fins(_) => (&mut ahead.fins, &mut behind.fins),
+                Component::Section(_) | Component::Weight(_) => {
+                    (&mut ahead.body, &mut behind.body)
+                }
             };
             front.add(area_m2, part.forward_centre_m - mass.centre_m);
             back.add(area_m2, part.backward_centre_m - mass.centre_m);
             strips.push(Strip {
-                is_fin: matches!(part.part, Part::Fins(_)),
+                is_fin: matches!(part.part, Component::Fins(_)),
                 drag_m2: part.side_drag * part.side_area_m2,
                 lever_m: part.side_centre_m - mass.centre_m,
                 half_m: (3.0 * part.side_spread_m2).sqrt(),

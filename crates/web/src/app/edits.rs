@@ -1,7 +1,7 @@
 //! Changes of a design's structure.
 
 use noseward_stability::{
-    Body, COMMON_WEIGHTS, Design, Field, FinField, FinSet, Mass, Material, Part,
+    Body, COMMON_WEIGHTS, Component, Design, Field, FinField, FinSet, Mass, Material,
     Planform, Report, Section, SectionField, SectionKind, Weight, WeightField, limits,
 };
 
@@ -65,7 +65,7 @@ pub(crate) enum Choice {
     /// Whether a tube has a floor.
     ClosedFront(usize),
     /// How the mass of a part is known.
-    Mass(Part),
+    Mass(Component),
     /// Four-sided or free corners.
     Planform(usize),
     /// What a weight is.
@@ -78,8 +78,8 @@ impl Choice {
         match self {
             Self::Kind(i) => Field::Section(i, SectionField::Kind),
             Self::ClosedFront(i) => Field::Section(i, SectionField::ClosedFront),
-            Self::Mass(Part::Fins(i)) => Field::Fins(i, FinField::Mass),
-            Self::Mass(Part::Section(i) | Part::Weight(i)) => {
+            Self::Mass(Component::Fins(i)) => Field::Fins(i, FinField::Mass),
+            Self::Mass(Component::Section(i) | Component::Weight(i)) => {
                 Field::Section(i, SectionField::Mass)
             }
             Self::Planform(i) => Field::Fins(i, FinField::Planform),
@@ -91,8 +91,8 @@ impl Choice {
         Some(match field {
             Field::Section(i, SectionField::Kind) => Self::Kind(i),
             Field::Section(i, SectionField::ClosedFront) => Self::ClosedFront(i),
-            Field::Section(i, SectionField::Mass) => Self::Mass(Part::Section(i)),
-            Field::Fins(i, FinField::Mass) => Self::Mass(Part::Fins(i)),
+            Field::Section(i, SectionField::Mass) => Self::Mass(Component::Section(i)),
+            Field::Fins(i, FinField::Mass) => Self::Mass(Component::Fins(i)),
             Field::Fins(i, FinField::Planform) => Self::Planform(i),
             Field::Weight(i, WeightField::Label) => Self::WeightKind(i),
             _ => return None,
@@ -201,9 +201,9 @@ fn apply(
             let known = figures.and_then(|f| f.parts.iter().find(|p| p.part == part));
             let mass = choice.mass(known.map(|p| p.mass.mass_kg * 1000.0));
             match part {
-                Part::Section(i) => design.sections.get_mut(i)?.mass = mass,
-                Part::Fins(i) => design.fins.get_mut(i)?.mass = mass,
-                Part::Weight(_) => return None,
+                Component::Section(i) => design.sections.get_mut(i)?.mass = mass,
+                Component::Fins(i) => design.fins.get_mut(i)?.mass = mass,
+                Component::Weight(_) => return None,
             }
         }
         Choice::Planform(i) => {
@@ -250,7 +250,7 @@ fn four_sided_like(points: &[[f64; 2]]) -> Planform {
 }
 
 /// Adds a part with sizes that fit the rocket. Returns it.
-pub(crate) fn add(design: &mut Design, addition: Addition) -> Part {
+pub(crate) fn add(design: &mut Design, addition: Addition) -> Component {
     let length_mm = design.length_mm();
     let width_mm = Body::new(design).map_or(65.0, |body| body.width_m() * 1000.0);
     let section = |kind, length_mm, diameter_mm, mass| Section {
@@ -267,12 +267,12 @@ pub(crate) fn add(design: &mut Design, addition: Addition) -> Part {
             let own_width = design.sections.is_empty().then_some(width_mm);
             design.sections.insert(0, section(SectionKind::Cone, long, own_width, card));
             shift(design, 0.0, long);
-            Part::Section(0)
+            Component::Section(0)
         }
         Addition::Tube => {
             let own_width = design.sections.is_empty().then_some(width_mm);
             design.sections.push(section(SectionKind::Tube, 100.0, own_width, card));
-            Part::Section(design.sections.len() - 1)
+            Component::Section(design.sections.len() - 1)
         }
         Addition::Taper => {
             let narrower = Some((width_mm / 2.0).round().max(10.0));
@@ -282,13 +282,13 @@ pub(crate) fn add(design: &mut Design, addition: Addition) -> Part {
                 narrower,
                 card,
             ));
-            Part::Section(design.sections.len() - 1)
+            Component::Section(design.sections.len() - 1)
         }
         Addition::Neck => {
             let neck = Some(28.0_f64.min(width_mm));
             let mass = if design.sections.is_empty() { card } else { Mass::Joined };
             design.sections.push(section(SectionKind::Neck, 21.0, neck, mass));
-            Part::Section(design.sections.len() - 1)
+            Component::Section(design.sections.len() - 1)
         }
         Addition::Fins => {
             let root_mm = (length_mm * 0.3).round().max(20.0);
@@ -305,7 +305,7 @@ pub(crate) fn add(design: &mut Design, addition: Addition) -> Part {
                 },
                 mass: Mass::Material(Material::Card300),
             });
-            Part::Fins(design.fins.len() - 1)
+            Component::Fins(design.fins.len() - 1)
         }
         Addition::Weight => {
             design.weights.push(Weight {
@@ -313,15 +313,15 @@ pub(crate) fn add(design: &mut Design, addition: Addition) -> Part {
                 mass_g: 10.0,
                 position_mm: (length_mm * 0.15).round(),
             });
-            Part::Weight(design.weights.len() - 1)
+            Component::Weight(design.weights.len() - 1)
         }
     }
 }
 
 /// Copies a part, next to itself. Returns the copy; `None` when there is no room.
-pub(crate) fn copy(design: &mut Design, part: Part) -> Option<Part> {
+pub(crate) fn copy(design: &mut Design, part: Component) -> Option<Component> {
     match part {
-        Part::Section(i) => {
+        Component::Section(i) => {
             let mut section = design.sections.get(i)?.clone();
             if design.sections.len() >= limits::SECTIONS || section.kind.is_nose() {
                 return None;
@@ -331,29 +331,29 @@ pub(crate) fn copy(design: &mut Design, part: Part) -> Option<Part> {
             let length_mm = section.length_mm;
             design.sections.insert(i + 1, section);
             shift(design, rear_mm, length_mm);
-            Some(Part::Section(i + 1))
+            Some(Component::Section(i + 1))
         }
-        Part::Fins(i) => {
+        Component::Fins(i) => {
             let set = design.fins.get(i)?.clone();
             (design.fins.len() < limits::FIN_SETS).then(|| {
                 design.fins.insert(i + 1, set);
-                Part::Fins(i + 1)
+                Component::Fins(i + 1)
             })
         }
-        Part::Weight(i) => {
+        Component::Weight(i) => {
             let weight = design.weights.get(i)?.clone();
             (design.weights.len() < limits::WEIGHTS).then(|| {
                 design.weights.insert(i + 1, weight);
-                Part::Weight(i + 1)
+                Component::Weight(i + 1)
             })
         }
     }
 }
 
 /// Removes a part. Returns the part that the eye goes to next.
-pub(crate) fn remove(design: &mut Design, part: Part) -> Option<Part> {
+pub(crate) fn remove(design: &mut Design, part: Component) -> Option<Component> {
     match part {
-        Part::Section(i) => {
+        Component::Section(i) => {
             let section = design.sections.get(i)?.clone();
             let front_mm: f64 = design.sections[..i].iter().map(|s| s.length_mm).sum();
             // What was weighed with it is now the head of the weighed piece.
@@ -365,42 +365,46 @@ pub(crate) fn remove(design: &mut Design, part: Part) -> Option<Part> {
             }
             design.sections.remove(i);
             shift(design, front_mm + section.length_mm, -section.length_mm);
-            Some(Part::Section(i.min(design.sections.len().saturating_sub(1))))
+            Some(Component::Section(i.min(design.sections.len().saturating_sub(1))))
         }
-        Part::Fins(i) => {
+        Component::Fins(i) => {
             design.fins.get(i)?;
             design.fins.remove(i);
-            Some(Part::Fins(i.min(design.fins.len().saturating_sub(1))))
+            Some(Component::Fins(i.min(design.fins.len().saturating_sub(1))))
         }
-        Part::Weight(i) => {
+        Component::Weight(i) => {
             design.weights.get(i)?;
             design.weights.remove(i);
-            Some(Part::Weight(i.min(design.weights.len().saturating_sub(1))))
+            Some(Component::Weight(i.min(design.weights.len().saturating_sub(1))))
         }
     }
 }
 
 /// Swaps a part with its neighbour behind (`later`) or in front. Returns its new place.
-pub(crate) fn swap(design: &mut Design, part: Part, later: bool) -> Option<Part> {
+pub(crate) fn swap(
+    design: &mut Design,
+    part: Component,
+    later: bool,
+) -> Option<Component> {
     let to = |i: usize, len: usize| {
         let j = if later { i + 1 } else { i.checked_sub(1)? };
         (j < len).then_some(j)
     };
     match part {
-        Part::Section(i) => {
+        Component::Section(i) => {
             let j = to(i, design.sections.len())?;
             design.sections.swap(i, j);
-            Some(Part::Section(j))
+            Some(Component::Section(j))
         }
-        Part::Fins(i) => {
+        Component::Fins(i) => {
             let j = to(i, design.fins.len())?;
             design.fins.swap(i, j);
-            Some(Part::Fins(j))
+            Some(Component::Fins(j))
         }
-        Part::Weight(i) => {
+        Component::Weight(i) => {
             let j = to(i, design.weights.len())?;
             design.weights.swap(i, j);
-            Some(Part::Weight(j))
+            Some(Component::Weight(j))
         }
     }
 }
@@ -466,11 +470,11 @@ pub(crate) fn stand_in(design: &Design, report: &Report, field: Field) -> Option
 }
 
 /// The field that says where a part is along the ruler, for parts that can be moved.
-pub(crate) fn place_field(part: Part) -> Option<Field> {
+pub(crate) fn place_field(part: Component) -> Option<Field> {
     match part {
-        Part::Section(_) => None,
-        Part::Fins(i) => Some(Field::Fins(i, FinField::Start)),
-        Part::Weight(i) => Some(Field::Weight(i, WeightField::Position)),
+        Component::Section(_) => None,
+        Component::Fins(i) => Some(Field::Fins(i, FinField::Start)),
+        Component::Weight(i) => Some(Field::Weight(i, WeightField::Position)),
     }
 }
 

@@ -1,6 +1,6 @@
 //! What can happen on the page, and how the markup names it.
 
-use noseward_stability::{BottleSize, Example, Field, Part, Resolution, UnitSystem};
+use noseward_stability::{BottleSize, Component, Example, Field, Resolution, UnitSystem};
 
 use super::computer::{Capability, CapabilityProbe};
 use super::edits::{Addition, Choice};
@@ -35,7 +35,7 @@ pub(crate) enum Msg {
     },
     /// A part was dragged along the ruler from where it was.
     Dragged {
-        part: Part,
+        part: Component,
         from_mm: f64,
         by_px: f64,
     },
@@ -46,10 +46,10 @@ pub(crate) enum Msg {
     },
     /// A part was asked for.
     Add(Addition),
-    Copy(Part),
-    Remove(Part),
-    MoveUp(Part),
-    MoveDown(Part),
+    Copy(Component),
+    Remove(Component),
+    MoveUp(Component),
+    MoveDown(Component),
     AddCorner(usize),
     RemoveCorner(usize, usize),
     /// Another rocket to start from.
@@ -254,7 +254,7 @@ impl Msg {
     /// The message of a control, from its `data-action` and `data-target`. `None` when
     /// the markup names something that is not there; a test walks all markup.
     pub(crate) fn parse(action: &str, target: &str) -> Option<Self> {
-        let part = || target.parse::<Part>().ok();
+        let part = || target.parse::<Component>().ok();
         Some(match action {
             "add" => Self::Add(Addition::parse(target)?),
             "copy" => Self::Copy(part()?),

@@ -426,9 +426,9 @@ mod undoing {
         let edits = [
             Msg::Add(Addition::Fins),
             Msg::Add(Addition::Tube),
-            Msg::Remove(Part::Section(0)),
-            Msg::Copy(Part::Fins(0)),
-            Msg::MoveDown(Part::Section(1)),
+            Msg::Remove(Component::Section(0)),
+            Msg::Copy(Component::Fins(0)),
+            Msg::MoveDown(Component::Section(1)),
             Msg::Start(Start::Bottle(BottleSize::Ml2000)),
             Msg::Chose { choice: Choice::Planform(0), value: "1".into() },
             Msg::OpenText(link::to_file(&Example::Razorbill.design().into())),
@@ -450,7 +450,7 @@ mod editing {
     #[test]
     fn what_sits_on_the_body_moves_with_it() {
         let mut state = open("", None);
-        update(&mut state, Msg::Remove(Part::Section(0)));
+        update(&mut state, Msg::Remove(Component::Section(0)));
         assert_eq!(state.design.fins[0].start_mm, 95.0);
         update(&mut state, Msg::Add(Addition::Nose));
         assert_eq!(state.design.sections[0].kind, SectionKind::Cone);
@@ -462,7 +462,7 @@ mod editing {
     #[test]
     fn a_weighed_piece_keeps_its_mass_when_its_head_goes() {
         let mut state = open("", None);
-        update(&mut state, Msg::Remove(Part::Section(1)));
+        update(&mut state, Msg::Remove(Component::Section(1)));
         assert_eq!(state.design.sections[1].mass, Mass::WeighedG(22.0));
     }
 
@@ -492,13 +492,13 @@ mod editing {
         let mut state = open("", None);
         let before = state.design.clone();
         for msg in [
-            Msg::Remove(Part::Weight(9)),
-            Msg::Copy(Part::Section(0)),
-            Msg::MoveUp(Part::Fins(0)),
+            Msg::Remove(Component::Weight(9)),
+            Msg::Copy(Component::Section(0)),
+            Msg::MoveUp(Component::Fins(0)),
             Msg::AddCorner(0),
             Msg::RemoveCorner(3, 1),
             Msg::Chose { choice: Choice::Kind(0), value: "99".into() },
-            Msg::Chose { choice: Choice::Mass(Part::Fins(4)), value: "0".into() },
+            Msg::Chose { choice: Choice::Mass(Component::Fins(4)), value: "0".into() },
         ] {
             assert_eq!(update(&mut state, msg.clone()), [], "{msg:?}");
         }
@@ -509,7 +509,7 @@ mod editing {
     fn weighing_a_part_starts_from_what_was_worked_out() {
         let mut state = open("", None);
         let worked_out = state.report.figures.as_ref().unwrap().parts[4].mass.mass_kg;
-        let choice = Choice::Mass(Part::Fins(0));
+        let choice = Choice::Mass(Component::Fins(0));
         update(&mut state, Msg::Chose { choice, value: "0".into() });
         let Mass::WeighedG(g) = state.design.fins[0].mass else { panic!() };
         assert!((g - worked_out * 1000.0).abs() < 0.06);
@@ -553,7 +553,7 @@ mod editing {
         let mut state = open("", None);
         let scale =
             noseward_drawing::mm_per_px(&state.design, &shell::sheet(&state)).unwrap();
-        let part = Part::Weight(0);
+        let part = Component::Weight(0);
         update(&mut state, Msg::Dragged { part, from_mm: 45.0, by_px: 30.0 });
         let expected = (45.0 + 30.0 * scale).round();
         assert_eq!(state.design.weights[0].position_mm, expected);

@@ -3,7 +3,7 @@
 use std::rc::Rc;
 
 use noseward_link as link;
-use noseward_stability::{Field, Part, Quantity, Resolution, Units};
+use noseward_stability::{Component, Field, Quantity, Resolution, Units};
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::{
@@ -26,7 +26,7 @@ use crate::places::swing::{SetupField, SwingMsg};
 pub(super) struct Drag {
     /// The hand, or the finger, that drags.
     pointer: i32,
-    part: Part,
+    part: Component,
     field: Field,
     from_mm: f64,
     from_y: i32,
@@ -418,7 +418,7 @@ fn press(page: &Rc<Page>, event: &Event) {
     let state = page.state.borrow();
     // A finger scrolls, but where it takes hold of something beside its fields.
     let is_grip =
-        matches!(part, Part::Weight(_)) || element.class_list().contains("grip");
+        matches!(part, Component::Weight(_)) || element.class_list().contains("grip");
     let may_drag = is_grip && state.place == Place::Rocket;
     if pointer.pointer_type() == "touch" && !may_drag {
         return;

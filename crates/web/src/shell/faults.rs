@@ -1,7 +1,9 @@
 //! What needs mending: a list over the drawing.
 
 use maud::{Markup, html};
-use noseward_stability::{Field, FinField, Part, SectionField, Severity, WeightField};
+use noseward_stability::{
+    Component, Field, FinField, SectionField, Severity, WeightField,
+};
 
 use crate::app::{Place, State};
 use crate::places::rocket::{fin_words, is_bottle, is_shown};
@@ -81,9 +83,11 @@ pub(crate) fn place(state: &State, field: Field) -> String {
 }
 
 /// What the card of a part is called as the steps show it now.
-fn card_name(state: &State, part: Part) -> String {
+fn card_name(state: &State, part: Component) -> String {
     match part {
-        Part::Section(i) if !state.all_measurements && is_bottle(&state.design, i) => {
+        Component::Section(i)
+            if !state.all_measurements && is_bottle(&state.design, i) =>
+        {
             "Bottle".into()
         }
         _ => part.name(&state.design),

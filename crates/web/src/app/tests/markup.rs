@@ -62,7 +62,7 @@ fn states() -> Vec<State> {
     typed(&mut faulty, WIDTH, "x");
     let mut empty = open("", None);
     for _ in 0..4 {
-        update(&mut empty, Msg::Remove(Part::Section(0)));
+        update(&mut empty, Msg::Remove(Component::Section(0)));
     }
     empty.place = Place::Swing;
     empty.keeping = Keeping::Unreadable(String::new());

@@ -407,7 +407,7 @@ mod typing {
             Msg::Start(Start::Example(Example::Gannet)),
             Msg::OpenText(hash.clone()),
             Msg::HashChanged(hash),
-            Msg::Remove(Part::Weight(0)),
+            Msg::Remove(Component::Weight(0)),
             Msg::To(Place::Measure),
             Msg::Back(Place::Rocket),
         ] {

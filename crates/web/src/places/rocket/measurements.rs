@@ -6,8 +6,8 @@
 use maud::{Markup, html};
 use noseward_drawing::Picture;
 use noseward_stability::{
-    Axis, COMMON_WEIGHTS, Design, Field, FinField, Mass, Part, Planform, SectionField,
-    SectionKind, UnitSystem, WeightField, capital, limits,
+    Axis, COMMON_WEIGHTS, Component, Design, Field, FinField, Mass, Planform,
+    SectionField, SectionKind, UnitSystem, WeightField, capital, limits,
 };
 
 use super::field::{self, FieldLook};
@@ -28,8 +28,9 @@ pub(crate) fn steps(state: &State) -> Vec<Region> {
         number
     };
     let mut regions = vec![region("rocket-top", top(state))];
-    let card_of =
-        |i: usize, markup: Markup| region(format!("card-{}", Part::Section(i)), markup);
+    let card_of = |i: usize, markup: Markup| {
+        region(format!("card-{}", Component::Section(i)), markup)
+    };
     if state.all_measurements {
         for i in 0..design.sections.len() {
             regions.push(card_of(i, section_card(state, i, next())));
@@ -41,7 +42,7 @@ pub(crate) fn steps(state: &State) -> Vec<Region> {
     }
     regions.push(region("add-sections", add_sections(state)));
     for i in 0..design.fins.len() {
-        let id = format!("card-{}", Part::Fins(i));
+        let id = format!("card-{}", Component::Fins(i));
         regions.push(region(id, fin_card(state, i, next())));
     }
     regions.push(region("add-fins", add_button(state, Addition::Fins, "Add fins")));
@@ -124,7 +125,13 @@ fn top(state: &State) -> Markup {
     }
 }
 
-fn card(id: Part, number: u32, title: &str, buttons: &Markup, inside: &Markup) -> Markup {
+fn card(
+    id: Component,
+    number: u32,
+    title: &str,
+    buttons: &Markup,
+    inside: &Markup,
+) -> Markup {
     html! {
         section class="card" data-part=(id) aria-labelledby=(format!("part:{id}")) {
             div class="card__head" {
@@ -137,7 +144,7 @@ fn card(id: Part, number: u32, title: &str, buttons: &Markup, inside: &Markup) -
     }
 }
 
-fn part_button(action: &str, part: Part, name: &str, words: &str) -> Markup {
+fn part_button(action: &str, part: Component, name: &str, words: &str) -> Markup {
     html! {
         button type="button" class="button button--small" id=(format!("{action}:{part}"))
             data-action=(action) data-target=(part) {
@@ -147,16 +154,18 @@ fn part_button(action: &str, part: Part, name: &str, words: &str) -> Markup {
 }
 
 /// Move, copy and remove, as far as they make sense.
-fn part_buttons(state: &State, part: Part) -> Markup {
+fn part_buttons(state: &State, part: Component) -> Markup {
     let design = &state.design;
     let name = part.name(design);
     let (index, count, room) = match part {
-        Part::Section(i) => {
+        Component::Section(i) => {
             let nose = design.sections[i].kind.is_nose();
             (i, design.sections.len(), design.sections.len() < limits::SECTIONS && !nose)
         }
-        Part::Fins(i) => (i, design.fins.len(), design.fins.len() < limits::FIN_SETS),
-        Part::Weight(i) => {
+        Component::Fins(i) => {
+            (i, design.fins.len(), design.fins.len() < limits::FIN_SETS)
+        }
+        Component::Weight(i) => {
             (i, design.weights.len(), design.weights.len() < limits::WEIGHTS)
         }
     };
@@ -180,7 +189,7 @@ fn shows_width(kind: SectionKind) -> bool {
 fn piece_card(state: &State, piece: &Piece, number: u32) -> Markup {
     let design = &state.design;
     let is_bottle = is_bottle(design, piece.from);
-    let head = Part::Section(piece.from);
+    let head = Component::Section(piece.from);
     let name = if is_bottle { "Bottle".to_owned() } else { head.name(design) };
     let inside = html! {
         @for i in piece.from..piece.to {
@@ -216,7 +225,7 @@ fn cutting_caution() -> Markup {
 
 /// One section with all its measurements.
 fn section_card(state: &State, i: usize, number: u32) -> Markup {
-    let part = Part::Section(i);
+    let part = Component::Section(i);
     let section = &state.design.sections[i];
     let inside = html! {
         (shape_choice(state, i))
@@ -305,25 +314,25 @@ fn width(state: &State, i: usize) -> Markup {
 
 /// How the mass is known, and the number that goes with it. In the short form a weighed
 /// bottle is just weighed.
-fn mass_fields(state: &State, part: Part, only_weighed: bool) -> Markup {
+fn mass_fields(state: &State, part: Component, only_weighed: bool) -> Markup {
     let (mass, choice_field, weighed, sheet, label) = match part {
-        Part::Section(i) => (
+        Component::Section(i) => (
             state.design.sections[i].mass,
             Choice::Mass(part).field(),
             Field::Section(i, SectionField::WeighedMass),
             Field::Section(i, SectionField::SheetDensity),
             "Weighs",
         ),
-        Part::Fins(i) => (
+        Component::Fins(i) => (
             state.design.fins[i].mass,
             Choice::Mass(part).field(),
             Field::Fins(i, FinField::WeighedMass),
             Field::Fins(i, FinField::SheetDensity),
             "All together weigh",
         ),
-        Part::Weight(_) => return html! {},
+        Component::Weight(_) => return html! {},
     };
-    let can_join = matches!(part, Part::Section(i) if i > 0);
+    let can_join = matches!(part, Component::Section(i) if i > 0);
     let chosen = MassChoice::of(mass);
     let entries: Vec<(String, bool)> = MassChoice::all()
         .into_iter()
@@ -347,7 +356,7 @@ fn mass_fields(state: &State, part: Part, only_weighed: bool) -> Markup {
 }
 
 fn fin_card(state: &State, i: usize, number: u32) -> Markup {
-    let part = Part::Fins(i);
+    let part = Component::Fins(i);
     let set = &state.design.fins[i];
     let number_of = |f, label: &str, picture| {
         let (_, trade) = fin_words(f);
@@ -466,7 +475,7 @@ fn weights_card(state: &State, number: u32) -> Markup {
 }
 
 fn weight_rows(state: &State, i: usize, label: &str) -> Markup {
-    let part = Part::Weight(i);
+    let part = Component::Weight(i);
     let known = COMMON_WEIGHTS.iter().any(|w| w.name == label);
     let choice = Choice::WeightKind(i);
     let id = format!("choice:{}", choice.field());

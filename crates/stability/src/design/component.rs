@@ -10,7 +10,7 @@ use serde::{Serialize, Serializer};
 /// Its text form is the JSON pointer (RFC 6901) of the part in the design, for example
 /// `/fins/0`.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum Part {
+pub enum Component {
     /// A section of the body.
     Section(usize),
     /// A set of fins.
@@ -19,7 +19,7 @@ pub enum Part {
     Weight(usize),
 }
 
-impl fmt::Display for Part {
+impl fmt::Display for Component {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Section(i) => write!(f, "/sections/{i}"),
@@ -29,7 +29,7 @@ impl fmt::Display for Part {
     }
 }
 
-impl FromStr for Part {
+impl FromStr for Component {
     type Err = ();
 
     fn from_str(text: &str) -> Result<Self, ()> {
@@ -48,7 +48,7 @@ impl FromStr for Part {
     }
 }
 
-impl Serialize for Part {
+impl Serialize for Component {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         serializer.collect_str(self)
     }
@@ -60,11 +60,11 @@ mod tests {
 
     #[test]
     fn text_form_round_trips() {
-        for part in [Part::Section(3), Part::Fins(0), Part::Weight(11)] {
+        for part in [Component::Section(3), Component::Fins(0), Component::Weight(11)] {
             assert_eq!(part.to_string().parse(), Ok(part));
         }
         for bad in ["", "/fins", "/fins/", "/fins/x", "/fins/0/count", "/wings/1"] {
-            assert_eq!(bad.parse::<Part>(), Err(()));
+            assert_eq!(bad.parse::<Component>(), Err(()));
         }
     }
 }
