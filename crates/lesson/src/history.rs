@@ -84,6 +84,18 @@ impl History {
         travel(&mut self.before, &mut self.now, &mut self.after)
     }
 
+    /// Whether the last step brought nothing but facts, which [`undo`](Self::undo) passes over:
+    /// whoever asks for it may mean that step. Then it is passed over from now on.
+    pub fn pass_over_facts(&mut self) -> bool {
+        let now = &self.now;
+        let is_passed = |then: &Document| then != now && now.back_to(then) == *now;
+        let are_facts = self.before.last().is_some_and(is_passed);
+        while self.before.last().is_some_and(is_passed) {
+            self.before.pop();
+        }
+        are_facts
+    }
+
     /// The document one step forward again, likewise.
     pub fn redo(&mut self) -> Option<Document> {
         self.open = None;

@@ -59,7 +59,7 @@ pub(crate) struct State {
     pub(crate) swing: SwingState,
     /// The notebook.
     pub(crate) desk: NotebookState,
-    /// The last rocket that could be drawn, with its report.
+    /// The last rocket that could be drawn, with its report; without figures there was none.
     pub(crate) drawn: (Design, Report),
     /// Text that could not be read as a value; the design keeps the value before it.
     pub(crate) drafts: Vec<(Field, Draft)>,
@@ -202,13 +202,8 @@ impl State {
         };
         let Record { design, swings } = record;
         let report = evaluate(&design);
-        let drawn = if report.figures.is_some() {
-            (design.clone(), report.clone())
-        } else {
-            let example = Example::Puffin.design();
-            let report = evaluate(&example);
-            (example, report)
-        };
+        // Without figures nothing is drawn, and not another rocket either.
+        let drawn = (design.clone(), report.clone());
         let mut state = Self {
             design,
             report,
@@ -355,6 +350,11 @@ impl State {
         self.points_told() == Told::BOTH
     }
 
+    /// Whether the drawing is shown: beside a place, or on the rocket's own sheet of paper.
+    pub(crate) fn has_drawing(&self) -> bool {
+        self.place.has_drawing() || self.printing == Some(Paper::Rocket)
+    }
+
     /// Whether the swing test is shown, so that its motion is worked out.
     pub(crate) fn shows_swing(&self) -> bool {
         self.place == Place::Swing || self.printing == Some(Paper::Swing)
@@ -460,7 +460,7 @@ impl State {
         self.desk.unsaved |= self.desk.notebook != notebook;
         self.desk.notebook = notebook;
         self.desk.drafts.clear();
-        self.desk.look.nudged = false;
+        self.desk.look.nudge = None;
         self.drafts.clear();
         (self.announced_faults, self.typing) = (None, None);
         self.refresh();
@@ -843,6 +843,16 @@ fn edited_in_place(state: &mut State, edit: impl Fn(&mut Design) -> bool) -> Vec
 fn travelled(state: &mut State, forward: bool) -> Vec<Effect> {
     let before = state.document();
     let history = &mut state.history;
+    if !forward && history.pass_over_facts() {
+        state.notice = Some(Notice::Said {
+            alarming: true,
+            words: "What is locked, and swings that are recorded, can’t be undone. If the last \
+                    swing was a slip, take it back under Swing. Undo once more takes back what was \
+                    done before."
+                .into(),
+        });
+        return vec![Effect::Redraw];
+    }
     let shown = if forward { history.redo() } else { history.undo() };
     let Some(shown) = shown else { return Vec::new() };
     state.show_document(shown);

@@ -95,6 +95,9 @@ pub fn start() -> Result<(), JsError> {
     Ok(())
 }
 
+/// What stands on the sheet of a rocket that cannot be drawn, and never could be in this visit.
+const NOTHING_DRAWN: &str = "<p class=\"sheet__message\">This rocket cannot be drawn yet: first put right what is listed below.</p>";
+
 /// A failure that the person can do nothing about goes to the console, for developers.
 fn report<T>(result: Result<T, JsValue>) {
     if let Err(error) = result {
@@ -273,19 +276,30 @@ impl Page {
     }
 
     fn draw_first(&self) -> Result<(), JsValue> {
-        let (place, big, stale, drawing, regions, passes) = {
+        let (place, has_drawing, big, stale, drawing, regions, passes) = {
             let state = self.state.borrow();
-            let drawing = state.place.has_drawing().then(|| shell::drawing(&state));
+            let has_drawing = state.has_drawing();
+            let drawing = has_drawing.then(|| shell::drawing(&state));
             let passes = state.notice.clone().filter(app::Notice::is_passing);
             let regions = shell::first(&state);
-            (state.place, state.big, state.is_stale(), drawing.flatten(), regions, passes)
+            (
+                state.place,
+                has_drawing,
+                state.big,
+                state.is_stale(),
+                drawing.flatten(),
+                regions,
+                passes,
+            )
         };
         self.screen.mark("data-place", place.key())?;
-        self.screen.mark("data-drawing", truth(place.has_drawing()))?;
+        self.screen.mark("data-drawing", truth(has_drawing))?;
         self.screen.mark("data-big", truth(big))?;
         self.screen.mark("data-stale", truth(stale))?;
         if let Some(drawing) = drawing {
             self.screen.show_drawing("sheet", &drawing)?;
+        } else if has_drawing {
+            self.screen.show("sheet", NOTHING_DRAWN)?;
         }
         if self.passing.replace(passes.clone()) != passes && passes.is_some() {
             self.passing_timer.restart(PASSING_MS);

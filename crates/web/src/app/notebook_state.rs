@@ -118,8 +118,8 @@ pub(crate) enum Code {
 /// What somebody looks at in the notebook.
 #[derive(Debug, Default)]
 pub(crate) struct NotebookView {
-    /// Whether somebody was asked for the reason of a prediction.
-    pub(crate) nudged: bool,
+    /// What somebody was asked before a prediction is locked as it is.
+    pub(crate) nudge: Option<String>,
     /// A plan that is being typed.
     pub(crate) plan: String,
     /// Two trials side by side.

@@ -29,6 +29,7 @@ pub(super) struct Drag {
     part: Component,
     field: Field,
     from_mm: f64,
+    from_x: i32,
     from_y: i32,
     /// Whether it has moved far enough to be more than a click.
     moving: bool,
@@ -424,12 +425,14 @@ fn press(page: &Rc<Page>, event: &Event) {
         return;
     }
     if let Some(from_mm) = field.get(&state.design) {
-        let (pointer, from_y) = (pointer.pointer_id(), pointer.client_y());
+        let (from_x, from_y) = (pointer.client_x(), pointer.client_y());
+        let pointer = pointer.pointer_id();
         page.drag.set(Some(Drag {
             pointer,
             part,
             field,
             from_mm,
+            from_x,
             from_y,
             moving: false,
         }));
@@ -445,7 +448,9 @@ fn drag(page: &Rc<Page>, event: &Event) {
         return;
     }
     let by_px = pointer.client_y() - drag.from_y;
-    if !drag.moving && by_px.abs() >= CLICK_PX {
+    // Whoever pulls sideways has not tapped either.
+    let sideways_px = pointer.client_x() - drag.from_x;
+    if !drag.moving && by_px.abs().max(sideways_px.abs()) >= CLICK_PX {
         drag.moving = true;
         page.drag.set(Some(drag));
         hold(page, drag.pointer);

@@ -15,7 +15,7 @@ pub(crate) fn begin_if_needed(state: &mut State) -> bool {
     let begun = state.desk.notebook.begin(&state.record()).is_ok();
     if begun {
         state.desk.drafts.clear();
-        state.desk.look.nudged = false;
+        state.desk.look.nudge = None;
         state.desk.unsaved = true;
         state.swings_from_trial();
     }
@@ -33,7 +33,7 @@ pub(crate) fn begun_trial(
     match begun {
         Ok(_) => {
             state.desk.drafts.clear();
-            state.desk.look.nudged = false;
+            state.desk.look.nudge = None;
             state.swings_from_trial();
             let mut effects = written(state);
             effects.extend(go_to(state, Place::Measure, true));
@@ -49,7 +49,7 @@ pub(crate) fn open_trial(state: &mut State, id: u16) -> Vec<Effect> {
         return Vec::new();
     };
     state.desk.drafts.clear();
-    state.desk.look.nudged = false;
+    state.desk.look.nudge = None;
     let mut effects = onto_page(state, record);
     effects.extend(written(state));
     effects.extend(go_to(state, Place::Measure, true));

@@ -136,6 +136,13 @@ fn length(state: &mut State, field: NotebookField, text: &str) -> Vec<Effect> {
         }
     };
     field.set_length_mm(trial, value);
+    if let NotebookField::Reading(point, _) = field
+        && trial.measured.of(point).any()
+    {
+        // It can't be guessed any more, and so not be mended either.
+        let guess = NotebookField::Guess(point).name();
+        state.desk.drafts.retain(|(known, _)| *known != guess);
+    }
     written(state)
 }
 

@@ -64,7 +64,9 @@ fn prediction(state: &State, trial: &Trial) -> Markup {
             (button("nb-lock", "", false, &html! {
                 @if trial.is_locked() { "Add this as a later prediction" } @else { "Lock the prediction" }
             }))
-            @if !trial.is_locked() {
+            @if let Some(asks) = &state.desk.look.nudge {
+                " " strong id="nb-lock-asks" role="alert" { (asks) }
+            } @else if !trial.is_locked() {
                 " " span class="nb__hint" { "Once it is locked, this page never changes it. Only then can you record a swing." }
             }
         }

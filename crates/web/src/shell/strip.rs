@@ -46,16 +46,17 @@ pub(crate) fn strip(state: &State) -> Markup {
     html! {
         div class="strip__main" {
             p class="strip__separation" {
-                span class="strip__number" { (least) } " apart"
+                span class="strip__number" { (least) }
+                @if Nearer::of(least_m) == Nearer::CentreOfPressure { " the wrong way round" }
+                @else { " apart" }
+                @if least_m.is_sign_negative() != figures.separation_m.is_sign_negative()
+                    || least != as_drawn {
+                    " " span class="strip__view" { "as it rolls; in this view " (as_drawn) " apart" }
+                }
             }
             p class="strip__body-widths" {
                 (super::verdict::likely(state)) " · "
                 (fixed((least_m / figures.body_width_m).abs(), 1)) " body widths"
-            }
-            @if least != as_drawn && state.measured.is_empty() {
-                p class="strip__body-widths" {
-                    "as it rolls; in this view " (as_drawn)
-                }
             }
         }
         div class="strip__picture" { (super::verdict::resting_picture(state)) }

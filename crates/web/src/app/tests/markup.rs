@@ -153,7 +153,7 @@ fn desk_with(state: &mut State) -> State {
     copy.desk.slot = state.desk.slot;
     let (from, to) = (&state.desk.look, &mut copy.desk.look);
     to.plan.clone_from(&from.plan);
-    (to.nudged, to.pair) = (from.nudged, from.pair);
+    (to.nudge, to.pair) = (from.nudge.clone(), from.pair);
     copy.notice.clone_from(&state.notice);
     to.shows_symbols = from.shows_symbols;
     to.asks_to_delete = from.asks_to_delete;

@@ -69,6 +69,13 @@ pub(super) fn said(state: &State) -> Option<String> {
     }
 }
 
+/// What is asked beside the button that locks a prediction, where somebody looks just then.
+fn asked(state: &State) -> Option<String> {
+    let asks = state.desk.look.nudge.clone()?;
+    assert_eq!(region(state, "nb-lock-asks"), asks);
+    Some(asks)
+}
+
 pub(super) fn file(state: &mut State) -> String {
     call(state, Ask::File).text.expect("the notebook is loaded")
 }
@@ -341,8 +348,7 @@ fn a_lock_asks_once_about_what_makes_no_fair_test() {
         press(state, "nb-outcome", 0);
         write(state, "nb:draft_because", "so I think");
         press(state, "nb-lock", "");
-        let asked = said(state).unwrap_or_default();
-        (in_hand(state).is_locked(), asked)
+        (in_hand(state).is_locked(), asked(state).unwrap_or_default())
     };
     begin(&mut state);
     let (locked, asked) = locks(&mut state);
@@ -924,6 +930,37 @@ fn a_swing_that_was_recorded_by_mistake_is_corrected_with_a_trace() {
 }
 
 #[test]
+fn undo_right_after_a_swing_says_so_and_leaves_the_readings() {
+    let mut state = desk();
+    begin(&mut state);
+    write(&mut state, "nb:centre_of_mass_reading_1_mm", "141");
+    tell(
+        &mut state,
+        NotebookMsg::Left { field: "nb:centre_of_mass_reading_1_mm".into() },
+    );
+    predict(&mut state, 0, "a");
+    swing(&mut state, SwingOutcome::TailFirst);
+    update(&mut state, Msg::Undo);
+    assert!(said(&state).is_some_and(|words| words.contains("can’t be undone")));
+    assert_eq!(in_hand(&state).measured.mass.mm[0], Some(141.0));
+    assert_eq!(in_hand(&state).swings().outcomes(), [SwingOutcome::TailFirst]);
+    // Asked once: from then on it goes further back.
+    update(&mut state, Msg::Undo);
+    assert_eq!(state.desk.notebook.trial(1).unwrap().measured.mass.mm[0], None);
+    assert_eq!(state.desk.notebook.trial(1).unwrap().swings().outcomes().len(), 1);
+}
+
+#[test]
+fn a_guess_that_cannot_be_read_goes_with_the_first_reading() {
+    let mut state = desk();
+    begin(&mut state);
+    write(&mut state, "nb:centre_of_mass_guess_mm", "dunno");
+    assert!(shown(&mut state).contains("Your guess:"));
+    write(&mut state, "nb:centre_of_mass_reading_1_mm", "141");
+    assert!(!shown(&mut state).contains("Your guess:"));
+}
+
+#[test]
 fn what_was_seen_before_a_prediction_stays_on_record() {
     let mut state = lost::swung_elsewhere(SwingOutcome::Steady);
     begin(&mut state);
@@ -1083,7 +1120,7 @@ fn a_fair_prediction_is_locked_at_once() {
         press(&mut state, "nb-outcome", 0);
         write(&mut state, "nb:draft_because", "it is heavier in front");
         press(&mut state, "nb-lock", "");
-        (in_hand(&state).is_locked(), said(&state))
+        (in_hand(&state).is_locked(), asked(&state))
     };
     let (locked, said) = changed(&[(CLAY_PLACE, "30")]);
     assert!(locked, "{said:?}");

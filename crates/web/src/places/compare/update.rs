@@ -47,7 +47,7 @@ fn again(state: &mut State) -> Vec<Effect> {
     }
     state.forget_space();
     state.desk.drafts.clear();
-    state.desk.look.nudged = false;
+    state.desk.look.nudge = None;
     state.swings_from_trial();
     let mut effects = written(state);
     effects.extend(go_to(state, Place::Predict, true));

@@ -7,7 +7,7 @@ use noseward_link::{self as link, ResultCode};
 use super::share::code_rows;
 use crate::app::State;
 use crate::notebook::contents;
-use crate::places::form::{button, measured, mm};
+use crate::places::form::{button, measured, mm, more};
 
 /// The code of one trial's result.
 pub(crate) fn result_code(state: &State, id: u16) -> Option<String> {
@@ -65,19 +65,28 @@ pub(crate) fn out(state: &State) -> Markup {
         section class="card card--place" aria-labelledby="out-title" {
         h3 id="out-title" { "The notebook of " (notebook.group) ", with the rocket" }
         div class="nb__row" {
-            (button("nb-save", "", false, &words("Save the notebook as a file")))
-            (button("nb-csv-point", "", false, &words("Spreadsheet, 12.5")))
-            (button("nb-csv-comma", "", false, &words("Spreadsheet, 12,5")))
-            (button("nb-copy-table", "", false, &words("Copy the table, 12.5")))
-            (button("nb-copy-table-comma", "", false, &words("Copy the table, 12,5")))
-            (button("nb-text", "", false, &words("Plain text")))
-            (button("print-notebook", "", false, &words("Print the notebook")))
+            button type="button" class="button button--main" id="nb-save" data-action="nb-save"
+                data-target="" { "Save the notebook as a file" }
             (button("nb-copy-link", "", false, &words("Copy a link to all of it")))
+            (button("print-notebook", "", false, &words("Print the notebook")))
         }
         p class="nb__hint" {
-            "All of these open again under “a link, code or file”. They hold the group’s colour and number, and what "
-            "you wrote."
+            "File and link open again under “a link, code or file”. They hold the group’s colour and number, and "
+            "what you wrote."
         }
+        (more(
+            "out-tables",
+            &words("For a spreadsheet, or as plain text"),
+            &html! {
+                div class="nb__row" {
+                    (button("nb-csv-point", "", false, &words("Table as a file, 12.5 with a point")))
+                    (button("nb-csv-comma", "", false, &words("Table as a file, 12,5 with a comma")))
+                    (button("nb-copy-table", "", false, &words("Copy the table, with points")))
+                    (button("nb-copy-table-comma", "", false, &words("Copy the table, with commas")))
+                    (button("nb-text", "", false, &words("Plain text")))
+                }
+            },
+        ))
         @if let Some(trial) = notebook.in_hand() { (result(state, trial)) }
         button type="button" class="button" id="nb-symbols" data-action="nb-symbols"
             aria-expanded=(if shows { "true" } else { "false" }) {

@@ -33,7 +33,7 @@ pub(crate) fn settings(state: &State) -> Markup {
                 (choice(NotebookField::Level, &html! { "Detail" }, &levels))
                 (choice(NotebookField::Support, &html! { "Help with the conclusion" }, &supports))
             }
-            div class="nb__row" { (choice(NotebookField::Telling, &html! { "Told" }, &tellings)) }
+            div class="nb__row" { (choice(NotebookField::Telling, &html! { "What is told when" }, &tellings)) }
             div class="nb__row" {
                 button type="button" class="button button--small" id="nb-allow" data-action="nb-allow"
                     aria-pressed=(pressed(notebook.allows_two_changes)) { "Allow two changes at once" }

@@ -58,15 +58,16 @@ fn lock(state: &mut State) -> Vec<Effect> {
             )),
         }
     }
-    if !asks.is_empty() && !std::mem::replace(&mut state.desk.look.nudged, true) {
+    if !asks.is_empty() && state.desk.look.nudge.is_none() {
         asks.push("Or press again to lock it as it is.".to_owned());
-        let mut effects = say(state, true, asks.join(" "));
+        state.desk.look.nudge = Some(asks.join(" "));
+        let mut effects = vec![Effect::Redraw];
         if wordless {
             effects.push(Effect::Focus(NotebookField::Because.name()));
         }
         return effects;
     }
-    state.desk.look.nudged = false;
+    state.desk.look.nudge = None;
     if !was_locked {
         // The rocket as it is on the page now.
         state.desk.notebook.follow(&state.record());

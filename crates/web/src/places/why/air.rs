@@ -2,7 +2,7 @@
 
 use maud::{Markup, PreEscaped, html};
 use noseward_drawing::{AirSheet, air_graph, svg_document, turned_rocket};
-use noseward_stability::{Doubts, separation_over_rolls};
+use noseward_stability::{Doubts, minus, separation_over_rolls};
 
 use crate::app::State;
 use crate::shell::faults::place;
@@ -85,7 +85,7 @@ pub(crate) fn words(state: &State) -> Markup {
 /// Where the air pushes, in one line.
 pub(crate) fn pushes(state: &State) -> Markup {
     let Some((_, figures)) = drawn(state) else { return html! {} };
-    let reading = |m: f64| state.units.reading(m * 1000.0);
+    let reading = |m: f64| minus(&state.units.reading(m * 1000.0));
     html! {
         "Air from the side pushes at " (reading(figures.centre_of_pressure_side_on_m))
         @if let Some(nose_m) = figures.centre_of_pressure_nose_on_rolled_m {
