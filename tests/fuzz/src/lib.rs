@@ -174,6 +174,10 @@ fn check_items(items: &[Item]) {
             }
             Item::Text { at, .. } => finite(at),
             Item::Part { items, .. } => check_items(items),
+            Item::Grip { at, apart_px, half_px } => {
+                finite(at);
+                assert!(apart_px.is_finite() && half_px.is_finite());
+            }
         }
     }
 }

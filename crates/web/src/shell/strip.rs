@@ -51,7 +51,9 @@ pub(crate) fn strip(state: &State) -> Markup {
                 @else { " apart" }
                 @if least_m.is_sign_negative() != figures.separation_m.is_sign_negative()
                     || least != as_drawn {
-                    " " span class="strip__view" { "as it rolls; in this view " (as_drawn) " apart" }
+                    " " span class="strip__view" {
+                        span class="strip__rolls" { "as it rolls; " } "in this view " (as_drawn)
+                    }
                 }
             }
             p class="strip__body-widths" {
