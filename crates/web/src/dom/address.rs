@@ -58,14 +58,22 @@ pub(super) fn put(window: &Window, place: Place, hash: &str) {
 
 /// The same, with a step in the history or without.
 pub(super) fn go(window: &Window, place: Place, hash: &str, step: bool) {
-    let address = format!("{}{}#{hash}", base(window), search(window, place));
+    show(window, &format!("{}{}#{hash}", base(window), search(window, place)), step);
+}
+
+/// Takes everything out of the address that belongs to a rocket.
+pub(super) fn clear(window: &Window) {
+    show(window, &format!("{}{}", base(window), search(window, place(window))), false);
+}
+
+/// Marked as ours: going back to it changes the place and not the rocket.
+fn show(window: &Window, address: &str, step: bool) {
     let Ok(history) = window.history() else { return };
-    // Marked as ours: going back to it changes the place and not the rocket.
     let ours = JsValue::TRUE;
     let _ = if step {
-        history.push_state_with_url(&ours, "", Some(&address))
+        history.push_state_with_url(&ours, "", Some(address))
     } else {
-        history.replace_state_with_url(&ours, "", Some(&address))
+        history.replace_state_with_url(&ours, "", Some(address))
     };
 }
 
@@ -75,12 +83,4 @@ pub(super) fn is_ours(window: &Window) -> bool {
         .history()
         .and_then(|history| history.state())
         .is_ok_and(|state| state.is_truthy())
-}
-
-/// Takes everything out of the address that belongs to a rocket.
-pub(super) fn clear(window: &Window) {
-    let address = format!("{}{}", base(window), place(window).search());
-    if let Ok(history) = window.history() {
-        let _ = history.replace_state_with_url(&JsValue::TRUE, "", Some(&address));
-    }
 }

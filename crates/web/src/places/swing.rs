@@ -551,7 +551,7 @@ fn card(state: &State, card: usize) -> (&'static str, Markup) {
             html! {
                 p { "Tug the string hard, three times. Knot, string and tape must hold"
                     @if let Some(space) = space {
-                        ": the swing will pull with about " (format!("{:.0} N", space.pull_n.ceil())) }
+                        ": the swing will pull with about " (format!("{:.1} N", space.pull_n)) }
                     "." }
             },
         ),
