@@ -80,7 +80,7 @@ async fn a_trial_is_predicted(page: &Page) -> Result<()> {
         "document.getElementById('predict-locked')?.innerText.includes('a long nose')";
     page.wait_until(locked).await?;
     page.wait_until(
-        "Object.values(localStorage).some(text => text.includes('swings_seen'))",
+        "Object.values(localStorage).some(text => text.includes('prediction_1_outcome'))",
     )
     .await?;
     page.reload().await?;

@@ -226,7 +226,7 @@ async fn one_trial() -> Result<Page> {
     page.click("[id='nb-outcome:0']").await?;
     page.type_into("[id='nb:draft_because']", "=1+1 is \"two\"; so").await?;
     page.click("#nb-lock").await?;
-    kept_holds(&page, "swings_seen").await?;
+    kept_holds(&page, "prediction_1_outcome").await?;
     Ok(page)
 }
 
@@ -242,7 +242,7 @@ async fn opened(texts: &[String]) -> Result<(Page, Notebook)> {
         )
         .await?;
     }
-    kept_holds(&page, "swings_seen").await?;
+    kept_holds(&page, "prediction_1_outcome").await?;
     let notebook = kept(&page).await?;
     assert_eq!(page.errors().await?, Vec::<String>::new());
     Ok((page, notebook))
@@ -254,6 +254,7 @@ async fn every_way_out_leads_back_in() -> Result<()> {
     let notebook = kept(&page).await?;
     let folder = page.allow_downloads("notebook").await?;
     page.at("hand-in").await?;
+    page.click("#out-tables > summary").await?;
     let label = page.label().await?;
     let stem = format!("noseward-notebook-{}", label.to_lowercase().replace(' ', "-"));
     for (button, ending) in
@@ -519,7 +520,12 @@ async fn a_wide_table_scrolls_within_itself() -> Result<()> {
     page.element(table).await?.focus().await?;
     page.press(Key::Right).await?;
     let at = format!("document.querySelector('{table}').scrollLeft");
-    page.wait_until(&format!("{at} > 0")).await?;
+    // Until it has come to rest: a scroll by key goes on for a while.
+    page.wait_until(&format!(
+        "await new Promise(done => {{ const at = {at}; \
+         setTimeout(() => done(at > 0 && at === {at}), 250); }})"
+    ))
+    .await?;
     page.screenshot("notebook-320x740").await?;
 
     // It stays there while something is written into it.
