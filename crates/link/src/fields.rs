@@ -65,6 +65,18 @@ pub(crate) trait Visit {
 /// The key of the place at which a deleted trial stood.
 pub(crate) const PLACE: &str = "place";
 
+/// Characters of a value that are shown with a fault.
+const SHOWN_CHARS: usize = 40;
+
+/// The front of what was found in place of a value, to show with a fault.
+pub(crate) fn front_of(found: &str) -> String {
+    let mut front: String = found.chars().take(SHOWN_CHARS).collect();
+    if front.len() < found.len() {
+        front.push('…');
+    }
+    front
+}
+
 /// The largest number of a trial.
 const MOST_NUMBER: u16 = u16::MAX - 1;
 

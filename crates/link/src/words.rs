@@ -511,19 +511,16 @@ impl Words {
     fn swings(&mut self, trial: &Trial) {
         let swings = trial.swings();
         if !trial.taken_back().is_empty() {
-            let seen: Vec<_> = trial.taken_back().iter().map(|o| o.label()).collect();
-            self.line(&format!(
-                "Taken back, as recorded by mistake: {}.",
-                seen.join("; ")
-            ));
+            let seen = SwingOutcome::list(trial.taken_back());
+            self.line(&format!("Taken back, as recorded by mistake: {seen}."));
         }
         if swings.outcomes().is_empty() {
             self.line("Swings: none yet.");
             return;
         }
-        let seen: Vec<_> = swings.outcomes().iter().map(|seen| seen.label()).collect();
+        let seen = SwingOutcome::list(swings.outcomes());
         let counted = swings.counted().count();
-        self.line(&format!("Swings, {counted} of {COUNTED}: {}.", seen.join("; ")));
+        self.line(&format!("Swings, {counted} of {COUNTED}: {seen}."));
         self.line(&format!("All together: {}.", trial.overall().label()));
         let setup = swings.setup;
         self.line(&format!(

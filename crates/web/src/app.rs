@@ -459,8 +459,7 @@ impl State {
         (self.design, self.swings) = (record.design, record.swings);
         self.desk.unsaved |= self.desk.notebook != notebook;
         self.desk.notebook = notebook;
-        self.desk.drafts.clear();
-        self.desk.look.nudge = None;
+        self.desk.begin_anew();
         self.drafts.clear();
         (self.announced_faults, self.typing) = (None, None);
         self.refresh();

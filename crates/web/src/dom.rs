@@ -95,9 +95,6 @@ pub fn start() -> Result<(), JsError> {
     Ok(())
 }
 
-/// What stands on the sheet of a rocket that cannot be drawn, and never could be in this visit.
-const NOTHING_DRAWN: &str = "<p class=\"sheet__message\">This rocket cannot be drawn yet: first put right what is listed below.</p>";
-
 /// A failure that the person can do nothing about goes to the console, for developers.
 fn report<T>(result: Result<T, JsValue>) {
     if let Err(error) = result {
@@ -299,7 +296,7 @@ impl Page {
         if let Some(drawing) = drawing {
             self.screen.show_drawing("sheet", &drawing)?;
         } else if has_drawing {
-            self.screen.show("sheet", NOTHING_DRAWN)?;
+            self.screen.show("sheet", shell::NOTHING_DRAWN)?;
         }
         if self.passing.replace(passes.clone()) != passes && passes.is_some() {
             self.passing_timer.restart(PASSING_MS);

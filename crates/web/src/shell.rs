@@ -93,6 +93,9 @@ pub(crate) fn drawing(state: &State) -> Option<Drawing> {
     Some(Drawing { scene, described_by: Some("in-words") })
 }
 
+/// What stands on the sheet of a rocket that cannot be drawn, and never could be in this visit.
+pub(crate) const NOTHING_DRAWN: &str = "<p class=\"sheet__message\">This rocket cannot be drawn yet: first put right what is listed below.</p>";
+
 /// What is brought up to date in the frame after a change: the drawing, its strip, messages.
 pub(crate) fn first(state: &State) -> Vec<Region> {
     vec![

@@ -10,13 +10,11 @@ use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use serde_json::Value;
 
 use crate::error::{At, LinkError, LinkErrorKind};
-use crate::fields::{Slot, Visit};
+use crate::fields::{Slot, Visit, front_of};
 use crate::payload::design::crowded;
 
 /// The key of the one value that is no number, text or truth.
 const ROCKET: &str = "rocket";
-/// Characters of a value that are shown with a fault.
-const SHOWN_CHARS: usize = 40;
 /// In a kilogram.
 const GRAMS: f64 = 1000.0;
 
@@ -229,10 +227,8 @@ fn rocket(slot: Slot<'_>, design: Design) -> Result<(), LinkError> {
 
 /// The front of a value.
 fn shown(value: &Value) -> String {
-    let text = value.as_str().map_or_else(|| value.to_string(), ToOwned::to_owned);
-    let mut front: String = text.chars().take(SHOWN_CHARS).collect();
-    if front.len() < text.len() {
-        front.push('…');
+    match value.as_str() {
+        Some(text) => front_of(text),
+        None => front_of(&value.to_string()),
     }
-    front
 }

@@ -14,12 +14,9 @@ use super::{
     BEGIN, DELIMITERS, END, GROUP, KIND, PLAN, TRIAL, VERSION_KEY, cell, mail, number,
 };
 use crate::error::{At, LinkError, LinkErrorKind};
-use crate::fields::{self, Slot, Visit};
+use crate::fields::{self, Slot, Visit, front_of};
 use crate::frame::VERSION;
 use crate::open_file;
-
-/// Characters of a cell that are shown with a fault.
-const SHOWN_CHARS: usize = 40;
 
 /// The table in a text: all of it where it begins with the keys of columns, or what stands between
 /// the two lines.
@@ -131,7 +128,7 @@ impl Pages {
         let found = Kind::ALL.into_iter().find(|known| is_key(kind, known.key()));
         let Some(kind) = found else {
             let choices = Kind::ALL.map(Kind::key).to_vec();
-            let found = shown(kind);
+            let found = front_of(kind);
             return Err(row.fault(KIND, LinkErrorKind::Choice { found, choices }));
         };
         self.take_group(&mut row)?;
@@ -182,7 +179,7 @@ impl Pages {
         if cell.is_empty() {
             return Ok(());
         }
-        let found = shown(cell);
+        let found = front_of(cell);
         let Some(group) = Group::from_key(cell) else {
             return Err(row.fault(GROUP, LinkErrorKind::NotAGroup { found }));
         };
@@ -246,7 +243,7 @@ impl<'a> Row<'a> {
 
     fn number(&self, key: &str, cell: &str) -> Result<f64, LinkError> {
         number::read(cell).map_err(|unread| {
-            let found = shown(cell);
+            let found = front_of(cell);
             let kind = match unread {
                 Unread::NotANumber => LinkErrorKind::NotANumber { found },
                 Unread::Ambiguous => LinkErrorKind::Ambiguous { found },
@@ -274,7 +271,7 @@ impl<'a> Row<'a> {
         if fits && f64::from(count) == value {
             return Ok(count);
         }
-        let found = shown(cell);
+        let found = front_of(cell);
         Err(self.fault(key, LinkErrorKind::Count { found, least, most }))
     }
 
@@ -285,7 +282,7 @@ impl<'a> Row<'a> {
                 || self.used.contains(column)
                 || worked_out.contains(column);
             if !is_read && !cell.trim().is_empty() {
-                let (found, kind) = (shown(cell.trim()), kind.key());
+                let (found, kind) = (front_of(cell.trim()), kind.key());
                 return Err(self.fault(column, LinkErrorKind::Misplaced { found, kind }));
             }
         }
@@ -315,7 +312,7 @@ impl Visit for Row<'_> {
         let choice = |choices: &[&'static str]| {
             let found = choices.iter().position(|known| is_key(&typed, known));
             found.ok_or_else(|| {
-                let (found, choices) = (shown(cell), choices.to_vec());
+                let (found, choices) = (front_of(cell), choices.to_vec());
                 self.fault(key, LinkErrorKind::Choice { found, choices })
             })
         };
@@ -330,7 +327,7 @@ impl Visit for Row<'_> {
                 let digits = cell.strip_prefix(['s', 'S']);
                 let read = digits.and_then(|digits| digits.parse().ok());
                 *seal = Some(read.ok_or_else(|| {
-                    self.fault(key, LinkErrorKind::NotASeal { found: shown(cell) })
+                    self.fault(key, LinkErrorKind::NotASeal { found: front_of(cell) })
                 })?);
             }
             Slot::Setup(value, field) => {
@@ -352,13 +349,4 @@ impl Visit for Row<'_> {
     fn fault(&self, key: &str, kind: LinkErrorKind) -> LinkError {
         kind.at(At::Cell { row: self.number, column: key.to_owned() })
     }
-}
-
-/// The front of what a cell holds.
-fn shown(cell: &str) -> String {
-    let mut front: String = cell.chars().take(SHOWN_CHARS).collect();
-    if front.len() < cell.len() {
-        front.push('…');
-    }
-    front
 }

@@ -80,6 +80,12 @@ impl NotebookState {
         desk
     }
 
+    /// Another trial is in hand: what was half typed, or asked, was about the one before.
+    pub(crate) fn begin_anew(&mut self) {
+        self.drafts.clear();
+        self.look.nudge = None;
+    }
+
     /// Every label of a group, in an order that differs from computer to computer.
     pub(crate) fn groups(&self) -> impl Iterator<Item = Group> {
         let all = Colour::ALL.into_iter().flat_map(|colour| {

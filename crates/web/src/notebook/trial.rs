@@ -14,8 +14,7 @@ pub(crate) fn begin_if_needed(state: &mut State) -> bool {
     }
     let begun = state.desk.notebook.begin(&state.record()).is_ok();
     if begun {
-        state.desk.drafts.clear();
-        state.desk.look.nudge = None;
+        state.desk.begin_anew();
         state.desk.unsaved = true;
         state.swings_from_trial();
     }
@@ -32,8 +31,7 @@ pub(crate) fn begun_trial(
 ) -> Vec<Effect> {
     match begun {
         Ok(_) => {
-            state.desk.drafts.clear();
-            state.desk.look.nudge = None;
+            state.desk.begin_anew();
             state.swings_from_trial();
             let mut effects = written(state);
             effects.extend(go_to(state, Place::Measure, true));
@@ -48,8 +46,7 @@ pub(crate) fn open_trial(state: &mut State, id: u16) -> Vec<Effect> {
     let Some(record) = state.desk.notebook.take_in_hand(id).map(|t| t.record()) else {
         return Vec::new();
     };
-    state.desk.drafts.clear();
-    state.desk.look.nudge = None;
+    state.desk.begin_anew();
     let mut effects = onto_page(state, record);
     effects.extend(written(state));
     effects.extend(go_to(state, Place::Measure, true));

@@ -755,7 +755,7 @@ fn record(state: &State) -> Markup {
         @if !taken_back.is_empty() {
             p class="nb__hint" id="swings-taken-back" {
                 "Taken back, and kept on record: "
-                (taken_back.iter().map(|outcome| outcome.label()).collect::<Vec<_>>().join("; ")) "."
+                (SwingOutcome::list(taken_back)) "."
                 @if taken_back.len() == MOST_TAKEN_BACK {
                     " No more can be taken back in this trial: begin another one instead."
                 }

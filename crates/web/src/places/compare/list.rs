@@ -1,7 +1,7 @@
 //! All trials as a table, and what was deleted.
 
 use maud::{Markup, html};
-use noseward_lesson::{Level, Overall, Summary, Trial};
+use noseward_lesson::{Level, Overall, Summary, SwingOutcome, Trial};
 use noseward_link::escape_formula;
 use noseward_stability::Nearer;
 
@@ -101,7 +101,7 @@ fn row(state: &State, trial: &Trial, found: &Summary) -> Markup {
                 @if !trial.taken_back().is_empty() {
                     br; span class="nb__hint" {
                         "taken back: "
-                        (trial.taken_back().iter().map(|one| one.label()).collect::<Vec<_>>().join("; "))
+                        (SwingOutcome::list(trial.taken_back()))
                     }
                 }
                 @if !trial.note.is_empty() { br; span class="nb__hint" { (escape_formula(&trial.note)) } }

@@ -46,8 +46,7 @@ fn again(state: &mut State) -> Vec<Effect> {
         return full(state);
     }
     state.forget_space();
-    state.desk.drafts.clear();
-    state.desk.look.nudge = None;
+    state.desk.begin_anew();
     state.swings_from_trial();
     let mut effects = written(state);
     effects.extend(go_to(state, Place::Predict, true));
