@@ -154,7 +154,7 @@ function offerNotebook() {
     // Storage is barred.
   }
   if (!text) return;
-  link.href = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+  link.href = URL.createObjectURL(new Blob([text], { type: 'text/plain' }));
   left.after(offer);
 }
 

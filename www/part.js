@@ -1,10 +1,45 @@
-// How a part of the module is fetched that loads later. Stands behind the script of the
-// bindings. A line that falls silent is given up, so that the page can say so and offer to
-// try again; a slow one is not. What arrived spoilt may lie in the browser's own cache, so
-// it is asked for once more. Trying again goes past that cache, which may still be waiting
-// for the silent line.
+// How the parts of the module are fetched that load later. Stands behind the script of the
+// bindings, and before two tables: the files, and which of them a part needs; the first of these is always
+// the one that carries what many share. A line that falls silent is given up, so that the page
+// can say so and offer to try again; a slow one is not. What arrived spoilt may lie in the
+// browser's own cache, so it is asked for once more. Trying again goes past that cache, which
+// may still be waiting for the silent line.
 const SILENCE_MS = 4000;
 let partCache = 'default';
+const started = new Map();
+
+// The function by which the module has a part loaded: it is told how that went, once.
+function loader(files) {
+  return async (callback, data) => {
+    let done = false;
+    try {
+      await Promise.all(files.map((file) => startOnce(FILES[file])));
+      done = true;
+    } catch (error) {
+      console.error(error);
+    } finally {
+      initSync().__indirect_function_table.get(callback)(data, done);
+    }
+  };
+}
+
+// What failed is tried again by whoever asks next.
+function startOnce(file) {
+  if (!started.has(file)) {
+    const starts = startPart(new URL(file, import.meta.url));
+    starts.catch(() => started.delete(file));
+    started.set(file, starts);
+  }
+  return started.get(file);
+}
+
+async function startPart(address) {
+  const module = await fetchPart(address);
+  const small = WebAssembly.Module.customSections(module, 'part');
+  const modules = await Promise.all(small.map((bytes) => WebAssembly.compile(bytes)));
+  const imports = { __wasm_split: initSync() };
+  for (const each of [module, ...modules]) await WebAssembly.instantiate(each, imports);
+}
 
 async function fetchPart(address) {
   try {

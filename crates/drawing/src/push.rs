@@ -1,7 +1,7 @@
 //! How the air's push on a rocket that flies nearly straight is shared among its parts: a
 //! bar for each, at its place on the rocket's own ruler.
 
-use noseward_stability::{Design, Figures, Units};
+use noseward_stability::{Design, Figures, Units, fixed};
 
 use crate::axis::{Reach, axis_number, round_step_mm};
 use crate::palette::Colour;
@@ -51,7 +51,7 @@ pub fn push_bars(design: &Design, figures: &Figures, units: Units) -> Option<Sce
         .map(|(at, slope, name)| Bar {
             y: y(at),
             length_px: LONGEST_PX * slope / most,
-            words: format!("{name}: {:.0} %", slope.abs() / all * 100.0),
+            words: format!("{name}: {} %", fixed(slope.abs() / all * 100.0, 0)),
         })
         .collect();
     bars.sort_by(|a, b| a.y.total_cmp(&b.y));

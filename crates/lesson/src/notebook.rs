@@ -202,14 +202,15 @@ impl Notebook {
         if self.plans.len() > MOST_PLANS {
             return Err(NotebookError::TooManyPlans);
         }
-        let mut ids: Vec<u16> = self.all().map(Trial::id).collect();
-        ids.sort_unstable();
-        ids.dedup();
-        if ids.len() < self.count() || ids.first() == Some(&0) {
+        // A few dozen at most; sorting them would take more code than comparing.
+        let ids: Vec<u16> = self.all().map(Trial::id).collect();
+        let is_twice = ids.iter().zip(0..).any(|(id, i)| ids[..i].contains(id));
+        if is_twice || ids.contains(&0) {
             return Err(NotebookError::Numbers);
         }
         // Room for as many more as a notebook holds.
-        if ids.last().is_some_and(|last| usize::from(u16::MAX - last) < MOST_TRIALS) {
+        let last = ids.iter().max();
+        if last.is_some_and(|last| usize::from(u16::MAX - last) < MOST_TRIALS) {
             return Err(NotebookError::Numbers);
         }
         // None that was deleted is in hand.

@@ -100,7 +100,7 @@ impl ReadingStats {
     #[must_use]
     pub fn of(values_mm: impl IntoIterator<Item = f64>) -> Option<Self> {
         let mut sorted: Vec<f64> = values_mm.into_iter().collect();
-        sorted.sort_by(f64::total_cmp);
+        sorted.sort_unstable_by(f64::total_cmp);
         let (&least_mm, &most_mm) = (sorted.first()?, sorted.last()?);
         let half = sorted.len() / 2;
         let middle_mm = if sorted.len() % 2 == 1 {
@@ -124,12 +124,13 @@ impl Readings {
     #[must_use]
     pub fn outlier(&self) -> Option<usize> {
         let [Some(a), Some(b), Some(c)] = self.mm else { return None };
-        let mut order = [(a, 0), (b, 1), (c, 2)];
-        order.sort_by(|x, y| x.0.total_cmp(&y.0));
-        let (low, high) = (order[1].0 - order[0].0, order[2].0 - order[1].0);
+        let ReadingStats { middle_mm, least_mm, most_mm, .. } =
+            ReadingStats::of([a, b, c])?;
+        let (low, high) = (middle_mm - least_mm, most_mm - middle_mm);
         let (near, far, odd) =
-            if low > high { (high, low, order[0].1) } else { (low, high, order[2].1) };
-        (far >= APART_MM && far > APART_TIMES * near).then_some(odd)
+            if low > high { (high, low, least_mm) } else { (low, high, most_mm) };
+        let is_apart = far >= APART_MM && far > APART_TIMES * near;
+        [a, b, c].iter().position(|mm| *mm == odd).filter(|_| is_apart)
     }
 
     /// Whether any reading is there.

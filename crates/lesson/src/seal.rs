@@ -54,10 +54,10 @@ pub(crate) type Entry = (u16, bool, Option<Seal>);
 
 /// The seal over a notebook's trials, in any order.
 pub(crate) fn over_notebook(altered: bool, mut trials: Vec<Entry>) -> Seal {
-    trials.sort_unstable_by_key(|&(id, ..)| id);
     let mut sealing = Sealing::new();
     sealing.flag("altered", altered);
-    for (id, deleted, seal) in trials {
+    while let Some(least) = (0..trials.len()).min_by_key(|&i| trials[i].0) {
+        let (id, deleted, seal) = trials.swap_remove(least);
         sealing.count("trial", id.into());
         sealing.flag("deleted", deleted);
         if let Some(Seal(seal)) = seal {

@@ -1,6 +1,6 @@
 //! Readings that look like a slip of the ruler. These only ask: nothing is refused.
 
-use noseward_stability::{UnitSystem, Units};
+use noseward_stability::{UnitSystem, Units, fixed};
 
 use crate::{BalancePoint, End, Measurements, REPEATS, ReadingStats};
 
@@ -139,9 +139,9 @@ impl Looked<'_> {
         let share = typed_mm / rocket_mm;
         if (share - 1.0).abs() > SCALED {
             let sentence = format!(
-                "The cut-out is {:.0} % as long as the rocket. Its readings are scaled to \
+                "The cut-out is {} % as long as the rocket. Its readings are scaled to \
                  the rocket.",
-                share * 100.0
+                fixed(share * 100.0, 0)
             );
             self.found.push(Slip { place, sentence, asks: false });
         }

@@ -22,22 +22,28 @@ const ROCKET: [u8; 2] = [b'r', VERSION];
 struct Frame {
     #[serde(with = "postcard::fixint::le")]
     checksum: u32,
-    length: u16,
+    length: u32,
+}
+
+impl Frame {
+    /// Saturates: no payload is that long.
+    fn length(&self) -> usize {
+        usize::try_from(self.length).unwrap_or(usize::MAX)
+    }
 }
 
 /// The bytes for a record.
 pub(crate) fn encode(record: &Record) -> Vec<u8> {
-    framed(ROCKET, &design::write_record(record)).expect("counts and texts are bounded")
+    framed(ROCKET, &design::write_record(record))
 }
 
 /// A payload in its frame. What tells its kind and version is covered by the checksum.
-/// `None` for a payload that is too long.
-pub(crate) fn framed(mark: [u8; 2], payload: &[u8]) -> Option<Vec<u8>> {
-    let length = u16::try_from(payload.len()).ok()?;
+pub(crate) fn framed(mark: [u8; 2], payload: &[u8]) -> Vec<u8> {
+    let length = u32::try_from(payload.len()).expect("counts and texts are bounded");
     let frame = Frame { checksum: checksum(mark, payload), length };
     let mut bytes = postcard::to_allocvec(&frame).expect("numbers can always be written");
     bytes.extend_from_slice(payload);
-    Some(bytes)
+    bytes
 }
 
 /// The payload of a frame that must be whole, with whatever follows it.
@@ -47,8 +53,7 @@ pub(crate) fn framed(mark: [u8; 2], payload: &[u8]) -> Option<Vec<u8>> {
 /// [`LinkErrorKind::CutShort`] and [`LinkErrorKind::Changed`].
 pub(crate) fn unframed(mark: [u8; 2], bytes: &[u8]) -> Result<&[u8], LinkErrorKind> {
     let (frame, bytes) = front(bytes)?;
-    let payload =
-        bytes.get(..usize::from(frame.length)).ok_or(LinkErrorKind::CutShort)?;
+    let payload = bytes.get(..frame.length()).ok_or(LinkErrorKind::CutShort)?;
     let agrees = checksum(mark, payload) == frame.checksum;
     agrees.then_some(payload).ok_or(LinkErrorKind::Changed)
 }
@@ -102,7 +107,7 @@ pub(crate) fn open(bytes: &[u8]) -> Result<Opened, LinkErrorKind> {
 /// too early to say, or says nonsense.
 pub(crate) fn announced(front: &[u8]) -> Option<usize> {
     let (frame, payload) = take_from_bytes::<Frame>(front).ok()?;
-    Some(front.len() - payload.len() + usize::from(frame.length))
+    Some((front.len() - payload.len()).saturating_add(frame.length()))
 }
 
 fn checksum(mark: [u8; 2], payload: &[u8]) -> u32 {
@@ -139,7 +144,7 @@ mod tests {
                 open(&bytes)
             };
             assert_eq!(open_as(frame.length), Ok(Opened::Record(record.clone())));
-            for wrong in [frame.length + 1, frame.length - 1, u16::MAX] {
+            for wrong in [frame.length + 1, frame.length - 1, u32::MAX] {
                 assert_eq!(open_as(wrong), Err(LinkErrorKind::Changed));
             }
             record.swings.add(SwingOutcome::Steady);
@@ -161,7 +166,7 @@ mod tests {
         let whole = design::write_record(&Example::Tern.design().into());
         let cut = &whole[..whole.len() - 1];
         for payload in [&[][..], &[1; 40], &[1, 0], &[1, 0, 0, 0, 7], cut] {
-            let bytes = framed(ROCKET, payload).unwrap();
+            let bytes = framed(ROCKET, payload);
             assert_eq!(open(&bytes), Err(LinkErrorKind::Changed), "{payload:?}");
         }
     }

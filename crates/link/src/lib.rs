@@ -50,7 +50,10 @@ pub use notebook::NotebookFile;
 pub use notebook::file::{
     NOTEBOOK_BYTES, notebook_file_name, open_notebook_file, to_notebook_file,
 };
-pub use notebook::link::{NOTEBOOK_HASH_CHARS, notebook_hash, open_notebook_hash};
+pub use notebook::link::{
+    NOTEBOOK_HASH_CHARS, NOTEBOOK_TEXT_CHARS, notebook_hash, notebook_text,
+    notebook_text_name, open_notebook_hash,
+};
 pub use notebook::parts::{Progress, QrSegments, notebook_parts};
 pub use result::{
     ResultCode, ResultMiddle, ResultModel, ResultPrediction, open_result_code,

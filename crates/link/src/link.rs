@@ -81,7 +81,7 @@ pub fn open_hash(text: &str) -> Opened {
         }
         return open_code(text).map_or_else(Opened::Damaged, Opened::Record);
     };
-    decoded(version, bytes)
+    decoded(version, bytes, HASH_CHARS)
         .and_then(|bytes| frame::open(&bytes))
         .unwrap_or_else(|kind| Opened::Damaged(kind.at(At::Link)))
 }
@@ -90,13 +90,13 @@ pub fn open_hash(text: &str) -> Opened {
 fn decoded(
     version: u32,
     bytes: impl Iterator<Item = u8>,
+    most: usize,
 ) -> Result<Vec<u8>, LinkErrorKind> {
     if version != u32::from(VERSION) {
         return Err(LinkErrorKind::Newer { version });
     }
-    let mut symbols: Vec<u8> =
-        bytes.take_while(is_base64url).take(HASH_CHARS + 1).collect();
-    if symbols.len() > HASH_CHARS {
+    let mut symbols: Vec<u8> = bytes.take_while(is_base64url).take(most + 1).collect();
+    if symbols.len() > most {
         return Err(LinkErrorKind::TooLarge { bytes: symbols.len() });
     }
     if symbols.len() % 4 == 1 {
@@ -112,11 +112,16 @@ fn is_base64url(byte: &u8) -> bool {
     byte.is_ascii_alphanumeric() || matches!(byte, b'-' | b'_')
 }
 
-/// The bytes of a link of another kind; `None` for any other text.
-pub(crate) fn open_bytes(kind: u8, text: &str) -> Option<Result<Vec<u8>, LinkErrorKind>> {
+/// The bytes of a link of another kind, of so many characters at most; `None` for any other
+/// text.
+pub(crate) fn open_bytes(
+    kind: u8,
+    text: &str,
+    most: usize,
+) -> Option<Result<Vec<u8>, LinkErrorKind>> {
     let mut bytes = unescaped(body(text));
     let version = version(kind, &mut bytes)?;
-    Some(decoded(version, bytes))
+    Some(decoded(version, bytes, most))
 }
 
 /// Whether a text begins as a link of a kind does, with at least so many characters of

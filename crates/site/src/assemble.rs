@@ -73,15 +73,27 @@ pub(crate) struct File {
     pub(crate) bytes: Vec<u8>,
     /// Whether a first visit of the page loads it in order to show the page.
     pub(crate) first_visit: bool,
+    /// The parts of the page that need it.
+    pub(crate) parts: Vec<String>,
 }
 
 impl File {
-    fn visited(name: &str, bytes: impl Into<Vec<u8>>) -> Self {
-        Self { name: name.to_owned(), bytes: bytes.into(), first_visit: true }
+    pub(crate) fn visited(name: &str, bytes: impl Into<Vec<u8>>) -> Self {
+        Self {
+            name: name.to_owned(),
+            bytes: bytes.into(),
+            first_visit: true,
+            parts: Vec::new(),
+        }
     }
 
-    fn beside(name: &str, bytes: impl Into<Vec<u8>>) -> Self {
-        Self { name: name.to_owned(), bytes: bytes.into(), first_visit: false }
+    pub(crate) fn beside(name: &str, bytes: impl Into<Vec<u8>>) -> Self {
+        Self {
+            name: name.to_owned(),
+            bytes: bytes.into(),
+            first_visit: false,
+            parts: Vec::new(),
+        }
     }
 }
 
@@ -97,7 +109,7 @@ pub(crate) fn assemble(
 ) -> Result<Vec<File>> {
     let mut glue = bindings.glue.clone();
     let later: Vec<File> = bindings
-        .parts
+        .later
         .iter()
         .map(|part| {
             let stem = part.name.trim_end_matches(".wasm").trim_start_matches("split_");
@@ -108,7 +120,10 @@ pub(crate) fn assemble(
                 &format!("./{name}"),
                 "the script that loads the parts",
             )?;
-            Ok(File::beside(&name, part.bytes.as_slice()))
+            let wants =
+                bindings.parts.iter().filter(|wants| wants.files.contains(&part.name));
+            let parts = wants.map(|part| part.name.clone()).collect();
+            Ok(File { parts, ..File::beside(&name, part.bytes.as_slice()) })
         })
         .collect::<Result<_>>()?;
     let module_name = hashed("noseward", "wasm", &bindings.module);
@@ -334,7 +349,7 @@ pub(crate) fn replace(text: &str, from: &str, to: &str, place: &str) -> Result<S
 mod tests {
     use super::*;
     use crate::names::is_hashed;
-    use crate::split::Part;
+    use crate::split::PartFile;
 
     const INDEX: &str = "<head>\n<!--csp-->\n<!--build-->\n\
         <link rel=\"icon\" href=\"icon.svg\">\n<!--hosted-->\
@@ -393,6 +408,7 @@ mod tests {
             glue: format!("new URL('{MODULE_NAME}', import.meta.url)"),
             types: "export function evaluate(x: any): any;".to_owned(),
             module: b"\0asm".to_vec(),
+            later: Vec::new(),
             parts: Vec::new(),
         }
     }
@@ -403,9 +419,10 @@ mod tests {
 
     #[test]
     fn a_part_is_found_by_its_new_name_and_kept_for_later() {
-        let part = Part { name: "split_notebook.wasm".into(), bytes: b"part".to_vec() };
+        let part =
+            PartFile { name: "split_notebook.wasm".into(), bytes: b"part".to_vec() };
         let glue = format!("{}; \"./split_notebook.wasm\"", bindings().glue);
-        let in_parts = Bindings { glue, parts: vec![part], ..bindings() };
+        let in_parts = Bindings { glue, later: vec![part], ..bindings() };
         let files = assemble(&sources(), &in_parts, &whole(), TEXTS, &edition()).unwrap();
         let part = named(&files, "notebook-", ".wasm");
         assert!(!part.first_visit && is_hashed(&part.name));

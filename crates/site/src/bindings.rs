@@ -1,6 +1,6 @@
 //! Writes the JavaScript that loads the module and calls it.
 
-use crate::split::{self, Part};
+use crate::split::{self, Part, PartFile};
 use anyhow::{Context, Result, ensure};
 use std::path::Path;
 use wasm_bindgen_cli_support::Bindgen;
@@ -18,7 +18,9 @@ pub(crate) struct Bindings {
     pub(crate) types: String,
     /// The module.
     pub(crate) module: Vec<u8>,
-    /// What the module loads later, by the names that the script knows.
+    /// The files that the module loads later, by the names that the script knows.
+    pub(crate) later: Vec<PartFile>,
+    /// Which of them a part needs.
     pub(crate) parts: Vec<Part>,
 }
 
@@ -37,7 +39,7 @@ pub(crate) fn make_in_parts(path: &Path) -> Result<Bindings> {
     output.keep_lld_exports(true).demangle(false);
     let bindings = finish(&mut output, path)?;
     let glue = split::with_link(&bindings.glue, &split.link)?;
-    Ok(Bindings { glue, parts: split.parts, ..bindings })
+    Ok(Bindings { glue, later: split.files, parts: split.parts, ..bindings })
 }
 
 fn finish(bindgen: &mut Bindgen, path: &Path) -> Result<Bindings> {
@@ -66,6 +68,7 @@ fn finish(bindgen: &mut Bindgen, path: &Path) -> Result<Bindings> {
         glue: output.js().to_owned(),
         types: types.to_owned(),
         module: split::without_custom_sections(&output.wasm_mut().emit_wasm())?,
+        later: Vec::new(),
         parts: Vec::new(),
     })
 }

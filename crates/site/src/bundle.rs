@@ -1,11 +1,12 @@
 //! Builds dist/: compiles, binds, assembles, writes.
 
 use crate::assemble::{File, ICONS, Sources, assemble, style_paths};
+use crate::bindings::Bindings;
 use crate::compile::Shape;
 use crate::edition::Edition;
 use crate::toolchain::Toolchain;
 use crate::{bindings, compile, dist, licences, toolchain};
-use anyhow::{Context, Result};
+use anyhow::{Context, Result, anyhow};
 use std::fs;
 use std::path::{Path, PathBuf};
 
@@ -28,15 +29,32 @@ pub(crate) fn make(
     edition: &Edition,
 ) -> Result<Vec<File>> {
     let whole = compile::compile(root, toolchain, Shape::Whole)?;
-    let whole = bindings::make(&whole)?;
+    let whole = shorter(bindings::make(&whole)?);
     let in_parts = compile::compile(root, toolchain, Shape::InParts)?;
-    let in_parts = bindings::make_in_parts(&in_parts)?;
-    let parts = in_parts.parts.iter().map(|part| &part.bytes);
+    let in_parts = shorter(bindings::make_in_parts(&in_parts)?);
+    let parts = in_parts.later.iter().map(|file| &file.bytes);
     for module in parts.chain([&whole.module, &in_parts.module]) {
         compile::check_no_machine_path(module, root, toolchain)?;
     }
     let licences = licences::collect(root, toolchain)?;
     assemble(&read_sources(&root.join("www"))?, &in_parts, &whole, &licences, edition)
+}
+
+/// The bindings with their script as it is served.
+fn shorter(bindings: Bindings) -> Bindings {
+    Bindings { glue: script(&bindings.glue), ..bindings }
+}
+
+/// A script without comments and spaces that only readers need. The service worker keeps its
+/// own: it is no part of a first visit.
+fn script(text: &str) -> String {
+    minifier::js::minify(text).to_string()
+}
+
+/// The same of a style sheet.
+fn sheet(text: &str) -> Result<String> {
+    let shorter = minifier::css::minify(text).map_err(|error| anyhow!("{error}"));
+    Ok(shorter.context("a style sheet is none")?.to_string())
 }
 
 /// The folder that holds the finished page.
@@ -55,14 +73,16 @@ fn read_sources(www: &Path) -> Result<Sources> {
         String::from_utf8(bytes(name)?).with_context(|| format!("www/{name} is no text"))
     };
     let index = read("index.html")?;
-    let styles = style_paths(&index)?.into_iter().map(read).collect::<Result<_>>()?;
+    let styles = style_paths(&index)?.into_iter().map(|path| sheet(&read(path)?));
+    let styles = styles.collect::<Result<_>>()?;
+    let read_script = |name: &str| Ok::<_, anyhow::Error>(script(&read(name)?));
     let icon = |name: &str| bytes(&format!("icons/{name}"));
     Ok(Sources {
         styles,
-        boot: format!("{}\n{}", read("boot.js")?, read("keep.js")?),
-        offline: read("offline.js")?,
-        unpack: read("unpack.js")?,
-        rescue: read("rescue.js")?,
+        boot: format!("{}\n{}", read_script("boot.js")?, read_script("keep.js")?),
+        offline: read_script("offline.js")?,
+        unpack: read_script("unpack.js")?,
+        rescue: read_script("rescue.js")?,
         worker: read("sw.js")?,
         manifest: read("noseward.webmanifest")?,
         icon: bytes("icon.svg")?,

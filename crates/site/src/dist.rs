@@ -53,7 +53,7 @@ mod tests {
     use super::*;
 
     fn file(name: &str, content: &str) -> File {
-        File { name: name.to_owned(), bytes: content.into(), first_visit: true }
+        File::visited(name, content)
     }
 
     #[test]

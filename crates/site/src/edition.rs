@@ -159,13 +159,9 @@ mod tests {
 
     #[test]
     fn the_build_follows_every_name_and_content() {
-        let file = |name: &str, text: &str| File {
-            name: name.to_owned(),
-            bytes: text.into(),
-            first_visit: true,
-        };
         let build = |files: &[(&str, &str)]| {
-            let mut files: Vec<File> = files.iter().map(|(n, t)| file(n, t)).collect();
+            let mut files: Vec<File> =
+                files.iter().map(|(name, text)| File::visited(name, *text)).collect();
             fill_build(&mut files)
         };
         let first = build(&[("a", "bc"), ("d", "")]);
@@ -173,7 +169,7 @@ mod tests {
         for other in [[("ab", "c"), ("d", "")], [("a", "bd"), ("d", "")]] {
             assert_ne!(first, build(&other));
         }
-        let mut marked = [file("a", "{{build}} {{short-build}}")];
+        let mut marked = [File::visited("a", "{{build}} {{short-build}}")];
         let build = fill_build(&mut marked);
         assert_eq!(marked[0].bytes, format!("{build} {}", &build[..8]).into_bytes());
     }

@@ -42,11 +42,8 @@ fn read(folder: &Path) -> Result<Vec<File>> {
     for entry in fs::read_dir(folder).with_context(failed)? {
         let path = entry.with_context(failed)?.path();
         let name = path.file_name().and_then(|name| name.to_str());
-        files.push(File {
-            name: name.with_context(failed)?.to_owned(),
-            bytes: fs::read(&path).with_context(failed)?,
-            first_visit: false,
-        });
+        let bytes = fs::read(&path).with_context(failed)?;
+        files.push(File::beside(name.with_context(failed)?, bytes));
     }
     files.sort_by(|a, b| a.name.cmp(&b.name));
     Ok(files)
@@ -110,11 +107,7 @@ mod tests {
     #[test]
     fn a_difference_is_named() {
         let files = |texts: &[(&str, &str)]| -> Vec<File> {
-            let file = |(name, text): &(&str, &str)| File {
-                name: (*name).to_owned(),
-                bytes: (*text).into(),
-                first_visit: true,
-            };
+            let file = |(name, text): &(&str, &str)| File::visited(name, *text);
             texts.iter().map(file).collect()
         };
         let first = files(&[("a", "same"), ("b", "12345")]);

@@ -9,6 +9,15 @@ use brotli::enc::BrotliEncoderParams;
 /// drawing and links, and what stands round every place.
 const BUDGET: usize = 200 * 1024;
 
+/// The most that any other place may load besides, in bytes after brotli: with the notebook,
+/// which the first of them brings.
+const PLACE_BUDGET: usize = 80 * 1024;
+/// The part that every place needs.
+const NOTEBOOK: &str = "notebook";
+/// The parts that are places, or several.
+const PLACES: [&str; 7] =
+    ["measure", "compare", "trial", "swing", "why", "handin", "lead"];
+
 /// The most that a first visit and what loads after the first drawing may weigh together, in
 /// bytes after brotli: the page with everything in it. At 400 kbit a second, a slow line in
 /// a school, all of it is here after some ten seconds.
@@ -30,10 +39,24 @@ pub(crate) fn check(files: &[File]) -> Result<()> {
     }
     println!("{:<32} {:>9} {total:>9}  of {BUDGET}", "together", "");
     within_budget(total)?;
+    let mut later = Vec::new();
     for file in files.iter().filter(|file| is_later(file)) {
         let size = compressed(&file.bytes)?;
         total += size;
         println!("later: {:<25} {:>9} {size:>9}", file.name, file.bytes.len());
+        later.push((file, size));
+    }
+    for place in PLACES {
+        let is_of = |part: &String| part == place || part == NOTEBOOK;
+        let loaded = later.iter().filter(|(file, _)| file.parts.iter().any(is_of));
+        let size: usize = loaded.map(|(_, size)| size).sum();
+        println!("place: {place:<35} {size:>9}  of {PLACE_BUDGET}");
+        ensure!(
+            size <= PLACE_BUDGET,
+            "the place {place} loads {size} bytes, {} more than its budget of {PLACE_BUDGET} in \
+             crates/site/src/sizes.rs",
+            size - PLACE_BUDGET
+        );
     }
     println!("{:<32} {:>9} {total:>9}  of {WHOLE_BUDGET}", "all of it", "");
     ensure!(
@@ -104,34 +127,40 @@ mod tests {
 
     #[test]
     fn only_files_of_a_first_visit_count() {
-        let file = |first_visit| File {
-            name: "noseward.js".to_owned(),
-            bytes: noise(BUDGET + 1),
-            first_visit,
-        };
-        assert!(check(&[file(false)]).is_ok());
-        assert!(check(&[file(false), file(true)]).is_err());
+        let bytes = noise(BUDGET + 1);
+        let beside = || File::beside("noseward.js", bytes.as_slice());
+        assert!(check(&[beside()]).is_ok());
+        assert!(
+            check(&[beside(), File::visited("noseward.js", bytes.as_slice())]).is_err()
+        );
     }
 
     #[test]
     fn the_whole_page_has_a_budget_too() {
-        let later = |size| File {
-            name: "later-0.wasm".to_owned(),
-            bytes: noise(size),
-            first_visit: false,
-        };
+        let later = |size| File::beside("later-0.wasm", noise(size));
         assert!(check(&[later(WHOLE_BUDGET / 2)]).is_ok());
         let error = check(&[later(WHOLE_BUDGET + 1)]).unwrap_err().to_string();
         assert!(error.contains("the whole page"), "{error}");
     }
 
     #[test]
-    fn the_single_file_has_a_budget_of_its_own() {
-        let file = |name: &str, size| File {
-            name: name.to_owned(),
-            bytes: vec![0; size],
-            first_visit: false,
+    fn a_place_has_a_budget_with_all_that_it_loads() {
+        let file = |size, parts: &[&str]| {
+            let parts = parts.iter().map(|&part| part.to_owned()).collect();
+            File { parts, ..File::beside("part-0.wasm", noise(size)) }
         };
+        let notebook = || file(PLACE_BUDGET / 2, &["notebook"]);
+        assert!(check(&[notebook(), file(PLACE_BUDGET / 3, &["swing", "why"])]).is_ok());
+        let error =
+            check(&[notebook(), file(PLACE_BUDGET / 2 + 1, &["swing"])]).unwrap_err();
+        assert!(error.to_string().contains("the place swing loads"), "{error}");
+        // What is no place.
+        assert!(check(&[file(PLACE_BUDGET + 1, &["files"])]).is_ok());
+    }
+
+    #[test]
+    fn the_single_file_has_a_budget_of_its_own() {
+        let file = |name: &str, size| File::beside(name, vec![0; size]);
         assert!(check(&[file(SINGLE_FILE, SINGLE_FILE_BUDGET)]).is_ok());
         assert!(check(&[file("other.html", SINGLE_FILE_BUDGET + 1)]).is_ok());
         let error = check(&[file(SINGLE_FILE, SINGLE_FILE_BUDGET + 1)]).unwrap_err();

@@ -3,42 +3,52 @@
 
 use anyhow::{Context, Result, anyhow, ensure};
 use std::fs;
+use std::io::ErrorKind;
 use std::path::Path;
-use wasm_encoder::{RawSection, Section};
+use wasm_encoder::{CustomSection, RawSection, Section};
 use wasmparser::{Parser, Payload};
 
 /// How the main part names the script that loads the others.
 pub(crate) const LINK_NAME: &str = "./__wasm_split.js";
-/// How that script takes the main part's functions from the bindings.
-const LINK_IMPORT: &str = "import { initSync } from \"./noseward.js\";";
+/// The part that is loaded before any other: it carries what is too small for a file.
+const CARRIER: &str = "notebook";
+/// The name of the sections in which it does so.
+const CARRIED: &str = "part";
+/// What is smaller than this, in bytes, is carried.
+const SMALL: usize = 4096;
 
-/// How the script fetches and starts a part, as it comes, and as it is here: a server may
-/// not know the type of a module, and a line may fall silent.
-const FETCHED: &str = "= fetch(new URL(";
-const FETCHED_HERE: &str = "= fetchPart(new URL(";
-const STREAMED: &str = "WebAssembly.instantiateStreaming(src, imports)";
-const STARTED_HERE: &str = "WebAssembly.instantiate(await src, imports)";
-/// What `fetchPart` is.
-const FETCH_PART: &str = include_str!("../../../www/part.js");
+/// What loads a part.
+const LOAD_PART: &str = include_str!("../../../www/part.js");
 
 /// A module in parts.
 #[derive(Debug)]
 pub(crate) struct Split {
     /// What every visit loads, still without bindings.
     pub(crate) main: Vec<u8>,
-    /// The script that loads the parts; it stands behind that of the bindings.
+    /// The script that loads the parts; it stands behind that of the bindings, in the same
+    /// file: two files would have to name each other, and each is named after its content.
     pub(crate) link: String,
+    /// The files of the parts.
+    pub(crate) files: Vec<PartFile>,
     /// The parts.
     pub(crate) parts: Vec<Part>,
 }
 
-/// A part that is loaded later.
-#[derive(Debug)]
-pub(crate) struct Part {
+/// A file that is loaded later.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct PartFile {
     /// The name by which the script asks for it.
     pub(crate) name: String,
-    /// The part.
     pub(crate) bytes: Vec<u8>,
+}
+
+/// What is loaded at once when somebody needs it.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Part {
+    /// As the module asks for it.
+    pub(crate) name: String,
+    /// The files, the [`CARRIER`]'s first.
+    pub(crate) files: Vec<String>,
 }
 
 /// Cuts the module at `path`, which was linked with its relocations.
@@ -46,6 +56,11 @@ pub(crate) fn split(path: &Path) -> Result<Split> {
     let module =
         fs::read(path).with_context(|| format!("{} cannot be read", path.display()))?;
     let folder = path.with_extension("parts");
+    // What an earlier cut has left is of no part.
+    fs::remove_dir_all(&folder).or_else(|error| match error.kind() {
+        ErrorKind::NotFound => Ok(()),
+        _ => Err(error),
+    })?;
     let main = folder.join("main.wasm");
     let mut options = wasm_split_cli_support::Options::new(&module);
     options.output_dir = &folder;
@@ -54,63 +69,88 @@ pub(crate) fn split(path: &Path) -> Result<Split> {
     options.main_module = "./noseward.js";
     let found = wasm_split_cli_support::transform(options)
         .map_err(|error| anyhow!("{} cannot be cut: {error:#}", path.display()))?;
-    let mut parts = Vec::new();
+    let mut files = Vec::new();
     for path in found.split_modules {
         let name = path.file_name().and_then(|name| name.to_str());
         let name = name.context("a part of the module has no name")?.to_owned();
-        parts.push(Part { name, bytes: without_custom_sections(&fs::read(&path)?)? });
+        files.push(PartFile { name, bytes: without_custom_sections(&fs::read(&path)?)? });
     }
-    parts.sort_by(|a, b| a.name.cmp(&b.name));
-    let link = fs::read_to_string(folder.join(LINK_NAME))?;
-    Ok(Split { main: fs::read(main)?, link: inlined(&link)?, parts })
-}
-
-/// The script as it stands behind that of the bindings, in the same file: two files would
-/// have to name each other, and each is named after its content.
-fn inlined(link: &str) -> Result<String> {
-    ensure!(
-        link.contains(LINK_IMPORT) && !link.replace(LINK_IMPORT, "").contains("import "),
-        "the script that loads the parts imports something else than {LINK_IMPORT}"
-    );
-    let names: Vec<&str> = link
-        .split("export const ")
-        .skip(1)
-        .filter_map(|rest| rest.split(' ').next())
+    files.sort_by(|a, b| a.name.cmp(&b.name));
+    let mut parts: Vec<Part> = found
+        .prefetch_map
+        .into_iter()
+        .map(|(name, stems)| {
+            let files = stems.into_iter().map(|stem| format!("{stem}.wasm")).collect();
+            Part { name, files }
+        })
         .collect();
-    ensure!(!names.is_empty(), "the script that loads the parts loads none");
-    ensure!(
-        [FETCHED, STREAMED].iter().all(|call| link.matches(call).count() == names.len()),
-        "the script that loads the parts does not load each of them by {FETCHED} and \
-         {STREAMED}"
-    );
-    let body = link
-        .replace(LINK_IMPORT, "")
-        .replace("export const ", "const ")
-        .replace(FETCHED, FETCHED_HERE)
-        .replace(STREAMED, STARTED_HERE);
-    Ok(format!("{FETCH_PART}{body}const parts = {{ {} }};\n", names.join(", ")))
+    parts.sort_by(|a, b| a.name.cmp(&b.name));
+    let (files, parts) = carried(files, parts)?;
+    Ok(Split { main: fs::read(main)?, link: link(&files, &parts)?, files, parts })
 }
 
-/// The script of the bindings with the loading of the parts in it.
+/// Puts the small files into that of the [`CARRIER`], which every part then loads first.
+fn carried(files: Vec<PartFile>, parts: Vec<Part>) -> Result<(Vec<PartFile>, Vec<Part>)> {
+    let carrier = format!("split_{CARRIER}.wasm");
+    let is_small = |file: &PartFile| file.bytes.len() < SMALL && file.name != carrier;
+    let (small, mut large): (Vec<_>, Vec<_>) = files.into_iter().partition(is_small);
+    let host = large.iter_mut().find(|file| file.name == carrier);
+    let host = host.with_context(|| format!("there is no part called {CARRIER}"))?;
+    for file in small {
+        let section = CustomSection { name: CARRIED.into(), data: file.bytes.into() };
+        section.append_to(&mut host.bytes);
+    }
+    let is_file = |name: &String| large.iter().any(|file| file.name == *name);
+    let parts = parts.into_iter().map(|part| {
+        let mut files: Vec<String> = part.files.into_iter().filter(is_file).collect();
+        files.retain(|name| *name != carrier);
+        files.sort();
+        files.insert(0, carrier.clone());
+        Part { files, ..part }
+    });
+    let parts = parts.collect();
+    Ok((large, parts))
+}
+
+/// The script that loads the parts. It names each file once.
+fn link(files: &[PartFile], parts: &[Part]) -> Result<String> {
+    let mut script = LOAD_PART.to_owned();
+    script += "const FILES = [\n";
+    for PartFile { name, .. } in files {
+        script += &format!("  \"./{name}\",\n");
+    }
+    script += "];\nconst parts = {\n";
+    for Part { name, files: wanted } in parts {
+        let place = |wanted: &String| files.iter().position(|file| file.name == *wanted);
+        let places: Option<Vec<usize>> = wanted.iter().map(place).collect();
+        let places = places.with_context(|| format!("the part {name} lacks a file"))?;
+        script += &format!("  __wasm_split_load_{name}: loader({places:?}),\n");
+    }
+    Ok(script + "};\n")
+}
+
+/// The script of the bindings with the loading of the parts in it. It names the script that
+/// loads them once for each part.
 pub(crate) fn with_link(glue: &str, link: &str) -> Result<String> {
-    let lines = glue.lines().filter(|line| line.starts_with("import "));
-    let lines: Vec<&str> = lines.collect();
-    let &[line] = lines.as_slice() else {
-        return Err(anyhow!(
-            "the script of the bindings imports {} scripts, and one loads the parts",
-            lines.len()
-        ));
-    };
-    let name = line
-        .strip_prefix("import * as ")
-        .and_then(|rest| rest.split_once(" from "))
-        .filter(|(_, from)| from.contains(LINK_NAME))
-        .map(|(name, _)| name)
-        .with_context(|| format!("the bindings import something else: {line}"))?;
-    let used = format!("\"{LINK_NAME}\": {name}");
-    ensure!(glue.contains(&used), "the bindings do not hand on {LINK_NAME}");
-    let glue = glue.replace(line, "").replace(&used, &format!("\"{LINK_NAME}\": parts"));
-    Ok(format!("{}\n{link}", glue.trim_start()))
+    let lines: Vec<&str> =
+        glue.lines().filter(|line| line.starts_with("import ")).collect();
+    ensure!(!lines.is_empty(), "the script of the bindings imports nothing");
+    let mut script = glue.to_owned();
+    let mut parts = format!("\"{LINK_NAME}\": parts,");
+    for line in lines {
+        let name = line
+            .strip_prefix("import * as ")
+            .and_then(|rest| rest.split_once(" from "))
+            .filter(|(_, from)| from.contains(LINK_NAME))
+            .map(|(name, _)| name)
+            .with_context(|| format!("the bindings import something else: {line}"))?;
+        let used = format!("\"{LINK_NAME}\": {name},");
+        ensure!(script.contains(&used), "the bindings do not hand on {LINK_NAME}");
+        script = script.replace(&format!("{line}\n"), "").replace(&used, &parts);
+        // Handed on once.
+        parts.clear();
+    }
+    Ok(format!("{}\n{link}", script.trim_start()))
 }
 
 /// The module without names and other sections that a browser does not need.
@@ -134,25 +174,71 @@ pub(crate) fn without_custom_sections(module: &[u8]) -> Result<Vec<u8>> {
 mod tests {
     use super::*;
 
-    const LINK: &str = "import { initSync } from \"./noseward.js\";\n\
-        export const __wasm_split_load_a = x(() => { const src = fetch(new URL('a'));\n\
-        return WebAssembly.instantiateStreaming(src, imports); });\n";
+    fn file(name: &str, size: usize) -> PartFile {
+        PartFile {
+            name: name.into(),
+            bytes: [b"\0asm\x01\0\0\0", &vec![0; size][..]].concat(),
+        }
+    }
+
+    fn part(name: &str, files: &[&str]) -> Part {
+        Part { name: name.into(), files: files.iter().map(|&file| file.into()).collect() }
+    }
+
+    #[test]
+    fn what_is_small_travels_with_the_part_that_comes_first() {
+        let files = [
+            file("chunk_1.wasm", 10),
+            file("chunk_2.wasm", SMALL),
+            file("split_notebook.wasm", 20),
+            file("split_swing.wasm", SMALL),
+        ];
+        let parts = vec![
+            part("notebook", &["chunk_1.wasm", "split_notebook.wasm"]),
+            part("swing", &["chunk_1.wasm", "chunk_2.wasm", "split_swing.wasm"]),
+        ];
+        let (found, parts) = carried(files.to_vec(), parts).unwrap();
+        assert_eq!(found[0], files[1]);
+        assert_eq!(found[2], files[3]);
+        let section =
+            CustomSection { name: "part".into(), data: files[0].bytes.as_slice().into() };
+        let mut host = files[2].bytes.clone();
+        section.append_to(&mut host);
+        assert_eq!(found[1], PartFile { name: files[2].name.clone(), bytes: host });
+        assert_eq!(found.len(), 3);
+        assert_eq!(
+            parts,
+            [
+                part("notebook", &["split_notebook.wasm"]),
+                part(
+                    "swing",
+                    &["split_notebook.wasm", "chunk_2.wasm", "split_swing.wasm"]
+                ),
+            ]
+        );
+        assert!(carried(vec![file("split_swing.wasm", 1)], Vec::new()).is_err());
+    }
 
     #[test]
     fn the_link_stands_in_the_script_of_the_bindings() {
-        let glue = "import * as import1 from \"./__wasm_split.js\"\nfunction initSync() {}\n\
-            const imports = { \"./__wasm_split.js\": import1 };\n";
-        let script = with_link(glue, &inlined(LINK).unwrap()).unwrap();
-        let (before, after) = script.split_once(FETCH_PART).unwrap();
+        let glue = "import * as import1 from \"./__wasm_split.js\"\n\
+            import * as import2 from \"./__wasm_split.js\"\nfunction initSync() {}\n\
+            const imports = {\n\"./__wasm_split.js\": import1,\n\"./__wasm_split.js\": import2,\n};\n";
+        let files = [file("chunk_1.wasm", 0), file("split_notebook.wasm", 0)];
+        let swing = part("swing", &["split_notebook.wasm", "chunk_1.wasm"]);
+        let other = part("why", &["split_why.wasm"]);
+        assert!(link(&files, &[other]).is_err());
+        let link = link(&files, &[swing]).unwrap();
+        let script = with_link(glue, &link).unwrap();
+        let (before, after) = script.split_once(LOAD_PART).unwrap();
         assert_eq!(
             before,
-            "function initSync() {}\nconst imports = { \"./__wasm_split.js\": parts };\n\n"
+            "function initSync() {}\nconst imports = {\n\"./__wasm_split.js\": parts,\n\n};\n\n"
         );
         assert_eq!(
             after,
-            "\nconst __wasm_split_load_a = x(() => { const src = fetchPart(new URL('a'));\n\
-             return WebAssembly.instantiate(await src, imports); });\n\
-             const parts = { __wasm_split_load_a };\n"
+            "const FILES = [\n  \"./chunk_1.wasm\",\n  \"./split_notebook.wasm\",\n];\n\
+             const parts = {\n  __wasm_split_load_swing: loader([1, 0]),\n};\n"
         );
         let other = glue.replace("__wasm_split", "elsewhere");
         assert!(with_link(&other, "").is_err());
@@ -161,18 +247,8 @@ mod tests {
     }
 
     #[test]
-    fn a_link_that_imports_more_or_loads_nothing_is_refused() {
-        assert!(inlined(&format!("import 'x';\n{LINK}")).is_err());
-        assert!(inlined("import { initSync } from \"./noseward.js\";\n").is_err());
-        assert!(inlined("").is_err());
-        for call in [FETCHED, STREAMED] {
-            assert!(inlined(&LINK.replace(call, "other()")).is_err(), "{call}");
-        }
-    }
-
-    #[test]
     fn a_silent_line_is_given_up_within_five_seconds() {
-        let (_, rest) = FETCH_PART.split_once("const SILENCE_MS = ").unwrap();
+        let (_, rest) = LOAD_PART.split_once("const SILENCE_MS = ").unwrap();
         let silence: u32 = rest.split(';').next().unwrap().parse().unwrap();
         assert!(silence <= 5000, "{silence}");
     }

@@ -4,6 +4,7 @@ mod computer;
 mod edits;
 mod effect;
 mod keeping;
+mod loading;
 mod measured;
 mod message;
 mod notebook_state;
@@ -28,12 +29,11 @@ pub(crate) use edits::{
 };
 pub(crate) use effect::Effect;
 pub(crate) use keeping::Keeping;
+pub(crate) use loading::{Code, Loading};
 pub(crate) use measured::ReadOf;
 use message::Step;
 pub(crate) use message::{Msg, Paper, Start};
-pub(crate) use notebook_state::{
-    Code, NotebookMsg, NotebookState, NotebookView, Slot, call,
-};
+pub(crate) use notebook_state::{NotebookMsg, NotebookState, NotebookView, Slot, call};
 pub(crate) use notice::Notice;
 pub(crate) use place::Place;
 pub(crate) use presses::Presses;
@@ -59,6 +59,8 @@ pub(crate) struct State {
     pub(crate) swing: SwingState,
     /// The notebook.
     pub(crate) desk: NotebookState,
+    /// Which parts of the page are here.
+    pub(crate) parts: Loading,
     /// The last rocket that could be drawn, with its report; without figures there was none.
     pub(crate) drawn: (Design, Report),
     /// Text that could not be read as a value; the design keeps the value before it.
@@ -211,6 +213,7 @@ impl State {
             swings,
             swing: SwingState::new(opening.still),
             desk: NotebookState::new(opening.lot),
+            parts: Loading::default(),
             drawn,
             drafts: Vec::new(),
             units: Units { system: opening.units },
@@ -360,6 +363,12 @@ impl State {
         self.place == Place::Swing || self.printing == Some(Paper::Swing)
     }
 
+    /// A button of a place was pressed: what was typed before, and what was said, is past.
+    pub(crate) fn take_away_words(&mut self) {
+        self.typing = None;
+        self.notice.take_if(|notice| matches!(notice, Notice::Said { .. }));
+    }
+
     /// Works everything out again after the design changed. A prediction, and a message
     /// about what was done, were about the rocket as it was.
     fn refresh(&mut self) {
@@ -371,8 +380,7 @@ impl State {
 
     /// Starts again with the worked example, as if the page had never been used here.
     fn forget_everything(&mut self) {
-        let desk =
-            NotebookState { code: self.desk.code, ..NotebookState::new(self.desk.lot) };
+        let (desk, parts) = (NotebookState::new(self.desk.lot), self.parts.clone());
         let opening = Opening {
             can_keep: self.keeping != Keeping::Blocked,
             computer: self.computer.clone(),
@@ -383,7 +391,7 @@ impl State {
             ..Opening::default()
         };
         let (sheet_px, graph_px) = (self.sheet_px, self.graph_px);
-        *self = Self { sheet_px, graph_px, desk, ..Self::new(&opening) };
+        *self = Self { sheet_px, graph_px, desk, parts, ..Self::new(&opening) };
     }
 
     /// The rocket and what it did: what links, codes and files hold.
@@ -722,7 +730,7 @@ pub(crate) fn go_to(state: &mut State, place: Place, step: bool) -> Vec<Effect> 
     if place == Place::Swing {
         effects.extend(swing::arrive(state));
     }
-    effects.extend(notebook_state::load(state, Vec::new()));
+    effects.extend(notebook_state::ask_for(state, place.part()));
     effects
 }
 

@@ -213,10 +213,10 @@ impl Page {
         match effect {
             Effect::Redraw => self.frame.request(),
             Effect::Arrive { step } => self.arrive(step)?,
-            Effect::LoadLater => {
+            Effect::Load(part) => {
                 let page = Rc::clone(self);
-                part::load_later(move |done| {
-                    page.send(Msg::Notebook(NotebookMsg::Loaded(done)));
+                part::load(part, move |done| {
+                    page.send(Msg::Notebook(NotebookMsg::Loaded(part, done)));
                 });
             }
             Effect::KeepNotebook { slot, text } => {
@@ -319,7 +319,7 @@ impl Page {
         let regions = match place {
             Place::Rocket => rocket::regions(&self.state.borrow()),
             _ => {
-                let call = app::call(&mut self.state.borrow_mut(), Ask::Place);
+                let call = app::call(&mut self.state.borrow_mut(), Ask::Place(place));
                 if call.regions.is_empty() {
                     shell::waiting(&self.state.borrow())
                 } else {

@@ -9,7 +9,7 @@ use wasm_bindgen::{JsError, JsValue};
 use wasm_bindgen_futures::JsFuture;
 
 use crate::later::Question;
-use crate::part;
+use crate::part::{self, Part};
 
 #[wasm_bindgen(typescript_custom_section)]
 const TYPES: &str = include_str!("js/types.d.ts");
@@ -32,7 +32,7 @@ extern "C" {
 #[wasm_bindgen(unchecked_return_type = "Report")]
 pub async fn evaluate(design: JsDesign) -> Result<JsValue, JsValue> {
     let loads = Promise::new(&mut |resolve, _| {
-        part::load_later(move |done| {
+        part::load(Part::Script, move |done| {
             let _ = resolve.call1(&JsValue::UNDEFINED, &done.into());
         });
     });
@@ -40,10 +40,8 @@ pub async fn evaluate(design: JsDesign) -> Result<JsValue, JsValue> {
         return Err(JsError::new("a part of the module could not be loaded").into());
     }
     let mut report = Ok(JsValue::UNDEFINED);
-    part::call_later(&mut Question::Evaluate {
-        design: design.into(),
-        report: &mut report,
-    });
+    let mut question = Question::Evaluate { design: design.into(), report: &mut report };
+    part::call(Part::Script, &mut question);
     report
 }
 

@@ -1,23 +1,25 @@
 //! What loads once the first drawing stands: every place but the first, what the notebook does,
-//! and how sure the figures are. A part of its own, which the rest of the page calls through
-//! [`answer`] only.
+//! and how sure the figures are. The first part of the page calls it through the functions
+//! here only, one for each [`Part`].
 
 use noseward_lesson::Document;
 use wasm_bindgen::JsValue;
 
-use crate::app::{Effect, NotebookMsg, Notice, Paper, State};
+use crate::app::{Effect, NotebookMsg, Notice, Paper, Place, State};
 use crate::js;
 use crate::notebook;
-use crate::places;
+use crate::part::Part;
+use crate::places::hand_in::HandInMsg;
+use crate::places::{self, PlaceMsg};
 use crate::shell::{Region, crash};
 
-/// What this part is asked.
+/// What a part is asked.
 #[derive(Debug)]
 pub(crate) enum Ask {
     /// To let a message change the notebook.
     Update(NotebookMsg),
-    /// For what stands in the present place.
-    Place,
+    /// For what stands in this place.
+    Place(Place),
     /// For a sheet of paper.
     Paper(Paper),
     /// For the rocket in words: the drawing is described by them.
@@ -25,7 +27,7 @@ pub(crate) enum Ask {
     /// To tell what undo or redo did to the document as it was.
     Told { forward: bool, before: Box<Document> },
     /// For the notebook as it is kept.
-    File,
+    Kept,
     /// For what is left of the open notebook should the module ever stop.
     Crash,
     /// To work out a little more of how sure the figures are; the answer is what is next.
@@ -38,10 +40,43 @@ pub(crate) enum Ask {
     Moving,
 }
 
+impl Ask {
+    /// The part that can answer; `None` for the first part's own place.
+    pub(crate) fn part(&self) -> Option<Part> {
+        Some(match self {
+            Self::Update(msg) => of_message(msg),
+            Self::Place(place) => return place.part(),
+            Self::Swing | Self::Starts => Part::Motion,
+            Self::Paper(Paper::Swing) | Self::Moving => Part::Swing,
+            Self::Paper(_) => Part::Files,
+            Self::InWords => Part::Why,
+            Self::Told { .. } => Part::Trial,
+            Self::Kept | Self::Crash => Part::Notebook,
+            Self::Uncertainty => Part::Certainty,
+        })
+    }
+}
+
+/// The part that knows what a message does.
+pub(crate) fn of_message(msg: &NotebookMsg) -> Part {
+    match msg {
+        NotebookMsg::OpenText(_) | NotebookMsg::OpenLink(_) => Part::Files,
+        NotebookMsg::Place(PlaceMsg::HandIn(HandInMsg::Symbols)) => Part::HandIn,
+        // A link is what is kept.
+        NotebookMsg::Place(PlaceMsg::HandIn(HandInMsg::CopyLink)) => Part::Notebook,
+        NotebookMsg::Place(PlaceMsg::HandIn(_)) => Part::Files,
+        NotebookMsg::Place(PlaceMsg::Swing(_)) => Part::Swing,
+        NotebookMsg::Place(PlaceMsg::Compare(_)) => Part::Compare,
+        NotebookMsg::Place(PlaceMsg::Lead(_)) => Part::Lead,
+        NotebookMsg::Place(_) => Part::Trial,
+        _ => Part::Notebook,
+    }
+}
+
 /// A question, with room for its answer.
 #[derive(Debug)]
 pub(crate) struct Call {
-    ask: Ask,
+    pub(crate) ask: Ask,
     /// What the browser has to do.
     pub(crate) effects: Vec<Effect>,
     /// What is to be shown.
@@ -64,7 +99,7 @@ impl Call {
     }
 }
 
-/// What crosses into this part.
+/// What crosses into a part.
 #[derive(Debug)]
 pub(crate) enum Question<'a> {
     /// Something of the page.
@@ -73,20 +108,48 @@ pub(crate) enum Question<'a> {
     Evaluate { design: JsValue, report: &'a mut Result<JsValue, JsValue> },
 }
 
-/// Answers a question.
-pub(crate) fn answer(question: &mut Question<'_>) {
-    match question {
-        Question::Page { state, call } => of_page(state, call),
-        Question::Evaluate { design, report } => **report = js::report_of(design.clone()),
+/// What a part is asked that has nothing to do with it is no question: it stays unanswered.
+pub(crate) fn notebook(question: &mut Question<'_>) {
+    let Question::Page { state, call } = question else { return };
+    match &call.ask {
+        Ask::Update(NotebookMsg::Place(_)) => {
+            state.take_away_words();
+            call.effects = places::hand_in::copy_link(state);
+        }
+        Ask::Update(msg) => call.effects = notebook::update(state, msg),
+        Ask::Kept => call.text = Some(notebook::kept(state)),
+        Ask::Crash => call.regions = crash::for_crash(state),
+        _ => {}
     }
 }
 
-fn of_page(state: &mut State, call: &mut Call) {
+pub(crate) fn certainty(question: &mut Question<'_>) {
+    let Question::Page { state, call } = question else { return };
+    if matches!(call.ask, Ask::Uncertainty) {
+        call.effects = state.work_out_sure();
+    }
+}
+
+pub(crate) fn measure(question: &mut Question<'_>) {
+    let Question::Page { state, call } = question else { return };
+    if matches!(call.ask, Ask::Place(_)) {
+        call.regions = places::measure::regions(state);
+    }
+}
+
+pub(crate) fn trial(question: &mut Question<'_>) {
+    let Question::Page { state, call } = question else { return };
     match &call.ask {
-        Ask::Update(msg) => call.effects = notebook::update(state, msg),
-        Ask::Place => call.regions = places::regions(state),
-        Ask::Paper(paper) => call.regions = places::paper(state, *paper),
-        Ask::InWords => call.regions = places::why::described(state),
+        Ask::Place(Place::Predict) => call.regions = places::predict::regions(state),
+        Ask::Place(Place::Conclude) => call.regions = places::conclude::regions(state),
+        Ask::Update(NotebookMsg::Place(msg)) => {
+            state.take_away_words();
+            call.effects = match msg {
+                PlaceMsg::Predict(msg) => places::predict::update(state, *msg),
+                PlaceMsg::Conclude(msg) => places::conclude::update(state, *msg),
+                _ => Vec::new(),
+            };
+        }
         Ask::Told { forward, before } => {
             let now = state.document();
             let (how, what) = if *forward {
@@ -96,14 +159,102 @@ fn of_page(state: &mut State, call: &mut Call) {
             };
             state.notice = what.map(|what| Notice::said(format!("{how}: {what}.")));
         }
-        Ask::File => call.text = Some(notebook::file(state)),
-        Ask::Crash => call.regions = crash::for_crash(state),
-        Ask::Uncertainty => call.effects = state.work_out_sure(),
-        Ask::Swing => state.work_out_swing(),
-        Ask::Starts => call.effects = state.try_starts(),
+        _ => {}
+    }
+}
+
+pub(crate) fn swing(question: &mut Question<'_>) {
+    let Question::Page { state, call } = question else { return };
+    match &call.ask {
+        Ask::Place(_) => call.regions = places::swing::regions(state),
+        Ask::Update(NotebookMsg::Place(PlaceMsg::Swing(msg))) => {
+            call.effects = places::swing::update(state, msg.clone());
+        }
+        Ask::Paper(_) => {
+            call.regions = places::sheet_of_paper(places::swing::paper(state));
+        }
         Ask::Moving => {
             call.groups = places::swing::moving(state);
             call.text = Some(places::swing::time(state));
         }
+        _ => {}
+    }
+}
+
+pub(crate) fn motion(question: &mut Question<'_>) {
+    let Question::Page { state, call } = question else { return };
+    match &call.ask {
+        Ask::Swing => state.work_out_swing(),
+        Ask::Starts => call.effects = state.try_starts(),
+        _ => {}
+    }
+}
+
+pub(crate) fn compare(question: &mut Question<'_>) {
+    let Question::Page { state, call } = question else { return };
+    match &call.ask {
+        Ask::Place(_) => call.regions = places::compare::regions(state),
+        Ask::Update(NotebookMsg::Place(PlaceMsg::Compare(msg))) => {
+            state.take_away_words();
+            call.effects = places::compare::update(state, *msg);
+        }
+        _ => {}
+    }
+}
+
+pub(crate) fn why(question: &mut Question<'_>) {
+    let Question::Page { state, call } = question else { return };
+    match &call.ask {
+        Ask::Place(_) => call.regions = places::why::regions(state),
+        Ask::InWords => call.regions = places::why::described(state),
+        _ => {}
+    }
+}
+
+pub(crate) fn hand_in(question: &mut Question<'_>) {
+    let Question::Page { state, call } = question else { return };
+    match &call.ask {
+        Ask::Place(_) => call.regions = places::hand_in::regions(state),
+        Ask::Update(_) => {
+            state.take_away_words();
+            call.effects = places::hand_in::show_symbols(state);
+        }
+        _ => {}
+    }
+}
+
+pub(crate) fn lead(question: &mut Question<'_>) {
+    let Question::Page { state, call } = question else { return };
+    match &call.ask {
+        Ask::Place(_) => call.regions = places::lead::regions(state),
+        Ask::Update(NotebookMsg::Place(PlaceMsg::Lead(msg))) => {
+            state.take_away_words();
+            call.effects = places::lead::update(state, *msg);
+        }
+        _ => {}
+    }
+}
+
+pub(crate) fn files(question: &mut Question<'_>) {
+    let Question::Page { state, call } = question else { return };
+    match &call.ask {
+        Ask::Paper(paper) => call.regions = places::paper(state, *paper),
+        Ask::Update(NotebookMsg::OpenText(text)) => {
+            call.effects = notebook::open_text(state, text);
+        }
+        Ask::Update(NotebookMsg::OpenLink(text)) => {
+            call.effects = notebook::open_link(state, text);
+        }
+        Ask::Update(NotebookMsg::Place(PlaceMsg::HandIn(msg))) => {
+            state.take_away_words();
+            call.effects = places::hand_in::update(state, *msg);
+        }
+        _ => {}
+    }
+}
+
+pub(crate) fn script(question: &mut Question<'_>) {
+    if let Question::Evaluate { design, report } = question {
+        **report = js::report_of(design.clone());
     }
 }

@@ -7,7 +7,9 @@ mod typed;
 mod update;
 
 pub(crate) use fields::NotebookField;
-pub(crate) use opening::{contents, delete_open, file, hash as link_hash, new_group};
+pub(crate) use opening::{
+    contents, delete_open, file, hash as link_hash, kept, new_group, open_link, open_text,
+};
 pub(crate) use trial::{begin_if_needed, begun_trial, full, onto_page, open_trial};
 pub(crate) use typed::fault;
 pub(crate) use update::{say, update, written};

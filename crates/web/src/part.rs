@@ -1,9 +1,10 @@
 //! The parts of the page that load when somebody needs them.
 //!
 //! The compiled module is cut where a function of a part is called: with the feature
-//! `parts`, the calls below go through imports, and everything that only they reach comes
-//! in a file of its own, which shares the memory of the first. Without the feature, in
-//! native tests and in the single file, they are plain calls.
+//! `parts`, the calls below go through imports, and what only they reach comes in files of
+//! their own, which share the memory of the first; what several parts reach comes in files
+//! that these share. Without the feature, in native tests and in the single file, they are
+//! plain calls.
 //!
 //! The names are those that the cutting program looks for:
 //! `__wasm_split_00PART00_import_ID_NAME`, `…_export_ID_NAME`, with an ID of 32
@@ -11,77 +12,198 @@
 
 use crate::later::{self, Question};
 
-/// Asks the part that loads later. It must be [loaded](load_later).
-pub(crate) fn call_later(question: &mut Question<'_>) {
-    #[cfg(feature = "parts")]
-    split::call_later(question);
-    #[cfg(not(feature = "parts"))]
-    later::answer(question);
+/// Something that loads on its own.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Part {
+    /// What writes in a notebook, keeps it and gets it out again.
+    Notebook,
+    /// How sure the figures are.
+    Certainty,
+    Measure,
+    /// What a trial changed, and what the group says of it: Predict, Conclude.
+    Trial,
+    Swing,
+    /// The motion on the string.
+    Motion,
+    Compare,
+    Why,
+    HandIn,
+    Lead,
+    /// Files, codes and tables, in and out, and what is printed.
+    Files,
+    /// The call for other programs.
+    Script,
 }
 
-/// Loads that part and tells how that went: at once, where nothing is to be loaded.
-pub(crate) fn load_later(loaded: impl FnOnce(bool) + 'static) {
-    #[cfg(feature = "parts")]
-    split::load_later(Box::new(loaded));
-    #[cfg(not(feature = "parts"))]
-    loaded(true);
+impl Part {
+    /// Every part.
+    pub(crate) const ALL: [Self; 12] = [
+        Self::Notebook,
+        Self::Certainty,
+        Self::Measure,
+        Self::Trial,
+        Self::Swing,
+        Self::Motion,
+        Self::Compare,
+        Self::Why,
+        Self::HandIn,
+        Self::Lead,
+        Self::Files,
+        Self::Script,
+    ];
+
+    /// Those of a lesson, in the order in which they are fetched ahead.
+    pub(crate) const PREFETCHED: [Self; 11] = [
+        Self::Notebook,
+        Self::Certainty,
+        Self::Measure,
+        Self::Trial,
+        Self::Swing,
+        Self::Motion,
+        Self::Compare,
+        Self::Why,
+        Self::HandIn,
+        Self::Files,
+        Self::Lead,
+    ];
 }
 
-#[cfg(feature = "parts")]
-#[expect(unsafe_code, reason = "calls into another part of the module are imports")]
-mod split {
-    use std::ffi::c_void;
-
-    use super::{Question, later};
-
-    #[link(wasm_import_module = "./__wasm_split.js")]
-    unsafe extern "C" {
-        fn __wasm_split_load_later(
-            callback: unsafe extern "C" fn(*const c_void, bool),
-            data: *const c_void,
-        );
-        #[expect(improper_ctypes, reason = "both sides are compiled together")]
-        fn __wasm_split_00later00_import_00000000000000000000000000000001_call(
-            question: *mut Question<'_>,
-        );
-    }
-
-    /// The other side of the import.
-    ///
-    /// # Safety
-    ///
-    /// It must be an exclusive borrow that lives as long as the call.
-    #[unsafe(no_mangle)]
-    unsafe extern "C" fn __wasm_split_00later00_export_00000000000000000000000000000001_call(
-        question: *mut Question<'_>,
-    ) {
-        // SAFETY: only called below, with an exclusive borrow.
-        let question = unsafe { &mut *question };
-        later::answer(question);
-    }
-
-    pub(super) fn call_later(question: &mut Question<'_>) {
-        // SAFETY: the import is the function above, once the part is loaded; before that
-        // it ends the module, and touches nothing.
-        unsafe {
-            __wasm_split_00later00_import_00000000000000000000000000000001_call(question);
+/// Writes the cut for each part, once: its name for the cutting program, and the function on
+/// the other side.
+macro_rules! parts {
+    ($($part:ident $name:ident $load:literal $import:literal $export:literal;)*) => {
+        /// Asks a part. It must be [loaded](load).
+        pub(crate) fn call(part: Part, question: &mut Question<'_>) {
+            match part {
+                $(Part::$part => {
+                    #[cfg(feature = "parts")]
+                    split::$name::call(question);
+                    #[cfg(not(feature = "parts"))]
+                    later::$name(question);
+                })*
+            }
         }
-    }
 
-    type Loaded = Box<dyn FnOnce(bool)>;
+        /// Loads a part and tells how that went: at once, where nothing is to be loaded.
+        pub(crate) fn load(part: Part, loaded: impl FnOnce(bool) + 'static) {
+            #[cfg(feature = "parts")]
+            match part {
+                $(Part::$part => split::$name::load(Box::new(loaded)),)*
+            }
+            #[cfg(not(feature = "parts"))]
+            {
+                let _ = part;
+                loaded(true);
+            }
+        }
 
-    pub(super) fn load_later(loaded: Loaded) {
-        let data = Box::into_raw(Box::new(loaded)).cast::<c_void>();
-        // SAFETY: the script calls `tell` exactly once, with this pointer.
-        unsafe { __wasm_split_load_later(tell, data) };
-    }
+        #[cfg(feature = "parts")]
+        #[expect(unsafe_code, reason = "calls into another part of the module are imports")]
+        mod split {
+            use std::ffi::c_void;
 
-    /// # Safety
-    ///
-    /// `data` comes from [`load_later`], and is told once.
-    unsafe extern "C" fn tell(data: *const c_void, done: bool) {
-        // SAFETY: it was made from such a box, and nobody else has it.
-        let loaded = unsafe { Box::from_raw(data.cast_mut().cast::<Loaded>()) };
-        loaded(done);
-    }
+            use super::{Question, later};
+
+            type Loaded = Box<dyn FnOnce(bool)>;
+
+            /// # Safety
+            ///
+            /// `data` comes from a `load`, and is told once.
+            unsafe extern "C" fn tell(data: *const c_void, done: bool) {
+                // SAFETY: it was made from such a box, and nobody else has it.
+                let loaded = unsafe { Box::from_raw(data.cast_mut().cast::<Loaded>()) };
+                loaded(done);
+            }
+
+            $(pub(super) mod $name {
+                use super::{Loaded, Question, c_void, later, tell};
+
+                #[link(wasm_import_module = "./__wasm_split.js")]
+                unsafe extern "C" {
+                    #[link_name = $load]
+                    fn load_part(
+                        callback: unsafe extern "C" fn(*const c_void, bool),
+                        data: *const c_void,
+                    );
+                    #[link_name = $import]
+                    #[expect(improper_ctypes, reason = "both sides are compiled together")]
+                    fn imported(question: *mut Question<'_>);
+                }
+
+                /// The other side of the import.
+                ///
+                /// # Safety
+                ///
+                /// It must be an exclusive borrow that lives as long as the call.
+                #[unsafe(export_name = $export)]
+                unsafe extern "C" fn exported(question: *mut Question<'_>) {
+                    // SAFETY: only called below, with an exclusive borrow.
+                    later::$name(unsafe { &mut *question });
+                }
+
+                pub(in super::super) fn call(question: &mut Question<'_>) {
+                    // SAFETY: the import is the function above, once the part is loaded;
+                    // before that it ends the module, and touches nothing.
+                    unsafe { imported(question) };
+                }
+
+                pub(in super::super) fn load(loaded: Loaded) {
+                    let data = Box::into_raw(Box::new(loaded)).cast::<c_void>();
+                    // SAFETY: the script calls `tell` exactly once, with this pointer.
+                    unsafe { load_part(tell, data) };
+                }
+            })*
+        }
+    };
+}
+
+parts! {
+    Notebook notebook
+        "__wasm_split_load_notebook"
+        "__wasm_split_00notebook00_import_00000000000000000000000000000001_call"
+        "__wasm_split_00notebook00_export_00000000000000000000000000000001_call";
+    Certainty certainty
+        "__wasm_split_load_certainty"
+        "__wasm_split_00certainty00_import_00000000000000000000000000000002_call"
+        "__wasm_split_00certainty00_export_00000000000000000000000000000002_call";
+    Measure measure
+        "__wasm_split_load_measure"
+        "__wasm_split_00measure00_import_00000000000000000000000000000003_call"
+        "__wasm_split_00measure00_export_00000000000000000000000000000003_call";
+    Trial trial
+        "__wasm_split_load_trial"
+        "__wasm_split_00trial00_import_00000000000000000000000000000004_call"
+        "__wasm_split_00trial00_export_00000000000000000000000000000004_call";
+    Swing swing
+        "__wasm_split_load_swing"
+        "__wasm_split_00swing00_import_00000000000000000000000000000005_call"
+        "__wasm_split_00swing00_export_00000000000000000000000000000005_call";
+    Motion motion
+        "__wasm_split_load_motion"
+        "__wasm_split_00motion00_import_00000000000000000000000000000006_call"
+        "__wasm_split_00motion00_export_00000000000000000000000000000006_call";
+    Compare compare
+        "__wasm_split_load_compare"
+        "__wasm_split_00compare00_import_00000000000000000000000000000007_call"
+        "__wasm_split_00compare00_export_00000000000000000000000000000007_call";
+    Why why
+        "__wasm_split_load_why"
+        "__wasm_split_00why00_import_00000000000000000000000000000008_call"
+        "__wasm_split_00why00_export_00000000000000000000000000000008_call";
+    HandIn hand_in
+        "__wasm_split_load_handin"
+        "__wasm_split_00handin00_import_00000000000000000000000000000009_call"
+        "__wasm_split_00handin00_export_00000000000000000000000000000009_call";
+    Lead lead
+        "__wasm_split_load_lead"
+        "__wasm_split_00lead00_import_0000000000000000000000000000000a_call"
+        "__wasm_split_00lead00_export_0000000000000000000000000000000a_call";
+    Files files
+        "__wasm_split_load_files"
+        "__wasm_split_00files00_import_0000000000000000000000000000000b_call"
+        "__wasm_split_00files00_export_0000000000000000000000000000000b_call";
+    Script script
+        "__wasm_split_load_script"
+        "__wasm_split_00script00_import_0000000000000000000000000000000c_call"
+        "__wasm_split_00script00_export_0000000000000000000000000000000c_call";
 }

@@ -17,46 +17,14 @@ pub(crate) mod why;
 
 pub(crate) use message::PlaceMsg;
 
-use maud::html;
+use maud::{Markup, html};
 use noseward_lesson::NotebookError;
 use noseward_stability::capital;
 
-use crate::app::{Effect, Notice, Paper, Place, State};
+use crate::app::{Paper, State};
 use crate::shell::{Region, region};
 
-/// What stands in the present place, unless that is the first one.
-pub(crate) fn regions(state: &State) -> Vec<Region> {
-    match state.place {
-        // The first part of the page has it.
-        Place::Rocket => Vec::new(),
-        Place::Measure => measure::regions(state),
-        Place::Predict => predict::regions(state),
-        Place::Swing => swing::regions(state),
-        Place::Compare => compare::regions(state),
-        Place::Conclude => conclude::regions(state),
-        Place::HandIn => hand_in::regions(state),
-        Place::Why => why::regions(state),
-        Place::Lead => lead::regions(state),
-    }
-}
-
-/// What a message of a place does.
-pub(crate) fn update(state: &mut State, msg: &PlaceMsg) -> Vec<Effect> {
-    if !matches!(msg, PlaceMsg::Swing(_)) {
-        state.typing = None;
-        state.notice.take_if(|notice| matches!(notice, Notice::Said { .. }));
-    }
-    match msg {
-        PlaceMsg::Predict(msg) => predict::update(state, *msg),
-        PlaceMsg::Swing(msg) => swing::update(state, msg.clone()),
-        PlaceMsg::Compare(msg) => compare::update(state, *msg),
-        PlaceMsg::Conclude(msg) => conclude::update(state, *msg),
-        PlaceMsg::HandIn(msg) => hand_in::update(state, *msg),
-        PlaceMsg::Lead(msg) => lead::update(state, *msg),
-    }
-}
-
-/// A sheet of paper. The lesson's stands in `index.html`.
+/// A sheet of paper. The lesson's stands in `index.html`, and that of the swing in its place.
 pub(crate) fn paper(state: &State, paper: Paper) -> Vec<Region> {
     let markup = match paper {
         Paper::Rocket => html! {
@@ -64,10 +32,14 @@ pub(crate) fn paper(state: &State, paper: Paper) -> Vec<Region> {
             (why::table::as_table(state))
             div class="handout" { (hand_in::share::handout(state)) }
         },
-        Paper::Swing => swing::paper(state),
         Paper::Notebook => paper::notebook(state),
-        Paper::Lesson => html! {},
+        Paper::Swing | Paper::Lesson => html! {},
     };
+    sheet_of_paper(markup)
+}
+
+/// What is printed.
+pub(crate) fn sheet_of_paper(markup: Markup) -> Vec<Region> {
     vec![region("sheet-of-paper", markup)]
 }
 

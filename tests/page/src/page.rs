@@ -6,8 +6,8 @@ use crate::driver::Browser;
 use crate::engine::{Engine, Storage};
 use crate::settings;
 use anyhow::{Context, Result, bail, ensure};
-use noseward_lesson::Record;
-use noseward_link::{Opened, open_hash};
+use noseward_lesson::{Notebook, Record};
+use noseward_link::{Opened, open_hash, open_notebook_hash};
 use serde_json::{Value, json};
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -329,6 +329,31 @@ impl Page {
                 bail!("after {} s kept is still {opened:?}", PATIENCE.as_secs());
             }
             tokio::time::sleep(PAUSE).await;
+        }
+    }
+
+    /// The open notebook as it is kept in this browser, once it fits.
+    ///
+    /// # Errors
+    ///
+    /// When it does not come to that.
+    pub async fn keeps_notebook(
+        &self,
+        fits: impl Fn(&Notebook) -> bool,
+    ) -> Result<Notebook> {
+        let kept = "localStorage.getItem('noseward/notebook/' + \
+                    localStorage.getItem('noseward/notebook'))";
+        let start = Instant::now();
+        loop {
+            let text = self.eval(kept).await?;
+            let opened = open_notebook_hash(text.as_str().unwrap_or_default());
+            match opened {
+                Some(Ok(file)) if fits(&file.notebook) => return Ok(file.notebook),
+                opened if start.elapsed() > PATIENCE => {
+                    bail!("after {} s kept is still {opened:?}", PATIENCE.as_secs())
+                }
+                _ => tokio::time::sleep(PAUSE).await,
+            }
         }
     }
 

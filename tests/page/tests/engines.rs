@@ -3,6 +3,7 @@
 //! Beside it: every engine works out the same numbers to the last bit, and the page
 //! works where nothing may be kept.
 
+use noseward_lesson::Trial;
 use noseward_link::{Opened, code, hash, open_hash, to_file};
 use noseward_page_tests::{Engine, Key, Page, Result, Storage};
 use noseward_stability::{Design, Example, evaluate};
@@ -79,10 +80,8 @@ async fn a_trial_is_predicted(page: &Page) -> Result<()> {
     let locked =
         "document.getElementById('predict-locked')?.innerText.includes('a long nose')";
     page.wait_until(locked).await?;
-    page.wait_until(
-        "Object.values(localStorage).some(text => text.includes('prediction_1_outcome'))",
-    )
-    .await?;
+    page.keeps_notebook(|notebook| notebook.trials().iter().any(Trial::is_locked))
+        .await?;
     page.reload().await?;
     page.is_at("predict").await?;
     page.wait_until(locked).await?;

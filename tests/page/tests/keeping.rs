@@ -2,7 +2,7 @@
 //! module that stops, and deleting everything.
 
 use anyhow::Context;
-use noseward_link::{Opened, hash, open_hash};
+use noseward_link::{NotebookFile, Opened, hash, notebook_text, open_hash};
 use noseward_page_tests::{Key, Page, Result};
 use noseward_stability::Example;
 use serde_json::json;
@@ -95,9 +95,11 @@ const MAKE_ROOM: &str = "for (const key of Object.keys(localStorage)) {
         if (key.startsWith('filler')) localStorage.removeItem(key);
     }";
 const NOTICE: &str = "document.getElementById('notice').innerText";
-/// Everything that is kept in places for notebooks.
+/// The bytes of everything that is kept in places for notebooks, as a text: words stand in it
+/// as they are.
 const NOTEBOOKS: &str = "Object.keys(localStorage).sort().filter(key => \
-    key.startsWith('noseward/notebook/')).map(key => localStorage.getItem(key))";
+    key.startsWith('noseward/notebook/')).map(key => atob(localStorage.getItem(key).slice(3)\
+    .replaceAll('-', '+').replaceAll('_', '/')))";
 
 /// Writes into the open notebook, which begins a trial.
 async fn write_in_the_notebook(page: &Page, text: &str) -> Result<()> {
@@ -107,9 +109,9 @@ async fn write_in_the_notebook(page: &Page, text: &str) -> Result<()> {
 }
 
 /// The name under which the open notebook is saved.
-async fn notebook_file(page: &Page) -> Result<String> {
+async fn notebook_file(page: &Page, ending: &str) -> Result<String> {
     let label = page.label().await?.to_lowercase().replace(' ', "-");
-    Ok(format!("noseward-notebook-{label}.json"))
+    Ok(format!("noseward-notebook-{label}{ending}"))
 }
 
 #[tokio::test]
@@ -141,7 +143,8 @@ async fn when_the_room_runs_out_the_page_says_so_and_tries_again() -> Result<()>
     page.wait_until("document.querySelector('#save-instead, #nb-save-instead')").await?;
     let folder = page.allow_downloads("no-room").await?;
     page.click("#save-instead, #nb-save-instead").await?;
-    let saved = page.downloaded(&folder.join(notebook_file(&page).await?)).await?;
+    let saved =
+        page.downloaded(&folder.join(notebook_file(&page, ".json").await?)).await?;
     assert!(String::from_utf8(saved).unwrap().contains("nor is there any room"));
     // Nothing but time has to pass.
     page.run(MAKE_ROOM).await?;
@@ -225,31 +228,35 @@ async fn a_tab_that_hears_of_a_write_that_did_not_see_its_own_keeps_both() -> Re
     page.at("rocket").await?;
     page.type_into("[id='/name']", "Mine").await?;
     page.press(Key::Tab).await?;
-    page.wait_until(&format!("{NOTEBOOKS}[0]?.includes('\"mine\"')")).await?;
+    page.wait_until(&format!("{NOTEBOOKS}[0]?.includes('mine')")).await?;
     kept_holds(&page, "Mine").await?;
-    let tell = "const tell = (key, word) => {
-            const mine = localStorage.getItem(key);
-            dispatchEvent(new StorageEvent('storage', {
-                key, storageArea: localStorage,
-                oldValue: mine.replaceAll(word, 'before'),
-                newValue: mine.replaceAll(word, 'theirs'),
-            }));
-        };
-        tell('noseward/notebook/' + localStorage.getItem('noseward/notebook'), 'mine');
+    let mine = page.keeps_notebook(|_| true).await?;
+    let with = |because: &str| {
+        let mut notebook = mine.clone();
+        let trial = notebook.in_hand_mut().expect("it was begun");
+        because.clone_into(&mut trial.draft.because);
+        json!(notebook_text(&NotebookFile { notebook, rocket: None })).to_string()
+    };
+    let tell = "dispatchEvent(new StorageEvent('storage', {
+            key: 'noseward/notebook/' + localStorage.getItem('noseward/notebook'),
+            storageArea: localStorage, oldValue: OLD, newValue: NEW,
+        }));
         dispatchEvent(new StorageEvent('storage', {
             key: 'noseward/rocket', storageArea: localStorage,
             oldValue: BEFORE, newValue: THEIRS,
         }));";
     let spelt = |example: Example| json!(hash(&example.design().into())).to_string();
     let tell = tell
+        .replace("OLD", &with("before"))
+        .replace("NEW", &with("theirs"))
         .replace("BEFORE", &spelt(Example::Gannet))
         .replace("THEIRS", &spelt(Example::Tern));
     page.run(&tell).await?;
     page.wait_until(&format!("{NOTICE}.includes('Another tab has written')")).await?;
     page.wait_until(&format!("{NOTEBOOKS}.length === 2")).await?;
     let kept = page.eval(NOTEBOOKS).await?;
-    assert!(kept[0].as_str().unwrap().contains("\"theirs\""), "it stays where it was");
-    assert!(kept[1].as_str().unwrap().contains("\"mine\""));
+    assert!(kept[0].as_str().unwrap().contains("theirs"), "it stays where it was");
+    assert!(kept[1].as_str().unwrap().contains("mine"));
     // The rocket of the other tab is kept and offered; ours is on the page.
     assert!(page.text("#notice").await?.contains("Another rocket, Tern"));
     kept_holds(&page, "Tern").await?;
@@ -431,7 +438,7 @@ async fn a_module_that_stops_leaves_the_notebook_behind() -> Result<()> {
     let page = Page::open(1366, 600).await?;
     write_in_the_notebook(&page, "it was kept").await?;
     page.wait_until(&format!("{NOTEBOOKS}[0]?.includes('it was kept')")).await?;
-    let (label, file) = (page.label().await?, notebook_file(&page).await?);
+    let (label, file) = (page.label().await?, notebook_file(&page, ".txt").await?);
     // From local storage, and, where nothing could be kept since, from the page.
     for (name, typed) in [("kept", None), ("not-kept", Some("it was not kept"))] {
         if let Some(typed) = typed {
@@ -449,8 +456,10 @@ async fn a_module_that_stops_leaves_the_notebook_behind() -> Result<()> {
         page.click("#crash > p a[download]").await?;
         let saved = page.downloaded(&folder.join(&file)).await?;
         let saved = String::from_utf8(saved).unwrap();
-        assert!(saved.contains(typed.unwrap_or("it was kept")), "{saved}");
-        noseward_link::open_notebook_file(&saved).expect("it can be opened");
+        let file = noseward_link::open_notebook_hash(&saved).expect("a notebook");
+        let notebook = file.expect("it can be opened").notebook;
+        let because = &notebook.trials()[0].draft.because;
+        assert!(because.contains(typed.unwrap_or("it was kept")), "{notebook:?}");
         // Nobody writes into a page that keeps nothing any more.
         let field = page.element("[id='nb:draft_because']").await?;
         assert!(field.send_keys("lost").await.is_err(), "the field takes keys");

@@ -1,10 +1,9 @@
 //! The notebook: a whole lesson by keyboard, with a reload and a killed tab in the middle;
 //! every way out and in; two tabs; a part that does not load.
 
-use noseward_lesson::{Notebook, Record, SwingOutcome};
+use noseward_lesson::{Notebook, Record, SwingOutcome, Trial};
 use noseward_link::{
-    Format, NotebookFile, notebook_hash, open_notebook_file, open_table,
-    to_notebook_file, to_table,
+    Format, NotebookFile, notebook_hash, open_table, to_notebook_file, to_table,
 };
 use noseward_page_tests::{Key, Page, Result};
 use noseward_stability::{Example, Planform};
@@ -13,18 +12,9 @@ use serde_json::json;
 const SPAN: &str = "/fins/0/planform/four_sided/span_mm";
 const COUNT: &str = "/fins/0/count";
 
-/// The place where the open notebook is kept.
-const KEPT: &str = "localStorage.getItem('noseward/notebook/' + localStorage.getItem('noseward/notebook'))";
-
-async fn kept(page: &Page) -> Result<Notebook> {
-    let text = page.eval(KEPT).await?;
-    let text = text.as_str().expect("a notebook is kept");
-    Ok(open_notebook_file(text).expect("it can be read").notebook)
-}
-
-/// Waits until what is kept holds a text.
-async fn kept_holds(page: &Page, text: &str) -> Result<()> {
-    page.wait_until(&format!("{KEPT}?.includes({text:?})")).await
+/// Whether a prediction was locked.
+fn is_predicted(notebook: &Notebook) -> bool {
+    notebook.trials().iter().any(Trial::is_locked)
 }
 
 /// To a place by keyboard alone: by the link in the path.
@@ -135,7 +125,10 @@ async fn a_whole_lesson_by_keyboard() -> Result<()> {
     by_keyboard_to(&page, "measure").await?;
     fill(&page, "nb:centre_of_mass_reading_1_mm", "132").await?;
     page.press(Key::Tab).await?;
-    kept_holds(&page, "132").await?;
+    page.keeps_notebook(|notebook| {
+        notebook.in_hand().is_some_and(|trial| trial.measured.mass.mm[0] == Some(132.0))
+    })
+    .await?;
     by_keyboard_to(&page, "predict").await?;
     let changed = page.text("#predict-changed").await?;
     assert!(changed.contains("55 mm → 70 mm"), "{changed}");
@@ -181,9 +174,9 @@ async fn a_whole_lesson_by_keyboard() -> Result<()> {
     page.press(Key::Control + Key::End).await?;
     page.press(" So fins help.").await?;
     page.press(Key::Tab).await?;
-    kept_holds(&page, "So fins help.").await?;
-
-    let notebook = kept(&page).await?;
+    let notebook = page
+        .keeps_notebook(|notebook| notebook.conclusion.claim.contains("So fins help."))
+        .await?;
     assert_eq!(notebook.trials().len(), 4);
     for trial in notebook.trials() {
         assert!(trial.is_complete() && !trial.swung_first() && !trial.is_altered());
@@ -226,7 +219,7 @@ async fn one_trial() -> Result<Page> {
     page.click("[id='nb-outcome:0']").await?;
     page.type_into("[id='nb:draft_because']", "=1+1 is \"two\"; so").await?;
     page.click("#nb-lock").await?;
-    kept_holds(&page, "prediction_1_outcome").await?;
+    page.keeps_notebook(is_predicted).await?;
     Ok(page)
 }
 
@@ -242,8 +235,7 @@ async fn opened(texts: &[String]) -> Result<(Page, Notebook)> {
         )
         .await?;
     }
-    kept_holds(&page, "prediction_1_outcome").await?;
-    let notebook = kept(&page).await?;
+    let notebook = page.keeps_notebook(is_predicted).await?;
     assert_eq!(page.errors().await?, Vec::<String>::new());
     Ok((page, notebook))
 }
@@ -251,7 +243,7 @@ async fn opened(texts: &[String]) -> Result<(Page, Notebook)> {
 #[tokio::test]
 async fn every_way_out_leads_back_in() -> Result<()> {
     let page = one_trial().await?;
-    let notebook = kept(&page).await?;
+    let notebook = page.keeps_notebook(|_| true).await?;
     let folder = page.allow_downloads("notebook").await?;
     page.at("hand-in").await?;
     page.click("#out-tables > summary").await?;
@@ -297,7 +289,7 @@ async fn every_way_out_leads_back_in() -> Result<()> {
 #[tokio::test]
 async fn a_prediction_that_was_changed_elsewhere_says_so() -> Result<()> {
     let page = one_trial().await?;
-    let notebook = kept(&page).await?;
+    let notebook = page.keeps_notebook(|_| true).await?;
     let table = to_table(&notebook, Format::PointComma).replace("two", "three");
     assert!(open_table(&table).expect("a table").trials()[0].is_altered());
     let (other, again) = opened(&[table]).await?;
@@ -326,7 +318,11 @@ async fn note(page: &Page, text: &str) -> Result<()> {
     page.wait_until("document.getElementById('nb:note')").await?;
     page.type_into("[id='nb:note']", text).await?;
     page.press(Key::Tab).await?;
-    kept_holds(page, text).await
+    page.keeps_notebook(|notebook| {
+        notebook.trials().iter().any(|trial| trial.note == text)
+    })
+    .await?;
+    Ok(())
 }
 
 /// Begins a notebook for another group, with a note in its first trial.
@@ -378,7 +374,7 @@ async fn groups_share_a_computer_and_tabs_a_notebook() -> Result<()> {
 async fn a_place_that_does_not_load_can_be_asked_for_again() -> Result<()> {
     let page = Page::unopened(1366, 600).await?;
     page.cdp("Network.enable", json!({})).await?;
-    page.cdp("Network.setBlockedURLs", json!({ "urls": ["*later-*"] })).await?;
+    page.cdp("Network.setBlockedURLs", json!({ "urls": ["*notebook-*"] })).await?;
     page.goto("").await?;
     page.click("#to-measure").await?;
     page.wait_until("document.querySelector('#waits [data-action=nb-again]')").await?;
@@ -437,7 +433,7 @@ fn trials_of(examples: &[Example], because: &str) -> NotebookFile {
 async fn a_notebooks_link_stays_in_the_address_until_it_is_opened() -> Result<()> {
     let page = Page::unopened(1366, 600).await?;
     page.cdp("Network.enable", json!({})).await?;
-    page.cdp("Network.setBlockedURLs", json!({ "urls": ["*later-*"] })).await?;
+    page.cdp("Network.setBlockedURLs", json!({ "urls": ["*notebook-*"] })).await?;
     let link = notebook_hash(&trials_of(&[Example::Puffin], "a")).expect("it is short");
     let link = format!("#{link}");
     page.goto(&link).await?;
@@ -475,7 +471,7 @@ async fn a_first_line_break_outlives_a_reload() -> Result<()> {
         page.press("below it").await?;
         page.press(Key::Tab).await?;
     }
-    kept_holds(&page, r#""claim": "\nbelow it""#).await?;
+    page.keeps_notebook(|notebook| notebook.conclusion.claim == "\nbelow it").await?;
     page.reload().await?;
     for (place, field) in fields {
         page.at(place).await?;

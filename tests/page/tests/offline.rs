@@ -592,12 +592,12 @@ async fn mends(name: &str, file: &'static str, fault: Fault) -> Result<()> {
 
 #[tokio::test]
 async fn a_page_to_log_in_is_not_kept_in_place_of_a_module() -> Result<()> {
-    mends("portal", "later-", Fault::Portal).await
+    mends("portal", "notebook-", Fault::Portal).await
 }
 
 #[tokio::test]
 async fn half_a_module_is_not_kept() -> Result<()> {
-    mends("truncated", "later-", Fault::Truncated).await
+    mends("truncated", "notebook-", Fault::Truncated).await
 }
 
 #[tokio::test]
@@ -639,9 +639,12 @@ async fn a_build_with_a_spoilt_file_is_never_used_and_mends_itself() -> Result<(
     let mut site = Site::start("spoilt")?;
     let page = after_one_visit(&site).await?;
     let mut addresses = vec![site.address.clone()];
-    for (start, end) in
-        [("boot-", ".js"), ("noseward-", ".js"), ("noseward-", ".wasm"), ("later-", "")]
-    {
+    for (start, end) in [
+        ("boot-", ".js"),
+        ("noseward-", ".js"),
+        ("noseward-", ".wasm"),
+        ("notebook-", ""),
+    ] {
         addresses.push(format!("{}{}", site.address, site.file(start, end)?));
     }
     for address in &addresses {
@@ -680,9 +683,9 @@ const LEFT: &str = "JSON.stringify([
 async fn everything_can_be_deleted_while_the_later_part_is_dead() -> Result<()> {
     let site = Site::start("delete-later")?;
     let page = after_one_visit(&site).await?;
-    let later = site.file("later-", "")?;
+    let later = site.file("notebook-", "")?;
     spoil_kept(&page, &format!("{}{later}", site.address)).await?;
-    site.spoil(&["later-"], Fault::Portal);
+    site.spoil(&["notebook-"], Fault::Portal);
     page.cdp("Network.clearBrowserCache", json!({})).await?;
     page.reload().await?;
     page.more("#to-lead").await?;
@@ -943,7 +946,7 @@ async fn a_blocked_boot_script_is_told_at_once() -> Result<()> {
 #[tokio::test]
 async fn a_later_part_that_stays_silent_is_told_and_tried_again() -> Result<()> {
     let site = Site::start("silent-later")?;
-    site.spoil(&["later-"], Fault::Silent);
+    site.spoil(&["notebook-"], Fault::Silent);
     let page = Page::unopened(1366, 600).await?;
     go(&page, &site.address).await?;
     page.ready().await?;

@@ -1,12 +1,9 @@
 //! A trial by finger, on a telephone: every place, no mouse and no keys but those for numbers
 //! and words.
 
-use noseward_link::open_notebook_file;
 use noseward_page_tests::{Key, Page, Result};
 use serde_json::json;
 
-/// Where the open notebook is kept.
-const KEPT: &str = "localStorage.getItem('noseward/notebook/' + localStorage.getItem('noseward/notebook'))";
 /// The least width and height of what a finger has to hit, in CSS pixels.
 ///
 /// Source: Web Content Accessibility Guidelines 2.2, success criterion 2.5.8 (AA).
@@ -85,11 +82,10 @@ async fn a_trial_by_finger_on_a_telephone() -> Result<()> {
     next(&page, "conclude").await?;
     fill(&page, "nb:claim", "Large fins keep the nose in front.").await?;
     next(&page, "hand-in").await?;
-    page.wait_until(&format!("{KEPT}?.includes('Large fins keep')")).await?;
-    let kept = page.eval(KEPT).await?;
-    let kept =
-        open_notebook_file(kept.as_str().expect("a text")).expect("it can be read");
-    let trial = kept.notebook.trial(1).expect("it was begun");
+    let notebook = page
+        .keeps_notebook(|notebook| notebook.conclusion.claim.contains("Large fins keep"))
+        .await?;
+    let trial = notebook.trial(1).expect("it was begun");
     assert!(trial.is_complete() && trial.measured.mass.mm.iter().all(Option::is_some));
     assert_eq!(page.errors().await?, Vec::<String>::new());
     Ok(())

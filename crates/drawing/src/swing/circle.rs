@@ -2,7 +2,7 @@
 
 use std::f64::consts::{FRAC_PI_2, FRAC_PI_4, PI};
 
-use noseward_stability::{Space, SwingSetup, trimmed};
+use noseward_stability::{Space, SwingSetup, fixed, trimmed};
 
 use super::arrow_head;
 use crate::legend::{Entry, legend};
@@ -80,10 +80,10 @@ pub fn swing_circle(
         width_px,
         height_px,
         name: format!(
-            "The swing seen from above: rocket and string reach {:.1} metres from the \
-             middle; nobody stands within {:.1} metres",
-            space.swept_told_m(),
-            space.clear_m
+            "The swing seen from above: rocket and string reach {} metres from the \
+             middle; nobody stands within {} metres",
+            fixed(space.swept_told_m(), 1),
+            fixed(space.clear_m, 1)
         ),
         groups: vec![
             Group { key: "circles", items: circles(&layout) },

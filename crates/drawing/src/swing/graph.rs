@@ -2,7 +2,7 @@
 
 use std::f64::consts::PI;
 
-use noseward_stability::{Turning, minus};
+use noseward_stability::{Turning, fixed, minus};
 
 use crate::area::Area;
 use crate::legend::{Entry, legend};
@@ -310,11 +310,7 @@ impl Plot {
             let x = self.x(time_s);
             let (top, bottom) = (self.area.top, self.area.bottom);
             lines.line(Point { x, y: top }, Point { x, y: bottom + 4.0 });
-            let words = if step_s < 1.0 {
-                format!("{time_s:.1}")
-            } else {
-                format!("{time_s:.0}")
-            };
+            let words = if step_s < 1.0 { fixed(time_s, 1) } else { fixed(time_s, 0) };
             let at = Point { x, y: bottom + 17.0 };
             items.push(Item::text(at, Anchor::Middle, words, Colour::Ink, false));
         }

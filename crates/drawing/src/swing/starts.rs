@@ -2,7 +2,7 @@
 
 use std::f64::consts::PI;
 
-use noseward_stability::{Settles, StartRange};
+use noseward_stability::{Settles, StartRange, fixed};
 
 use super::arrow_head;
 use crate::area::Area;
@@ -148,7 +148,7 @@ pub fn start_strip(ranges: &[StartRange], start_rad: f64, width_px: f64) -> Scen
         let look = Pattern::of(result);
         let words = match result {
             Settles::Across { angle_rad } => {
-                format!("across, at {:.0}°", angle_rad.to_degrees())
+                format!("across, at {}°", fixed(angle_rad.to_degrees(), 0))
             }
             Settles::NoseFirst | Settles::TailFirst | Settles::StillSwinging { .. } => {
                 look.words().to_owned()
@@ -268,7 +268,7 @@ fn axis(strip: &Area) -> Vec<Item> {
 fn marker(strip: &Area, start_rad: f64) -> Vec<Item> {
     let start_rad = if start_rad.is_finite() { start_rad.clamp(0.0, PI) } else { 0.0 };
     let tip = Point { x: x(strip, start_rad), y: strip.top };
-    let words = format!("starts at {:.0}°", start_rad.to_degrees());
+    let words = format!("starts at {}°", fixed(start_rad.to_degrees(), 0));
     let half = bold_px(&words) / 2.0;
     let right = strip.right + SIDE;
     let at = Point { x: tip.x.clamp(half, right - half), y: strip.top - 18.0 };

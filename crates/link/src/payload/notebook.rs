@@ -59,7 +59,13 @@ pub(crate) fn encode(file: &NotebookFile) -> Option<Vec<u8>> {
     let file = file.clone().rounded();
     let payload = write(&file);
     let holds_all = read(&payload).is_ok_and(|read| read == file);
-    holds_all.then(|| frame::framed(NOTEBOOK, &payload)).flatten()
+    holds_all.then(|| frame::framed(NOTEBOOK, &payload))
+}
+
+/// The bytes of a notebook, framed, with rockets as a [link](crate::hash()) holds them: what is
+/// beyond the range of a number becomes its end.
+pub(crate) fn encode_within_range(file: &NotebookFile) -> Vec<u8> {
+    frame::framed(NOTEBOOK, &write(&file.clone().rounded()))
 }
 
 /// The notebook of a frame.
@@ -137,7 +143,10 @@ impl Writer {
     ) {
         let mut record =
             RecordWriter { writer: self, field: 0, present: 0, values: Vec::new() };
-        fields(&mut record).expect("whatever is in a notebook can be written");
+        // Not `expect`: what shows an error is large.
+        let Ok(()) = fields(&mut record) else {
+            unreachable!("whatever is in a notebook can be written")
+        };
         let RecordWriter { present, values, .. } = record;
         put(&mut self.bytes, &present);
         self.bytes.extend(values);
@@ -165,6 +174,17 @@ impl Writer {
     }
 }
 
+/// A length as steps, or, where their range ends, as that of an empty one and the number
+/// itself.
+fn put_length(to: &mut Vec<u8>, mm: f64) {
+    let steps = Steps::new(mm, PER_MM);
+    if mm.is_nan() || steps.value(PER_MM).to_bits() == mm.to_bits() {
+        put(to, &steps);
+    } else {
+        put(to, &(Steps::optional(None, PER_MM), mm));
+    }
+}
+
 /// Writes the fields of one record.
 struct RecordWriter<'a> {
     writer: &'a mut Writer,
@@ -184,7 +204,7 @@ impl Visit for RecordWriter<'_> {
         self.present |= bit;
         let to = &mut self.values;
         match slot {
-            Slot::Mm(mm) => put(to, &Steps::new(mm.unwrap_or(f64::NAN), PER_MM)),
+            Slot::Mm(mm) => put_length(to, mm.unwrap_or(f64::NAN)),
             Slot::Count(count, ..) => put(to, &count.unwrap_or_default()),
             Slot::Choice(code, _) => put(to, &code.unwrap_or_default()),
             Slot::Text(text, _) => put(to, &text.as_str()),
@@ -306,7 +326,12 @@ impl RecordReader<'_, '_> {
     fn read(&mut self, slot: Slot<'_>) -> Result<(), LinkErrorKind> {
         let reader = &mut *self.reader;
         match slot {
-            Slot::Mm(mm) => *mm = Some(reader.take::<Steps>()?.value(PER_MM)),
+            Slot::Mm(mm) => {
+                *mm = Some(match reader.take::<Steps>()?.optional_value(PER_MM) {
+                    Some(mm) => mm,
+                    None => reader.take()?,
+                });
+            }
             Slot::Count(count, least, most) => {
                 let read = reader.take()?;
                 if !(least..=most).contains(&read) {
@@ -514,14 +539,22 @@ mod tests {
     fn what_has_no_room_is_not_written() {
         let mut file = small();
         assert!(encode(&file).is_some());
-        let trial = file.notebook.trial_mut(1).unwrap();
-        trial.measured.rocket_length_mm = Some(4000.0);
-        assert_eq!(encode(&file), None);
+        for mm in [4000.0, -3276.7, 1e300] {
+            let trial = file.notebook.trial_mut(1).unwrap();
+            trial.measured.rocket_length_mm = Some(mm);
+            assert_eq!(open(&encode(&file).unwrap()), Ok(file.clone()));
+        }
         let mut many = small();
         let mut record = Record::from(Example::Razorbill.design());
         record.design.weights = vec![record.design.weights[0].clone(); 40];
         many.rocket = Some(record);
         assert_eq!(encode(&many), None);
+        let kept = open(&encode_within_range(&many)).unwrap();
+        assert_eq!(kept.notebook, many.notebook);
+        assert!(
+            kept.rocket.unwrap().design.weights.len()
+                > noseward_stability::limits::WEIGHTS
+        );
     }
 
     /// The seal travels as it is written: with another prediction it does not agree.

@@ -2,6 +2,7 @@
 
 use super::computer::Capability;
 use super::message::Paper;
+use crate::part::Part;
 
 /// One thing for the browser to do.
 #[derive(Clone, Debug, PartialEq)]
@@ -13,8 +14,8 @@ pub(crate) enum Effect {
         /// Whether it is a step in the browser's history.
         step: bool,
     },
-    /// Load the part that comes after the first drawing.
-    LoadLater,
+    /// Load a part of the page.
+    Load(Part),
     /// Keep this notebook in its place: another one is being opened.
     KeepNotebook { slot: u32, text: String },
     /// Forget what is kept in this place.

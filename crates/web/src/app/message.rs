@@ -187,7 +187,7 @@ impl Msg {
                 NotebookMsg::Kept { .. }
                 | NotebookMsg::KeptElsewhere { .. }
                 | NotebookMsg::IsKept { .. }
-                | NotebookMsg::Loaded(_),
+                | NotebookMsg::Loaded(..),
             ) => Step::FromElsewhere,
             Self::Notebook(
                 NotebookMsg::Again

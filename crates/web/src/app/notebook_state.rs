@@ -1,5 +1,5 @@
-//! The notebook as the first part of the page knows it: where its data lies, whether its
-//! code is loaded, and what the rocket on the page has to do with it.
+//! The notebook as the first part of the page knows it: where its data lies, and what the
+//! rocket on the page has to do with it.
 //!
 //! Everything else about it is in `crate::notebook`, which loads later.
 
@@ -8,9 +8,10 @@ use noseward_link::QrSegments;
 
 use std::borrow::Cow;
 
-use super::{Draft, Effect, ReadOf, State};
-use crate::later::{Ask, Call, Question};
-use crate::part;
+use super::loading::{Code, load, prefetch};
+use super::{Draft, Effect, Notice, ReadOf, State};
+use crate::later::{self, Ask, Call, Question};
+use crate::part::{self, Part};
 use crate::places::PlaceMsg;
 
 /// Notebooks on this computer, and the one that is open.
@@ -31,8 +32,6 @@ pub(crate) struct NotebookState {
     pub(crate) read_of: Option<ReadOf>,
     /// Text in its fields that could not be read.
     pub(crate) drafts: Vec<(String, Draft)>,
-    /// Whether its code is here.
-    pub(crate) code: Code,
     /// From 0 to 1, by chance: where the search for a label of a new group begins.
     pub(crate) lot: f64,
     /// What is looked at, beyond what is written.
@@ -111,16 +110,6 @@ impl NotebookState {
     }
 }
 
-/// Whether the notebook's code is loaded.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub(crate) enum Code {
-    #[default]
-    NotAsked,
-    Loading,
-    Failed,
-    Here,
-}
-
 /// What somebody looks at in the notebook.
 #[derive(Debug, Default)]
 pub(crate) struct NotebookView {
@@ -148,8 +137,8 @@ pub(crate) enum NotebookMsg {
         /// Whether somebody asked for a fresh start: none of them is opened.
         afresh: bool,
     },
-    /// Its code has arrived, or could not be loaded.
-    Loaded(bool),
+    /// A part of the page has arrived, or could not be loaded.
+    Loaded(Part, bool),
     /// To try loading it again.
     Again,
     /// Another tab has put this into a place, or has emptied it.
@@ -176,29 +165,70 @@ pub(crate) enum NotebookMsg {
 /// What a message does.
 pub(super) fn update(state: &mut State, msg: NotebookMsg) -> Vec<Effect> {
     match msg {
-        NotebookMsg::Loaded(done) => {
-            state.desk.code = if done { Code::Here } else { Code::Failed };
-            let mut effects = vec![Effect::Redraw];
-            if done {
-                for msg in std::mem::take(&mut state.desk.waiting) {
-                    effects.extend(asked(state, msg));
-                }
-                // What waited for this part besides.
-                state.forget_swing();
-                effects.push(Effect::Slice);
-            }
-            effects
-        }
-        NotebookMsg::Again => load(state, Vec::new()),
-        msg if state.desk.code == Code::Here => asked(state, msg),
+        NotebookMsg::Loaded(part, done) => loaded(state, part, done),
+        NotebookMsg::Again => ask_for(state, state.place.part()),
         msg => {
+            let part = later::of_message(&msg);
+            if is_ready(state, part) {
+                return asked(state, msg);
+            }
             if matches!(msg, NotebookMsg::Kept { .. }) {
                 state.desk.found = Some(state.record());
             }
-            state.desk.waiting.push(msg);
-            load(state, Vec::new())
+            // Asked for twice, it is done once.
+            if !state.desk.waiting.contains(&msg) {
+                state.desk.waiting.push(msg);
+            }
+            ask_for(state, Some(part))
         }
     }
+}
+
+/// Whether a part may be asked: what is kept on this computer is opened before anything else
+/// happens to a notebook.
+fn is_ready(state: &State, part: Part) -> bool {
+    [Part::Notebook, part].into_iter().all(|part| state.parts.is_here(part))
+}
+
+/// Has a part loaded, with what it waits for.
+pub(super) fn ask_for(state: &mut State, part: Option<Part>) -> Vec<Effect> {
+    let mut effects = load(state, Part::Notebook);
+    if let Some(part) = part {
+        effects.extend(load(state, part));
+    }
+    effects
+}
+
+fn loaded(state: &mut State, part: Part, done: bool) -> Vec<Effect> {
+    state.parts.set(part, if done { Code::Here } else { Code::Failed });
+    let mut effects = vec![Effect::Redraw];
+    if !done {
+        let waits = |msg: &NotebookMsg| {
+            later::of_message(msg) == part && !matches!(msg, NotebookMsg::Kept { .. })
+        };
+        if state.desk.waiting.iter().any(waits) {
+            state.notice = Some(Notice::Said {
+                alarming: true,
+                words: "What you asked for waits: a part of the page could not be loaded. See \
+                        that the network is there, then ask again."
+                    .into(),
+            });
+        }
+        return effects;
+    }
+    for msg in std::mem::take(&mut state.desk.waiting) {
+        if is_ready(state, later::of_message(&msg)) {
+            effects.extend(asked(state, msg));
+        } else {
+            state.desk.waiting.push(msg);
+        }
+    }
+    if matches!(part, Part::Motion | Part::Certainty) {
+        state.forget_swing();
+        effects.push(Effect::Slice);
+    }
+    effects.extend(prefetch(state));
+    effects
 }
 
 /// Lets a message change the notebook, whose code is here; what was measured leads.
@@ -210,22 +240,12 @@ fn asked(state: &mut State, msg: NotebookMsg) -> Vec<Effect> {
     effects
 }
 
-/// Has the notebook's code loaded, if it is not.
-pub(super) fn load(state: &mut State, otherwise: Vec<Effect>) -> Vec<Effect> {
-    match state.desk.code {
-        Code::NotAsked | Code::Failed => {
-            state.desk.code = Code::Loading;
-            vec![Effect::LoadLater, Effect::Redraw]
-        }
-        Code::Loading | Code::Here => otherwise,
-    }
-}
-
-/// Asks the notebook's code, which is here, for something.
+/// Asks the part that knows for something; without an answer where that is not here.
 pub(crate) fn call(state: &mut State, ask: Ask) -> Call {
+    let part = ask.part();
     let mut call = Call::new(ask);
-    if state.desk.code == Code::Here {
-        part::call_later(&mut Question::Page { state, call: &mut call });
+    if let Some(part) = part.filter(|part| is_ready(state, *part)) {
+        part::call(part, &mut Question::Page { state, call: &mut call });
     }
     call
 }
@@ -244,7 +264,7 @@ impl State {
 
     /// Whether anything stands in the notebook.
     pub(crate) fn has_notebook(&self) -> bool {
-        self.desk.code == Code::Here && !self.desk.notebook.is_blank()
+        self.parts.is_here(Part::Notebook) && !self.desk.notebook.is_blank()
     }
 
     /// The trial of the rocket on the page: the one in hand, or else the one that begins as

@@ -2,6 +2,7 @@
 //! knows them all is in this table.
 
 use super::State;
+use crate::part::Part;
 use noseward_lesson::{BalancePoint, Statement, Trial};
 
 /// A place of the page.
@@ -31,6 +32,8 @@ pub(crate) enum Place {
 /// What the page knows of a place.
 struct Row {
     place: Place,
+    /// What has to be loaded for it; `None` for the first one.
+    part: Option<Part>,
     /// Its name in the address.
     key: &'static str,
     /// Its name on the page.
@@ -45,6 +48,7 @@ struct Row {
 const PLACES: [Row; 9] = [
     Row {
         place: Place::Rocket,
+        part: None,
         key: "rocket",
         name: "Rocket",
         heading: "Your rocket",
@@ -53,6 +57,7 @@ const PLACES: [Row; 9] = [
     },
     Row {
         place: Place::Measure,
+        part: Some(Part::Measure),
         key: "measure",
         name: "Measure",
         heading: "Measure both points",
@@ -65,6 +70,7 @@ const PLACES: [Row; 9] = [
     },
     Row {
         place: Place::Predict,
+        part: Some(Part::Trial),
         key: "predict",
         name: "Predict",
         heading: "Predict what it will do",
@@ -73,6 +79,7 @@ const PLACES: [Row; 9] = [
     },
     Row {
         place: Place::Swing,
+        part: Some(Part::Swing),
         key: "swing",
         name: "Swing",
         heading: "Swing it",
@@ -83,6 +90,7 @@ const PLACES: [Row; 9] = [
     },
     Row {
         place: Place::Compare,
+        part: Some(Part::Compare),
         key: "compare",
         name: "Compare",
         heading: "Compare what it did",
@@ -94,6 +102,7 @@ const PLACES: [Row; 9] = [
     },
     Row {
         place: Place::Conclude,
+        part: Some(Part::Trial),
         key: "conclude",
         name: "Conclude",
         heading: "What did you find out?",
@@ -104,6 +113,7 @@ const PLACES: [Row; 9] = [
     },
     Row {
         place: Place::HandIn,
+        part: Some(Part::HandIn),
         key: "hand-in",
         name: "Hand in",
         heading: "Keep it, hand it in",
@@ -112,6 +122,7 @@ const PLACES: [Row; 9] = [
     },
     Row {
         place: Place::Why,
+        part: Some(Part::Why),
         key: "why",
         name: "Why?",
         heading: "Why? The air from every side",
@@ -120,6 +131,7 @@ const PLACES: [Row; 9] = [
     },
     Row {
         place: Place::Lead,
+        part: Some(Part::Lead),
         key: "lead",
         name: "For whoever leads",
         heading: "For whoever leads",
@@ -156,6 +168,11 @@ impl Place {
     /// What stands at its top.
     pub(crate) fn heading(self) -> &'static str {
         self.row().heading
+    }
+
+    /// What has to be loaded for it; `None` for the first one.
+    pub(crate) fn part(self) -> Option<Part> {
+        self.row().part
     }
 
     /// Whether the drawing stands beside it.

@@ -11,6 +11,7 @@ mod telling;
 mod words;
 
 use super::*;
+use crate::part::Part;
 use crate::places::swing::{CARDS, SPACE_CARD, SetupField, SwingMsg, SwingResult};
 use crate::shell::Region;
 use crate::{places, shell};
@@ -26,7 +27,7 @@ fn open(hash: &str, kept: Option<&Design>) -> State {
         ..Opening::default()
     });
     // As it is a moment after the first drawing.
-    state.desk.code = Code::Here;
+    state.parts = Loading::all(Code::Here);
     state
 }
 
@@ -172,14 +173,35 @@ fn in_places(state: &State) -> [Vec<Region>; 9] {
     ]
 }
 
+/// What stands in a place that loads later.
+fn place_regions(state: &State, place: Place) -> Vec<Region> {
+    match place {
+        Place::Rocket => Vec::new(),
+        Place::Measure => places::measure::regions(state),
+        Place::Predict => places::predict::regions(state),
+        Place::Swing => places::swing::regions(state),
+        Place::Compare => places::compare::regions(state),
+        Place::Conclude => places::conclude::regions(state),
+        Place::HandIn => places::hand_in::regions(state),
+        Place::Why => places::why::regions(state),
+        Place::Lead => places::lead::regions(state),
+    }
+}
+
 /// The place that is shown now with what stands round it.
 fn page(state: &State) -> String {
     let mut regions = shell::first(state);
     regions.extend(shell::then(state));
     regions.extend(match state.place {
         Place::Rocket => places::rocket::regions(state),
-        _ if state.desk.code == Code::Here => places::regions(state),
-        _ => shell::waiting(state),
+        place => {
+            let is_here = |part| state.parts.is_here(part);
+            if place.part().is_some_and(is_here) && is_here(Part::Notebook) {
+                place_regions(state, place)
+            } else {
+                shell::waiting(state)
+            }
+        }
     });
     regions.extend(places::why::described(state));
     let element = |r: Region| format!("<div id=\"{}\">{}</div>", r.id, r.markup);

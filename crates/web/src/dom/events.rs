@@ -14,9 +14,8 @@ use web_sys::{
 use super::keeping::Heard;
 use super::listener::Listener;
 use super::{Page, address, animation, computer, report};
-use crate::app::{
-    Choice, Code, Msg, NotebookMsg, Notice, Place, place_field, read_number,
-};
+use crate::app::{Choice, Msg, NotebookMsg, Notice, Place, place_field, read_number};
+use crate::part::Part;
 use crate::places::PlaceMsg;
 use crate::places::compare::CompareMsg;
 use crate::places::swing::{SetupField, SwingMsg};
@@ -314,7 +313,7 @@ fn open_pasted(page: &Rc<Page>) {
         // What could not be opened stays, to be mended.
         let opened = {
             let state = page.state.borrow();
-            state.desk.code == Code::Here
+            state.parts.is_here(Part::Files)
                 && !matches!(state.notice, Some(Notice::FileFault(_)))
         };
         if opened {

@@ -113,7 +113,7 @@ impl Page {
             if !state.desk.unsaved || state.keeping == app::Keeping::Blocked {
                 return None;
             }
-            (state.desk.slot, app::call(&mut state, Ask::File).text?)
+            (state.desk.slot, app::call(&mut state, Ask::Kept).text?)
         };
         let kept = self.store.keep_notebook(slot, text.clone());
         // What is refused is still to be kept.

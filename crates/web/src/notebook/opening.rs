@@ -19,6 +19,11 @@ pub(crate) fn file(state: &State) -> String {
     link::to_notebook_file(&contents(state))
 }
 
+/// The open notebook as this computer keeps it.
+pub(crate) fn kept(state: &State) -> String {
+    link::notebook_text(&contents(state))
+}
+
 /// The open notebook as a link, after the sign #, where it is short enough.
 pub(crate) fn hash(state: &State) -> Option<String> {
     link::notebook_hash(&contents(state))
@@ -37,8 +42,12 @@ pub(crate) fn open_kept(
     afresh: bool,
 ) -> Vec<Effect> {
     let found = state.desk.found.take().unwrap_or_else(|| state.record());
-    state.desk.slots = kept.iter().map(|(slot, text)| slot_of(*slot, text)).collect();
-    state.desk.slots.sort_by_key(|slot| slot.number);
+    state.desk.slots.clear();
+    for (number, text) in kept {
+        let slots = &mut state.desk.slots;
+        let place = slots.partition_point(|slot| slot.number <= *number);
+        slots.insert(place, slot_of(*number, text));
+    }
     let readable = |slot: &&Slot| slot.group.is_some() && !afresh;
     let chosen = state
         .desk
@@ -66,7 +75,7 @@ pub(crate) fn open_kept(
 
 /// The notebook in a text, if one is.
 fn read(text: &str) -> Option<NotebookFile> {
-    link::open_notebook_file(text).ok()
+    link::open_notebook_hash(text)?.ok()
 }
 
 /// What tells a notebook from others with the same label: "3 trials, Puffin".
@@ -141,7 +150,7 @@ pub(crate) fn kept_elsewhere(
         }
         return effects;
     }
-    if text.is_some_and(|text| text == file(state)) {
+    if text.is_some_and(|text| text == kept(state)) {
         state.desk.unsaved = false;
         return Vec::new();
     }
@@ -178,7 +187,7 @@ fn put_away(state: &mut State) -> Vec<Effect> {
     if state.desk.notebook.is_blank() && !state.desk.unsaved {
         return Vec::new();
     }
-    let (slot, text) = (state.desk.slot, file(state));
+    let (slot, text) = (state.desk.slot, kept(state));
     put_slot(state, slot_with(slot, &text, Some(&state.desk.notebook)));
     state.desk.unsaved = false;
     vec![Effect::KeepNotebook { slot, text }]
@@ -192,9 +201,13 @@ pub(crate) fn switch(state: &mut State, slot: u32) -> Vec<Effect> {
     let Some(known) = state.desk.slots.iter().find(|known| known.number == slot) else {
         return Vec::new();
     };
-    let file = match link::open_notebook_file(&known.text) {
-        Ok(file) => file,
-        Err(error) => return say(state, true, error.sentence()),
+    let Some(file) = read(&known.text) else {
+        return say(
+            state,
+            true,
+            "What is kept there is no notebook that this version of the page can read. It \
+             stays as it is.",
+        );
     };
     let mut effects = put_away(state);
     effects.extend(open(state, slot, file));

@@ -3,7 +3,6 @@
 use super::fields::NotebookField;
 use super::{opening, typed};
 use crate::app::{Effect, NotebookMsg, Notice, State};
-use crate::places;
 
 /// What a message does.
 pub(crate) fn update(state: &mut State, msg: &NotebookMsg) -> Vec<Effect> {
@@ -11,7 +10,6 @@ pub(crate) fn update(state: &mut State, msg: &NotebookMsg) -> Vec<Effect> {
         NotebookMsg::Kept { slots, open, afresh } => {
             opening::open_kept(state, slots, *open, *afresh)
         }
-        NotebookMsg::OpenLink(text) => opening::open_link(state, text),
         NotebookMsg::IsKept { slot, text } => {
             opening::is_kept(state, *slot, text);
             Vec::new()
@@ -19,8 +17,6 @@ pub(crate) fn update(state: &mut State, msg: &NotebookMsg) -> Vec<Effect> {
         NotebookMsg::KeptElsewhere { slot, text, mine } => {
             opening::kept_elsewhere(state, *slot, text.as_deref(), mine.as_deref())
         }
-        NotebookMsg::OpenText(text) => opening::open_text(state, text),
-        NotebookMsg::Place(msg) => places::update(state, msg),
         NotebookMsg::Typed { field, text } => match NotebookField::parse(field) {
             Some(field) => typed::typed(state, field, text),
             None => Vec::new(),
@@ -29,8 +25,12 @@ pub(crate) fn update(state: &mut State, msg: &NotebookMsg) -> Vec<Effect> {
             state.typing.take_if(|(typing, _)| typing == field);
             vec![Effect::Redraw]
         }
-        // The first part of the page looks after these.
-        NotebookMsg::Loaded(_) | NotebookMsg::Again => Vec::new(),
+        // Other parts of the page look after these.
+        NotebookMsg::OpenText(_)
+        | NotebookMsg::OpenLink(_)
+        | NotebookMsg::Place(_)
+        | NotebookMsg::Loaded(..)
+        | NotebookMsg::Again => Vec::new(),
     }
 }
 

@@ -6,7 +6,7 @@ pub(crate) mod share;
 mod update;
 
 pub(crate) use message::HandInMsg;
-pub(crate) use update::update;
+pub(crate) use update::{copy_link, show_symbols, update};
 
 use maud::html;
 

@@ -6,7 +6,7 @@ use noseward_lesson::{
     BalancePoint, End, Level, REASON_CHARS, REPEATS, ReadingField, ReadingStats, Trial,
     compare, explanations, slips,
 };
-use noseward_stability::Nearer;
+use noseward_stability::{Nearer, fixed};
 
 use super::form::{choice, faults, level, measured, mm, more, no_names, number, wide};
 use crate::app::State;
@@ -214,7 +214,7 @@ fn together(state: &State, trial: &Trial) -> Markup {
                     (nearer(separation, overlaps))
                     @if level(state) >= Level::Explain {
                         @if let Some(figures) = figures {
-                            (format!(" That is {:.1} body widths.", separation.abs() / (figures.body_width_m * 1000.0)))
+                            (format!(" That is {} body widths.", fixed(separation.abs() / (figures.body_width_m * 1000.0), 1)))
                         }
                     }
                 }

@@ -19,7 +19,7 @@ use noseward_drawing::{
 };
 use noseward_lesson::{COUNTED, MOST_TAKEN_BACK, SwingOutcome, Trial};
 use noseward_stability::{
-    About, Outcome, Settles, Settling, Shares, Space, SwingField, When, trimmed,
+    About, Outcome, Settles, Settling, Shares, Space, SwingField, When, fixed, trimmed,
 };
 
 use super::form::more;
@@ -109,7 +109,7 @@ fn model(state: &State) -> Markup {
         }
         label for="swing-slider" { "Where the nose starts: 0° ahead, 180° behind" }
         input class="swing__slider" id="swing-slider" type="range" min="0" max="180" step="5"
-            value=(format!("{:.0}", state.swing.start_deg));
+            value=(fixed(state.swing.start_deg, 0));
         div id="swing-strip" { (strip(state)) }
         div id="swing-words" aria-live="polite" { (words(state)) }
         (pictures(state))
@@ -183,7 +183,7 @@ impl Now {
     fn of(state: &State, known: &SwingResult) -> Self {
         let time_s = state.swing.motion.time_s;
         Self {
-            space: known.swing.space(),
+            space: known.space,
             circle_px: (state.graph_px * 0.55).clamp(260.0, 420.0),
             place_rad: time_s * known.swing.setup().spin_rad_per_s(),
             angle_rad: angle_at(known, time_s),
@@ -254,7 +254,7 @@ fn words(state: &State) -> Markup {
     html! {
         @if let Some(open) = too_close(known) { p { strong { (open) } } }
         p { strong { (settles(&known.settling, known.swing.watched_s())) } }
-        (share_words(known.swing.outcome(), &known.swing.shares()))
+        (share_words(known.swing.outcome(), &known.shares))
         @if known.starts.is_done() {
             @for range in known.starts.ranges().iter().filter(|r| r.is_tail_first_trap()) {
                 p { strong { "A tail-first trap. " } "Started between "
@@ -266,7 +266,7 @@ fn words(state: &State) -> Markup {
 }
 
 fn degrees(rad: f64) -> String {
-    format!("{:.0}°", rad.to_degrees())
+    format!("{}°", fixed(rad.to_degrees(), 0))
 }
 
 /// Where what is not known exactly decides what the string shows.
@@ -282,7 +282,7 @@ fn too_close(known: &SwingResult) -> Option<String> {
         .iter()
         .zip(verdict.shares)
         .filter(|(_, share)| *share >= 0.025)
-        .map(|(name, share)| format!("in about {:.0} it {name}", share * 20.0))
+        .map(|(name, share)| format!("in about {} it {name}", fixed(share * 20.0, 0)))
         .collect();
     Some(format!(
         "Too close to call on the string. Of 20 tries with your readings, {}.",
@@ -330,7 +330,7 @@ fn settles(settling: &Settling, watched_s: f64) -> String {
 /// What turns it back: where it is the spin, the swing proves little.
 fn share_words(on_string: Outcome, shares: &Shares) -> Markup {
     let share = shares.spin_share_at_small_angles;
-    let part = share.map(|share| format!("{:.0} %", share * 100.0));
+    let part = share.map(|share| format!("{} %", fixed(share * 100.0, 0)));
     html! {
         @if shares.spin_alone_holds {
             p { strong { "This swing proves little. " }
@@ -354,7 +354,7 @@ fn share_words(on_string: Outcome, shares: &Shares) -> Markup {
 }
 
 fn metres(m: f64) -> String {
-    format!("{m:.1} m")
+    format!("{} m", fixed(m, 1))
 }
 
 /// Centimetres hide behind one decimal: whole and half metres have at most that.
@@ -373,7 +373,7 @@ fn space(state: &State) -> Markup {
         }
     };
     let Some(known) = &state.swing.known else { return asks };
-    let space = known.swing.space();
+    let space = known.space;
     let Space { speed_m_per_s, pull_n, .. } = space;
     html! {
         (asks)
@@ -389,12 +389,11 @@ fn space(state: &State) -> Markup {
         }
         dl class="swing__figures" {
             div { dt { "String and rocket sweep" } dd { (metres(space.swept_told_m())) " from the swinger" } }
-            div { dt { "Speed" } dd { (format!("{speed_m_per_s:.0} m/s")) } }
-            div { dt { "Pull in the string" } dd { (format!("{pull_n:.1} N"))
+            div { dt { "Speed" } dd { (format!("{} m/s", fixed(speed_m_per_s, 0))) } }
+            div { dt { "Pull in the string" } dd { (format!("{} N", fixed(pull_n, 1)))
                 ", like " (hung_weight(space.hung_kg())) " hung on it" } }
         }
-        @let smaller = known.swing.smaller_spaces();
-        @if !smaller.is_empty() {
+        @if !known.smaller.is_empty() {
             table class="table" {
                 caption { "Less room: shorter string, slower turns" }
                 thead { tr {
@@ -402,7 +401,7 @@ fn space(state: &State) -> Markup {
                     th scope="col" { "Nobody within" }
                 } }
                 tbody {
-                    @for row in smaller {
+                    @for row in &known.smaller {
                         tr {
                             td { (SwingField::String.written(row.setup.string_m, state.units)) }
                             td { (SwingField::Turns.written(row.setup.turns_per_s, state.units)) }
@@ -417,7 +416,11 @@ fn space(state: &State) -> Markup {
 
 /// A mass that hangs: grams, from a kilogram on kilograms.
 fn hung_weight(kg: f64) -> String {
-    if kg < 1.0 { format!("{:.0} g", kg * 1000.0) } else { format!("{kg:.1} kg") }
+    if kg < 1.0 {
+        format!("{} g", fixed(kg * 1000.0, 0))
+    } else {
+        format!("{} kg", fixed(kg, 1))
+    }
 }
 
 /// Play, pause, step and speed; none that moves where the reader asks for stillness.
@@ -461,7 +464,7 @@ pub(crate) fn time(state: &State) -> String {
     let Some(known) = &state.swing.known else { return String::new() };
     let time_s = state.swing.motion.time_s;
     let off = off_path(angle_at(known, time_s));
-    format!("{time_s:.2} s: nose {} off its path", degrees(off))
+    format!("{} s: nose {} off its path", fixed(time_s, 2), degrees(off))
 }
 
 /// How far the nose is off its path, in radians: whole turns and the side do not matter to
@@ -491,7 +494,7 @@ fn stills(state: &State) -> Markup {
                 @if let Some(scene) = swing_rocket(design, figures, angle_rad, STILL_PX) {
                     li {
                         (PreEscaped(svg_document(&scene, None)))
-                        (format!("{time_s:.1} s: {}", degrees(off_path(angle_rad))))
+                        (format!("{} s: {}", fixed(time_s, 1), degrees(off_path(angle_rad))))
                     }
                 }
             }
@@ -526,7 +529,7 @@ fn before(state: &State) -> Markup {
 
 /// A card in words: its title, and what is done.
 fn card(state: &State, card: usize) -> (&'static str, Markup) {
-    let space = state.swing.known.as_ref().map(|known| known.swing.space());
+    let space = state.swing.known.as_ref().map(|known| known.space);
     match card {
         0 => (
             "Find the hanging point",
@@ -551,7 +554,7 @@ fn card(state: &State, card: usize) -> (&'static str, Markup) {
             html! {
                 p { "Tug the string hard, three times. Knot, string and tape must hold"
                     @if let Some(space) = space {
-                        ": the swing will pull with about " (format!("{:.1} N", space.pull_n)) }
+                        ": the swing will pull with about " (format!("{} N", fixed(space.pull_n, 1))) }
                     "." }
             },
         ),
@@ -679,7 +682,7 @@ fn rocket_line(state: &State) -> Markup {
                     @else { (design.name) }
                 }
                 ", " (state.units.reading(figures.length_m * 1000.0)) " long, "
-                (format!("{:.0} g", figures.mass.mass_kg * 1000.0)) ", "
+                (format!("{} g", fixed(figures.mass.mass_kg * 1000.0, 0))) ", "
                 (state.units.reading(figures.separation_m * 1000.0)) " apart. String "
                 (SwingField::String.written(setup.string_m, state.units)) ", "
                 (SwingField::Turns.written(setup.turns_per_s, state.units))

@@ -4,6 +4,7 @@ pub(crate) mod air;
 pub(crate) mod table;
 
 use maud::{Markup, html};
+use noseward_stability::fixed;
 
 use super::form::more;
 use crate::app::State;
@@ -42,7 +43,7 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
                             div class="air__angle" {
                                 label for="angle" { "Angle between the nose and the oncoming air" }
                                 input id="angle" type="range" min="0" max="180" step="5"
-                                    value=(format!("{:.0}", state.angle_deg)) aria-describedby="air-reading";
+                                    value=(fixed(state.angle_deg, 0)) aria-describedby="air-reading";
                                 p id="air-reading" role="status" { (air::reading(state)) }
                             }
                         }

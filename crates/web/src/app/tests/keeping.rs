@@ -145,12 +145,12 @@ fn a_crash_finds_the_name_of_the_open_notebook_and_what_is_not_kept_of_it() {
     assert_eq!(left(&mut state), "", "there is nothing in it");
     notebook::begin(&mut state);
     let unsaved = left(&mut state);
-    for part in ["Red 1", "noseward/notebook/0", "&quot;trials&quot;"] {
+    for part in ["Red 1", "noseward/notebook/0", "n1."] {
         assert!(unsaved.contains(part), "{part}: {unsaved}");
     }
     state.desk.unsaved = false;
     let kept = left(&mut state);
-    assert!(kept.contains("noseward/notebook/0") && !kept.contains("&quot;"), "{kept}");
+    assert!(kept.contains("noseward/notebook/0") && !kept.contains("n1."), "{kept}");
 }
 
 #[test]

@@ -1,8 +1,8 @@
 //! What somebody entered stays, whatever comes when.
 
 use super::notebook::{
-    FIN_SPAN as SPAN, begin, desk, file, in_hand, predict, press, shown, swing, tell,
-    unloaded, write,
+    FIN_SPAN as SPAN, begin, desk, file, in_hand, loaded, predict, press, said, shown,
+    swing, tell, unloaded, write,
 };
 use super::*;
 use noseward_lesson::SwingOutcome::{self, Steady, TailFirst, Wobbling};
@@ -23,13 +23,13 @@ fn kept_after(swings: usize) -> (Record, String) {
 /// for.
 fn opened_with(record: &Record, kept: String) -> State {
     let mut state = waiting_with(record, kept);
-    tell(&mut state, NotebookMsg::Loaded(true));
+    loaded(&mut state, true);
     state
 }
 
 fn waiting_with(record: &Record, kept: String) -> State {
     let mut state = open(&link::hash(record), None);
-    state.desk.code = Code::NotAsked;
+    state.parts = Loading::default();
     let slots = vec![(1, kept)];
     tell(&mut state, NotebookMsg::Kept { slots, open: 1, afresh: false });
     state
@@ -100,7 +100,7 @@ fn the_kept_rocket_comes_back_with_its_swings() {
     });
     let slots = vec![(1, kept)];
     tell(&mut state, NotebookMsg::Kept { slots, open: 1, afresh: false });
-    tell(&mut state, NotebookMsg::Loaded(true));
+    loaded(&mut state, true);
     update(&mut state, Msg::BackToMine);
     assert_eq!(state.swings.outcomes(), [Wobbling]);
     // And so does one that was put away, by undo.
@@ -137,7 +137,7 @@ fn what_is_typed_before_the_notebook_is_here_goes_into_the_trial_in_hand() {
     let (record, kept) = (state.record(), file(&mut state));
     let mut state = waiting_with(&record, kept.clone());
     typed(&mut state, SPAN, "75");
-    let effects = tell(&mut state, NotebookMsg::Loaded(true));
+    let effects = loaded(&mut state, true);
     assert_eq!(in_hand(&state).design(), &state.design);
     assert_eq!(state.text_of(SPAN), "75");
     assert!(state.desk.unsaved && effects.contains(&Effect::Keep));
@@ -145,7 +145,7 @@ fn what_is_typed_before_the_notebook_is_here_goes_into_the_trial_in_hand() {
     let mut state = waiting_with(&record, kept);
     update(&mut state, Msg::Start(Start::Example(Example::Gannet)));
     typed(&mut state, SPAN, "75");
-    tell(&mut state, NotebookMsg::Loaded(true));
+    loaded(&mut state, true);
     assert!(!state.is_of_trial());
     assert_eq!(state.desk.notebook.trial(1).unwrap().design(), &record.design);
 }
@@ -158,11 +158,53 @@ fn a_notebooks_link_is_the_address_until_it_is_opened() {
         tell(&mut state, msg);
         assert!(state.desk.is_to_open(hash));
         assert!(!state.desk.is_to_open("#steps"));
-        tell(&mut state, NotebookMsg::Loaded(false));
+        loaded(&mut state, false);
         assert!(state.desk.is_to_open(hash), "it can still be loaded again");
-        tell(&mut state, NotebookMsg::Loaded(true));
+        loaded(&mut state, true);
         assert!(!state.desk.is_to_open(hash));
     }
+}
+
+#[test]
+fn parts_come_one_after_the_other_until_all_of_a_lesson_are_here() {
+    let mut state = unloaded();
+    let mut effects =
+        tell(&mut state, NotebookMsg::Kept { slots: Vec::new(), open: 0, afresh: false });
+    let mut seen = Vec::new();
+    loop {
+        let asked = |effect: &Effect| match effect {
+            Effect::Load(part) => Some(*part),
+            _ => None,
+        };
+        let parts: Vec<Part> = effects.iter().filter_map(asked).collect();
+        assert!(parts.len() <= 1, "{parts:?}");
+        let Some(&part) = parts.first() else { break };
+        seen.push(part);
+        effects = tell(&mut state, NotebookMsg::Loaded(part, true));
+    }
+    assert_eq!(seen, Part::PREFETCHED);
+}
+
+#[test]
+fn what_waits_for_a_part_that_does_not_come_is_told_and_done_once() {
+    let mut state = desk();
+    begin(&mut state);
+    let text = crate::notebook::file(&state);
+    let mut state = unloaded();
+    tell(&mut state, NotebookMsg::Kept { slots: Vec::new(), open: 0, afresh: false });
+    tell(&mut state, NotebookMsg::Loaded(Part::Notebook, true));
+    for _ in 0..2 {
+        let effects = update(&mut state, Msg::OpenText(text.clone()));
+        assert!(effects.contains(&Effect::Load(Part::Files)), "{effects:?}");
+        // The notebook is here meanwhile, and can be written in.
+        assert!(!state.desk.waiting.is_empty());
+        tell(&mut state, NotebookMsg::Loaded(Part::Files, false));
+        assert!(said(&state).unwrap().contains("could not be loaded"));
+    }
+    tell(&mut state, NotebookMsg::Loaded(Part::Files, true));
+    assert!(state.desk.waiting.is_empty());
+    assert_eq!(in_hand(&state).id(), 1);
+    assert!(said(&state).unwrap().starts_with("This is the notebook of"));
 }
 
 #[test]
@@ -172,7 +214,7 @@ fn no_place_is_given_twice() {
         let mut state = unloaded();
         let slots = vec![(0, kept.clone()), (last, kept.clone())];
         tell(&mut state, NotebookMsg::Kept { slots, open: last, afresh: false });
-        tell(&mut state, NotebookMsg::Loaded(true));
+        loaded(&mut state, true);
         for _ in 0..3 {
             press(&mut state, "nb-new-group", "");
             begin(&mut state);

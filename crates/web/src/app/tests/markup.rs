@@ -312,12 +312,10 @@ fn no_word_that_promises_anything() {
 fn every_sheet_says_that_it_is_no_permission() {
     let (_, lesson) = PAGE.split_once("<article class=\"paper\"").unwrap();
     assert!(lesson.contains("not permission to"));
-    let state = notebooks().remove(2);
+    let mut state = notebooks().remove(2);
     for paper in [Paper::Rocket, Paper::Swing, Paper::Notebook] {
-        let sheet: String = places::paper(&state, paper)
-            .into_iter()
-            .map(|region| region.markup)
-            .collect();
+        let regions = call(&mut state, Ask::Paper(paper)).regions;
+        let sheet: String = regions.into_iter().map(|region| region.markup).collect();
         assert!(sheet.contains("not permission to"), "{paper:?}: {sheet}");
     }
     for place in [places::swing::regions(&state), places::why::regions(&state)] {

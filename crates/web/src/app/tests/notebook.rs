@@ -13,12 +13,21 @@ const FIN_COUNT: Field = Field::Fins(0, FinField::Count);
 /// The page before its later part is here.
 pub(super) fn unloaded() -> State {
     let mut state = open("", None);
-    state.desk.code = Code::NotAsked;
+    state.parts = Loading::default();
     state
 }
 
 pub(super) fn tell(state: &mut State, msg: NotebookMsg) -> Vec<Effect> {
     update(state, Msg::Notebook(msg))
+}
+
+/// What happens when all that is asked for arrives, or nothing does.
+pub(super) fn loaded(state: &mut State, done: bool) -> Vec<Effect> {
+    let mut effects = Vec::new();
+    for part in Part::ALL {
+        effects.extend(tell(state, NotebookMsg::Loaded(part, done)));
+    }
+    effects
 }
 
 pub(super) fn press(
@@ -49,8 +58,8 @@ pub(super) fn begin(state: &mut State) {
 pub(super) fn desk() -> State {
     let mut state = unloaded();
     let kept = NotebookMsg::Kept { slots: Vec::new(), open: 0, afresh: false };
-    assert!(tell(&mut state, kept).contains(&Effect::LoadLater));
-    tell(&mut state, NotebookMsg::Loaded(true));
+    assert!(tell(&mut state, kept).contains(&Effect::Load(Part::Notebook)));
+    loaded(&mut state, true);
     state
 }
 
@@ -77,7 +86,7 @@ fn asked(state: &State) -> Option<String> {
 }
 
 pub(super) fn file(state: &mut State) -> String {
-    call(state, Ask::File).text.expect("the notebook is loaded")
+    call(state, Ask::Kept).text.expect("the notebook is loaded")
 }
 
 pub(super) fn predict(state: &mut State, outcome: usize, because: &str) {
@@ -505,7 +514,7 @@ fn what_is_kept_is_there_again() {
     let mut again = unloaded();
     let slots = vec![(4, kept)];
     tell(&mut again, NotebookMsg::Kept { slots, open: 4, afresh: false });
-    tell(&mut again, NotebookMsg::Loaded(true));
+    loaded(&mut again, true);
     assert_eq!(again.desk.notebook, state.desk.notebook);
     assert_eq!((again.desk.slot, again.desk.unsaved), (4, false));
     assert!(shown(&mut again).contains("half a sen"));
@@ -523,7 +532,7 @@ fn a_kept_trial_keeps_its_rocket_where_a_link_brought_another() {
         &mut again,
         NotebookMsg::Kept { slots: vec![(1, kept)], open: 1, afresh: false },
     );
-    tell(&mut again, NotebookMsg::Loaded(true));
+    loaded(&mut again, true);
     assert_eq!(again.design.name, "Gannet");
     assert_eq!(again.desk.notebook.trial(1).unwrap().design(), &mine);
     assert!(!again.is_of_trial());
@@ -578,7 +587,9 @@ fn what_could_not_be_kept_is_not_replaced_by_another_tabs() {
     let mut state = desk();
     begin(&mut state);
     let slot = state.desk.slot;
-    let theirs = file(&mut state).replace(r#""note": """#, r#""note": "theirs""#);
+    let mut theirs = state.desk.notebook.clone();
+    theirs.trial_mut(1).unwrap().note = "theirs".into();
+    let theirs = link::notebook_text(&NotebookFile { notebook: theirs, rocket: None });
     write(&mut state, "nb:centre_of_mass_reading_1_mm", "203");
     // There was no room for it.
     update(&mut state, Msg::Wrote { refused: true });
@@ -593,7 +604,9 @@ fn another_tabs_words_are_shown_once_they_are_here() {
     begin(&mut state);
     write(&mut state, "nb:note", "abc");
     let slot = state.desk.slot;
-    let theirs = file(&mut state).replace("abc", "abc and more");
+    let mut theirs = state.desk.notebook.clone();
+    theirs.trial_mut(1).unwrap().note = "abc and more".into();
+    let theirs = link::notebook_text(&NotebookFile { notebook: theirs, rocket: None });
     state.desk.unsaved = false;
     tell(&mut state, NotebookMsg::KeptElsewhere { slot, text: Some(theirs), mine: None });
     assert_eq!(in_hand(&state).note, "abc and more");
@@ -608,7 +621,7 @@ fn a_notebook_from_elsewhere_stands_beside_the_open_one() {
     let mine = state.desk.notebook.clone();
     let slot = state.desk.slot;
     for text in [
-        file(&mut state).replace("small fins", "big fins"),
+        crate::notebook::file(&state).replace("small fins", "big fins"),
         to_table(&mine, Format::CommaSemicolon).replace("small fins", "tiny fins"),
         link::to_plain_text(&mine).replace("small fins", "no fins"),
     ] {
@@ -653,7 +666,10 @@ fn every_spelling_brings_the_notebook_back() {
     predict(&mut state, 1, "=1+1; \"quoted\", and\ntwo lines");
     swing(&mut state, SwingOutcome::Wobbling);
     let notebook = state.desk.notebook.clone();
-    assert_eq!(open_notebook_file(&file(&mut state)).unwrap().notebook, notebook);
+    assert_eq!(
+        link::open_notebook_hash(&file(&mut state)).unwrap().unwrap().notebook,
+        notebook
+    );
     for format in Format::ALL {
         assert_eq!(open_table(&to_table(&notebook, format)).unwrap(), notebook);
     }
@@ -760,7 +776,7 @@ fn a_sentence_to_use_goes_behind_the_text_while_there_is_room() {
 fn a_notebook_that_could_not_load_says_so_and_tries_again() {
     let mut state = unloaded();
     tell(&mut state, NotebookMsg::Kept { slots: Vec::new(), open: 0, afresh: false });
-    tell(&mut state, NotebookMsg::Loaded(false));
+    loaded(&mut state, false);
     assert!(region(&state, "waits").contains("could not be loaded"));
     // Deleting needs nothing of that.
     update(&mut state, Msg::To(Place::Lead));
@@ -768,10 +784,9 @@ fn a_notebook_that_could_not_load_says_so_and_tries_again() {
     assert!(waiting.iter().any(|region| {
         region.id == "delete" && region.markup.contains("ask-to-delete")
     }));
-    tell(&mut state, NotebookMsg::Loaded(false));
-    assert!(press(&mut state, "nb-again", "").contains(&Effect::LoadLater));
-    tell(&mut state, NotebookMsg::Loaded(true));
-    assert_eq!(state.desk.code, Code::Here);
+    loaded(&mut state, false);
+    assert!(press(&mut state, "nb-again", "").contains(&Effect::Load(Part::Notebook)));
+    loaded(&mut state, true);
     assert!(!region(&state, "waits").contains("could not be loaded"));
 }
 
@@ -1006,7 +1021,7 @@ fn a_link_to_a_notebook_does_not_overwrite_the_kept_rocket() {
     let slots = Vec::new();
     tell(&mut state, NotebookMsg::Kept { slots, open: 0, afresh: false });
     tell(&mut state, NotebookMsg::OpenLink(text));
-    tell(&mut state, NotebookMsg::Loaded(true));
+    loaded(&mut state, true);
     assert_eq!(state.design.name, "Puffin");
     assert_eq!(state.keeping, Keeping::Other(Box::new(mine.rounded().into())));
 }
@@ -1019,7 +1034,7 @@ fn a_fresh_start_opens_no_notebook_and_loses_none() {
     let mut afresh = unloaded();
     let slots = vec![(1, kept.clone())];
     tell(&mut afresh, NotebookMsg::Kept { slots, open: 1, afresh: true });
-    tell(&mut afresh, NotebookMsg::Loaded(true));
+    loaded(&mut afresh, true);
     assert!(afresh.desk.notebook.is_blank());
     assert_ne!(afresh.desk.slot, 1);
     assert_eq!(afresh.desk.slots[0].text, kept);

@@ -1,7 +1,7 @@
 //! The way through the lesson: places, trials that begin by themselves, what goes out.
 
 use super::notebook::{
-    FIN_SPAN, begin, desk, in_hand, predict, press, swing, tell, write,
+    FIN_SPAN, begin, desk, in_hand, loaded, predict, press, swing, tell, write,
 };
 use super::*;
 use noseward_lesson::{BalancePoint, Colour, Group, MOST_GROUP_NUMBER, SwingOutcome};
@@ -37,16 +37,18 @@ mod going {
     #[test]
     fn the_later_part_is_loaded_once_somebody_goes_anywhere() {
         let mut state = open("", None);
-        state.desk.code = Code::NotAsked;
+        state.parts = Loading::default();
         let effects = go(&mut state, Place::Why);
-        assert!(effects.contains(&Effect::LoadLater), "{effects:?}");
+        assert!(effects.contains(&Effect::Load(Part::Why)), "{effects:?}");
         assert!(region(&state, "waits").contains("Getting it out"));
+        assert!(effects.contains(&Effect::Load(Part::Notebook)), "{effects:?}");
         let effects = go(&mut state, Place::Predict);
-        assert!(!effects.contains(&Effect::LoadLater), "it is on its way");
+        assert!(effects.contains(&Effect::Load(Part::Trial)), "{effects:?}");
+        assert!(!effects.contains(&Effect::Load(Part::Notebook)), "it is on its way");
         // Where the swing test was opened first, its motion follows.
         go(&mut state, Place::Swing);
         assert!(state.swing.known.is_none());
-        tell(&mut state, NotebookMsg::Loaded(true));
+        loaded(&mut state, true);
         assert!(state.swing.known.is_some());
         assert_eq!(region(&state, "waits"), "");
     }
@@ -531,7 +533,7 @@ mod going_out {
     #[test]
     fn without_its_code_what_goes_out_is_the_rocket() {
         let mut state = open("", None);
-        state.desk.code = Code::NotAsked;
+        state.parts = Loading::default();
         let link = copied(&update(&mut state, Msg::CopyLink));
         assert_eq!(after_sign(&link), link::hash(&state.record()));
     }
@@ -545,7 +547,7 @@ mod labels {
             State::new(&Opening { lot, can_keep: true, ..Opening::default() });
         let slots = Vec::new();
         tell(&mut state, NotebookMsg::Kept { slots, open: 0, afresh: false });
-        tell(&mut state, NotebookMsg::Loaded(true));
+        loaded(&mut state, true);
         state
     }
 

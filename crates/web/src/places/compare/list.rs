@@ -3,7 +3,7 @@
 use maud::{Markup, html};
 use noseward_lesson::{Level, Overall, Summary, SwingOutcome, Trial};
 use noseward_link::escape_formula;
-use noseward_stability::Nearer;
+use noseward_stability::{Nearer, fixed};
 
 use crate::app::State;
 use crate::places::form::{button, level, measured, mm, wide};
@@ -70,7 +70,7 @@ fn row(state: &State, trial: &Trial, found: &Summary) -> Markup {
                 td { (separation(state, found)) }
             }
             @if level >= Level::Explain {
-                td { @if let Some(widths) = found.calibres().filter(|_| is_told(state, found)) { (format!("{widths:.1}")) } }
+                td { @if let Some(widths) = found.calibres().filter(|_| is_told(state, found)) { (fixed(widths, 1)) } }
             }
             @if level == Level::Model {
                 td { @if let Some(g) = found.mass_g { (state.units.scale_reading(g)) } }

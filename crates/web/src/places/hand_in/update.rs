@@ -34,26 +34,36 @@ pub(crate) fn update(state: &mut State, msg: HandInMsg) -> Vec<Effect> {
             Some(code) => copy(code),
             None => Vec::new(),
         },
-        HandInMsg::Symbols => {
-            state.desk.look.shows_symbols = !state.desk.look.shows_symbols;
-            vec![Effect::Redraw]
+        // That needs no files.
+        HandInMsg::Symbols => show_symbols(state),
+        // Nor does that.
+        HandInMsg::CopyLink => copy_link(state),
+    }
+}
+
+/// The notebook as symbols, or no longer.
+pub(crate) fn show_symbols(state: &mut State) -> Vec<Effect> {
+    state.desk.look.shows_symbols = !state.desk.look.shows_symbols;
+    vec![Effect::Redraw]
+}
+
+/// A link to the notebook, or, where it does not fit, to the rocket.
+pub(crate) fn copy_link(state: &mut State) -> Vec<Effect> {
+    match link_hash(state) {
+        Some(hash) => {
+            vec![Effect::Copy { text: state.link_to(&hash), is_link: true }]
         }
-        HandInMsg::CopyLink => match link_hash(state) {
-            Some(hash) => {
-                vec![Effect::Copy { text: state.link_to(&hash), is_link: true }]
-            }
-            None => {
-                let text = state.link_to(&link::hash(&state.record()));
-                let mut effects = vec![Effect::Copy { text, is_link: true }];
-                effects.extend(say(
-                    state,
-                    true,
-                    "This notebook does not fit into a link. The link holds the rocket \
-                     alone: save the notebook as a file.",
-                ));
-                effects
-            }
-        },
+        None => {
+            let text = state.link_to(&link::hash(&state.record()));
+            let mut effects = vec![Effect::Copy { text, is_link: true }];
+            effects.extend(say(
+                state,
+                true,
+                "This notebook does not fit into a link. The link holds the rocket \
+                 alone: save the notebook as a file.",
+            ));
+            effects
+        }
     }
 }
 

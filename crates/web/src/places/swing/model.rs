@@ -2,8 +2,8 @@
 
 use noseward_lesson::{Swings, Trial, same_build};
 use noseward_stability::{
-    Design, Figures, Quantity, Settling, Starts, Swing, SwingDraws, SwingField,
-    SwingLimit, SwingSetup, Trajectory, trimmed,
+    Design, Figures, Quantity, Settling, Shares, SmallerSpace, Space, Starts, Swing,
+    SwingDraws, SwingField, SwingLimit, SwingSetup, Trajectory, trimmed,
 };
 
 use crate::app::{Draft, Effect, State, Unreadable, call, read_number};
@@ -41,6 +41,11 @@ pub(crate) enum SetupField {
 #[derive(Debug)]
 pub(crate) struct SwingResult {
     pub(crate) swing: Swing,
+    /// The room that it needs, and what needs less.
+    pub(crate) space: Space,
+    pub(crate) smaller: Vec<SmallerSpace>,
+    /// Where its outcome comes from.
+    pub(crate) shares: Shares,
     pub(crate) settling: Settling,
     pub(crate) trajectory: Trajectory,
     /// The trajectory of the rocket that it is compared with.
@@ -225,7 +230,7 @@ impl State {
 
     /// The space that this swing needs, for the adult in charge to look at.
     pub(super) fn space_needed(&self) -> Option<Checked> {
-        let space = self.swing.known.as_ref()?.swing.space();
+        let space = self.swing.known.as_ref()?.space;
         Some(Checked {
             clear_m: space.clear_m,
             mass_kg: self.report.figures.as_ref()?.mass.mass_kg,
@@ -307,6 +312,9 @@ impl State {
         });
         Some(Box::new(SwingResult {
             trajectory: swing.trajectory(start_rad, shown_s),
+            space: swing.space(),
+            smaller: swing.smaller_spaces(),
+            shares: swing.shares(),
             starts: swing.starts_in_slices(),
             draws: SwingDraws::new(
                 &self.design,

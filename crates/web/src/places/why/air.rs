@@ -2,7 +2,7 @@
 
 use maud::{Markup, PreEscaped, html};
 use noseward_drawing::{AirSheet, air_graph, svg_document, turned_rocket};
-use noseward_stability::{Doubts, minus, separation_over_rolls};
+use noseward_stability::{Doubts, fixed, minus, separation_over_rolls};
 
 use crate::app::State;
 use crate::shell::faults::place;
@@ -158,7 +158,7 @@ pub(crate) fn reading(state: &State) -> Markup {
     let moment = figures.air.turning_moment_m(angle_rad, figures.mass.centre_m);
     let centre = figures.air.centre_of_pressure_m(angle_rad);
     html! {
-        (format!("{:.0}°: ", state.angle_deg))
+        (format!("{}°: ", fixed(state.angle_deg, 0)))
         @if let Some(centre) = centre {
             "the air pushes " (state.units.reading(centre * 1000.0)) " from the nose, "
         }

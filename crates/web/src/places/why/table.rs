@@ -3,7 +3,7 @@
 use maud::{Markup, PreEscaped, html};
 use noseward_drawing::{push_bars, svg_document};
 use noseward_link::escape_formula;
-use noseward_stability::{Design, Figures, MeasuredPoint, Units, minus};
+use noseward_stability::{Design, Figures, MeasuredPoint, Units, fixed, minus};
 
 use crate::app::State;
 use crate::shell::strip::{apart, drawn, nearer};
@@ -114,7 +114,7 @@ pub(crate) fn as_table(state: &State) -> Markup {
         ("Separation in the least favourable roll", length(figures.least_separation_m)),
         (
             "The same in body widths",
-            minus(&format!("{:.2}", figures.least_separation_m / figures.body_width_m)),
+            minus(&fixed(figures.least_separation_m / figures.body_width_m, 2)),
         ),
     ];
     html! {
@@ -163,7 +163,7 @@ fn parts_in_numbers(design: &Design, figures: &Figures, units: Units) -> Markup 
                         th scope="row" { (escape_formula(&part.part.name(design))) }
                         td { (units.mass(rounded_mass(part.mass.mass_kg * GRAMS))) }
                         td { (units.reading(part.mass.centre_m * MM)) }
-                        td { (minus(&format!("{:.2}", part.normal_force_slope_per_rad + 0.0))) }
+                        td { (minus(&fixed(part.normal_force_slope_per_rad + 0.0, 2))) }
                         td {
                             (part.nose_on_centre_m.map_or("–".into(), |m| units.reading(m * MM)))
                         }
