@@ -172,14 +172,20 @@ pub(super) fn update(state: &mut State, msg: NotebookMsg) -> Vec<Effect> {
             if is_ready(state, part) {
                 return asked(state, msg);
             }
-            if matches!(msg, NotebookMsg::Kept { .. }) {
+            let is_opening = matches!(msg, NotebookMsg::Kept { .. });
+            if is_opening {
                 state.desk.found = Some(state.record());
             }
             // Asked for twice, it is done once.
             if !state.desk.waiting.contains(&msg) {
                 state.desk.waiting.push(msg);
             }
-            ask_for(state, Some(part))
+            let mut effects = ask_for(state, Some(part));
+            if is_opening {
+                // With the place that a link names.
+                effects.extend(ask_for(state, state.place.part()));
+            }
+            effects
         }
     }
 }

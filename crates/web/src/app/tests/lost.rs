@@ -186,6 +186,16 @@ fn parts_come_one_after_the_other_until_all_of_a_lesson_are_here() {
 }
 
 #[test]
+fn the_place_that_a_link_names_is_loaded_with_the_notebook() {
+    let mut state = State::new(&Opening { place: Place::Why, ..Opening::default() });
+    let effects =
+        tell(&mut state, NotebookMsg::Kept { slots: Vec::new(), open: 0, afresh: false });
+    for part in [Part::Notebook, Part::Why] {
+        assert!(effects.contains(&Effect::Load(part)), "{part:?}: {effects:?}");
+    }
+}
+
+#[test]
 fn what_waits_for_a_part_that_does_not_come_is_told_and_done_once() {
     let mut state = desk();
     begin(&mut state);
