@@ -59,10 +59,13 @@ impl History {
         true
     }
 
-    /// Takes the document as it is now without a step: it came from elsewhere.
+    /// Takes the document as it is now without a step: it came from elsewhere. Where nothing
+    /// did, the step that goes on does so.
     pub fn rebase(&mut self, now: Document) {
-        self.now = now;
-        self.open = None;
+        if now != self.now {
+            self.now = now;
+            self.open = None;
+        }
     }
 
     /// Puts a document before the present one, as if that had followed it.

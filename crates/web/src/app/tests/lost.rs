@@ -196,6 +196,21 @@ fn the_place_that_a_link_names_is_loaded_with_the_notebook() {
 }
 
 #[test]
+fn what_arrives_while_somebody_types_ends_no_step() {
+    let mut state = unloaded();
+    let before = state.text_of(SPAN);
+    tell(&mut state, NotebookMsg::Kept { slots: Vec::new(), open: 0, afresh: false });
+    tell(&mut state, NotebookMsg::Loaded(Part::Notebook, true));
+    for (text, part) in ["7", "75"].into_iter().zip([Part::Certainty, Part::Why]) {
+        update(&mut state, Msg::Typed { field: SPAN, text: text.into() });
+        tell(&mut state, NotebookMsg::Loaded(part, true));
+    }
+    update(&mut state, Msg::Left { field: SPAN });
+    update(&mut state, Msg::Undo);
+    assert_eq!(state.text_of(SPAN), before);
+}
+
+#[test]
 fn what_waits_for_a_part_that_does_not_come_is_told_and_done_once() {
     let mut state = desk();
     begin(&mut state);
