@@ -1,0 +1,425 @@
+//! Says a sentence in the language in use.
+
+use crate::code::{
+    CASE, CLOSE, END, FIRST_EXACT, FIRST_KEY, MOST_ARGUMENTS, OTHERWISE, SELECT, TEXT,
+};
+use crate::number::Number;
+use crate::table::{Table, spoken};
+
+/// What a sentence is given.
+#[derive(Clone, Copy, Debug)]
+pub(crate) enum Arg<'a> {
+    /// Text from elsewhere.
+    Text(&'a str),
+    /// A number.
+    Number(Number),
+    /// One of the choices that English names, by its place.
+    Choice(u8),
+}
+
+/// A sentence without arguments: English, or what the table in use has in its place.
+#[inline(never)]
+pub(crate) fn plain(id: u16, english: &'static str) -> &'static str {
+    spoken().and_then(|table| table.sentence(id)).unwrap_or(english)
+}
+
+/// A sentence with arguments, in English or as the table in use has it.
+///
+/// Never fails: whatever a sentence asks for and is not there, is left out. Marks stay in
+/// it as their codes; text from elsewhere brings none.
+#[inline(never)]
+pub(crate) fn say(id: u16, english: &'static str, args: &[Arg<'_>]) -> String {
+    let table = spoken();
+    let pattern = plain(id, english).as_bytes();
+    let mut out = Vec::with_capacity(pattern.len() + 32);
+    let mut at = 0;
+    while let Some(&byte) = pattern.get(at) {
+        at += 1;
+        match byte {
+            SELECT => {
+                let arg = pattern.get(at).and_then(|code| argument(args, *code));
+                at = chosen(pattern, at + 1, arg, table);
+            }
+            // The text before it was the chosen one.
+            CASE | OTHERWISE => at = end(pattern, at),
+            1..=MOST_ARGUMENTS => match argument(args, byte) {
+                Some(Arg::Text(text)) => from_elsewhere(text, table, &mut out),
+                Some(Arg::Number(number)) => number.write(table, &mut out),
+                Some(Arg::Choice(_)) | None => {}
+            },
+            CLOSE.. => out.push(byte),
+            _ => {}
+        }
+    }
+    String::from_utf8(out).unwrap_or_default()
+}
+
+fn argument<'a>(args: &[Arg<'a>], code: u8) -> Option<Arg<'a>> {
+    args.get(usize::from(code.wrapping_sub(1))).copied()
+}
+
+/// Writes a text that is no part of the sentence, without what would be read as a mark.
+fn from_elsewhere(text: &str, table: Option<Table>, out: &mut Vec<u8>) {
+    let [open, close] = table.map_or(["", ""], |table| table.isolates());
+    out.extend_from_slice(open.as_bytes());
+    for byte in text.bytes() {
+        if !(CLOSE..TEXT).contains(&byte) {
+            out.push(byte);
+        }
+    }
+    out.extend_from_slice(close.as_bytes());
+}
+
+/// Where the text begins that fits the argument; `at` is where the choice begins.
+fn chosen(
+    pattern: &[u8],
+    mut at: usize,
+    arg: Option<Arg<'_>>,
+    table: Option<Table>,
+) -> usize {
+    let keys = match arg {
+        Some(Arg::Number(number)) => [
+            number.exact().map(|exact| exact + FIRST_EXACT),
+            Some(number.category(table) + FIRST_KEY),
+        ],
+        Some(Arg::Choice(choice)) => [choice.checked_add(FIRST_KEY), None],
+        Some(Arg::Text(_)) | None => [None, None],
+    };
+    loop {
+        match pattern.get(at) {
+            Some(&CASE) => {
+                let key = pattern.get(at + 1).copied();
+                if key.is_some() && keys.contains(&key) {
+                    return at + 2;
+                }
+            }
+            Some(_) => return at + 1,
+            None => return at,
+        }
+        at = next(pattern, at + 1);
+    }
+}
+
+/// Where the choice ends whose texts `at` stands among.
+fn end(pattern: &[u8], mut at: usize) -> usize {
+    loop {
+        at = next(pattern, at);
+        if !matches!(pattern.get(at), Some(&(CASE | OTHERWISE))) {
+            return at;
+        }
+        at += 1;
+    }
+}
+
+/// Where the next text of this choice begins, or the choice ends; choices within its texts
+/// are passed over.
+fn next(pattern: &[u8], mut at: usize) -> usize {
+    let mut depth = 0_usize;
+    while let Some(&byte) = pattern.get(at) {
+        match byte {
+            CASE | OTHERWISE | END if depth == 0 => break,
+            SELECT => depth += 1,
+            END => depth -= 1,
+            _ => {}
+        }
+        at += 1;
+    }
+    at
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::sentences::{MESSAGES, TABLES};
+    use crate::{Kind, LANGUAGES, speak};
+    use proptest::prelude::*;
+
+    /// No sentence has this number, so that the given text is said with the plurals and
+    /// digits of the language in use.
+    const NONE: u16 = u16::MAX;
+    const ARGUMENT: &str = "\u{1}";
+
+    fn table(key: &str) -> Table {
+        let (_, bytes) = TABLES.iter().find(|(table, _)| *table == key).unwrap();
+        Table::load(bytes.to_vec()).unwrap()
+    }
+
+    fn number(value: f64, decimals: u8) -> String {
+        say(NONE, ARGUMENT, &[Arg::Number(Number::fixed(value, decimals))])
+    }
+
+    /// A text that names the plural category of its argument.
+    const CATEGORY: &str = "\u{10}\u{1}\u{11} zero\u{11}!one\u{11}\"two\u{11}#few\u{11}$many\
+                            \u{12}other\u{13}";
+
+    fn category(value: f64, decimals: u8) -> String {
+        say(NONE, CATEGORY, &[Arg::Number(Number::fixed(value, decimals))])
+    }
+
+    #[test]
+    fn english_and_german_know_one_and_others() {
+        for language in [None, Some(table("en-US")), Some(table("de"))] {
+            speak(language);
+            for (value, decimals, expected) in [
+                (1.0, 0, "one"),
+                (-1.0, 0, "one"),
+                (1.4, 0, "one"),
+                (0.0, 0, "other"),
+                (2.0, 0, "other"),
+                (101.0, 0, "other"),
+                (1.0, 1, "other"),
+                (0.5, 1, "other"),
+                (1e20, 0, "other"),
+                (f64::NAN, 0, "other"),
+            ] {
+                assert_eq!(category(value, decimals), expected, "{value} {decimals}");
+            }
+        }
+    }
+
+    #[test]
+    fn arabic_knows_six_plurals() {
+        speak(Some(table("ar")));
+        for (value, decimals, expected) in [
+            (0.0, 0, "zero"),
+            (1.0, 0, "one"),
+            (2.0, 0, "two"),
+            (3.0, 0, "few"),
+            (10.0, 0, "few"),
+            (11.0, 0, "many"),
+            (99.0, 0, "many"),
+            (100.0, 0, "other"),
+            (102.0, 0, "other"),
+            (103.0, 0, "few"),
+            (1.0, 1, "one"),
+            (1.5, 1, "other"),
+            (3.0, 2, "few"),
+            (3.25, 2, "other"),
+        ] {
+            assert_eq!(category(value, decimals), expected, "{value} {decimals}");
+        }
+    }
+
+    #[test]
+    fn a_number_itself_comes_before_its_plural() {
+        let pattern = "\u{10}\u{1}\u{11}0none\u{11}!one\u{12}\u{1} more\u{13}.";
+        let of = |value| say(NONE, pattern, &[Arg::Number(Number::trimmed(value, 1))]);
+        for (value, said) in
+            [(0.0, "none."), (1.0, "one."), (0.5, "0.5 more."), (48.0, "48 more.")]
+        {
+            assert_eq!(of(value), said);
+        }
+        // Below zero, nothing is meant by a key.
+        assert_eq!(of(-1.0), "one.");
+        assert_eq!(say(NONE, pattern, &[Arg::Text("0")]), "0 more.");
+        assert_eq!(say(NONE, pattern, &[]), " more.");
+    }
+
+    #[test]
+    fn choices_stand_within_choices() {
+        // [0: [up] u [else] d], [1: x], else y; then the rest.
+        let inner = "\u{10}\u{2}\u{11} u\u{12}d\u{13}";
+        let pattern =
+            format!("<\u{10}\u{1}\u{11} {inner}!\u{11}!x\u{12}{inner}?\u{13}>").leak();
+        let of = |a, b| say(NONE, pattern, &[Arg::Choice(a), Arg::Choice(b)]);
+        assert_eq!(of(0, 0), "<u!>");
+        assert_eq!(of(0, 7), "<d!>");
+        assert_eq!(of(1, 0), "<x>");
+        assert_eq!(of(2, 0), "<u?>");
+        assert_eq!(of(255, 255), "<d?>");
+    }
+
+    #[test]
+    fn numbers_are_written_as_the_language_does() {
+        let numbers = || [number(-1234.5, 1), number(0.0, 0), number(-0.04, 1)];
+        speak(None);
+        assert_eq!(numbers(), ["−1234.5", "0", "0.0"]);
+        speak(Some(table("de")));
+        assert_eq!(numbers(), ["−1234,5", "0", "0,0"]);
+        let arabic = table("ar");
+        speak(Some(arabic));
+        assert_eq!(numbers(), ["\u{200E}−1234.5", "0", "0.0"]);
+        speak(Some(arabic.with_own_digits(true)));
+        assert_eq!(numbers(), ["\u{61C}−١٢٣٤٫٥", "٠", "٠٫٠"]);
+        assert_eq!(number(67_890.0, 0), "٦٧٨٩٠");
+        // A language that has no others keeps them.
+        speak(Some(table("de").with_own_digits(true)));
+        assert_eq!(numbers(), ["−1234,5", "0", "0,0"]);
+    }
+
+    #[test]
+    fn numbers_of_every_size_are_written() {
+        speak(None);
+        for (value, decimals, text) in [
+            (2.5, 0, "3"),
+            (-2.5, 0, "−3"),
+            (-0.05, 1, "−0.1"),
+            (1.005, 3, "1.005"),
+            (7.0, 9, "7.000"),
+            (999.999_9, 3, "1000.000"),
+            (123_456_789_012_345.0, 2, "123456789012345.00"),
+            (1e15, 2, "1000000000000000"),
+            (-2e20, 1, "−200000000000000000000"),
+            (f64::NAN, 1, "NaN"),
+        ] {
+            assert_eq!(number(value, decimals), text);
+        }
+        assert_eq!(number(f64::INFINITY, 0).len(), 309);
+        for (value, text) in [(12.50, "12.5"), (7.0, "7"), (-0.004, "0"), (100.0, "100")]
+        {
+            assert_eq!(Number::trimmed(value, 2).to_string(), text);
+        }
+    }
+
+    /// But for halves, which the standard library rounds by what a binary number holds.
+    #[test]
+    fn numbers_are_what_the_standard_library_writes() {
+        speak(None);
+        for i in -20_000..20_000_i32 {
+            let value = f64::from(i) * 0.013_7 + f64::from(i % 7) * 1e4;
+            for (decimals, step) in [(0_u8, 1.0), (1, 0.1), (2, 0.01), (3, 0.001)] {
+                if ((value / step).abs().fract() - 0.5).abs() < 1e-6 {
+                    continue;
+                }
+                let std = format!("{value:.0$}", usize::from(decimals));
+                let is_zero = !std.contains(|c: char| ('1'..='9').contains(&c));
+                let std = std.replace('-', if is_zero { "" } else { "−" });
+                assert_eq!(number(value, decimals), std);
+            }
+        }
+    }
+
+    #[test]
+    fn text_from_elsewhere_brings_no_marks() {
+        speak(None);
+        let evil = "a\u{16}b\u{15}\u{1f}c\nd";
+        let said = say(NONE, "\u{16}\u{1}\u{15}!", &[Arg::Text(evil)]);
+        assert_eq!(said, "\u{16}abc\nd\u{15}!");
+    }
+
+    #[test]
+    fn right_to_left_what_comes_from_elsewhere_stands_apart() {
+        speak(Some(table("ar")));
+        assert_eq!(
+            say(NONE, "(\u{1})", &[Arg::Text("−5 mm")]),
+            "(\u{2068}−5 mm\u{2069})"
+        );
+        speak(Some(table("de")));
+        assert_eq!(say(NONE, "(\u{1})", &[Arg::Text("−5 mm")]), "(−5 mm)");
+    }
+
+    /// What each kind of argument can be.
+    fn samples(kind: u8) -> Vec<Arg<'static>> {
+        match kind {
+            0 => vec![Arg::Text("sample"), Arg::Text("é")],
+            1 => [0.0, 1.0, 2.0, 3.0, 11.0, 100.0, -1.0, 1.5]
+                .map(|value| Arg::Number(Number::trimmed(value, 1)))
+                .to_vec(),
+            choices => (0..choices).map(Arg::Choice).collect(),
+        }
+    }
+
+    /// Every sentence of every language with every sample in place of each argument, the
+    /// others being the first sample.
+    fn said(language: Option<Table>, of: impl Fn(&str, &str)) {
+        speak(language);
+        for (id, message) in MESSAGES.iter().enumerate() {
+            let id = u16::try_from(id).unwrap();
+            let kinds: Vec<_> =
+                message.arguments.iter().map(|kind| samples(*kind)).collect();
+            let first: Vec<_> = kinds.iter().map(|samples| samples[0]).collect();
+            of(message.key, &say(id, message.english, &first));
+            for (place, samples) in kinds.iter().enumerate() {
+                for sample in samples {
+                    let mut args = first.clone();
+                    args[place] = *sample;
+                    of(message.key, &say(id, message.english, &args));
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn every_sentence_can_be_said_in_every_language() {
+        let tables = TABLES.iter().map(|(key, _)| Some(table(key)));
+        for language in [None].into_iter().chain(tables) {
+            said(language, |key, sentence| {
+                let marked = crate::Marked(sentence.to_owned().into());
+                let text = marked.text();
+                let is_clean = !text.contains(char::is_control) && !text.contains("  ");
+                assert!(is_clean && !text.is_empty(), "{language:?} {key}: {text:?}");
+                assert_eq!(text, text.trim(), "{language:?} {key}");
+            });
+        }
+    }
+
+    #[test]
+    fn every_language_says_every_sentence() {
+        for language in &LANGUAGES[1..] {
+            let table = table(language.key);
+            assert_eq!(table.language(), language);
+            for (id, message) in MESSAGES.iter().enumerate() {
+                let sentence = table.sentence(u16::try_from(id).unwrap());
+                let Some(sentence) = sentence else {
+                    assert_eq!(language.kind, Kind::OverEnglish, "{}", message.key);
+                    continue;
+                };
+                // The build lets nothing be left out of a full language but choices.
+                for (place, kind) in message.arguments.iter().enumerate() {
+                    let code = char::from(u8::try_from(place + 1).unwrap());
+                    if *kind < 2 && language.kind != Kind::OverEnglish {
+                        assert!(sentence.contains(code), "{language:?} {}", message.key);
+                    }
+                }
+                let past = u8::try_from(message.arguments.len() + 1).unwrap();
+                let is_past = |b: u8| (past..=MOST_ARGUMENTS).contains(&b);
+                assert!(!sentence.bytes().any(is_past), "{language:?} {}", message.key);
+            }
+        }
+    }
+
+    #[test]
+    fn the_pseudo_language_is_half_as_long_again() {
+        let pseudo = table("en-XA");
+        for (id, message) in MESSAGES.iter().enumerate() {
+            let id = u16::try_from(id).unwrap();
+            let args: Vec<_> =
+                message.arguments.iter().map(|kind| samples(*kind)[0]).collect();
+            // Without what the arguments say themselves.
+            let args: Vec<_> = args
+                .into_iter()
+                .map(|arg| if matches!(arg, Arg::Text(_)) { Arg::Text("") } else { arg })
+                .collect();
+            let length = |table| {
+                speak(table);
+                let said = crate::Marked(say(id, message.english, &args).into());
+                said.text().chars().count()
+            };
+            let (english, long) = (length(None), length(Some(pseudo)));
+            let is_long = 10 * long >= 14 * english;
+            assert!(is_long, "{}: {long} for {english}", message.key);
+        }
+    }
+
+    proptest! {
+        #[test]
+        fn any_pattern_can_be_said(
+            pattern in "[\u{1}-\u{1F} -)a<]{0,60}",
+            value in any::<f64>(),
+            decimals in any::<u8>(),
+            choice in any::<u8>(),
+            text in ".{0,10}",
+        ) {
+            let number = Number::fixed(value, decimals);
+            let args = [Arg::Number(number), Arg::Text(&text), Arg::Choice(choice)];
+            for table in [None, Some(table("ar"))] {
+                speak(table);
+                let said = say(NONE, pattern.clone().leak(), &args);
+                // What was said is text again, and its runs are all of it.
+                let marked = crate::Marked(said.clone().into());
+                let kept = said.replace(|c| ('\u{15}'..='\u{1F}').contains(&c), "");
+                prop_assert_eq!(marked.text(), kept);
+            }
+        }
+    }
+}

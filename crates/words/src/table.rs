@@ -1,0 +1,289 @@
+//! The sentences of a language as bytes, and the language in use.
+
+use std::cell::Cell;
+use std::fmt;
+
+use crate::code::{
+    CLOSE_ISOLATE, END_OF_STRING, EXTRAS, HEADER, MAGIC, OPEN_ISOLATE, OTHER, PLURALS,
+    SYMBOLS, TAG, sum,
+};
+use crate::languages::{LANGUAGES, Language};
+use crate::sentences::{COUNT, SENTENCES};
+
+/// A language other than the English that is built in: the bytes the build made, checked.
+///
+/// It stays in memory until the program ends, so that a sentence without arguments is a
+/// `&'static str` in every language. Keep it, and load no language twice.
+#[derive(Clone, Copy)]
+pub struct Table {
+    strings: &'static Strings,
+    own_digits: bool,
+}
+
+/// The strings of a table: its sentences in the order of their numbers, and what
+/// [`code`](crate::code) lists behind them.
+struct Strings {
+    language: &'static Language,
+    all: Vec<&'static str>,
+}
+
+/// Why bytes are no table for this page.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum TableError {
+    /// They do not begin as a table of this version does.
+    NotATable,
+    /// Its sentences are not those of this page: it is of another edition.
+    OtherEdition,
+    /// What follows is not what was written.
+    Spoilt,
+    /// The table is of a language that this page does not know.
+    UnknownLanguage,
+}
+
+impl fmt::Display for TableError {
+    /// For whoever looks into the console: pupils are told by the page in its own words.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(match self {
+            Self::NotATable => "these bytes are no table of sentences",
+            Self::OtherEdition => "this table belongs to another edition of the page",
+            Self::Spoilt => "this table is damaged",
+            Self::UnknownLanguage => "this table is of a language the page does not know",
+        })
+    }
+}
+
+impl std::error::Error for TableError {}
+
+impl Table {
+    /// The table that the build wrote as these bytes.
+    ///
+    /// # Errors
+    ///
+    /// Bytes of another edition of the page, damaged ones, and any others. No bytes make it,
+    /// or a sentence, panic.
+    pub fn load(bytes: Vec<u8>) -> Result<Self, TableError> {
+        let header = |at: usize| bytes.get(at..at + 4);
+        if header(0) != Some(&MAGIC) {
+            return Err(TableError::NotATable);
+        }
+        if header(4) != Some(&SENTENCES.to_le_bytes()) {
+            return Err(TableError::OtherEdition);
+        }
+        let body = bytes.get(HEADER..).ok_or(TableError::NotATable)?;
+        if header(8) != Some(&sum(body).to_le_bytes()) {
+            return Err(TableError::Spoilt);
+        }
+        let body = String::from_utf8(body.to_vec()).map_err(|_| TableError::Spoilt)?;
+        let body: &'static str = body.leak();
+        let mut all: Vec<&'static str> = Vec::with_capacity(COUNT + EXTRAS);
+        let mut start = 0;
+        for (end, byte) in body.bytes().enumerate() {
+            if byte == END_OF_STRING {
+                all.extend(body.get(start..end));
+                start = end + 1;
+            }
+        }
+        if all.len() != COUNT + EXTRAS || start != body.len() {
+            return Err(TableError::Spoilt);
+        }
+        let tag = all.get(COUNT + TAG).copied().unwrap_or_default();
+        let language = LANGUAGES
+            .iter()
+            .find(|language| language.key == tag)
+            .ok_or(TableError::UnknownLanguage)?;
+        let strings = Box::leak(Box::new(Strings { language, all }));
+        Ok(Self { strings, own_digits: false })
+    }
+
+    /// The same language with its own digits, where it has any, in place of 0 to 9.
+    #[must_use]
+    pub fn with_own_digits(self, own_digits: bool) -> Self {
+        Self { own_digits, ..self }
+    }
+
+    /// Its language.
+    #[must_use]
+    pub fn language(self) -> &'static Language {
+        self.strings.language
+    }
+
+    /// The sentence of this number; `None` where English is said.
+    pub(crate) fn sentence(self, id: u16) -> Option<&'static str> {
+        let sentence = self.strings.all.get(usize::from(id)).copied()?;
+        (!sentence.is_empty()).then_some(sentence)
+    }
+
+    fn extra(self, which: usize) -> &'static str {
+        self.strings.all.get(COUNT + which).copied().unwrap_or_default()
+    }
+
+    /// What stands before and behind text from elsewhere.
+    pub(crate) fn isolates(self) -> [&'static str; 2] {
+        [self.extra(OPEN_ISOLATE), self.extra(CLOSE_ISOLATE)]
+    }
+
+    /// Minus sign, decimal mark and zero.
+    pub(crate) fn number_symbols(self) -> [&'static str; 3] {
+        let first = SYMBOLS + if self.own_digits { 3 } else { 0 };
+        [self.extra(first), self.extra(first + 1), self.extra(first + 2)]
+    }
+
+    /// The plural category at this place.
+    pub(crate) fn category(self, slot: usize) -> u8 {
+        let digit = self.extra(PLURALS).as_bytes().get(slot);
+        digit.map_or(OTHER, |digit| digit.wrapping_sub(b'0').min(OTHER))
+    }
+}
+
+impl fmt::Debug for Table {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "Table({})", self.strings.language.key)
+    }
+}
+
+thread_local! {
+    /// One for each thread, so that tests that run beside each other may speak differently.
+    static SPOKEN: Cell<Option<Table>> = const { Cell::new(None) };
+}
+
+/// From now on this thread speaks the language of the table; `None` is English.
+///
+/// The language is no argument of the sentences: they are said in some thousand places, most
+/// of which know nothing of a state, and each argument is bytes at every one of them. Nothing
+/// that was said changes: whoever calls this draws the page anew.
+pub fn speak(table: Option<Table>) {
+    SPOKEN.with(|spoken| spoken.set(table));
+}
+
+/// The language this thread speaks.
+#[must_use]
+pub fn language() -> &'static Language {
+    spoken().map_or(&LANGUAGES[0], Table::language)
+}
+
+pub(crate) fn spoken() -> Option<Table> {
+    SPOKEN.with(Cell::get)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::sentences::TABLES;
+    use crate::{Number, faults_body, faults_to_mend};
+    use proptest::prelude::*;
+
+    fn bytes(key: &str) -> Vec<u8> {
+        TABLES.iter().find(|(table, _)| *table == key).unwrap().1.to_vec()
+    }
+
+    /// Makes the sum right again, so that what follows it is looked at.
+    fn stamped(mut bytes: Vec<u8>) -> Vec<u8> {
+        if let Some(body) = bytes.get(HEADER..) {
+            let sum = sum(body).to_le_bytes();
+            bytes[8..HEADER].copy_from_slice(&sum);
+        }
+        bytes
+    }
+
+    #[test]
+    fn a_table_takes_the_place_of_english_until_it_is_put_away() {
+        assert_eq!(language().key, "en");
+        assert_eq!(faults_body(), "Body");
+        let german = Table::load(bytes("de")).unwrap();
+        speak(Some(german));
+        assert_eq!(language().tag, "de");
+        assert_eq!(faults_body(), "Rumpf");
+        assert_eq!(faults_to_mend(2_u8.into()), "2 Angaben sind zu berichtigen");
+        assert_eq!(format!("{german:?}"), "Table(de)");
+        speak(None);
+        assert_eq!(faults_body(), "Body");
+    }
+
+    #[test]
+    fn what_a_register_does_not_say_english_says() {
+        speak(Some(Table::load(bytes("en-plain")).unwrap()));
+        assert_eq!(faults_to_mend(1_u8.into()), "Put one thing right");
+        assert_eq!(faults_body(), "Body");
+    }
+
+    #[test]
+    fn each_thread_speaks_for_itself() {
+        let german = Table::load(bytes("de")).unwrap();
+        speak(Some(german));
+        let other = std::thread::spawn(|| {
+            let before = faults_body();
+            speak(Some(Table::load(bytes("ar")).unwrap()));
+            (before, faults_body())
+        });
+        assert_eq!(other.join().unwrap(), ("Body", "الجسم"));
+        assert_eq!(faults_body(), "Rumpf");
+    }
+
+    #[test]
+    fn what_is_no_table_of_this_page_is_refused() {
+        let table = bytes("de");
+        let error = |bytes: Vec<u8>| Table::load(bytes).unwrap_err();
+        assert_eq!(error(Vec::new()), TableError::NotATable);
+        assert_eq!(error(b"<!doctype html>".to_vec()), TableError::NotATable);
+        let mut version = table.clone();
+        version[3] += 1;
+        assert_eq!(error(version), TableError::NotATable);
+        let mut edition = table.clone();
+        edition[4] ^= 1;
+        assert_eq!(error(edition), TableError::OtherEdition);
+        for length in HEADER..table.len() {
+            assert_eq!(error(table[..length].to_vec()), TableError::Spoilt);
+            // Even where the sum is right, a string is missing.
+            assert_eq!(error(stamped(table[..length].to_vec())), TableError::Spoilt);
+        }
+        assert!(matches!(
+            error(table[..HEADER - 1].to_vec()),
+            TableError::Spoilt | TableError::NotATable
+        ));
+        for at in (HEADER..table.len()).step_by(7) {
+            let mut spoilt = table.clone();
+            spoilt[at] ^= 4;
+            assert_eq!(error(spoilt), TableError::Spoilt);
+        }
+        let mut too_many = table.clone();
+        too_many.push(END_OF_STRING);
+        assert_eq!(error(stamped(too_many)), TableError::Spoilt);
+        let mut no_text = table.clone();
+        no_text[HEADER] = 0xFF;
+        assert_eq!(error(stamped(no_text)), TableError::Spoilt);
+        let tag = table.windows(4).position(|four| four == b"\0de\0").unwrap();
+        let mut unknown = table;
+        unknown[tag + 1] = b'x';
+        assert_eq!(error(stamped(unknown)), TableError::UnknownLanguage);
+    }
+
+    proptest! {
+        #[test]
+        fn hostile_bytes_never_panic(bytes in prop::collection::vec(any::<u8>(), 0..64)) {
+            let _ = Table::load(bytes);
+        }
+
+        #[test]
+        fn a_hostile_table_says_something(
+            changes in prop::collection::vec((any::<prop::sample::Index>(), 0..0x80_u8), 1..40),
+            value in any::<f64>(),
+        ) {
+            let mut table = bytes("ar");
+            for (at, byte) in changes {
+                let at = HEADER + at.index(table.len() - HEADER);
+                // Strings stay as many as they are, and text: the rest is refused.
+                if table[at] != END_OF_STRING && table[at] < 0x80 && byte != END_OF_STRING {
+                    table[at] = byte;
+                }
+            }
+            let Ok(table) = Table::load(stamped(table)) else {
+                return Ok(());
+            };
+            for digits in [false, true] {
+                speak(Some(table.with_own_digits(digits)));
+                let number = Number::fixed(value, 1);
+                let _ = (faults_to_mend(number), faults_body(), number.to_string());
+            }
+        }
+    }
+}
