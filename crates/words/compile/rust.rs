@@ -113,17 +113,23 @@ fn function(id: usize, sentence: &Sentence) -> String {
         })
         .collect();
     let english = text(pieces);
-    let said = if args.is_empty() {
-        format!("crate::say::plain({id}, {english:?})")
-    } else {
-        format!("crate::say::say({id}, {english:?}, &[{}])", args.join(", "))
-    };
-    let (result, body) = if !sentence.marks.ever.is_empty() {
-        ("crate::marked::Marked", format!("crate::marked::Marked({said}.into())"))
-    } else if args.is_empty() {
-        ("&'static str", said)
-    } else {
-        ("String", said)
+    let (is_plain, is_marked) = (args.is_empty(), !sentence.marks.ever.is_empty());
+    let args = args.join(", ");
+    let (result, body) = match (is_plain, is_marked) {
+        (true, false) => {
+            ("&'static str", format!("crate::say::plain({id}, {english:?})"))
+        }
+        (true, true) => (
+            "crate::marked::Marked",
+            format!("crate::marked::Marked(crate::say::plain({id}, {english:?}).into())"),
+        ),
+        (false, false) => {
+            ("String", format!("crate::say::say({id}, {english:?}, &[{args}])"))
+        }
+        (false, true) => (
+            "crate::marked::Marked",
+            format!("crate::say::say_marked({id}, {english:?}, &[{args}])"),
+        ),
     };
     let (name, parameters) = (snake(&sentence.id), parameters.join(", "));
     format!(

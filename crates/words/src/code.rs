@@ -31,6 +31,8 @@ pub(crate) const TEXT: u8 = 0x20;
 pub(crate) const FIRST_KEY: u8 = 0x20;
 /// The key of the number 0 itself; those of 1 to [`MOST_EXACT`] follow.
 pub(crate) const FIRST_EXACT: u8 = 0x30;
+/// What is no key.
+pub(crate) const NO_KEY: u8 = 0;
 /// The largest number that can be a key.
 pub(crate) const MOST_EXACT: u8 = 0x7E - FIRST_EXACT;
 

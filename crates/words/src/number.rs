@@ -1,7 +1,8 @@
 //! Numbers in a sentence: how many decimals, and how they are written.
 
-use crate::code::{self, OTHER};
-use crate::table::Table;
+use crate::code::{FIRST_EXACT, FIRST_KEY, MOST_EXACT, NO_KEY, OTHER};
+use crate::say::push;
+use crate::table::{category, symbol};
 
 /// A number in a sentence, with the decimals it is shown with: which plural follows it
 /// depends on them, in English too (“1 mm”, but “1.0 mm” is no singular).
@@ -45,6 +46,7 @@ impl Number {
     }
 
     /// What of it is shown.
+    #[inline(never)]
     fn shown(self) -> Shown {
         /// From here on not every whole number can be told from its neighbours.
         const MOST: f64 = 1e15;
@@ -53,105 +55,77 @@ impl Number {
             size /= 10.0;
             zeros += 1;
         }
-        let mut decimals = if zeros > 0 { 0 } else { self.decimals };
-        let per_unit = match decimals {
-            0 => 1.0,
-            1 => 10.0,
-            2 => 100.0,
-            _ => 1000.0,
-        };
+        let mut per_unit = 1_u64;
+        if zeros == 0 {
+            for _ in 0..self.decimals {
+                per_unit *= 10;
+            }
+        }
         #[expect(
             clippy::cast_possible_truncation,
             clippy::cast_sign_loss,
             reason = "below 10^18, and not negative"
         )]
-        let mut steps = (size * per_unit).round() as u64;
-        while self.trims && decimals > 0 && steps.is_multiple_of(10) {
+        let mut steps = (size * per_unit as f64).round() as u64;
+        while self.trims && per_unit > 1 && steps.is_multiple_of(10) {
             steps /= 10;
-            decimals -= 1;
+            per_unit /= 10;
         }
-        Shown { is_negative: self.value < 0.0 && steps > 0, steps, decimals, zeros }
+        Shown { is_negative: self.value < 0.0 && steps > 0, steps, per_unit, zeros }
     }
 
     /// Writes it behind `out` as the language does.
-    pub(crate) fn write(self, table: Option<Table>, out: &mut Vec<u8>) {
+    pub(crate) fn write(self, out: &mut Vec<u8>) {
         if self.value.is_nan() {
-            out.extend_from_slice(b"NaN");
+            push(out, "NaN");
             return;
         }
-        let [minus, mark, zero] =
-            table.map_or(["−", ".", "0"], |table| table.number_symbols());
-        let Shown { is_negative, steps, decimals, zeros } = self.shown();
+        let Shown { is_negative, steps, per_unit, zeros } = self.shown();
         if is_negative {
-            out.extend_from_slice(minus.as_bytes());
+            push(out, symbol(0));
         }
-        // The unit of the digit that is written, and how many are left behind it.
-        let (mut unit, mut left) = (1_u64, 0);
-        let of = |unit| steps.checked_div(unit).unwrap_or(0);
-        while left < decimals || of(unit) >= 10 {
+        let zero = symbol(2);
+        // The unit of the digit that is written.
+        let mut unit = 1_u64;
+        while unit < per_unit || steps.checked_div(unit) >= Some(10) {
             unit = unit.wrapping_mul(10);
-            left += 1;
         }
-        let digit = |out: &mut Vec<u8>, digit: u8| {
-            out.extend_from_slice(zero.as_bytes());
+        while let Some(to_here) = steps.checked_div(unit) {
+            push(out, zero);
             // The ten digits of a script differ in their last byte: the build checks it.
             if let Some(last) = out.last_mut() {
-                *last = last.wrapping_add(digit);
+                *last = last.wrapping_add((to_here % 10) as u8);
             }
-        };
-        loop {
-            digit(out, (of(unit) % 10) as u8);
-            if left == 0 {
-                break;
+            if unit == per_unit && unit > 1 {
+                push(out, symbol(1));
             }
-            if left == decimals {
-                out.extend_from_slice(mark.as_bytes());
-            }
-            left -= 1;
             unit /= 10;
         }
         for _ in 0..zeros {
-            digit(out, 0);
+            push(out, zero);
         }
     }
 
-    /// Its plural category in the language, by its place in zero, one, two, few, many, other.
-    pub(crate) fn category(self, table: Option<Table>) -> u8 {
-        if self.value.is_nan() {
-            return OTHER;
+    /// The keys of the texts that fit it: that of the number itself, where it is shown as a
+    /// small whole number, and that of its plural.
+    pub(crate) fn keys(self) -> [u8; 2] {
+        let Shown { is_negative, steps, per_unit, zeros } = self.shown();
+        if zeros > 0 {
+            return [NO_KEY, FIRST_KEY + OTHER];
         }
-        let Shown { steps, decimals, .. } = self.shown();
-        match table {
-            None if steps == 1 && decimals == 0 => code::ONE,
-            None => OTHER,
-            Some(table) => {
-                let per_unit = match decimals {
-                    0 => 1,
-                    1 => 10,
-                    2 => 100,
-                    _ => 1000,
-                };
-                let (whole, part) = (steps / per_unit, steps % per_unit);
-                table.category(code::plural_slot(whole, decimals > 0, part))
-            }
-        }
-    }
-
-    /// The number itself, where it is shown as a small whole number: 0 to
-    /// [`MOST_EXACT`](code::MOST_EXACT).
-    pub(crate) fn exact(self) -> Option<u8> {
-        let Shown { is_negative, steps, decimals, zeros } = self.shown();
-        let exact = u8::try_from(steps).ok().filter(|exact| *exact <= code::MOST_EXACT);
-        let is_whole = decimals == 0 && zeros == 0 && !is_negative;
-        exact.filter(|_| is_whole && !self.value.is_nan())
+        let is_exact = steps <= u64::from(MOST_EXACT) && per_unit == 1 && !is_negative;
+        let exact = if is_exact { FIRST_EXACT + (steps % 0x7F) as u8 } else { NO_KEY };
+        let whole = steps.checked_div(per_unit).unwrap_or(0);
+        let part = steps.checked_rem(per_unit).unwrap_or(0);
+        [exact, FIRST_KEY + category(whole, per_unit > 1, part)]
     }
 }
 
-/// A number as it is shown: this many steps of its last decimal, with zeros behind them.
+/// A number as it is shown: this many steps, of which so many make one, with zeros behind.
 struct Shown {
     is_negative: bool,
     steps: u64,
-    decimals: u8,
+    per_unit: u64,
     zeros: u16,
 }
 
@@ -159,7 +133,7 @@ struct Shown {
 impl std::fmt::Display for Number {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         let mut out = Vec::new();
-        self.write(crate::table::spoken(), &mut out);
+        self.write(&mut out);
         f.write_str(std::str::from_utf8(&out).unwrap_or_default())
     }
 }

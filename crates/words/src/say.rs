@@ -1,10 +1,14 @@
 //! Says a sentence in the language in use.
 
+use std::borrow::Cow;
+
 use crate::code::{
-    CASE, CLOSE, END, FIRST_EXACT, FIRST_KEY, MOST_ARGUMENTS, OTHERWISE, SELECT, TEXT,
+    CASE, CLOSE, CLOSE_ISOLATE, END, FIRST_KEY, MOST_ARGUMENTS, NO_KEY, OPEN_ISOLATE,
+    OTHERWISE, SELECT, TEXT,
 };
+use crate::marked::Marked;
 use crate::number::Number;
-use crate::table::{Table, spoken};
+use crate::table::{extra, sentence};
 
 /// What a sentence is given.
 #[derive(Clone, Copy, Debug)]
@@ -20,7 +24,13 @@ pub(crate) enum Arg<'a> {
 /// A sentence without arguments: English, or what the table in use has in its place.
 #[inline(never)]
 pub(crate) fn plain(id: u16, english: &'static str) -> &'static str {
-    spoken().and_then(|table| table.sentence(id)).unwrap_or(english)
+    sentence(id).unwrap_or(english)
+}
+
+/// A sentence with marks: [`say`].
+#[inline(never)]
+pub(crate) fn say_marked(id: u16, english: &'static str, args: &[Arg<'_>]) -> Marked {
+    Marked(Cow::Owned(say(id, english, args)))
 }
 
 /// A sentence with arguments, in English or as the table in use has it.
@@ -29,85 +39,79 @@ pub(crate) fn plain(id: u16, english: &'static str) -> &'static str {
 /// it as their codes; text from elsewhere brings none.
 #[inline(never)]
 pub(crate) fn say(id: u16, english: &'static str, args: &[Arg<'_>]) -> String {
-    let table = spoken();
     let pattern = plain(id, english).as_bytes();
-    let mut out = Vec::with_capacity(pattern.len() + 32);
+    let mut out = Vec::new();
     let mut at = 0;
     while let Some(&byte) = pattern.get(at) {
         at += 1;
         match byte {
             SELECT => {
-                let arg = pattern.get(at).and_then(|code| argument(args, *code));
-                at = chosen(pattern, at + 1, arg, table);
+                let code = pattern.get(at).copied().unwrap_or_default();
+                at = chosen(pattern, at + 1, keys(argument(args, code)));
             }
             // The text before it was the chosen one.
             CASE | OTHERWISE => at = end(pattern, at),
-            1..=MOST_ARGUMENTS => match argument(args, byte) {
-                Some(Arg::Text(text)) => from_elsewhere(text, table, &mut out),
-                Some(Arg::Number(number)) => number.write(table, &mut out),
+            CLOSE.. => out.push(byte),
+            _ => match argument(args, byte) {
+                Some(Arg::Text(text)) => from_elsewhere(text, &mut out),
+                Some(Arg::Number(number)) => number.write(&mut out),
                 Some(Arg::Choice(_)) | None => {}
             },
-            CLOSE.. => out.push(byte),
-            _ => {}
         }
     }
     String::from_utf8(out).unwrap_or_default()
 }
 
-fn argument<'a>(args: &[Arg<'a>], code: u8) -> Option<Arg<'a>> {
-    args.get(usize::from(code.wrapping_sub(1))).copied()
+/// The argument of a code; `None` for any other.
+fn argument<'s, 'a>(args: &'s [Arg<'a>], code: u8) -> Option<&'s Arg<'a>> {
+    args.get(usize::from(code).wrapping_sub(1)).filter(|_| code <= MOST_ARGUMENTS)
+}
+
+/// The keys of the texts that fit an argument.
+fn keys(arg: Option<&Arg<'_>>) -> [u8; 2] {
+    match arg {
+        Some(Arg::Number(number)) => number.keys(),
+        Some(Arg::Choice(choice)) => [choice.saturating_add(FIRST_KEY), NO_KEY],
+        Some(Arg::Text(_)) | None => [NO_KEY, NO_KEY],
+    }
 }
 
 /// Writes a text that is no part of the sentence, without what would be read as a mark.
-fn from_elsewhere(text: &str, table: Option<Table>, out: &mut Vec<u8>) {
-    let [open, close] = table.map_or(["", ""], |table| table.isolates());
-    out.extend_from_slice(open.as_bytes());
+fn from_elsewhere(text: &str, out: &mut Vec<u8>) {
+    push(out, extra(OPEN_ISOLATE));
     for byte in text.bytes() {
         if !(CLOSE..TEXT).contains(&byte) {
             out.push(byte);
         }
     }
-    out.extend_from_slice(close.as_bytes());
+    push(out, extra(CLOSE_ISOLATE));
 }
 
-/// Where the text begins that fits the argument; `at` is where the choice begins.
-fn chosen(
-    pattern: &[u8],
-    mut at: usize,
-    arg: Option<Arg<'_>>,
-    table: Option<Table>,
-) -> usize {
-    let keys = match arg {
-        Some(Arg::Number(number)) => [
-            number.exact().map(|exact| exact + FIRST_EXACT),
-            Some(number.category(table) + FIRST_KEY),
-        ],
-        Some(Arg::Choice(choice)) => [choice.checked_add(FIRST_KEY), None],
-        Some(Arg::Text(_)) | None => [None, None],
-    };
-    loop {
-        match pattern.get(at) {
-            Some(&CASE) => {
-                let key = pattern.get(at + 1).copied();
-                if key.is_some() && keys.contains(&key) {
-                    return at + 2;
-                }
-            }
-            Some(_) => return at + 1,
-            None => return at,
+/// Writes text. A function of its own, so that what makes room for it is there once.
+#[inline(never)]
+pub(crate) fn push(out: &mut Vec<u8>, text: &str) {
+    out.extend_from_slice(text.as_bytes());
+}
+
+/// Where the text begins that one of the keys fits; `at` is where the first begins.
+fn chosen(pattern: &[u8], mut at: usize, keys: [u8; 2]) -> usize {
+    while pattern.get(at) == Some(&CASE) {
+        match pattern.get(at + 1) {
+            Some(&key) if key == keys[0] || key == keys[1] => return at + 2,
+            _ => at = next(pattern, at + 1),
         }
-        at = next(pattern, at + 1);
     }
+    at + 1
 }
 
 /// Where the choice ends whose texts `at` stands among.
 fn end(pattern: &[u8], mut at: usize) -> usize {
     loop {
-        at = next(pattern, at);
-        if !matches!(pattern.get(at), Some(&(CASE | OTHERWISE))) {
+        at = next(pattern, at) + 1;
+        // Behind the last text, or the last byte.
+        if !matches!(pattern.get(at - 1), Some(&(CASE | OTHERWISE))) {
             return at;
         }
-        at += 1;
     }
 }
 
@@ -130,6 +134,7 @@ fn next(pattern: &[u8], mut at: usize) -> usize {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::Table;
     use crate::sentences::{MESSAGES, TABLES};
     use crate::{Kind, LANGUAGES, speak};
     use proptest::prelude::*;
@@ -344,7 +349,7 @@ mod tests {
         let tables = TABLES.iter().map(|(key, _)| Some(table(key)));
         for language in [None].into_iter().chain(tables) {
             said(language, |key, sentence| {
-                let marked = crate::Marked(sentence.to_owned().into());
+                let marked = Marked(sentence.to_owned().into());
                 let text = marked.text();
                 let is_clean = !text.contains(char::is_control) && !text.contains("  ");
                 assert!(is_clean && !text.is_empty(), "{language:?} {key}: {text:?}");
@@ -359,7 +364,8 @@ mod tests {
             let table = table(language.key);
             assert_eq!(table.language(), language);
             for (id, message) in MESSAGES.iter().enumerate() {
-                let sentence = table.sentence(u16::try_from(id).unwrap());
+                speak(Some(table));
+                let sentence = sentence(u16::try_from(id).unwrap());
                 let Some(sentence) = sentence else {
                     assert_eq!(language.kind, Kind::OverEnglish, "{}", message.key);
                     continue;
@@ -392,7 +398,7 @@ mod tests {
                 .collect();
             let length = |table| {
                 speak(table);
-                let said = crate::Marked(say(id, message.english, &args).into());
+                let said = Marked(say(id, message.english, &args).into());
                 said.text().chars().count()
             };
             let (english, long) = (length(None), length(Some(pseudo)));
@@ -416,7 +422,7 @@ mod tests {
                 speak(table);
                 let said = say(NONE, pattern.clone().leak(), &args);
                 // What was said is text again, and its runs are all of it.
-                let marked = crate::Marked(said.clone().into());
+                let marked = Marked(said.clone().into());
                 let kept = said.replace(|c| ('\u{15}'..='\u{1F}').contains(&c), "");
                 prop_assert_eq!(marked.text(), kept);
             }

@@ -4,8 +4,8 @@ use std::cell::Cell;
 use std::fmt;
 
 use crate::code::{
-    CLOSE_ISOLATE, END_OF_STRING, EXTRAS, HEADER, MAGIC, OPEN_ISOLATE, OTHER, PLURALS,
-    SYMBOLS, TAG, sum,
+    END_OF_STRING, EXTRAS, HEADER, MAGIC, ONE, OTHER, PLURALS, SYMBOLS, TAG, plural_slot,
+    sum,
 };
 use crate::languages::{LANGUAGES, Language};
 use crate::sentences::{COUNT, SENTENCES};
@@ -20,12 +20,20 @@ pub struct Table {
     own_digits: bool,
 }
 
-/// The strings of a table: its sentences in the order of their numbers, and what
+/// The strings of a language: its sentences in the order of their numbers, and what
 /// [`code`](crate::code) lists behind them.
 struct Strings {
     language: &'static Language,
-    all: Vec<&'static str>,
+    sentences: &'static [&'static str],
+    extras: [&'static str; EXTRAS],
 }
+
+/// English has its sentences where they are said, and its plurals in [`category`].
+static ENGLISH: Strings = Strings {
+    language: &LANGUAGES[0],
+    sentences: &[],
+    extras: ["en", "", "", "", "−", ".", "0", "−", ".", "0"],
+};
 
 /// Why bytes are no table for this page.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -73,8 +81,8 @@ impl Table {
         if header(8) != Some(&sum(body).to_le_bytes()) {
             return Err(TableError::Spoilt);
         }
-        let body = String::from_utf8(body.to_vec()).map_err(|_| TableError::Spoilt)?;
-        let body: &'static str = body.leak();
+        let body = bytes.leak().get(HEADER..).unwrap_or_default();
+        let body = std::str::from_utf8(body).map_err(|_| TableError::Spoilt)?;
         let mut all: Vec<&'static str> = Vec::with_capacity(COUNT + EXTRAS);
         let mut start = 0;
         for (end, byte) in body.bytes().enumerate() {
@@ -83,15 +91,18 @@ impl Table {
                 start = end + 1;
             }
         }
-        if all.len() != COUNT + EXTRAS || start != body.len() {
+        let (sentences, extras) =
+            all.leak().split_at_checked(COUNT).ok_or(TableError::Spoilt)?;
+        let extras = <[&str; EXTRAS]>::try_from(extras);
+        let extras = extras.map_err(|_| TableError::Spoilt)?;
+        if start != body.len() {
             return Err(TableError::Spoilt);
         }
-        let tag = all.get(COUNT + TAG).copied().unwrap_or_default();
         let language = LANGUAGES
             .iter()
-            .find(|language| language.key == tag)
+            .find(|language| language.key == extras[TAG])
             .ok_or(TableError::UnknownLanguage)?;
-        let strings = Box::leak(Box::new(Strings { language, all }));
+        let strings = Box::leak(Box::new(Strings { language, sentences, extras }));
         Ok(Self { strings, own_digits: false })
     }
 
@@ -106,33 +117,6 @@ impl Table {
     pub fn language(self) -> &'static Language {
         self.strings.language
     }
-
-    /// The sentence of this number; `None` where English is said.
-    pub(crate) fn sentence(self, id: u16) -> Option<&'static str> {
-        let sentence = self.strings.all.get(usize::from(id)).copied()?;
-        (!sentence.is_empty()).then_some(sentence)
-    }
-
-    fn extra(self, which: usize) -> &'static str {
-        self.strings.all.get(COUNT + which).copied().unwrap_or_default()
-    }
-
-    /// What stands before and behind text from elsewhere.
-    pub(crate) fn isolates(self) -> [&'static str; 2] {
-        [self.extra(OPEN_ISOLATE), self.extra(CLOSE_ISOLATE)]
-    }
-
-    /// Minus sign, decimal mark and zero.
-    pub(crate) fn number_symbols(self) -> [&'static str; 3] {
-        let first = SYMBOLS + if self.own_digits { 3 } else { 0 };
-        [self.extra(first), self.extra(first + 1), self.extra(first + 2)]
-    }
-
-    /// The plural category at this place.
-    pub(crate) fn category(self, slot: usize) -> u8 {
-        let digit = self.extra(PLURALS).as_bytes().get(slot);
-        digit.map_or(OTHER, |digit| digit.wrapping_sub(b'0').min(OTHER))
-    }
 }
 
 impl fmt::Debug for Table {
@@ -143,7 +127,8 @@ impl fmt::Debug for Table {
 
 thread_local! {
     /// One for each thread, so that tests that run beside each other may speak differently.
-    static SPOKEN: Cell<Option<Table>> = const { Cell::new(None) };
+    static SPOKEN: Cell<Table> =
+        const { Cell::new(Table { strings: &ENGLISH, own_digits: false }) };
 }
 
 /// From now on this thread speaks the language of the table; `None` is English.
@@ -152,17 +137,44 @@ thread_local! {
 /// of which know nothing of a state, and each argument is bytes at every one of them. Nothing
 /// that was said changes: whoever calls this draws the page anew.
 pub fn speak(table: Option<Table>) {
-    SPOKEN.with(|spoken| spoken.set(table));
+    let english = Table { strings: &ENGLISH, own_digits: false };
+    SPOKEN.with(|spoken| spoken.set(table.unwrap_or(english)));
 }
 
 /// The language this thread speaks.
 #[must_use]
 pub fn language() -> &'static Language {
-    spoken().map_or(&LANGUAGES[0], Table::language)
+    spoken().language()
 }
 
-pub(crate) fn spoken() -> Option<Table> {
+fn spoken() -> Table {
     SPOKEN.with(Cell::get)
+}
+
+/// The sentence of this number in the language in use; `None` where English is said.
+pub(crate) fn sentence(id: u16) -> Option<&'static str> {
+    let sentence = spoken().strings.sentences.get(usize::from(id)).copied()?;
+    (!sentence.is_empty()).then_some(sentence)
+}
+
+/// One of the strings of the language in use that [`code`](crate::code) lists.
+#[inline(never)]
+pub(crate) fn extra(which: usize) -> &'static str {
+    spoken().strings.extras.get(which).copied().unwrap_or_default()
+}
+
+/// Minus sign, decimal mark or zero of the language in use, as 0, 1 or 2.
+pub(crate) fn symbol(which: usize) -> &'static str {
+    extra(SYMBOLS + which + if spoken().own_digits { 3 } else { 0 })
+}
+
+/// The plural category of a number that shows these decimals.
+pub(crate) fn category(whole: u64, has_decimals: bool, part: u64) -> u8 {
+    match extra(PLURALS).as_bytes().get(plural_slot(whole, has_decimals, part)) {
+        Some(digit) => digit.wrapping_sub(b'0').min(OTHER),
+        None if whole == 1 && !has_decimals => ONE,
+        None => OTHER,
+    }
 }
 
 #[cfg(test)]
