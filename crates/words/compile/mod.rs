@@ -310,4 +310,83 @@ turned = To {OTHER_WAY}
         );
     }
     const OTHER_WAY: &str = "{ $way ->\n    [left] left\n   *[right] right\n}";
+
+    /// What the sentence `it` says, with its codes, when German says this.
+    fn german(text: &str) -> Result<String, Vec<Fault>> {
+        let sources = [
+            source(
+                "en",
+                "a.ftl",
+                "## Here.\n# $n (number): how many\nit = { $n }\nnone = No\n",
+            ),
+            source("de", "a.ftl", text),
+            source("ar", "a.ftl", "it = { $n }\nnone = No\n"),
+        ];
+        let tables = compile(&sources)?.tables;
+        let (_, bytes) = tables.iter().find(|(key, _)| *key == "de").unwrap();
+        let strings = &bytes[crate::code::HEADER..];
+        let first = strings.split(|byte| *byte == 0).next().unwrap();
+        Ok(String::from_utf8(first.to_vec()).unwrap())
+    }
+
+    #[test]
+    fn words_are_put_in_by_the_build() {
+        for (text, said) in [
+            ("it = { $n } -x\nnone = No", "\u{1} -x"),
+            // A new line is a space, as in markup.
+            ("it =\n    { $n }\n    zwei\n\n    drei\nnone = No", "\u{1} zwei drei"),
+            (
+                "it = { $n }{\"  \"}{ \"<\" }{ \"\\u00E4\" } < b\nnone = No",
+                "\u{1}  <ä < b",
+            ),
+            ("it = { none }: { NUMBER($n) }{ 5 }\nnone = No", "No: \u{1}5"),
+            ("-a = Flosse\nit = { -a } { $n }\nnone = No", "Flosse \u{1}"),
+            (
+                "-a = { $case ->\n    [dative] der Flosse\n   *[nominative] die Flosse\n}\n\
+                 it = { $n } an { -a(case: \"dative\") }, { -a }\nnone = No",
+                "\u{1} an der Flosse, die Flosse",
+            ),
+            (
+                "-a = Flosse\n    .gender = f\nit = { $n } { -a.gender ->\n    [f] ihre\n   \
+                 *[m] seine\n}\nnone = No",
+                "\u{1} ihre",
+            ),
+            (
+                "it = { $n ->\n    [1] genau eine\n    [one] eine\n    [0] keine\n   *[other] { $n }\n}\n\
+                 none = No",
+                "\u{10}\u{1}\u{11}0keine\u{11}1genau eine\u{11}!eine\u{12}\u{1}\u{13}",
+            ),
+        ] {
+            assert_eq!(german(text), Ok(said.into()), "{text}");
+        }
+    }
+
+    #[test]
+    fn words_that_cannot_be_put_in_stop_the_build() {
+        for (text, words) in [
+            ("it = { $n }{ -a }\nnone = No", "no term -a"),
+            ("-a = { -b }\n-b = { -a }\nit = { $n }{ -a }\nnone = No", "part of itself"),
+            ("-a = { $x }\nit = { $n }{ -a }\nnone = No", "not given $x"),
+            ("-a = A\nit = { $n }{ -a.x ->\n   *[y] z\n}\nnone = No", "no word .x"),
+            ("-a = A\n-a = B\nit = { $n }{ -a }\nnone = No", "twice"),
+            ("it = { $n }{ other }\nnone = No", "no sentence other"),
+            ("it = { $n }{ none.title }\nnone = No", "no attributes"),
+            ("it = { NUMBER($n, digits: 2) }\nnone = No", "options"),
+            (
+                "it = { $n ->\n    [99] a\n    [one] b\n   *[other] c\n}\nnone = No",
+                "“99”",
+            ),
+            ("it = { $n ->\n   *[one] b\n    [other] c\n}\nnone = No", "default"),
+            ("it = { $n }<b>a<key>b</key>c</b>\nnone = No", "within another"),
+            ("it = { $n }<b>a</key>\nnone = No", "closes nothing"),
+            ("it = { $n }a</b>\nnone = No", "closes nothing"),
+            ("it = { $n } <b\nnone = No", "without its >"),
+            ("it = { $n }<b>a</b>\nnone = No", "other marks"),
+            ("it = { $n }\nnone = { \"\" }", "empty sentence"),
+        ] {
+            let faults = german(text).unwrap_err();
+            let found = faults.iter().any(|fault| fault.to_string().contains(words));
+            assert!(found, "{text}: {faults:#?}");
+        }
+    }
 }
