@@ -6,7 +6,7 @@ use super::plurals::plurals;
 use super::signature::ArgumentKind;
 use super::tree::{Key, Piece};
 use crate::code::{
-    CASE, CLOSE, END, END_OF_STRING, FIRST_EXACT, FIRST_KEY, FIRST_MARK, MAGIC,
+    CASE, CLOSE, END, END_OF_STRING, FIRST_CATEGORY, FIRST_EXACT, FIRST_MARK, MAGIC,
     OTHERWISE, SELECT, sum,
 };
 use crate::languages::Language;
@@ -30,8 +30,8 @@ fn write(pieces: &[Piece], out: &mut String) {
                 out.push(argument(*place));
                 for (key, case) in cases {
                     let key = match key {
-                        Key::Exact(exact) => FIRST_EXACT + exact,
-                        Key::Category(key) | Key::Choice(key) => FIRST_KEY + key,
+                        Key::Exact(key) | Key::Choice(key) => FIRST_EXACT + key,
+                        Key::Category(key) => FIRST_CATEGORY + key,
                     };
                     out.push(char::from(CASE));
                     out.push(char::from(key));
@@ -127,7 +127,7 @@ mod tests {
                 otherwise: said("down"),
             },
         ];
-        let expected = "\u{16}\u{1}\u{15} goes \u{10}\u{2}\u{11}!up\u{12}down\u{13}";
+        let expected = "\u{16}\u{1}\u{15} goes \u{10}\u{2}\u{11}1up\u{12}down\u{13}";
         assert_eq!(text(&pieces), expected);
     }
 }

@@ -43,22 +43,22 @@ pub(crate) fn functions(
     }
     add("\n/// A sentence, for tests and for whoever writes it into a file.".into());
     add("#[cfg(any(test, feature = \"tables\"))]".into());
-    add("#[derive(Clone, Copy, Debug)]".into());
+    add("#[derive(Debug)]".into());
     add("pub(crate) struct Message {".into());
     add("    pub(crate) key: &'static str,".into());
-    add("    pub(crate) english: &'static str,".into());
+    add("    pub(crate) sentence: crate::say::Sentence,".into());
     add("    /// 0 for a text, 1 for a number, else how many choices there are.".into());
     add("    pub(crate) arguments: &'static [u8],".into());
     add("}".into());
     add("\n/// Every sentence. Its place is its number.".into());
     add("#[cfg(any(test, feature = \"tables\"))]".into());
-    add("pub(crate) const MESSAGES: [Message; COUNT] = [".into());
-    for sentence in sentences {
+    add("pub(crate) static MESSAGES: [Message; COUNT] = [".into());
+    for (id, sentence) in sentences.iter().enumerate() {
         let kinds: Vec<u8> =
             sentence.arguments.iter().map(|a| kind_code(&a.kind)).collect();
-        let (key, english) = (&sentence.id, text(&sentence.pieces));
+        let (key, said) = (&sentence.id, as_rust(id, &sentence.pieces));
         add(format!(
-            "    Message {{ key: {key:?}, english: {english:?}, arguments: &{kinds:?} }},"
+            "    Message {{ key: {key:?}, sentence: {said}, arguments: &{kinds:?} }},"
         ));
     }
     add("];".into());
@@ -106,35 +106,36 @@ fn function(id: usize, sentence: &Sentence) -> String {
         .iter()
         .map(|Argument { name, kind, .. }| match kind {
             ArgumentKind::Text => format!("crate::say::Arg::Text({})", snake(name)),
-            ArgumentKind::Number => format!("crate::say::Arg::Number({})", snake(name)),
+            ArgumentKind::Number => format!("crate::say::Arg::Number(&{})", snake(name)),
             ArgumentKind::Choice(_) => {
-                format!("crate::say::Arg::Choice({} as u8)", snake(name))
+                format!("crate::say::Arg::Number(&({} as u8).into())", snake(name))
             }
         })
         .collect();
-    let english = text(pieces);
     let (is_plain, is_marked) = (args.is_empty(), !sentence.marks.ever.is_empty());
     let args = args.join(", ");
+    let said = as_rust(id, pieces);
     let (result, body) = match (is_plain, is_marked) {
-        (true, false) => {
-            ("&'static str", format!("crate::say::plain({id}, {english:?})"))
-        }
+        (true, false) => ("&'static str", format!("crate::say::plain(&{said})")),
         (true, true) => (
             "crate::marked::Marked",
-            format!("crate::marked::Marked(crate::say::plain({id}, {english:?}).into())"),
+            format!("crate::marked::Marked::plain(crate::say::plain(&{said}))"),
         ),
-        (false, false) => {
-            ("String", format!("crate::say::say({id}, {english:?}, &[{args}])"))
-        }
+        (false, false) => ("String", format!("crate::say::say(&{said}, &[{args}])")),
         (false, true) => (
             "crate::marked::Marked",
-            format!("crate::say::say_marked({id}, {english:?}, &[{args}])"),
+            format!("crate::say::say_marked(&{said}, &[{args}])"),
         ),
     };
     let (name, parameters) = (snake(&sentence.id), parameters.join(", "));
     format!(
-        "{doc}#[must_use]\npub fn {name}({parameters}) -> {result} {{\n    {body}\n}}"
+        "{doc}#[must_use]\n#[inline(always)]\npub fn {name}({parameters}) -> {result} {{\n    {body}\n}}"
     )
+}
+
+/// The sentence as a value.
+fn as_rust(id: usize, pieces: &[Piece]) -> String {
+    format!("crate::say::Sentence {{ id: {id}, english: {:?} }}", text(pieces))
 }
 
 /// A sentence as its file has it, in one line.

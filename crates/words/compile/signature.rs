@@ -2,10 +2,10 @@
 
 use super::Fault;
 use super::book::{Entry, line_of};
-use crate::code::{FIRST_KEY, MOST_ARGUMENTS};
+use crate::code::{MOST_ARGUMENTS, MOST_EXACT};
 
-/// The most choices an argument can have: keys are printable.
-const MOST_CHOICES: u8 = 0x7E - FIRST_KEY;
+/// The most choices an argument can have: they are numbers from 0 on.
+const MOST_CHOICES: u8 = MOST_EXACT + 1;
 
 /// An argument of a sentence.
 #[derive(Clone, Debug, PartialEq, Eq)]

@@ -27,9 +27,10 @@ pub(crate) const FIRST_MARK: u8 = 0x16;
 /// The least byte that is text.
 pub(crate) const TEXT: u8 = 0x20;
 
-/// The key of the first plural category, or of the first of an argument's own choices.
-pub(crate) const FIRST_KEY: u8 = 0x20;
-/// The key of the number 0 itself; those of 1 to [`MOST_EXACT`] follow.
+/// The key of the first plural category.
+pub(crate) const FIRST_CATEGORY: u8 = 0x20;
+/// The key of the number 0 itself, or of the first of an argument's own choices; those up to
+/// [`MOST_EXACT`] follow.
 pub(crate) const FIRST_EXACT: u8 = 0x30;
 /// What is no key.
 pub(crate) const NO_KEY: u8 = 0;

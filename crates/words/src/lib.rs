@@ -45,9 +45,7 @@ pub use table::{Table, TableError, language, speak};
 #[cfg(any(test, feature = "tables"))]
 #[must_use]
 pub fn by_key(key: &str) -> Option<(u16, Marked)> {
-    let id = MESSAGES.iter().position(|message| message.key == key)?;
-    let message = MESSAGES[id];
-    let id = u16::try_from(id).ok()?;
+    let message = MESSAGES.iter().find(|message| message.key == key)?;
     let is_alone = message.arguments.is_empty();
-    is_alone.then(|| (id, Marked(say::plain(id, message.english).into())))
+    is_alone.then(|| (message.sentence.id, Marked::plain(say::plain(&message.sentence))))
 }

@@ -10,6 +10,12 @@ use crate::mark::Mark;
 pub struct Marked(pub(crate) Cow<'static, str>);
 
 impl Marked {
+    /// A sentence without arguments.
+    #[inline(never)]
+    pub(crate) fn plain(sentence: &'static str) -> Self {
+        Self(Cow::Borrowed(sentence))
+    }
+
     /// Its runs in order, each with its mark. No run is empty, and text from elsewhere
     /// brings no marks.
     #[must_use]

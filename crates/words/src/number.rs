@@ -1,6 +1,6 @@
 //! Numbers in a sentence: how many decimals, and how they are written.
 
-use crate::code::{FIRST_EXACT, FIRST_KEY, MOST_EXACT, NO_KEY, OTHER};
+use crate::code::{FIRST_CATEGORY, FIRST_EXACT, MOST_EXACT, NO_KEY, OTHER};
 use crate::say::push;
 use crate::table::{category, symbol};
 
@@ -28,6 +28,7 @@ impl Number {
     /// assert_eq!(Number::fixed(-12.5, 0).to_string(), "−13");
     /// ```
     #[must_use]
+    #[inline(always)]
     pub const fn fixed(value: f64, decimals: u8) -> Self {
         let decimals = if decimals > 3 { 3 } else { decimals };
         Self { value, decimals, trims: false }
@@ -41,6 +42,7 @@ impl Number {
     /// assert_eq!(Number::trimmed(12.50, 2).to_string(), "12.5");
     /// ```
     #[must_use]
+    #[inline(always)]
     pub const fn trimmed(value: f64, decimals: u8) -> Self {
         Self { trims: true, ..Self::fixed(value, decimals) }
     }
@@ -111,13 +113,13 @@ impl Number {
     pub(crate) fn keys(self) -> [u8; 2] {
         let Shown { is_negative, steps, per_unit, zeros } = self.shown();
         if zeros > 0 {
-            return [NO_KEY, FIRST_KEY + OTHER];
+            return [NO_KEY, FIRST_CATEGORY + OTHER];
         }
         let is_exact = steps <= u64::from(MOST_EXACT) && per_unit == 1 && !is_negative;
         let exact = if is_exact { FIRST_EXACT + (steps % 0x7F) as u8 } else { NO_KEY };
         let whole = steps.checked_div(per_unit).unwrap_or(0);
         let part = steps.checked_rem(per_unit).unwrap_or(0);
-        [exact, FIRST_KEY + category(whole, per_unit > 1, part)]
+        [exact, FIRST_CATEGORY + category(whole, per_unit > 1, part)]
     }
 }
 
@@ -140,18 +142,21 @@ impl std::fmt::Display for Number {
 
 impl From<usize> for Number {
     /// A count. Exact up to 2^53.
+    #[inline(always)]
     fn from(count: usize) -> Self {
         Self::fixed(count as f64, 0)
     }
 }
 
 impl From<u32> for Number {
+    #[inline(always)]
     fn from(count: u32) -> Self {
         Self::fixed(f64::from(count), 0)
     }
 }
 
 impl From<u8> for Number {
+    #[inline(always)]
     fn from(count: u8) -> Self {
         Self::fixed(f64::from(count), 0)
     }

@@ -3,34 +3,45 @@
 use std::borrow::Cow;
 
 use crate::code::{
-    CASE, CLOSE, CLOSE_ISOLATE, END, FIRST_KEY, MOST_ARGUMENTS, NO_KEY, OPEN_ISOLATE,
-    OTHERWISE, SELECT, TEXT,
+    CASE, CLOSE, CLOSE_ISOLATE, END, MOST_ARGUMENTS, NO_KEY, OPEN_ISOLATE, OTHERWISE,
+    SELECT, TEXT,
 };
 use crate::marked::Marked;
 use crate::number::Number;
-use crate::table::{extra, sentence};
+use crate::table::{extra, in_use};
 
-/// What a sentence is given.
+/// What a sentence is given: as large as a `&str`, so that it takes no more code to put one
+/// there than `format!` takes.
 #[derive(Clone, Copy, Debug)]
 pub(crate) enum Arg<'a> {
     /// Text from elsewhere.
     Text(&'a str),
-    /// A number.
-    Number(Number),
-    /// One of the choices that English names, by its place.
-    Choice(u8),
+    /// A number, or a choice by its place.
+    Number(&'a Number),
+}
+
+/// A sentence as the code has it.
+#[derive(Debug)]
+pub(crate) struct Sentence {
+    /// Its number: its place in every table.
+    pub(crate) id: u16,
+    /// What it says in English.
+    pub(crate) english: &'static str,
 }
 
 /// A sentence without arguments: English, or what the table in use has in its place.
+///
+/// It takes and gives one pointer: for WebAssembly, two values to return are a place in
+/// memory to return them in, which is some 40 bytes of code wherever a sentence is said.
 #[inline(never)]
-pub(crate) fn plain(id: u16, english: &'static str) -> &'static str {
-    sentence(id).unwrap_or(english)
+pub(crate) fn plain(sentence: &'static Sentence) -> &'static &'static str {
+    in_use(sentence.id).unwrap_or(&sentence.english)
 }
 
 /// A sentence with marks: [`say`].
 #[inline(never)]
-pub(crate) fn say_marked(id: u16, english: &'static str, args: &[Arg<'_>]) -> Marked {
-    Marked(Cow::Owned(say(id, english, args)))
+pub(crate) fn say_marked(sentence: &'static Sentence, args: &[Arg<'_>]) -> Marked {
+    Marked(Cow::Owned(say(sentence, args)))
 }
 
 /// A sentence with arguments, in English or as the table in use has it.
@@ -38,8 +49,8 @@ pub(crate) fn say_marked(id: u16, english: &'static str, args: &[Arg<'_>]) -> Ma
 /// Never fails: whatever a sentence asks for and is not there, is left out. Marks stay in
 /// it as their codes; text from elsewhere brings none.
 #[inline(never)]
-pub(crate) fn say(id: u16, english: &'static str, args: &[Arg<'_>]) -> String {
-    let pattern = plain(id, english).as_bytes();
+pub(crate) fn say(sentence: &'static Sentence, args: &[Arg<'_>]) -> String {
+    let pattern = plain(sentence).as_bytes();
     let mut out = Vec::new();
     let mut at = 0;
     while let Some(&byte) = pattern.get(at) {
@@ -55,7 +66,7 @@ pub(crate) fn say(id: u16, english: &'static str, args: &[Arg<'_>]) -> String {
             _ => match argument(args, byte) {
                 Some(Arg::Text(text)) => from_elsewhere(text, &mut out),
                 Some(Arg::Number(number)) => number.write(&mut out),
-                Some(Arg::Choice(_)) | None => {}
+                None => {}
             },
         }
     }
@@ -71,7 +82,6 @@ fn argument<'s, 'a>(args: &'s [Arg<'a>], code: u8) -> Option<&'s Arg<'a>> {
 fn keys(arg: Option<&Arg<'_>>) -> [u8; 2] {
     match arg {
         Some(Arg::Number(number)) => number.keys(),
-        Some(Arg::Choice(choice)) => [choice.saturating_add(FIRST_KEY), NO_KEY],
         Some(Arg::Text(_)) | None => [NO_KEY, NO_KEY],
     }
 }
@@ -149,8 +159,12 @@ mod tests {
         Table::load(bytes.to_vec()).unwrap()
     }
 
+    fn said_as(pattern: &'static str, args: &[Arg<'_>]) -> String {
+        say(Box::leak(Box::new(Sentence { id: NONE, english: pattern })), args)
+    }
+
     fn number(value: f64, decimals: u8) -> String {
-        say(NONE, ARGUMENT, &[Arg::Number(Number::fixed(value, decimals))])
+        said_as(ARGUMENT, &[Arg::Number(&Number::fixed(value, decimals))])
     }
 
     /// A text that names the plural category of its argument.
@@ -158,7 +172,12 @@ mod tests {
                             \u{12}other\u{13}";
 
     fn category(value: f64, decimals: u8) -> String {
-        say(NONE, CATEGORY, &[Arg::Number(Number::fixed(value, decimals))])
+        said_as(CATEGORY, &[Arg::Number(&Number::fixed(value, decimals))])
+    }
+
+    #[test]
+    fn an_argument_is_as_large_as_a_text() {
+        assert_eq!(size_of::<Arg<'_>>(), size_of::<&str>());
     }
 
     #[test]
@@ -208,7 +227,7 @@ mod tests {
     #[test]
     fn a_number_itself_comes_before_its_plural() {
         let pattern = "\u{10}\u{1}\u{11}0none\u{11}!one\u{12}\u{1} more\u{13}.";
-        let of = |value| say(NONE, pattern, &[Arg::Number(Number::trimmed(value, 1))]);
+        let of = |value| said_as(pattern, &[Arg::Number(&Number::trimmed(value, 1))]);
         for (value, said) in
             [(0.0, "none."), (1.0, "one."), (0.5, "0.5 more."), (48.0, "48 more.")]
         {
@@ -216,17 +235,22 @@ mod tests {
         }
         // Below zero, nothing is meant by a key.
         assert_eq!(of(-1.0), "one.");
-        assert_eq!(say(NONE, pattern, &[Arg::Text("0")]), "0 more.");
-        assert_eq!(say(NONE, pattern, &[]), " more.");
+        assert_eq!(said_as(pattern, &[Arg::Text("0")]), "0 more.");
+        assert_eq!(said_as(pattern, &[]), " more.");
     }
 
     #[test]
     fn choices_stand_within_choices() {
         // [0: [up] u [else] d], [1: x], else y; then the rest.
-        let inner = "\u{10}\u{2}\u{11} u\u{12}d\u{13}";
+        let inner = "\u{10}\u{2}\u{11}0u\u{12}d\u{13}";
         let pattern =
-            format!("<\u{10}\u{1}\u{11} {inner}!\u{11}!x\u{12}{inner}?\u{13}>").leak();
-        let of = |a, b| say(NONE, pattern, &[Arg::Choice(a), Arg::Choice(b)]);
+            format!("<\u{10}\u{1}\u{11}0{inner}!\u{11}1x\u{12}{inner}?\u{13}>").leak();
+        let of = |a: u8, b: u8| {
+            said_as(
+                pattern,
+                &[Arg::Number(&Number::from(a)), Arg::Number(&Number::from(b))],
+            )
+        };
         assert_eq!(of(0, 0), "<u!>");
         assert_eq!(of(0, 7), "<d!>");
         assert_eq!(of(1, 0), "<x>");
@@ -298,19 +322,20 @@ mod tests {
     fn text_from_elsewhere_brings_no_marks() {
         speak(None);
         let evil = "a\u{16}b\u{15}\u{1f}c\nd";
-        let said = say(NONE, "\u{16}\u{1}\u{15}!", &[Arg::Text(evil)]);
+        let said = said_as("\u{16}\u{1}\u{15}!", &[Arg::Text(evil)]);
         assert_eq!(said, "\u{16}abc\nd\u{15}!");
     }
 
     #[test]
     fn right_to_left_what_comes_from_elsewhere_stands_apart() {
         speak(Some(table("ar")));
-        assert_eq!(
-            say(NONE, "(\u{1})", &[Arg::Text("−5 mm")]),
-            "(\u{2068}−5 mm\u{2069})"
-        );
+        assert_eq!(said_as("(\u{1})", &[Arg::Text("−5 mm")]), "(\u{2068}−5 mm\u{2069})");
         speak(Some(table("de")));
-        assert_eq!(say(NONE, "(\u{1})", &[Arg::Text("−5 mm")]), "(−5 mm)");
+        assert_eq!(said_as("(\u{1})", &[Arg::Text("−5 mm")]), "(−5 mm)");
+    }
+
+    fn number_for_ever(number: Number) -> Arg<'static> {
+        Arg::Number(Box::leak(Box::new(number)))
     }
 
     /// What each kind of argument can be.
@@ -318,9 +343,9 @@ mod tests {
         match kind {
             0 => vec![Arg::Text("sample"), Arg::Text("é")],
             1 => [0.0, 1.0, 2.0, 3.0, 11.0, 100.0, -1.0, 1.5]
-                .map(|value| Arg::Number(Number::trimmed(value, 1)))
+                .map(|value| number_for_ever(Number::trimmed(value, 1)))
                 .to_vec(),
-            choices => (0..choices).map(Arg::Choice).collect(),
+            choices => (0..choices).map(|place| number_for_ever(place.into())).collect(),
         }
     }
 
@@ -328,17 +353,16 @@ mod tests {
     /// others being the first sample.
     fn said(language: Option<Table>, of: impl Fn(&str, &str)) {
         speak(language);
-        for (id, message) in MESSAGES.iter().enumerate() {
-            let id = u16::try_from(id).unwrap();
+        for message in &MESSAGES {
             let kinds: Vec<_> =
                 message.arguments.iter().map(|kind| samples(*kind)).collect();
             let first: Vec<_> = kinds.iter().map(|samples| samples[0]).collect();
-            of(message.key, &say(id, message.english, &first));
+            of(message.key, &say(&message.sentence, &first));
             for (place, samples) in kinds.iter().enumerate() {
                 for sample in samples {
                     let mut args = first.clone();
                     args[place] = *sample;
-                    of(message.key, &say(id, message.english, &args));
+                    of(message.key, &say(&message.sentence, &args));
                 }
             }
         }
@@ -363,9 +387,9 @@ mod tests {
         for language in &LANGUAGES[1..] {
             let table = table(language.key);
             assert_eq!(table.language(), language);
-            for (id, message) in MESSAGES.iter().enumerate() {
+            for message in &MESSAGES {
                 speak(Some(table));
-                let sentence = sentence(u16::try_from(id).unwrap());
+                let sentence = in_use(message.sentence.id);
                 let Some(sentence) = sentence else {
                     assert_eq!(language.kind, Kind::OverEnglish, "{}", message.key);
                     continue;
@@ -387,8 +411,7 @@ mod tests {
     #[test]
     fn the_pseudo_language_is_half_as_long_again() {
         let pseudo = table("en-XA");
-        for (id, message) in MESSAGES.iter().enumerate() {
-            let id = u16::try_from(id).unwrap();
+        for message in &MESSAGES {
             let args: Vec<_> =
                 message.arguments.iter().map(|kind| samples(*kind)[0]).collect();
             // Without what the arguments say themselves.
@@ -398,7 +421,7 @@ mod tests {
                 .collect();
             let length = |table| {
                 speak(table);
-                let said = Marked(say(id, message.english, &args).into());
+                let said = Marked(say(&message.sentence, &args).into());
                 said.text().chars().count()
             };
             let (english, long) = (length(None), length(Some(pseudo)));
@@ -417,10 +440,10 @@ mod tests {
             text in ".{0,10}",
         ) {
             let number = Number::fixed(value, decimals);
-            let args = [Arg::Number(number), Arg::Text(&text), Arg::Choice(choice)];
+            let args = [Arg::Number(&number), Arg::Text(&text), Arg::Number(&choice.into())];
             for table in [None, Some(table("ar"))] {
                 speak(table);
-                let said = say(NONE, pattern.clone().leak(), &args);
+                let said = said_as(pattern.clone().leak(), &args);
                 // What was said is text again, and its runs are all of it.
                 let marked = Marked(said.clone().into());
                 let kept = said.replace(|c| ('\u{15}'..='\u{1F}').contains(&c), "");

@@ -126,9 +126,11 @@ impl fmt::Debug for Table {
 }
 
 thread_local! {
-    /// One for each thread, so that tests that run beside each other may speak differently.
-    static SPOKEN: Cell<Table> =
-        const { Cell::new(Table { strings: &ENGLISH, own_digits: false }) };
+    /// The language in use. One for each thread, so that tests that run beside each other
+    /// may speak differently.
+    static SPOKEN: Cell<&'static Strings> = const { Cell::new(&ENGLISH) };
+    /// Whether it is written with its own digits.
+    static OWN_DIGITS: Cell<bool> = const { Cell::new(false) };
 }
 
 /// From now on this thread speaks the language of the table; `None` is English.
@@ -138,34 +140,35 @@ thread_local! {
 /// that was said changes: whoever calls this draws the page anew.
 pub fn speak(table: Option<Table>) {
     let english = Table { strings: &ENGLISH, own_digits: false };
-    SPOKEN.with(|spoken| spoken.set(table.unwrap_or(english)));
+    let Table { strings, own_digits } = table.unwrap_or(english);
+    SPOKEN.with(|spoken| spoken.set(strings));
+    OWN_DIGITS.with(|own| own.set(own_digits));
 }
 
 /// The language this thread speaks.
 #[must_use]
 pub fn language() -> &'static Language {
-    spoken().language()
+    spoken().language
 }
 
-fn spoken() -> Table {
+fn spoken() -> &'static Strings {
     SPOKEN.with(Cell::get)
 }
 
 /// The sentence of this number in the language in use; `None` where English is said.
-pub(crate) fn sentence(id: u16) -> Option<&'static str> {
-    let sentence = spoken().strings.sentences.get(usize::from(id)).copied()?;
-    (!sentence.is_empty()).then_some(sentence)
+pub(crate) fn in_use(id: u16) -> Option<&'static &'static str> {
+    spoken().sentences.get(usize::from(id)).filter(|sentence| !sentence.is_empty())
 }
 
 /// One of the strings of the language in use that [`code`](crate::code) lists.
 #[inline(never)]
 pub(crate) fn extra(which: usize) -> &'static str {
-    spoken().strings.extras.get(which).copied().unwrap_or_default()
+    spoken().extras.get(which).copied().unwrap_or_default()
 }
 
 /// Minus sign, decimal mark or zero of the language in use, as 0, 1 or 2.
 pub(crate) fn symbol(which: usize) -> &'static str {
-    extra(SYMBOLS + which + if spoken().own_digits { 3 } else { 0 })
+    extra(SYMBOLS + which + if OWN_DIGITS.with(Cell::get) { 3 } else { 0 })
 }
 
 /// The plural category of a number that shows these decimals.
