@@ -34,7 +34,7 @@ const KEYWORDS: &str = " abstract as async await become box break const continue
     unsafe unsized use virtual where while yield ";
 const TAKEN: &str = " language speak plain say by_key ";
 /// Types that this crate has already.
-const TAKEN_TYPES: &str = " kind language mark marked number runs table table-error arg \
+const TAKEN_TYPES: &str = " kind language mark marked number runs table table-error text arg \
     message string ";
 
 /// The sentences of English.

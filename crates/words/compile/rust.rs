@@ -116,20 +116,20 @@ fn function(id: usize, sentence: &Sentence) -> String {
     let args = args.join(", ");
     let said = as_rust(id, pieces);
     let (result, body) = match (is_plain, is_marked) {
-        (true, false) => ("&'static str", format!("crate::say::plain(&{said})")),
-        (true, true) => (
-            "crate::marked::Marked",
-            format!("crate::marked::Marked::plain(crate::say::plain(&{said}))"),
-        ),
+        (true, false) => ("crate::text::Text", format!("crate::text::Text(&{said})")),
+        (true, true) => {
+            ("crate::marked::Marked", format!("crate::marked::Marked::plain(&{said})"))
+        }
         (false, false) => ("String", format!("crate::say::say(&{said}, &[{args}])")),
         (false, true) => (
             "crate::marked::Marked",
             format!("crate::say::say_marked(&{said}, &[{args}])"),
         ),
     };
+    let constant = if is_plain && !is_marked { "const " } else { "" };
     let (name, parameters) = (snake(&sentence.id), parameters.join(", "));
     format!(
-        "{doc}#[must_use]\n#[inline(always)]\npub fn {name}({parameters}) -> {result} {{\n    {body}\n}}"
+        "{doc}#[must_use]\n#[inline(always)]\npub {constant}fn {name}({parameters}) -> {result} {{\n    {body}\n}}"
     )
 }
 

@@ -8,6 +8,7 @@
 //! ```
 //! use noseward_words as words;
 //!
+//! assert_eq!(words::faults_body(), "Body");
 //! assert_eq!(words::faults_to_mend(1_u8.into()), "One thing to mend");
 //! assert_eq!(words::faults_to_mend(3_u8.into()), "3 things to mend");
 //! ```
@@ -19,6 +20,7 @@ mod marked;
 mod number;
 mod say;
 mod table;
+mod text;
 
 /// What the build made of `languages/`.
 mod sentences {
@@ -31,6 +33,7 @@ pub use marked::{Marked, Runs};
 pub use number::Number;
 pub use sentences::*;
 pub use table::{Table, TableError, language, speak};
+pub use text::Text;
 
 /// The number of a sentence without arguments, for a page that is written before it runs,
 /// and what it says; `None` where there is no such sentence, or where it has arguments.
@@ -39,7 +42,7 @@ pub use table::{Table, TableError, language, speak};
 /// use noseward_words as words;
 ///
 /// let (_, body) = words::by_key("faults-body").unwrap();
-/// assert_eq!(body.text(), words::faults_body());
+/// assert_eq!(words::faults_body(), body.text().as_str());
 /// assert!(words::by_key("faults-to-mend").is_none());
 /// ```
 #[cfg(any(test, feature = "tables"))]
@@ -47,5 +50,5 @@ pub use table::{Table, TableError, language, speak};
 pub fn by_key(key: &str) -> Option<(u16, Marked)> {
     let message = MESSAGES.iter().find(|message| message.key == key)?;
     let is_alone = message.arguments.is_empty();
-    is_alone.then(|| (message.sentence.id, Marked::plain(say::plain(&message.sentence))))
+    is_alone.then(|| (message.sentence.id, Marked::plain(&message.sentence)))
 }

@@ -4,6 +4,7 @@ use std::borrow::Cow;
 
 use crate::code::{CLOSE, TEXT};
 use crate::mark::Mark;
+use crate::say::{Sentence, plain};
 
 /// A sentence with marked runs in it, for a view to put into elements of its own.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -12,15 +13,15 @@ pub struct Marked(pub(crate) Cow<'static, str>);
 impl Marked {
     /// A sentence without arguments.
     #[inline(never)]
-    pub(crate) fn plain(sentence: &'static str) -> Self {
-        Self(Cow::Borrowed(sentence))
+    pub(crate) fn plain(sentence: &'static Sentence) -> Self {
+        Self(Cow::Borrowed(plain(sentence)))
     }
 
     /// Its runs in order, each with its mark. No run is empty, and text from elsewhere
     /// brings no marks.
     #[must_use]
     pub fn runs(&self) -> Runs<'_> {
-        Runs { rest: &self.0, mark: None }
+        Runs { rest: self.0.as_bytes(), mark: None }
     }
 
     /// Its text, without marks.
@@ -33,7 +34,7 @@ impl Marked {
 /// The runs of a sentence: [`Marked::runs`].
 #[derive(Clone, Debug)]
 pub struct Runs<'a> {
-    rest: &'a str,
+    rest: &'a [u8],
     mark: Option<Mark>,
 }
 
@@ -41,19 +42,18 @@ impl<'a> Iterator for Runs<'a> {
     type Item = (Option<Mark>, &'a str);
 
     fn next(&mut self) -> Option<Self::Item> {
-        loop {
-            let is_code = |byte: &u8| (CLOSE..TEXT).contains(byte);
-            let bytes = self.rest.as_bytes();
-            let length = bytes.iter().position(is_code).unwrap_or(bytes.len());
-            if length > 0 {
-                // Codes are ASCII, so that both are there.
-                let run = self.rest.get(..length)?;
-                self.rest = self.rest.get(length..)?;
-                return Some((self.mark, run));
-            }
-            self.mark = Mark::of(*bytes.first()?);
-            self.rest = self.rest.get(1..)?;
+        let is_code = |byte: &u8| (CLOSE..TEXT).contains(byte);
+        while let Some((code, rest)) = self.rest.split_first().filter(|(b, _)| is_code(b))
+        {
+            self.mark = Mark::of(*code);
+            self.rest = rest;
         }
+        let length = self.rest.iter().position(is_code).unwrap_or(self.rest.len());
+        let (run, rest) = self.rest.split_at_checked(length)?;
+        self.rest = rest;
+        // Codes are ASCII, so that what stands between them is text.
+        let run = std::str::from_utf8(run).unwrap_or_default();
+        (!run.is_empty()).then_some((self.mark, run))
     }
 }
 

@@ -32,7 +32,7 @@ pub(crate) struct Sentence {
 /// A sentence without arguments: English, or what the table in use has in its place.
 ///
 /// It takes and gives one pointer: for WebAssembly, two values to return are a place in
-/// memory to return them in, which is some 40 bytes of code wherever a sentence is said.
+/// memory to return them in.
 #[inline(never)]
 pub(crate) fn plain(sentence: &'static Sentence) -> &'static &'static str {
     in_use(sentence.id).unwrap_or(&sentence.english)
