@@ -151,3 +151,23 @@ fn fields_are_named_apart() {
         assert_eq!(shell::faults::place(&state, field), name);
     }
 }
+
+/// A number in a sentence is written as the rest of the page writes numbers.
+#[test]
+fn numbers_are_written_the_same_everywhere() {
+    use noseward_stability::{fixed, minus, trimmed};
+    use noseward_words::Number;
+    for i in -3000..3000_i32 {
+        for value in [f64::from(i) * 0.125, f64::from(i) * 0.013_7, f64::from(i) * 1e12] {
+            for places in 0..4_u8 {
+                let (as_fixed, as_trimmed) =
+                    (fixed(value, places.into()), trimmed(value, places.into()));
+                assert_eq!(Number::fixed(value, places).to_string(), minus(&as_fixed));
+                assert_eq!(
+                    Number::trimmed(value, places).to_string(),
+                    minus(&as_trimmed)
+                );
+            }
+        }
+    }
+}
