@@ -13,9 +13,9 @@ pub struct Language {
     pub dir: &'static str,
     /// Where its sentences come from.
     pub kind: Kind,
-    /// Whether somebody who teaches in it has read every sentence. The page says so where
-    /// nobody has.
-    pub read_by_a_teacher: bool,
+    /// Whether it was translated or reworded, and nobody who teaches in it has read every
+    /// sentence yet: the page says so.
+    pub awaits_a_teacher: bool,
     /// The CLDR numbering system of its own digits, where they are not 0 to 9. They are
     /// shown only when asked for.
     pub own_digits: Option<&'static str>,
@@ -42,7 +42,7 @@ pub const LANGUAGES: [Language; 6] = [
         name: "English",
         dir: "ltr",
         kind: Kind::BuiltIn,
-        read_by_a_teacher: true,
+        awaits_a_teacher: false,
         own_digits: None,
     },
     Language {
@@ -52,7 +52,7 @@ pub const LANGUAGES: [Language; 6] = [
         name: "English in plain words",
         dir: "ltr",
         kind: Kind::OverEnglish,
-        read_by_a_teacher: false,
+        awaits_a_teacher: true,
         own_digits: None,
     },
     Language {
@@ -61,7 +61,7 @@ pub const LANGUAGES: [Language; 6] = [
         name: "English (United States)",
         dir: "ltr",
         kind: Kind::OverEnglish,
-        read_by_a_teacher: false,
+        awaits_a_teacher: true,
         own_digits: None,
     },
     Language {
@@ -70,7 +70,7 @@ pub const LANGUAGES: [Language; 6] = [
         name: "Deutsch",
         dir: "ltr",
         kind: Kind::Full,
-        read_by_a_teacher: false,
+        awaits_a_teacher: true,
         own_digits: None,
     },
     Language {
@@ -79,7 +79,7 @@ pub const LANGUAGES: [Language; 6] = [
         name: "العربية",
         dir: "rtl",
         kind: Kind::Full,
-        read_by_a_teacher: false,
+        awaits_a_teacher: true,
         own_digits: Some("arab"),
     },
     Language {
@@ -89,7 +89,7 @@ pub const LANGUAGES: [Language; 6] = [
         name: "Ɓíğ Ëñĝļíšħ",
         dir: "ltr",
         kind: Kind::Pseudo,
-        read_by_a_teacher: false,
+        awaits_a_teacher: true,
         own_digits: None,
     },
 ];
