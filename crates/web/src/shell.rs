@@ -5,6 +5,7 @@ pub(crate) mod crash;
 pub(crate) mod delete;
 pub(crate) mod faults;
 mod group;
+pub(crate) mod marked;
 pub(crate) mod menus;
 pub(crate) mod notice;
 pub(crate) mod strip;

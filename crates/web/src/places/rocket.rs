@@ -8,7 +8,7 @@ use maud::{Markup, html};
 use crate::app::{Notice, State};
 use crate::shell::{Region, menus, notice, region};
 
-pub(crate) use measurements::{fin_words, is_bottle, is_shown};
+pub(crate) use measurements::{is_bottle, is_shown};
 
 /// The place: ways to begin, the cards, and what is kept.
 pub(crate) fn regions(state: &State) -> Vec<Region> {

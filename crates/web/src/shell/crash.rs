@@ -3,9 +3,11 @@
 
 use maud::html;
 use noseward_link::notebook_text_name;
+use noseward_words as words;
 
 use crate::app::{Slot, State};
 use crate::notebook::kept;
+use crate::shell::marked::marked;
 use crate::shell::{Region, region};
 
 /// The name of the open notebook and a link to its file. Its text is here only as long as it
@@ -17,12 +19,13 @@ pub(crate) fn for_crash(state: &State) -> Vec<Region> {
         return vec![region("crash-notebook", html! {})];
     }
     let text = if desk.unsaved { kept(state) } else { String::new() };
+    let sentence = words::crash_notebook(&notebook.group.to_string());
+    let file = notebook_text_name(notebook);
     let markup = html! {
         p {
-            "The notebook of " strong { (notebook.group) } " was open: "
-            a download=(notebook_text_name(notebook))
-                data-key=(Slot::key(desk.slot)) { "save it as a file" }
-            ". Open that file here later, if the notebook is not there any more."
+            (marked(&sentence, &|_, run| html! {
+                a download=(file) data-key=(Slot::key(desk.slot)) { (run) }
+            }))
         }
         div { (text) }
     };

@@ -4,9 +4,11 @@ use maud::{Markup, html};
 use noseward_stability::{
     Component, Field, FinField, SectionField, Severity, WeightField,
 };
+use noseward_words::{self as words, Measure};
 
+use super::marked::marked;
 use crate::app::{Place, State};
-use crate::places::rocket::{fin_words, is_bottle, is_shown};
+use crate::places::rocket::{is_bottle, is_shown};
 
 /// Faults that stop the drawing, each leading to its field.
 pub(crate) fn list(state: &State) -> Markup {
@@ -23,17 +25,18 @@ pub(crate) fn list(state: &State) -> Markup {
     html! {
         @if !stops.is_empty() {
             div class="faults" {
-                h3 class="faults__title" {
-                    @if stops.len() == 1 { "One thing to mend" }
-                    @else { (stops.len()) " things to mend" }
-                }
+                h3 class="faults__title" { (words::faults_to_mend(stops.len().into())) }
                 ul class="faults__list" {
                     @for (field, _, sentence) in stops {
                         li {
-                            button type="button" class="faults__go"
-                                id=(format!("go:{field}")) data-action="go"
-                                data-target=(field) { (place(state, *field)) }
-                            ": " (sentence)
+                            (marked(
+                                &words::faults_line(&place(state, *field), sentence),
+                                &|_, run| html! {
+                                    button type="button" class="faults__go"
+                                        id=(format!("go:{field}")) data-action="go"
+                                        data-target=(field) { (run) }
+                                },
+                            ))
                         }
                     }
                 }
@@ -44,42 +47,42 @@ pub(crate) fn list(state: &State) -> Markup {
 
 /// Where a field is, in words: the card it stands on and its label there.
 pub(crate) fn place(state: &State, field: Field) -> String {
-    let within = |what: &str| match field.part() {
-        Some(part) => format!("{}, {what}", card_name(state, part)),
-        None => what.to_owned(),
-    };
-    match field {
-        Field::Name => "Rocket’s name".into(),
-        Field::Sections => "Body".into(),
-        Field::FinSets => "Fins".into(),
-        Field::Weights => "Weights".into(),
-        Field::TotalMass => "Measured".into(),
-        Field::Section(_, field) => within(match field {
-            SectionField::Kind => "shape",
-            SectionField::Length => "length",
-            SectionField::Diameter => "width",
-            SectionField::ClosedFront => "front end",
+    let measure = match field {
+        Field::Name => return words::faults_rocket_name().into(),
+        Field::Sections => return words::faults_body().into(),
+        Field::FinSets => return words::faults_fins().into(),
+        Field::Weights => return words::faults_weights().into(),
+        Field::TotalMass => return words::faults_measured().into(),
+        Field::Section(_, field) => match field {
+            SectionField::Kind => Measure::Shape,
+            SectionField::Length => Measure::Length,
+            SectionField::Diameter => Measure::Width,
+            SectionField::ClosedFront => Measure::FrontEnd,
             SectionField::Mass
             | SectionField::WeighedMass
-            | SectionField::SheetDensity => "mass",
-        }),
-        Field::Fins(_, field) => within(match field {
-            FinField::Count => "how many",
-            FinField::Start => "start",
-            FinField::Roll => "turned by",
-            side
-            @ (FinField::Root | FinField::Tip | FinField::Span | FinField::Sweep) => {
-                fin_words(side).0
+            | SectionField::SheetDensity => Measure::Mass,
+        },
+        Field::Fins(_, field) => match field {
+            FinField::Count => Measure::HowMany,
+            FinField::Start => Measure::Start,
+            FinField::Roll => Measure::TurnedBy,
+            FinField::Root => Measure::AlongTheBody,
+            FinField::Tip => Measure::OuterEdge,
+            FinField::Span => Measure::OutFromTheBody,
+            FinField::Sweep => Measure::SlantsBackBy,
+            FinField::Planform | FinField::Point(..) => Measure::Outline,
+            FinField::Mass | FinField::WeighedMass | FinField::SheetDensity => {
+                Measure::Mass
             }
-            FinField::Planform | FinField::Point(..) => "outline",
-            FinField::Mass | FinField::WeighedMass | FinField::SheetDensity => "mass",
-        }),
-        Field::Weight(_, field) => within(match field {
-            WeightField::Label => "name",
-            WeightField::Mass => "mass",
-            WeightField::Position => "place",
-        }),
-    }
+        },
+        Field::Weight(_, field) => match field {
+            WeightField::Label => Measure::Name,
+            WeightField::Mass => Measure::Mass,
+            WeightField::Position => Measure::Place,
+        },
+    };
+    let card = field.part().map(|part| card_name(state, part));
+    words::faults_field(&card.unwrap_or_default(), measure)
 }
 
 /// What the card of a part is called as the steps show it now.
@@ -88,7 +91,7 @@ fn card_name(state: &State, part: Component) -> String {
         Component::Section(i)
             if !state.all_measurements && is_bottle(&state.design, i) =>
         {
-            "Bottle".into()
+            words::faults_bottle().into()
         }
         _ => part.name(&state.design),
     }

@@ -1,7 +1,9 @@
 //! What stands in the place of a part that loads later, until it is here.
 
 use maud::{Markup, html};
+use noseward_words as words;
 
+use super::marked::marked;
 use crate::app::{Code, State};
 use crate::part::Part;
 
@@ -11,13 +13,13 @@ pub(crate) fn state(state: &State) -> Markup {
     html! {
         @if codes.contains(&Code::Failed) {
             p class="notice notice--alarm" role="alert" {
-                "This part of the page could not be loaded. What is kept has not changed. See that \
-                 the network is there. "
-                button type="button" class="button button--small"
-                    data-action="nb-again" { "Try again" }
+                (marked(&words::waiting_failed(), &|_, run| html! {
+                    button type="button" class="button button--small"
+                        data-action="nb-again" { (run) }
+                }))
             }
         } @else if codes.iter().any(|code| *code != Code::Here) {
-            p { "Getting it out…" }
+            p { (words::waiting_loading()) }
         }
     }
 }

@@ -78,3 +78,96 @@ fn a_fault_names_its_field_as_the_form_does() {
     typed(&mut state, span, "x");
     assert_eq!(shell::faults::place(&state, span), "Fins, out from the body");
 }
+
+/// Letter for letter, what a sentence with marks in it becomes.
+#[test]
+fn marked_words_stand_in_their_elements() {
+    let mut state = open("", None);
+    let waiting = |state: &State| shell::waiting::state(state).into_string();
+    state.desk.code = Code::Loading;
+    assert_eq!(waiting(&state), "<p>Getting it out…</p>");
+    state.desk.code = Code::Failed;
+    assert_eq!(
+        waiting(&state),
+        "<p class=\"notice notice--alarm\" role=\"alert\">This part of the page could not be \
+         loaded. What is kept has not changed. See that the network is there. \
+         <button type=\"button\" class=\"button button--small\" \
+         data-action=\"nb-again\">Try again</button></p>"
+    );
+    state.desk.code = Code::Here;
+
+    notebook::predict(&mut state, 0, "because");
+    state.desk.unsaved = false;
+    let crash = &shell::crash::for_crash(&state)[0].markup;
+    assert_eq!(
+        crash,
+        "<p>The notebook of <strong>Red 1</strong> was open: \
+         <a download=\"noseward-notebook-red-1.json\" data-key=\"noseward/notebook/0\">save it as a \
+         file</a>. Open that file here later, if the notebook is not there any more.</p>\
+         <div></div>"
+    );
+}
+
+/// Letter for letter, the list over the drawing.
+#[test]
+fn faults_are_counted_and_named() {
+    let mut state = open("", None);
+    let list = |state: &State| shell::faults::list(state).into_string();
+    assert_eq!(list(&state), "");
+    typed(&mut state, Field::Fins(0, FinField::Span), "x");
+    assert_eq!(
+        list(&state),
+        "<div class=\"faults\"><h3 class=\"faults__title\">One thing to mend</h3>\
+         <ul class=\"faults__list\"><li><button type=\"button\" class=\"faults__go\" \
+         id=\"go:/fins/0/planform/four_sided/span_mm\" data-action=\"go\" data-target=\"/fins/0/planform/four_sided/span_mm\">Fins, out \
+         from the body</button>: I cannot read this. Type, for example, 120 or 12.5 or 12 \
+         cm.</li></ul></div>"
+    );
+    typed(&mut state, Field::Section(0, SectionField::Length), "y");
+    let two = list(&state);
+    assert!(two.contains("title\">2 things to mend</h3>"), "{two}");
+    assert_eq!(two.matches("<li>").count(), 2, "{two}");
+}
+
+/// Every field has a name, and no two fields of a card share one.
+#[test]
+fn fields_are_named_apart() {
+    let design = Example::Razorbill.design();
+    let state = open("", Some(&design));
+    for (field, name) in [
+        (Field::Name, "Rocket’s name"),
+        (Field::Sections, "Body"),
+        (Field::FinSets, "Fins"),
+        (Field::Weights, "Weights"),
+        (Field::TotalMass, "Measured"),
+        (Field::Fins(0, FinField::Count), "Fins, how many"),
+        (Field::Fins(0, FinField::Roll), "Fins, turned by"),
+        (Field::Fins(0, FinField::Root), "Fins, along the body"),
+        (Field::Fins(0, FinField::Tip), "Fins, outer edge"),
+        (Field::Fins(0, FinField::Sweep), "Fins, slants back by"),
+        (Field::Fins(0, FinField::Planform), "Fins, outline"),
+        (Field::Fins(0, FinField::SheetDensity), "Fins, mass"),
+    ] {
+        assert_eq!(shell::faults::place(&state, field), name);
+    }
+}
+
+/// A number in a sentence is written as the rest of the page writes numbers.
+#[test]
+fn numbers_are_written_the_same_everywhere() {
+    use noseward_stability::{fixed, minus, trimmed};
+    use noseward_words::Number;
+    for i in -3000..3000_i32 {
+        for value in [f64::from(i) * 0.125, f64::from(i) * 0.013_7, f64::from(i) * 1e12] {
+            for places in 0..4_u8 {
+                let (as_fixed, as_trimmed) =
+                    (fixed(value, places.into()), trimmed(value, places.into()));
+                assert_eq!(Number::fixed(value, places).to_string(), minus(&as_fixed));
+                assert_eq!(
+                    Number::trimmed(value, places).to_string(),
+                    minus(&as_trimmed)
+                );
+            }
+        }
+    }
+}

@@ -409,7 +409,7 @@ fn fin_card(state: &State, i: usize, number: u32) -> Markup {
 }
 
 /// What a side of a fin is called beside its picture, and what the trade calls it.
-pub(crate) fn fin_words(side: FinField) -> (&'static str, &'static str) {
+fn fin_words(side: FinField) -> (&'static str, &'static str) {
     match side {
         FinField::Root => ("along the body", "root"),
         FinField::Tip => ("outer edge", "tip"),

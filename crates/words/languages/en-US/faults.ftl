@@ -1,0 +1,4 @@
+faults-to-mend = { $count ->
+    [one] One thing to fix
+   *[other] { $count } things to fix
+}
