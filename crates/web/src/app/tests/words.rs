@@ -84,9 +84,9 @@ fn a_fault_names_its_field_as_the_form_does() {
 fn marked_words_stand_in_their_elements() {
     let mut state = open("", None);
     let waiting = |state: &State| shell::waiting::state(state).into_string();
-    state.desk.code = Code::Loading;
+    state.parts = Loading::all(Code::Loading);
     assert_eq!(waiting(&state), "<p>Getting it out…</p>");
-    state.desk.code = Code::Failed;
+    state.parts = Loading::all(Code::Failed);
     assert_eq!(
         waiting(&state),
         "<p class=\"notice notice--alarm\" role=\"alert\">This part of the page could not be \
@@ -94,7 +94,7 @@ fn marked_words_stand_in_their_elements() {
          <button type=\"button\" class=\"button button--small\" \
          data-action=\"nb-again\">Try again</button></p>"
     );
-    state.desk.code = Code::Here;
+    state.parts = Loading::all(Code::Here);
 
     notebook::predict(&mut state, 0, "because");
     state.desk.unsaved = false;
