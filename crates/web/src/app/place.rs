@@ -2,7 +2,7 @@
 //! knows them all is in this table.
 
 use super::State;
-use noseward_lesson::{BalancePoint, Statement, Trial};
+use noseward_lesson::{Statement, Trial};
 
 /// A place of the page.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -58,9 +58,9 @@ const PLACES: [Row; 9] = [
         heading: "Measure both points",
         has_drawing: true,
         is_done: Some(|state| {
-            state.trial_in_hand().is_some_and(|trial| {
-                BalancePoint::ALL.iter().all(|point| trial.measured.of(*point).any())
-            })
+            state.trial_in_hand().is_some()
+                && state.measured.centre_of_mass.is_some()
+                && state.measured.centre_of_pressure.is_some()
         }),
     },
     Row {

@@ -62,7 +62,8 @@ fn row(state: &State, trial: &Trial, point: BalancePoint) -> Markup {
     if !readings.any() {
         return html! {};
     }
-    let middle = trial.measured.middle(point, trial.design().length_mm());
+    let length_mm = trial.design().length_mm();
+    let middle = trial.measured.middle(point, length_mm);
     html! {
         tr {
             th scope="row" { (trial.id()) }
@@ -72,6 +73,9 @@ fn row(state: &State, trial: &Trial, point: BalancePoint) -> Markup {
                 @if let Some(out) = &readings.left_out {
                     ", reading " (out.reading + 1) " left out"
                     @if !out.reason.is_empty() { ": " (out.reason) }
+                }
+                @for i in (0..REPEATS).filter(|i| !trial.measured.counts(point, *i, length_mm)) {
+                    ", reading " (i + 1) " does not count: it cannot be true"
                 }
             }
             @for reading in readings.mm {

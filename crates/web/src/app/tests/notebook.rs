@@ -1139,3 +1139,37 @@ fn symbols_are_drawn_when_asked_for() {
     let all = shown(&mut state);
     assert!(all.contains("Part 1 of") && all.contains("share__symbol"));
 }
+
+/// A slip stays in its field and on record, and counts nowhere: not on the page, on paper or
+/// in what is handed in.
+#[test]
+fn a_reading_that_cannot_be_true_counts_nowhere() {
+    let mut state = desk();
+    begin(&mut state);
+    let id = state.trial_in_hand().unwrap().id();
+    let is_done = |state: &State| Place::Measure.is_done(state);
+    for (typed, why) in [
+        ("23.6", "Reading 1: Only 23.6 mm: read in centimetres?"),
+        ("-5", "Reading 1: A ruler shows nothing below zero."),
+        ("9999", "Reading 1: This lies beyond the rocket"),
+    ] {
+        write(&mut state, "nb:centre_of_mass_reading_1_mm", typed);
+        write(&mut state, "nb:centre_of_pressure_reading_1_mm", "180");
+        assert!(state.measured.centre_of_mass.is_none(), "{typed}");
+        assert!(!is_done(&state), "{typed}");
+        assert_eq!(state.desk.notebook.summaries()[0].measured_separation_mm, None);
+        tell(&mut state, NotebookMsg::Left { field: "nb:x".into() });
+        let shown = shown(&mut state);
+        assert!(shown.contains(why), "{typed}: {shown}");
+        assert!(shown.contains("It does not count until it is changed."), "{typed}");
+        assert!(shown.contains("reading 1 does not count: it cannot be true"), "{typed}");
+        assert!(!shown.contains("before you changed it"), "{typed}: {shown}");
+        let words = noseward_link::to_plain_text(&state.desk.notebook);
+        let told = "Reading 1 does not count: it cannot be true of this rocket.";
+        assert!(words.contains(told), "{words}");
+        let result = noseward_link::result_of(&state.desk.notebook, id, None).unwrap();
+        assert_eq!(result.mass, None, "{typed}");
+    }
+    write(&mut state, "nb:centre_of_mass_reading_1_mm", "150");
+    assert!(is_done(&state));
+}
