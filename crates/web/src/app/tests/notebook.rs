@@ -1173,3 +1173,30 @@ fn a_reading_that_cannot_be_true_counts_nowhere() {
     write(&mut state, "nb:centre_of_mass_reading_1_mm", "150");
     assert!(is_done(&state));
 }
+
+/// Wherever the separation of a trial is told, it is the same, and said to be measured or
+/// worked out.
+#[test]
+fn compare_and_conclude_tell_the_same_separation() {
+    let mut state = desk();
+    for (span, mass, pressure) in [("45", "150", "162"), ("70", "150", "196")] {
+        typed(&mut state, FIN_SPAN, span);
+        for (point, mm) in [("mass", mass), ("pressure", pressure)] {
+            for reading in 1..=3 {
+                let field = format!("nb:centre_of_{point}_reading_{reading}_mm");
+                write(&mut state, &field, mm);
+            }
+        }
+        predict(&mut state, 0, "long nose");
+    }
+    go(&mut state, Place::Compare);
+    let compare = page(&state);
+    assert!(
+        compare.contains("measured separation grew from 12 mm to 46 mm"),
+        "{compare}"
+    );
+    assert!(compare.contains("46 mm measured"), "{compare}");
+    go(&mut state, Place::Conclude);
+    let conclude = page(&state);
+    assert!(conclude.contains("measured separation 46 mm"), "{conclude}");
+}
