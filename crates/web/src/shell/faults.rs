@@ -25,7 +25,7 @@ pub(crate) fn list(state: &State) -> Markup {
             div class="faults" {
                 h3 class="faults__title" {
                     @if stops.len() == 1 { "One thing to mend" }
-                    @else { (stops.len()) " things to mend" }
+                    @else { (stops.len()) " things to mend" span class="narrow" { ", scroll here" } }
                 }
                 ul class="faults__list" {
                     @for (field, _, sentence) in stops {

@@ -1200,3 +1200,32 @@ fn compare_and_conclude_tell_the_same_separation() {
     let conclude = page(&state);
     assert!(conclude.contains("measured separation 46 mm"), "{conclude}");
 }
+
+/// A reload between two swings of a set goes on at the card that asks for the space again.
+#[test]
+fn a_set_of_swings_goes_on_where_it_was() {
+    let mut state = desk();
+    predict(&mut state, 0, "long nose");
+    go(&mut state, Place::Swing);
+    for (swings, card) in [(0, "1 of 7"), (1, "5 of 7"), (2, "5 of 7"), (3, "1 of 7")] {
+        if swings > 0 {
+            update(&mut state, SwingMsg::SpaceChecked(true).into());
+            update(&mut state, SwingMsg::Swung(SwingOutcome::Steady).into());
+        }
+        assert_eq!(state.swings.outcomes().len(), swings);
+        let kept = file(&mut state);
+        let mut again = unloaded();
+        let slots = vec![(1, kept)];
+        tell(&mut again, NotebookMsg::Kept { slots, open: 1, afresh: false });
+        tell(&mut again, NotebookMsg::Loaded(true));
+        go(&mut again, Place::Swing);
+        let cards = region(&again, "swing-cards");
+        assert!(cards.contains(card), "{swings}: {cards}");
+        let said = region(&again, "swing-record");
+        let count = format!("{swings} of 3 swings recorded.");
+        assert!(
+            said.contains(if swings < 3 { &count } else { "Three swings" }),
+            "{said}"
+        );
+    }
+}
