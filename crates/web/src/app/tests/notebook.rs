@@ -1229,3 +1229,24 @@ fn a_set_of_swings_goes_on_where_it_was() {
         );
     }
 }
+
+#[test]
+fn the_notebook_on_paper_has_rocket_guesses_and_swings() {
+    let mut state = desk();
+    write(&mut state, "nb:centre_of_mass_guess_mm", "133");
+    predict(&mut state, 0, "long nose");
+    go(&mut state, Place::Swing);
+    for outcome in [SwingOutcome::Sideways, SwingOutcome::Slipped] {
+        update(&mut state, SwingMsg::SpaceChecked(true).into());
+        update(&mut state, SwingMsg::Swung(outcome).into());
+    }
+    let paper = &places::paper(&state, Paper::Notebook)[0].markup;
+    for told in [
+        "The rocket of trial 1",
+        "drawn to scale with its two points",
+        "133 mm",
+        "sideways or tumbling; string slipped, do again",
+    ] {
+        assert!(paper.contains(told), "{told}: {paper}");
+    }
+}
