@@ -49,7 +49,7 @@ impl Told {
 pub enum LabelStyle {
     /// Names and distances.
     Full,
-    /// Distances only, for a narrow sheet; the page says the names.
+    /// Names in short lines and distances, for a narrow sheet.
     Short,
 }
 

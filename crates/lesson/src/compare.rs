@@ -107,7 +107,7 @@ pub fn explanations(
     let mut said = Vec::new();
     let Some(comparison) = compare(rocket, measured) else { return said };
     let design = rocket.design();
-    let length_mm = measured.rocket_length_mm.unwrap_or(design.length_mm());
+    let length_mm = measured.rocket_mm(design.length_mm());
     for point in BalancePoint::ALL {
         let beside = comparison.of(point);
         let (Some(agrees), Some(off_mm)) = (beside.agrees(), beside.difference_mm())

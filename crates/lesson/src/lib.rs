@@ -47,7 +47,7 @@ pub use document::Document;
 pub use group::{Colour, Group, MOST_GROUP_NUMBER};
 pub use history::History;
 pub use key::{from_key, key};
-pub use moved::{BeforeAfter, Moved, moved};
+pub use moved::{BeforeAfter, Moved, measured_separation, moved};
 pub use notebook::{
     Deleted, DeletedParts, MOST_PLANS, MOST_TRIALS, Notebook, NotebookError,
     NotebookParts,

@@ -1,8 +1,8 @@
-//! What else moved, by computation, when a rocket was changed.
+//! What else moved, by computation, when a rocket was changed; and what readings say of it.
 
 use noseward_stability::{UnitSystem, Units, minus, trimmed};
 
-use crate::Rocket;
+use crate::{Rocket, Trial};
 
 /// A value of two rockets.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -111,6 +111,19 @@ impl Moved {
             mass,
         ]
     }
+}
+
+/// What the readings of two trials say of their separation; `None` unless both points of both
+/// were measured.
+#[must_use]
+pub fn measured_separation(
+    before: &Trial,
+    after: &Trial,
+    units: Units,
+) -> Option<String> {
+    let of = |trial: &Trial| trial.measured.separation_mm(trial.design().length_mm());
+    let moved = separation(of(before)?, of(after)?, |mm| units.length(mm));
+    Some(format!("The measured {moved}."))
 }
 
 /// "separation grew from 12 mm to 46 mm", between two separations in millimetres, each

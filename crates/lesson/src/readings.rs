@@ -12,6 +12,15 @@ pub const REASON_CHARS: usize = 120;
 /// three times as far as they are from each other. Our judgement.
 const APART_MM: f64 = 10.0;
 const APART_TIMES: f64 = 3.0;
+/// A ruler may show so much more than the length, in millimetres.
+pub(crate) const RULER_MM: f64 = 1.0;
+/// No point is so near an end as this share of the length. Our judgement, like the next two.
+const NEAR_AN_END: f64 = 0.1;
+/// A measured length counts where it is at most so many times that of the description, and
+/// no less than the same part of it: a length in another unit is further off.
+const MOST_OFF: f64 = 2.0;
+/// A cut-out may be so many times as long as the rocket, or the same part of it.
+const MOST_SCALED: f64 = 6.5;
 
 /// The end from which a distance was measured.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
@@ -144,18 +153,47 @@ impl Readings {
     pub fn rounded(self) -> Self {
         Self { guess_mm: rounded(self.guess_mm), mm: self.mm.map(rounded), ..self }
     }
-
-    /// The readings that count, as read.
-    fn counted(&self) -> impl Iterator<Item = f64> {
-        let out = self.left_out.as_ref().map(|left_out| left_out.reading);
-        let all = self.mm.into_iter().enumerate();
-        all.filter(move |(i, _)| Some(*i) != out).filter_map(|(_, mm)| mm)
-    }
 }
 
 /// A length on the grid; `None` for one that is not finite.
 fn rounded(mm: Option<f64>) -> Option<f64> {
     mm.filter(|mm| mm.is_finite()).map(|mm| Quantity::Length.rounded(mm))
+}
+
+/// A measured length where it can be true of something expected to be so long, which
+/// stands for it otherwise. What is expected to have no length tells nothing.
+fn likely(measured_mm: Option<f64>, expected_mm: f64, times: f64) -> f64 {
+    match measured_mm {
+        Some(mm)
+            if mm > 0.0
+                && mm < f64::INFINITY
+                && (expected_mm <= 0.0
+                    || mm * times >= expected_mm && mm <= expected_mm * times) =>
+        {
+            mm
+        }
+        _ => expected_mm,
+    }
+}
+
+/// Whether a reading can be one of something so long. What has no length has no ends.
+fn can_be(mm: f64, ruled_mm: f64) -> bool {
+    let most_mm = ruled_mm + RULER_MM;
+    mm > 0.0 && (ruled_mm <= 0.0 || mm > NEAR_AN_END * most_mm && mm <= most_mm)
+}
+
+/// A reading as a distance from the nose tip of the rocket.
+fn on_rocket_mm(from: End, mm: f64, ruled_mm: f64, rocket_mm: f64) -> f64 {
+    let from_nose = match from {
+        End::Nose => mm,
+        End::Tail => ruled_mm - mm,
+    };
+    if ruled_mm > 0.0 { from_nose * (rocket_mm / ruled_mm) } else { from_nose }
+}
+
+/// Readings so near each other, in millimetres, go together on something of a length.
+pub(crate) fn near_mm(ruled_mm: f64) -> f64 {
+    APART_MM.max(0.05 * ruled_mm)
 }
 
 /// Everything measured in one trial.
@@ -202,17 +240,62 @@ impl Measurements {
         }
     }
 
+    /// The rocket's length that counts, in millimetres: as measured, but as described
+    /// where nothing was measured, or what cannot be true of this rocket.
+    #[must_use]
+    pub fn rocket_mm(&self, design_length_mm: f64) -> f64 {
+        likely(self.rocket_length_mm, design_length_mm, MOST_OFF)
+    }
+
+    /// The length that counts of what a point was read on, in millimetres: the rocket or
+    /// its cut-out, which counts as true to size where its length was not measured or
+    /// cannot be true.
+    #[must_use]
+    pub fn ruled_mm(&self, point: BalancePoint, design_length_mm: f64) -> f64 {
+        let rocket_mm = self.rocket_mm(design_length_mm);
+        match point {
+            BalancePoint::Mass => rocket_mm,
+            BalancePoint::Pressure => {
+                likely(self.cutout_length_mm, rocket_mm, MOST_SCALED)
+            }
+        }
+    }
+
+    /// Whether a reading can be one of this rocket, and so counts. None counts that is no
+    /// length, or lies beyond what it was read on, or in the tenth of that at the end where
+    /// the ruler's zero was: there it was read in another unit. A reading that is absent
+    /// counts.
+    #[must_use]
+    pub fn counts(&self, point: BalancePoint, at: usize, design_length_mm: f64) -> bool {
+        let mm = self.of(point).mm.get(at).copied().flatten();
+        mm.is_none_or(|mm| can_be(mm, self.ruled_mm(point, design_length_mm)))
+    }
+
+    /// The readings of a point that count, as distances from the nose tip.
+    fn counted(&self, point: BalancePoint, design_length_mm: f64) -> Vec<f64> {
+        let rocket_mm = self.rocket_mm(design_length_mm);
+        let ruled_mm = self.ruled_mm(point, design_length_mm);
+        let readings = self.of(point);
+        let out = readings.left_out.as_ref().map(|left_out| left_out.reading);
+        let all = readings.mm.into_iter().enumerate();
+        all.filter(|(i, _)| Some(*i) != out)
+            .filter_map(|(_, mm)| mm)
+            .filter(|mm| can_be(*mm, ruled_mm))
+            .map(|mm| on_rocket_mm(readings.from, mm, ruled_mm, rocket_mm))
+            .collect()
+    }
+
     /// What counts of the two points, for what follows from them.
     ///
     /// `design_length_mm` is the length of the design, for want of a measured one.
     #[must_use]
     pub fn points(&self, design_length_mm: f64) -> MeasuredPoints {
         let measured = |point| {
-            let readings = self.of(point).counted();
-            let readings_m: Vec<f64> = readings
-                .map(|mm| self.both_ways_mm(point, mm, design_length_mm).0 / 1000.0)
-                .collect();
-            MeasuredPoint::new(&readings_m).ok()
+            let mut readings = self.counted(point, design_length_mm);
+            for value in &mut readings {
+                *value /= 1000.0;
+            }
+            MeasuredPoint::new(&readings).ok()
         };
         MeasuredPoints {
             centre_of_mass: measured(BalancePoint::Mass),
@@ -238,17 +321,10 @@ impl Measurements {
         reading_mm: f64,
         design_length_mm: f64,
     ) -> (f64, f64) {
-        let rocket = self.rocket_length_mm.unwrap_or(design_length_mm);
-        let ruled = match point {
-            BalancePoint::Mass => rocket,
-            BalancePoint::Pressure => self.cutout_length_mm.unwrap_or(rocket),
-        };
-        let from_nose = match self.of(point).from {
-            End::Nose => reading_mm,
-            End::Tail => ruled - reading_mm,
-        };
-        let scale = if ruled > 0.0 { rocket / ruled } else { 1.0 };
-        (from_nose * scale, rocket - from_nose * scale)
+        let rocket = self.rocket_mm(design_length_mm);
+        let ruled = self.ruled_mm(point, design_length_mm);
+        let from_nose = on_rocket_mm(self.of(point).from, reading_mm, ruled, rocket);
+        (from_nose, rocket - from_nose)
     }
 
     /// What the readings of a point come to; `None` without one that counts.
@@ -258,10 +334,7 @@ impl Measurements {
         point: BalancePoint,
         design_length_mm: f64,
     ) -> Option<ReadingStats> {
-        let readings = self.of(point).counted();
-        ReadingStats::of(
-            readings.map(|mm| self.both_ways_mm(point, mm, design_length_mm).0),
-        )
+        ReadingStats::of(self.counted(point, design_length_mm))
     }
 
     /// The measured separation, in millimetres, positive where the centre of mass is nearer
@@ -334,9 +407,9 @@ mod tests {
             ..Measurements::default()
         };
         measured.mass.from = End::Tail;
-        let points = measured.points(999.0);
+        let points = measured.points(420.0);
         let mass = points.centre_of_mass.unwrap();
-        let middle = measured.middle(BalancePoint::Mass, 999.0).unwrap();
+        let middle = measured.middle(BalancePoint::Mass, 420.0).unwrap();
         assert!((mass.value_m() * 1000.0 - middle.middle_mm).abs() < 1e-9);
         assert!((mass.least_m() - 0.210).abs() < 1e-12);
         assert!((mass.most_m() - 0.220).abs() < 1e-12);
@@ -365,10 +438,10 @@ mod tests {
         };
         measured.mass.from = End::Tail;
         assert_eq!(
-            measured.both_ways_mm(BalancePoint::Mass, 180.0, 999.0),
+            measured.both_ways_mm(BalancePoint::Mass, 180.0, 420.0),
             (220.0, 180.0)
         );
-        assert_eq!(measured.middle(BalancePoint::Mass, 999.0).unwrap().middle_mm, 220.0);
+        assert_eq!(measured.middle(BalancePoint::Mass, 420.0).unwrap().middle_mm, 220.0);
     }
 
     /// A print at 94 % and one true to size, read from either end.

@@ -167,10 +167,10 @@ impl Row<'_> {
             said.push(format!("{when} two points were too close to call."));
         } else if let Some((from, to)) = both(|row| row.measured_separation_mm) {
             let written = |mm| self.units.length(mm);
-            said.push(format!("{when} {}.", separation(from, to, written)));
+            said.push(format!("{when} measured {}.", separation(from, to, written)));
         } else if let Some((from, to)) = both(Summary::computed_separation_mm) {
             let written = |mm| self.units.reading(mm);
-            said.push(format!("{when} worked out {}.", separation(from, to, written)));
+            said.push(format!("{when} worked-out {}.", separation(from, to, written)));
         }
         if let (Overall::Mostly(from), Overall::Mostly(to)) =
             (before.overall, now.overall)
@@ -233,19 +233,20 @@ impl Row<'_> {
 
     /// The separation, or at the first level which point is nearer the nose.
     fn separation(&self, mm: f64) -> String {
-        let how = if self.summary.is_measured() { "" } else { "worked out: " };
+        let is_measured = self.summary.is_measured();
         if self.level == Level::Balance {
+            let how = if is_measured { "" } else { "worked out: " };
             return match nearer_nose(&self.summary) {
                 Some(point) => format!("{how}{} nearer the nose", point.label()),
                 None => format!("{how}points too close to call"),
             };
         }
-        let written = if self.summary.is_measured() {
-            self.units.length(mm)
+        let (how, written) = if is_measured {
+            ("measured", self.units.length(mm))
         } else {
-            self.units.reading(mm)
+            ("worked-out", self.units.reading(mm))
         };
-        format!("{how}separation {}", minus(&written))
+        format!("{how} separation {}", minus(&written))
     }
 
     /// How it turned, and where the two points were.
@@ -497,7 +498,7 @@ mod tests {
         assert_eq!(
             said(Statement::Claim),
             [
-                "When we made the fins larger, the separation grew from 12 mm to 46 mm.",
+                "When we made the fins larger, the measured separation grew from 12 mm to 46 mm.",
                 "When we made the fins larger, the swing went from “sideways or \
                  tumbling” to “nose first, steady”.",
             ]
@@ -509,12 +510,12 @@ mod tests {
         assert_eq!(
             said(Statement::Evidence),
             [
-                "Trial 1: separation 12 mm, sideways or tumbling in 2 of 3 swings. We had \
+                "Trial 1: measured separation 12 mm, sideways or tumbling in 2 of 3 swings. We had \
                  predicted “sideways or tumbling”, and it came true.",
-                "Trial 2 (fin shape): separation 46 mm, nose first, steady in 3 of 3 \
+                "Trial 2 (fin shape): measured separation 46 mm, nose first, steady in 3 of 3 \
                  swings. We had predicted “sideways or tumbling”, and it did not come \
                  true.",
-                "Trial 3 (2 changes): separation 10 mm, different outcomes in 2 swings.",
+                "Trial 3 (2 changes): measured separation 10 mm, different outcomes in 2 swings.",
             ]
         );
         let mut first_level = notebook();

@@ -1,7 +1,9 @@
-//! Readings that look like a slip of the ruler. These only ask: nothing is refused.
+//! Readings that look like a slip of the ruler. These only ask: nothing is refused. What
+//! cannot be true of the rocket does not count until it is changed ([`Measurements::counts`]).
 
 use noseward_stability::{UnitSystem, Units, fixed};
 
+use crate::readings::{RULER_MM, near_mm};
 use crate::{BalancePoint, End, Measurements, REPEATS, ReadingStats};
 
 /// Something that looks like a slip, or that is worth a word.
@@ -35,13 +37,9 @@ pub enum ReadingField {
 const LENGTH_OFF: f64 = 0.1;
 /// A cut-out is said to be scaled from this share on: less is a ruler's slant.
 const SCALED: f64 = 0.02;
-/// A reading so near another one, in millimetres, or as a share of the length, is not odd.
-const NEAR_MM: f64 = 10.0;
-const NEAR_SHARE: f64 = 0.05;
-/// A ruler may show so much more than the length, in millimetres.
-const RULER_MM: f64 = 1.0;
-/// The smallest cut-out that somebody might make, as a share of the rocket.
-const SMALLEST_CUT_OUT: f64 = 0.15;
+/// What is said of a reading, and of a length, that cannot be true.
+const NOT_COUNTED: &str = " It does not count until it is changed.";
+const NOT_USED: &str = " It is not used until it is changed.";
 
 /// The likely slips among ruler readings, in the order of the fields: lengths, then for
 /// each point its guess and its readings.
@@ -55,21 +53,21 @@ const SMALLEST_CUT_OUT: f64 = 0.15;
 /// let mut measured = Measurements::default();
 /// measured.mass.mm = [Some(245.0), Some(24.3), Some(247.0)];
 /// let found = slips(&measured, 412.0, Units::METRIC);
-/// assert_eq!(found[0].sentence, "Only 24.3 mm: read in centimetres? Did you mean 243 mm?");
+/// assert_eq!(
+///     found[0].sentence,
+///     "Only 24.3 mm: read in centimetres? Did you mean 243 mm? It does not count until it is \
+///      changed."
+/// );
 /// ```
 #[must_use]
 pub fn slips(measured: &Measurements, design_length_mm: f64, units: Units) -> Vec<Slip> {
-    let mut looked = Looked { measured, units, found: Vec::new() };
-    let rocket_mm = looked.rocket(design_length_mm);
-    let cutout_mm = looked.cutout(rocket_mm);
+    let mut looked = Looked { measured, design_length_mm, units, found: Vec::new() };
+    looked.rocket();
+    looked.cutout();
     for point in BalancePoint::ALL {
-        looked.guess(point, rocket_mm);
-        let (ruled_mm, whole) = match point {
-            BalancePoint::Mass => (rocket_mm, "rocket"),
-            BalancePoint::Pressure => (cutout_mm, "cut-out"),
-        };
+        looked.guess(point);
         for reading in 0..REPEATS {
-            looked.reading(point, reading, ruled_mm, whole);
+            looked.reading(point, reading);
         }
         looked.together(point);
     }
@@ -78,6 +76,7 @@ pub fn slips(measured: &Measurements, design_length_mm: f64, units: Units) -> Ve
 
 struct Looked<'a> {
     measured: &'a Measurements,
+    design_length_mm: f64,
     units: Units,
     found: Vec<Slip>,
 }
@@ -91,50 +90,51 @@ impl Looked<'_> {
         self.units.length(mm)
     }
 
-    /// Looks at the rocket's length; gives the one that can be trusted.
-    fn rocket(&mut self, design_mm: f64) -> f64 {
-        let Some(typed_mm) = self.measured.rocket_length_mm else { return design_mm };
-        let place = ReadingField::RocketLength;
-        if self.is_impossible(place, typed_mm) {
-            return design_mm;
+    fn rocket(&mut self) {
+        let (place, design_mm) = (ReadingField::RocketLength, self.design_length_mm);
+        let Some(typed_mm) = self.measured.rocket_length_mm else { return };
+        if self.is_impossible(place, typed_mm, NOT_USED) {
+            return;
         }
         let allowed_mm = LENGTH_OFF * design_mm;
         if (typed_mm - design_mm).abs() <= allowed_mm {
-            return typed_mm;
+            return;
         }
-        if let Some(sentence) = self.other_unit(typed_mm, design_mm, allowed_mm) {
-            self.ask(place, sentence);
-            return design_mm;
+        let mut sentence =
+            self.other_unit(typed_mm, design_mm, allowed_mm).unwrap_or_else(|| {
+                format!(
+                    "The ruler says {}, the description {}. Measure again, or change the \
+                     description.",
+                    self.length(typed_mm),
+                    self.length(design_mm)
+                )
+            });
+        if self.measured.rocket_mm(design_mm) != typed_mm {
+            sentence += NOT_USED;
         }
-        let sentence = format!(
-            "The ruler says {}, the description {}. Measure again, or change the \
-             description.",
-            self.length(typed_mm),
-            self.length(design_mm)
-        );
         self.ask(place, sentence);
-        typed_mm
     }
 
-    /// Looks at the cut-out's length; gives the one that can be trusted.
-    fn cutout(&mut self, rocket_mm: f64) -> f64 {
-        let Some(typed_mm) = self.measured.cutout_length_mm else { return rocket_mm };
+    fn cutout(&mut self) {
+        let Some(typed_mm) = self.measured.cutout_length_mm else { return };
         let place = ReadingField::CutOutLength;
-        if self.is_impossible(place, typed_mm) {
-            return rocket_mm;
+        if self.is_impossible(place, typed_mm, NOT_USED) {
+            return;
         }
-        if typed_mm < SMALLEST_CUT_OUT * rocket_mm {
+        let rocket_mm = self.measured.rocket_mm(self.design_length_mm);
+        if self.ruled_mm(BalancePoint::Pressure) != typed_mm {
             // A print is rarely more than a third smaller or larger.
             let sentence = self
                 .other_unit(typed_mm, rocket_mm, rocket_mm / 3.0)
                 .unwrap_or_else(|| {
                     format!(
-                        "The cut-out is only {} long. Measure it again.",
-                        self.length(typed_mm)
+                        "A cut-out of {} for a rocket of {}? Measure it again.",
+                        self.length(typed_mm),
+                        self.length(rocket_mm)
                     )
                 });
-            self.ask(place, sentence);
-            return rocket_mm;
+            self.ask(place, sentence + NOT_USED);
+            return;
         }
         let share = typed_mm / rocket_mm;
         if (share - 1.0).abs() > SCALED {
@@ -145,10 +145,14 @@ impl Looked<'_> {
             );
             self.found.push(Slip { place, sentence, asks: false });
         }
-        typed_mm
     }
 
-    fn guess(&mut self, point: BalancePoint, rocket_mm: f64) {
+    fn ruled_mm(&self, point: BalancePoint) -> f64 {
+        self.measured.ruled_mm(point, self.design_length_mm)
+    }
+
+    fn guess(&mut self, point: BalancePoint) {
+        let rocket_mm = self.ruled_mm(BalancePoint::Mass);
         let place = ReadingField::Guess(point);
         let Some(guess_mm) = self.measured.of(point).guess_mm else { return };
         let inside = guess_mm >= 0.0 && guess_mm <= rocket_mm + RULER_MM;
@@ -160,7 +164,7 @@ impl Looked<'_> {
         }
     }
 
-    fn reading(&mut self, point: BalancePoint, at: usize, ruled_mm: f64, whole: &str) {
+    fn reading(&mut self, point: BalancePoint, at: usize) {
         let readings = self.measured.of(point);
         let Some(mm) = readings.mm[at] else { return };
         let place = ReadingField::Reading(point, at);
@@ -168,41 +172,45 @@ impl Looked<'_> {
         if out.is_some_and(|out| !out.reason.trim().is_empty()) {
             return;
         }
-        if self.is_impossible(place, mm) {
+        if self.is_impossible(place, mm, NOT_COUNTED) {
             return;
         }
+        let ruled_mm = self.ruled_mm(point);
+        let counts = |at| self.measured.counts(point, at, self.design_length_mm);
         // What the others say, as far as they could be true.
-        let others = readings.mm.iter().enumerate().filter(|(i, _)| *i != at);
-        let likely = |mm: &f64| *mm > ruled_mm / 10.0 && *mm <= ruled_mm + RULER_MM;
-        let others = ReadingStats::of(others.filter_map(|(_, mm)| *mm).filter(likely));
-        let near_mm = NEAR_MM.max(NEAR_SHARE * ruled_mm);
+        let others =
+            readings.mm.iter().enumerate().filter(|(i, _)| *i != at && counts(*i));
+        let others = ReadingStats::of(others.filter_map(|(_, mm)| *mm));
+        let near_mm = near_mm(ruled_mm);
         let agrees = |mm: f64, with: f64| (mm - with).abs() <= near_mm;
-        if others.is_some_and(|others| agrees(mm, others.middle_mm)) {
-            self.outlier(point, at);
-            return;
-        }
-        let beyond = mm > ruled_mm + RULER_MM;
-        // No point is so near an end that a tenth of the length would be a likely reading.
-        if beyond || 10.0 * mm <= ruled_mm + RULER_MM {
+        if !counts(at) {
             let (middle_mm, allowed_mm) = match others {
                 Some(others) => (others.middle_mm, near_mm),
                 None => (ruled_mm / 2.0, ruled_mm / 2.0),
             };
-            if let Some(sentence) = self.other_unit(mm, middle_mm, allowed_mm) {
-                self.ask(place, sentence);
-                return;
-            }
-        }
-        if beyond {
-            let sentence = format!(
-                "This lies beyond the {whole}, which is {} long.",
-                self.length(ruled_mm)
-            );
-            self.ask(place, sentence);
+            let beyond = mm > ruled_mm;
+            let sentence =
+                self.other_unit(mm, middle_mm, allowed_mm).unwrap_or_else(|| {
+                    let whole = match point {
+                        BalancePoint::Mass => "rocket",
+                        BalancePoint::Pressure => "cut-out",
+                    };
+                    let (mm, ruled) = (self.length(mm), self.length(ruled_mm));
+                    if beyond {
+                        format!("This lies beyond the {whole}, which is {ruled} long.")
+                    } else {
+                        format!(
+                            "Only {mm}: no point is so near an end of a {whole} of \
+                             {ruled}. Measure again."
+                        )
+                    }
+                });
+            self.ask(place, sentence + NOT_COUNTED);
             return;
         }
         let mirrored_mm = ruled_mm - mm;
-        if others.is_some_and(|others| agrees(mirrored_mm, others.middle_mm)) {
+        let agree = |mm| others.is_some_and(|others| agrees(mm, others.middle_mm));
+        if !agree(mm) && agree(mirrored_mm) {
             let (read, meant) = match readings.from {
                 End::Nose => ("the tail", "the nose"),
                 End::Tail => ("the nose", "the tail"),
@@ -241,7 +249,7 @@ impl Looked<'_> {
     }
 
     /// Whether no ruler can show such a value, and says so.
-    fn is_impossible(&mut self, place: ReadingField, mm: f64) -> bool {
+    fn is_impossible(&mut self, place: ReadingField, mm: f64, consequence: &str) -> bool {
         let sentence = if !mm.is_finite() {
             "This needs a number."
         } else if mm < 0.0 {
@@ -251,7 +259,7 @@ impl Looked<'_> {
         } else {
             return false;
         };
-        self.ask(place, sentence.into());
+        self.ask(place, format!("{sentence}{consequence}"));
         true
     }
 
@@ -295,6 +303,7 @@ mod tests {
     use crate::{LeftOut, Readings};
     use BalancePoint::{Mass, Pressure};
     use ReadingField::{CutOutLength, Guess, Reading, RocketLength};
+    use noseward_stability::MeasuredPoints;
 
     /// A rocket of 412 mm, its cut-out true to size, well measured.
     fn good() -> Measurements {
@@ -338,13 +347,17 @@ mod tests {
 
     /// Slips as a class makes them, one in each set of readings.
     #[test]
-    fn thirteen_slips_are_flagged_with_their_cause_and_block_nothing() {
+    fn slips_are_flagged_with_their_cause_and_whether_they_count() {
         type Slipped = fn(&mut Measurements);
         let all: [(ReadingField, &str, Slipped); 13] = [
             (Reading(Mass, 1), "Did you mean 243 mm?", |m| m.mass.mm[1] = Some(24.3)),
-            (Reading(Mass, 0), "beyond the rocket, which is 411 mm long", |m| {
-                m.mass.mm[0] = Some(545.0);
-            }),
+            (
+                Reading(Mass, 0),
+                "beyond the rocket, which is 411 mm long. It does not",
+                |m| {
+                    m.mass.mm[0] = Some(545.0);
+                },
+            ),
             (Reading(Pressure, 2), "beyond the cut-out, which is 388 mm long", |m| {
                 m.cutout_length_mm = Some(388.0);
                 m.pressure.mm[2] = Some(401.0);
@@ -358,7 +371,7 @@ mod tests {
             (CutOutLength, "read in centimetres? Did you mean 388 mm?", |m| {
                 m.cutout_length_mm = Some(38.8);
             }),
-            (CutOutLength, "is only 55 mm long. Measure it again.", |m| {
+            (CutOutLength, "of 55 mm for a rocket of 411 mm? Measure it again.", |m| {
                 m.cutout_length_mm = Some(55.0);
             }),
             (Reading(Mass, 2), "Was this read from the tail? Then it is 248 mm", |m| {
@@ -386,11 +399,17 @@ mod tests {
             assert_eq!(asked.len(), 1, "{cause}: {asked:?}");
             assert_eq!(asked[0].place, place);
             assert!(asked[0].sentence.contains(cause), "{cause}: {asked:?}");
-            // Nothing is refused: what was read still counts as it was read.
-            for point in BalancePoint::ALL {
+            // Nothing is refused, and what cannot be true does not count, nor is it used.
+            let out = usize::from(asked[0].sentence.ends_with(NOT_COUNTED));
+            let all = BalancePoint::ALL.map(|point| {
                 let counted = measured.middle(point, 412.0).unwrap().count;
-                assert_eq!(counted, measured.of(point).mm.iter().flatten().count());
-            }
+                measured.of(point).mm.iter().flatten().count() - counted
+            });
+            assert_eq!(all.iter().sum::<usize>(), out, "{asked:?}");
+            let used = (measured.rocket_mm(412.0), measured.ruled_mm(Pressure, 412.0));
+            let typed = (measured.rocket_length_mm, measured.cutout_length_mm);
+            let all_used = (Some(used.0), Some(used.1)) == typed;
+            assert_eq!(all_used, !asked[0].sentence.ends_with(NOT_USED), "{asked:?}");
         }
     }
 
@@ -401,8 +420,10 @@ mod tests {
         let found = found(&measured);
         assert_eq!(found.len(), 3);
         for (slip, meant) in found.iter().zip(["245 mm?", "243 mm?", "247 mm?"]) {
-            assert!(slip.sentence.ends_with(meant), "{slip:?}");
+            assert!(slip.sentence.contains(meant), "{slip:?}");
         }
+        assert_eq!(measured.middle(Mass, 412.0), None);
+        assert_eq!(measured.separation_mm(412.0), None);
     }
 
     /// A tenth of a rocket of 411 mm is no likely reading of a point, and tells nothing of
@@ -414,13 +435,13 @@ mod tests {
         let found = found(&measured);
         assert_eq!(found.len(), 2, "{found:?}");
         for (slip, meant) in found.iter().zip(["243 mm?", "411 mm?"]) {
-            assert!(slip.sentence.ends_with(meant), "{slip:?}");
+            assert!(slip.sentence.contains(meant), "{slip:?}");
         }
         // As far as the ruler shows, with a point near the tail.
         measured.mass.mm = [Some(400.0), Some(402.0), Some(41.2)];
         let found = slips(&measured, 412.0, Units::METRIC);
         assert_eq!(found.len(), 1, "{found:?}");
-        assert!(found[0].sentence.ends_with("Did you mean 412 mm?"), "{found:?}");
+        assert!(found[0].sentence.contains("Did you mean 412 mm?"), "{found:?}");
     }
 
     #[test]
@@ -435,12 +456,51 @@ mod tests {
         let inches = sentence(9.7, Units::METRIC);
         assert!(inches.contains("read in inches? Did you mean 246 mm?"), "{inches}");
         let zero = sentence(2450.0, Units::METRIC);
-        assert_eq!(zero, "2450 mm: one zero too many? Did you mean 245 mm?");
+        assert_eq!(
+            zero,
+            format!("2450 mm: one zero too many? Did you mean 245 mm?{NOT_COUNTED}")
+        );
         // 245 and 24.5 typed where inches are meant.
         let mm = sentence(245.0 * 25.4, Units::INCH);
         assert!(mm.contains("read in millimetres? Did you mean 9.65 in?"), "{mm}");
         let cm = sentence(24.5 * 25.4, Units::INCH);
         assert!(cm.contains("read in centimetres? Did you mean 9.65 in?"), "{cm}");
+    }
+
+    /// Whatever is proposed lies on the rocket, however wrong the lengths are.
+    #[test]
+    fn only_what_fits_on_the_rocket_is_proposed() {
+        for at in 0..3 {
+            let mut measured = Measurements::default();
+            let wrong = [Some(9999.0), Some(9999.0), None];
+            (measured.rocket_length_mm, measured.cutout_length_mm) =
+                (wrong[at], wrong[(at + 1) % 3]);
+            for mm in [23.6, -5.0, 0.3, 9999.0] {
+                measured.mass.mm = [Some(mm), None, None];
+                measured.pressure.mm = measured.mass.mm;
+                for slip in found(&measured) {
+                    let meant = slip.sentence.split("mean ").nth(1);
+                    let meant = meant.map(|meant| meant.split(' ').next().unwrap());
+                    let meant = meant.map(|meant| meant.parse::<f64>().unwrap());
+                    assert!(meant.is_none_or(|mm| mm <= 412.0), "{slip:?}");
+                }
+                assert_eq!(measured.points(412.0), MeasuredPoints::default(), "{mm}");
+            }
+        }
+    }
+
+    /// Where no unit explains it, it is no less impossible.
+    #[test]
+    fn no_point_is_as_near_an_end_as_a_tenth() {
+        let mut measured = good();
+        measured.mass.mm = [Some(12.0), Some(245.0), Some(246.0)];
+        assert_eq!(measured.middle(Mass, 412.0).unwrap().count, 2);
+        assert!(found(&measured)[0].sentence.starts_with("Only 12 mm: no point"));
+        measured.mass.mm = [Some(41.2), Some(41.3), None];
+        assert_eq!(measured.middle(Mass, 412.0).unwrap().count, 1);
+        // A rocket without a length has no ends.
+        measured.rocket_length_mm = None;
+        assert_eq!(measured.middle(Mass, 0.0).unwrap().count, 2);
     }
 
     #[test]

@@ -16,7 +16,8 @@ pub struct Summary {
     pub changes: Vec<String>,
     /// The mass of the rocket in grams: weighed if it was, else that of its parts.
     pub mass_g: Option<f64>,
-    /// The rocket's length in millimetres: measured if it was, else that of the design.
+    /// The rocket's length in millimetres: measured if it was and can be true,
+    /// else that of the design.
     pub rocket_length_mm: f64,
     /// The largest width of the body, in millimetres.
     pub body_width_mm: Option<f64>,
@@ -114,7 +115,7 @@ impl Notebook {
             compared_with: trial.compared_with(),
             changes: self.changes_of(trial).iter().map(Change::label).collect(),
             mass_g: design.measured.total_mass_g.or(figure(&|f| f.computed_mass.mass_kg)),
-            rocket_length_mm: measured.rocket_length_mm.unwrap_or(length_mm),
+            rocket_length_mm: measured.rocket_mm(length_mm),
             body_width_mm: figure(&|f| f.body_width_m),
             computed_mass_mm: figure(&|f| f.computed_mass.centre_m),
             computed_pressure_mm: figure(&|f| f.centre_of_pressure_side_on_m),

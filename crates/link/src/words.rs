@@ -3,7 +3,7 @@
 
 use csv::Terminator;
 use noseward_lesson::{
-    BalancePoint, COUNTED, Notebook, Prediction, Statement, SwingOutcome, Trial,
+    BalancePoint, COUNTED, Notebook, Prediction, REPEATS, Statement, SwingOutcome, Trial,
 };
 use noseward_stability::{Quantity, cleaned_lines, trimmed};
 
@@ -501,6 +501,14 @@ impl Words {
             );
         }
         let length_mm = trial.design().length_mm();
+        for i in 0..REPEATS {
+            if !trial.measured.counts(point, i, length_mm) {
+                let reading = i + 1;
+                self.line(&format!(
+                    "Reading {reading} does not count: it cannot be true of this rocket."
+                ));
+            }
+        }
         if let Some(middle) = trial.measured.middle(point, length_mm) {
             let (mm, range) =
                 (millimetres(middle.middle_mm), millimetres(middle.range_mm()));

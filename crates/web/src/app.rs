@@ -18,9 +18,9 @@ use noseward_drawing::Told;
 use noseward_lesson::{Document, History, Record, Swings};
 use noseward_link as link;
 use noseward_stability::{
-    BottleSize, Component, Design, Doubts, Example, Field, Influence, MeasuredPoints,
-    Quantity, Report, Resolution, SeparationDraws, Severity, UnitSystem, Units, Verdict,
-    WeightField, evaluate, trimmed, within,
+    BottleSize, Component, Confidence, Design, Doubts, Example, Field, Influence,
+    MeasuredPoints, Quantity, Report, Resolution, SeparationDraws, Severity, UnitSystem,
+    Units, Verdict, WeightField, evaluate, trimmed, within,
 };
 
 pub(crate) use computer::{Capability, CapabilityProbe, Computer};
@@ -133,6 +133,9 @@ pub(crate) enum Certainty {
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Uncertainty {
     pub(crate) verdict: Verdict,
+    /// How sure the outcome is, and why it is no more than probable where it is.
+    pub(crate) confidence: Confidence,
+    pub(crate) why: &'static str,
     /// What the model of the air leaves open.
     pub(crate) doubts: Option<Doubts>,
     /// The readings that matter most, the first the most.

@@ -587,8 +587,10 @@ async fn the_air_from_every_side_is_told_and_spoken() -> Result<()> {
     let figures = evaluate(&Example::Tern.design()).figures.expect("it can be drawn");
     let rest = figures.resting_angles.iter().find(|rest| rest.holds).expect("it rests");
     let told = format!("The air holds it tilted by {:.0}°", rest.angle_rad.to_degrees());
-    assert!(page.text("#strip").await?.contains(&told), "{told}");
-    Ok(())
+    page.wait_until(&format!(
+        "document.getElementById('strip').innerText.includes('{told}')"
+    ))
+    .await
 }
 
 /// The same design gives the same bits in WebAssembly as it does natively.

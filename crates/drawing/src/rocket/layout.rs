@@ -89,7 +89,7 @@ impl Layout {
             LabelStyle::Full => (150.0, 46.0, 192.0),
             // Distances of four digits are longer.
             LabelStyle::Short if extent.rear_m >= 1.0 => (72.0, 46.0, 108.0),
-            LabelStyle::Short => (60.0, 40.0, 96.0),
+            LabelStyle::Short => (72.0, 40.0, 104.0),
         };
         let rocket_left = words + ruler_width + BESIDE_PX;
         let rocket_right = (sheet.width_px - right).max(rocket_left + 40.0);

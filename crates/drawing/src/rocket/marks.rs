@@ -154,7 +154,13 @@ fn left_words(figures: &Figures, y: f64, layout: &Layout) -> Vec<Item> {
                 (format!("side-on, {distance}"), false),
             ]
         }
-        LabelStyle::Short => vec![(distance, true)],
+        LabelStyle::Short => {
+            vec![
+                ("centre of".to_owned(), true),
+                ("pressure".to_owned(), true),
+                (distance, false),
+            ]
+        }
     };
     #[expect(clippy::cast_precision_loss, reason = "a few lines")]
     let height = lines.len() as f64 * LINE_PX;
@@ -184,7 +190,8 @@ struct Label {
     from_x: f64,
     lines: Vec<String>,
     colour: Colour,
-    bold_first: bool,
+    /// How many of them are bold.
+    bold: usize,
 }
 
 fn right_words(
@@ -212,10 +219,10 @@ fn right_words(
             lines: if full {
                 vec!["centre of mass".into(), mass_words]
             } else {
-                vec![units.reading(mass_mm)]
+                vec!["centre of".into(), "mass".into(), units.reading(mass_mm)]
             },
             colour: Colour::Fulcrum,
-            bold_first: true,
+            bold: if full { 1 } else { 2 },
         });
     }
     if told == Told::BOTH {
@@ -224,7 +231,7 @@ fn right_words(
             from_x: layout.bracket_x,
             lines: vec![apart(figures, units, full)],
             colour: Colour::Ink,
-            bold_first: true,
+            bold: 1,
         });
     }
     let room = layout.width - layout.right_words_x;
@@ -240,14 +247,14 @@ fn right_words(
             from_x: layout.axis_x + 12.0,
             lines: vec![words],
             colour: Colour::Ink,
-            bold_first: false,
+            bold: 0,
         }
     }));
 
     let wanted: Vec<Wanted> = labels
         .iter()
         .map(|label| {
-            #[expect(clippy::cast_precision_loss, reason = "one or two lines")]
+            #[expect(clippy::cast_precision_loss, reason = "a few lines")]
             let height = label.lines.len() as f64 * LINE_PX + 2.0;
             Wanted { middle: label.level, height }
         })
@@ -263,7 +270,7 @@ fn right_words(
                 anchor: Anchor::Start,
                 words,
                 colour: label.colour,
-                bold: label.bold_first && i == 0,
+                bold: i < label.bold,
             });
             base += LINE_PX;
         }

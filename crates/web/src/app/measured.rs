@@ -54,7 +54,9 @@ impl State {
     /// say nothing of the one on the page.
     pub(crate) fn has_stale_readings(&self) -> bool {
         let trial = self.desk.notebook.in_hand();
-        trial.is_some_and(|trial| trial.measured.any()) && self.measured.is_empty()
+        let others = |read: &ReadOf| !same_build(&read.design, &self.design);
+        trial.is_some_and(|trial| trial.measured.any())
+            && self.desk.read_of.as_ref().is_some_and(others)
     }
 
     fn readings_of_rocket(&mut self) -> Option<MeasuredPoints> {

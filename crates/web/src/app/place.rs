@@ -3,7 +3,7 @@
 
 use super::State;
 use crate::part::Part;
-use noseward_lesson::{BalancePoint, Statement, Trial};
+use noseward_lesson::{Statement, Trial};
 
 /// A place of the page.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -63,9 +63,9 @@ const PLACES: [Row; 9] = [
         heading: "Measure both points",
         has_drawing: true,
         is_done: Some(|state| {
-            state.trial_in_hand().is_some_and(|trial| {
-                BalancePoint::ALL.iter().all(|point| trial.measured.of(*point).any())
-            })
+            state.trial_in_hand().is_some()
+                && state.measured.centre_of_mass.is_some()
+                && state.measured.centre_of_pressure.is_some()
         }),
     },
     Row {

@@ -1,6 +1,8 @@
 //! How sure the figures are, worked out in slices once typing pauses.
 
-use noseward_stability::{Doubts, Influence, SeparationDraws};
+use noseward_stability::{
+    Confidence, Doubts, Influence, MeasuredPoints, SeparationDraws,
+};
 
 use super::{Certainty, Effect, State, Uncertainty};
 
@@ -29,8 +31,14 @@ impl State {
                     influences.truncate(3);
                     let figures = self.report.figures.as_ref();
                     let doubts = figures.and_then(|f| Doubts::of(&self.design, f));
+                    let says = doubts.as_ref().zip(figures).map(|(doubts, figures)| {
+                        doubts.confidence(figures.outcome, verdict.as_ref())
+                    });
+                    let (confidence, why) = confidence(says, overlap(&self.measured));
                     let sure = verdict.map(|verdict| Uncertainty {
                         verdict,
+                        confidence,
+                        why,
                         doubts,
                         influences,
                     });
@@ -42,4 +50,27 @@ impl State {
         }
         vec![Effect::Slice]
     }
+}
+
+/// How sure an outcome is, and why it is probable if it is: readings that overlap leave none
+/// more than probable.
+fn confidence(says: Option<Confidence>, overlap: bool) -> (Confidence, &'static str) {
+    let why = " Not all published sums say so.";
+    match says.unwrap_or(Confidence::Probably) {
+        Confidence::Agreed | Confidence::Probably if overlap => {
+            (Confidence::Probably, " Your readings overlap.")
+        }
+        says => (says, why),
+    }
+}
+
+/// Whether the readings of the two points overlap: they cannot tell which is nearer the
+/// nose.
+fn overlap(measured: &MeasuredPoints) -> bool {
+    let MeasuredPoints { centre_of_mass, centre_of_pressure } = measured;
+    centre_of_mass.as_ref().zip(centre_of_pressure.as_ref()).is_some_and(
+        |(mass, pressure)| {
+            mass.least_m() <= pressure.most_m() && pressure.least_m() <= mass.most_m()
+        },
+    )
 }

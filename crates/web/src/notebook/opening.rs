@@ -62,6 +62,7 @@ pub(crate) fn open_kept(
             state.desk.slot = slot.number;
             if let Some(file) = read(&slot.text) {
                 state.put_on_desk(file.notebook, &found);
+                state.go_on_swinging();
             }
         }
         None => state.desk.slot = free_slot(state),

@@ -11,7 +11,7 @@ pub(crate) use update::update;
 use maud::{Markup, html};
 use noseward_lesson::{COUNTED, Level, NOTE_CHARS, Overall, PLAN_CHARS, Trial};
 
-use super::form::{button, level, mm, no_names, words};
+use super::form::{button, level, measured, mm, no_names, words};
 use super::trial::{changed, compared};
 use crate::app::State;
 use crate::notebook::NotebookField;
@@ -88,9 +88,12 @@ fn moment(state: &State, trial: &Trial) -> Markup {
         @if let Some(figures) = figures {
             p class="nb__hint" {
                 "Moments: side-on, the air pushes at the centre of pressure, "
-                (mm(state, figures.separation_m.abs() * 1000.0))
+                @let found = trial.measured.separation_mm(trial.design().length_mm());
+                @let separation_mm = found.unwrap_or(figures.separation_m * 1000.0);
+                @if found.is_some() { (measured(state, separation_mm.abs())) " (measured)" }
+                @else { (mm(state, separation_mm.abs())) " (worked out)" }
                 " from the centre of mass. Push × that distance turns the rocket: "
-                @if figures.separation_m > 0.0 { "its tail goes back, nose into the air." }
+                @if separation_mm > 0.0 { "its tail goes back, nose into the air." }
                 @else { "its nose goes back, tail into the air." }
                 " The cut-out stands for air straight from the side; flying straight, the air pushes at "
                 "another place. With water inside, the centre of mass is elsewhere and moves."

@@ -7,7 +7,7 @@ use noseward_stability::minus;
 use super::measure;
 use crate::app::State;
 use crate::notebook::{NotebookField, fault};
-use crate::shell::spoken_unit;
+use crate::shell::{magnification, spoken_unit};
 
 pub(crate) fn level(state: &State) -> Level {
     state.desk.notebook.level
@@ -21,6 +21,11 @@ pub(crate) fn mm(state: &State, value: f64) -> String {
 /// A distance that was measured, to the digits that were typed.
 pub(crate) fn measured(state: &State, value: f64) -> String {
     minus(&state.units.length(value))
+}
+
+/// The width that charts are made for, in pixels: for a projector they are shown larger.
+pub(crate) fn graph_px(state: &State) -> f64 {
+    state.graph_px / magnification(state)
 }
 
 /// A button of the notebook.

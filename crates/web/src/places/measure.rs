@@ -26,7 +26,10 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
     let told = |is_here: &dyn Fn(ReadingField) -> bool| -> Markup {
         html! {
             @for slip in slips.iter().filter(|slip| is_here(slip.place) && !waits(slip.place)) {
-                p class="field__words" { (slip.sentence) }
+                p class="field__words" {
+                    @if let ReadingField::Reading(_, i) = slip.place { "Reading " (i + 1) ": " }
+                    (slip.sentence)
+                }
             }
         }
     };
@@ -98,6 +101,7 @@ fn point_form(
             Picture::Balance,
         ),
     };
+    let counts = |at| trial.measured.counts(point, at, trial.design().length_mm());
     let ends = [End::Nose, End::Tail].map(|end| {
         (end.word().to_owned(), format!("the {}", end.word()), readings.from == end)
     });
@@ -131,7 +135,7 @@ fn point_form(
                 }
             }
             div id=(output_id(point)) { (comes_to) }
-            @if readings.outlier().is_some() || readings.left_out.is_some() {
+            @if readings.outlier().is_some_and(counts) || readings.left_out.is_some() {
                 @let out = readings.left_out.as_ref().map(|out| out.reading);
                 @let mut entries = vec![(String::new(), "keep all".to_owned(), out.is_none())];
                 @let () = entries.extend((0..REPEATS).map(|i| (i.to_string(), format!("leave out reading {}", i + 1), out == Some(i))));
@@ -174,7 +178,7 @@ fn middle(state: &State, trial: &Trial, point: BalancePoint) -> Markup {
     let length = trial.design().length_mm();
     let readings = trial.measured.of(point);
     let Some(middle) = trial.measured.middle(point, length) else { return html! {} };
-    let from_tail = trial.measured.rocket_length_mm.unwrap_or(length) - middle.middle_mm;
+    let from_tail = trial.measured.rocket_mm(length) - middle.middle_mm;
     let converted =
         readings.from == End::Tail || trial.measured.cutout_length_mm.is_some();
     html! {

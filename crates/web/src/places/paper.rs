@@ -1,8 +1,10 @@
-//! The notebook on paper: what was measured in every trial, the notes, and the conclusion
-//! in full, or room to write it.
+//! The notebook on paper: the last rocket, what was guessed, measured and seen in every
+//! trial, the notes, and the conclusion in full, or room to write it.
 
-use maud::{Markup, html};
-use noseward_lesson::{BalancePoint, End, REPEATS, Statement, Trial};
+use maud::{Markup, PreEscaped, html};
+use noseward_drawing::{LabelStyle, Sheet, Told, rocket, svg_document};
+use noseward_lesson::{BalancePoint, End, REPEATS, Statement, SwingOutcome, Trial};
+use noseward_stability::evaluate_measured;
 
 use super::compare::{charts, list};
 use super::form::measured;
@@ -14,10 +16,14 @@ pub(crate) fn notebook(state: &State) -> Markup {
     let summaries = notebook.summaries();
     html! {
         h2 { "Notebook of " (notebook.group) }
+        @if let Some(trial) = notebook.in_hand().or(notebook.trials().last()) { (drawing(state, trial)) }
         (list::list(state, &summaries))
         (charts::charts(state, &summaries))
-        @if notebook.trials().iter().any(|trial| trial.measured.any()) {
+        @if notebook.trials().iter().any(|trial| BalancePoint::ALL.iter().any(|point| is_read(trial, *point))) {
             (readings(state, notebook.trials()))
+        }
+        @if notebook.trials().iter().any(|trial| !trial.swings().outcomes().is_empty()) {
+            (swings(notebook.trials()))
         }
         @for trial in notebook.trials().iter().filter(|trial| !trial.note.is_empty()) {
             p { strong { "Trial " (trial.id()) ": " } (trial.note) }
@@ -39,12 +45,62 @@ pub(crate) fn notebook(state: &State) -> Markup {
     }
 }
 
+/// The rocket of a trial, with its points as they were measured, or worked out if that is
+/// told.
+fn drawing(state: &State, trial: &Trial) -> Markup {
+    let design = trial.design();
+    let points = trial.measured.points(design.length_mm());
+    let telling = state.desk.notebook.telling;
+    let sheet = Sheet {
+        width_px: 640.0,
+        height_px: 400.0,
+        units: state.units,
+        labels: LabelStyle::Full,
+        told: Told {
+            mass: telling.tells_point(points.centre_of_mass.is_some()),
+            pressure: telling.tells_point(points.centre_of_pressure.is_some()),
+        },
+    };
+    let figures = evaluate_measured(design, &points).figures;
+    let scene = figures.and_then(|figures| rocket(design, &figures, &sheet));
+    html! {
+        @if let Some(scene) = scene {
+            figure class="nb__chart" {
+                figcaption { "The rocket of trial " (trial.id()) }
+                (PreEscaped(svg_document(&scene, None)))
+            }
+        }
+    }
+}
+
+/// Every swing of every trial, in the order in which they were seen.
+fn swings(trials: &[Trial]) -> Markup {
+    let outcomes = |trial: &Trial| SwingOutcome::list(trial.swings().outcomes());
+    html! {
+        table class="table nb__table" {
+            caption { "What we saw, swing by swing" }
+            thead { tr { th scope="col" { "Trial" } th scope="col" { "Swings" } } }
+            tbody {
+                @for trial in trials.iter().filter(|trial| !trial.swings().outcomes().is_empty()) {
+                    tr { th scope="row" { (trial.id()) } td { (outcomes(trial)) } }
+                }
+            }
+        }
+    }
+}
+
+/// Whether a point was guessed or read.
+fn is_read(trial: &Trial, point: BalancePoint) -> bool {
+    let readings = trial.measured.of(point);
+    readings.any() || readings.guess_mm.is_some()
+}
+
 fn readings(state: &State, trials: &[Trial]) -> Markup {
     html! {
         table class="table nb__table" {
-            caption { "What we measured, from the nose tip" }
+            caption { "What we guessed and measured, from the nose tip" }
             thead { tr {
-                th scope="col" { "Trial" } th scope="col" { "Point" }
+                th scope="col" { "Trial" } th scope="col" { "Point" } th scope="col" { "Guess" }
                 @for i in 1..=REPEATS { th scope="col" { (i) } }
                 th scope="col" { "Middle" } th scope="col" { "Range" }
             } }
@@ -59,10 +115,11 @@ fn readings(state: &State, trials: &[Trial]) -> Markup {
 
 fn row(state: &State, trial: &Trial, point: BalancePoint) -> Markup {
     let readings = trial.measured.of(point);
-    if !readings.any() {
+    if !is_read(trial, point) {
         return html! {};
     }
-    let middle = trial.measured.middle(point, trial.design().length_mm());
+    let length_mm = trial.design().length_mm();
+    let middle = trial.measured.middle(point, length_mm);
     html! {
         tr {
             th scope="row" { (trial.id()) }
@@ -73,7 +130,11 @@ fn row(state: &State, trial: &Trial, point: BalancePoint) -> Markup {
                     ", reading " (out.reading + 1) " left out"
                     @if !out.reason.is_empty() { ": " (out.reason) }
                 }
+                @for i in (0..REPEATS).filter(|i| !trial.measured.counts(point, *i, length_mm)) {
+                    ", reading " (i + 1) " does not count: it cannot be true"
+                }
             }
+            td { @if let Some(guess) = readings.guess_mm { (state.units.length(guess)) } }
             @for reading in readings.mm {
                 td { @if let Some(value) = reading { (state.units.length(value)) } }
             }

@@ -22,7 +22,7 @@ use noseward_stability::{
     About, Outcome, Settles, Settling, Shares, Space, SwingField, When, fixed, trimmed,
 };
 
-use super::form::more;
+use super::form::{graph_px, more};
 use crate::app::{Place, State};
 use crate::shell::strip::drawn;
 use crate::shell::{Region, link_to, pressed, region};
@@ -160,7 +160,7 @@ pub(crate) fn moving(state: &State) -> Vec<(&'static str, &'static str, String)>
     let cursor = swing_cursor(
         Some(state.swing.motion.time_s),
         state.swing.end_s(),
-        graph_px(state),
+        wide_px(state),
     );
     let mut moving = vec![("swing-circle", turning), ("swing-graph", cursor)];
     let along = swing_rocket(design, figures, now.angle_rad, ALONG_PX);
@@ -184,15 +184,15 @@ impl Now {
         let time_s = state.swing.motion.time_s;
         Self {
             space: known.space,
-            circle_px: (state.graph_px * 0.55).clamp(260.0, 420.0),
+            circle_px: (graph_px(state) * 0.55).clamp(260.0, 420.0),
             place_rad: time_s * known.swing.setup().spin_rad_per_s(),
             angle_rad: angle_at(known, time_s),
         }
     }
 }
 
-fn graph_px(state: &State) -> f64 {
-    state.graph_px.max(280.0)
+fn wide_px(state: &State) -> f64 {
+    graph_px(state).max(280.0)
 }
 
 /// The angle between nose and path at a time, in radians.
@@ -216,7 +216,7 @@ fn graph(state: &State, known: &SwingResult) -> Scene {
         });
     }
     let cursor_s = Some(state.swing.motion.time_s);
-    swing_graph(&curves, known.settling.rest_rad, cursor_s, graph_px(state))
+    swing_graph(&curves, known.settling.rest_rad, cursor_s, wide_px(state))
 }
 
 fn strip(state: &State) -> Markup {
@@ -226,7 +226,7 @@ fn strip(state: &State) -> Markup {
                 @let start_rad = state.swing.start_deg.to_radians();
                 @let ranges = known.starts.ranges();
                 (PreEscaped(svg_document(
-                    &start_strip(&ranges, start_rad, graph_px(state)), None)))
+                    &start_strip(&ranges, start_rad, wide_px(state)), None)))
             } @else {
                 p { "Every start is being tried…" }
             }
@@ -708,6 +708,16 @@ fn record(state: &State) -> Markup {
     html! {
         section class="card card--place swing__record" id="swing-record-card" tabindex="-1" aria-labelledby="swing-record-title" {
         h3 id="swing-record-title" { "What did it do?" }
+        // Above the buttons: what stands below them is out of sight on a low screen.
+        p role="status" id="swings-said" {
+            @if counted >= COUNTED {
+                "Three swings recorded. " (expected(state))
+            } @else if swings.is_full() {
+                "The list is full: take one back, or begin another trial."
+            } @else {
+                (counted) " of " (COUNTED) " swings recorded."
+            }
+        }
         @if waits {
             p id="swing-waits" {
                 "First predict, and lock it: only then is a swing a test. "
@@ -738,21 +748,15 @@ fn record(state: &State) -> Markup {
                 }
             }
         }
+        @if state.may_swing() {
+            p class="nb__hint" { "Two quick presses of the same one count once." }
+        }
         @if !swings.outcomes().is_empty() {
             ol class="list list--numbers" id="swings-seen" {
                 @for outcome in swings.outcomes() {
                     li { (outcome.label())
                         @if !outcome.counts() { " (not counted)" } }
                 }
-            }
-        }
-        p role="status" id="swings-said" {
-            @if counted >= COUNTED {
-                "Three swings recorded. " (expected(state))
-            } @else if swings.is_full() {
-                "The list is full: take one back, or begin another trial."
-            } @else if !swings.outcomes().is_empty() {
-                (counted) " of " (COUNTED) " swings recorded."
             }
         }
         @if !taken_back.is_empty() {

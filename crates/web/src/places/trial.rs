@@ -1,7 +1,7 @@
 //! What a trial changed: Predict and Compare show it.
 
 use maud::{Markup, html};
-use noseward_lesson::{Level, Trial, moved};
+use noseward_lesson::{Level, Trial, measured_separation, moved};
 
 use super::compare::list;
 use super::form::{button, choice, level};
@@ -76,6 +76,9 @@ fn knock_on(state: &State, trial: &Trial, baseline: &Trial) -> Markup {
     let Some(moved) = moved(baseline.rocket(), trial.rocket()) else { return html! {} };
     let sentences = moved.sentences(state.units);
     html! {
+        @if let Some(measured) = measured_separation(baseline, trial, state.units).filter(|_| level(state) > Level::Balance) {
+            p { (measured) }
+        }
         @if sentences.is_empty() {}
         @else if level(state) == Level::Balance {
             p { "That moved a balance point too: see the drawing above." }

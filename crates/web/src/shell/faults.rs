@@ -25,7 +25,10 @@ pub(crate) fn list(state: &State) -> Markup {
     html! {
         @if !stops.is_empty() {
             div class="faults" {
-                h3 class="faults__title" { (words::faults_to_mend(stops.len().into())) }
+                h3 class="faults__title" {
+                    (words::faults_to_mend(stops.len().into()))
+                    @if stops.len() > 1 { span class="narrow" { " " (words::faults_scroll()) } }
+                }
                 ul class="faults__list" {
                     @for (field, _, sentence) in stops {
                         li {

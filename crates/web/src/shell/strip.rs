@@ -92,7 +92,7 @@ fn verdict(state: &State, figures: &Figures) -> Markup {
         } @else {
             @let (name, meaning) = super::verdict::told(state, figures);
             p {
-                strong { (name) ". " }
+                strong { (name) " " }
                 // What was measured needs the room.
                 @if state.measured.is_empty() { span class="strip__meaning" { (meaning) } }
             }
@@ -158,7 +158,7 @@ pub(crate) fn spoken(state: &State) -> String {
         return String::new();
     }
     let name = match super::verdict::told(state, figures) {
-        (name, _) if state.tells_outcome() => format!(" {name}."),
+        (name, _) if state.tells_outcome() => format!(" {name}"),
         _ => String::new(),
     };
     let least_m = figures.least_separation_m;

@@ -7,7 +7,8 @@ use noseward_drawing::{svg_document, turned_rocket};
 use noseward_stability::{Confidence, Figures, Outcome, Verdict, fixed, minus};
 
 use super::strip::drawn;
-use crate::app::{Certainty, State, Uncertainty};
+use crate::app::{Certainty, Code, State, Uncertainty};
+use crate::part::Part;
 
 /// The names of the outcomes, in the order in which they are counted.
 pub(crate) const OUTCOMES: [&str; 4] =
@@ -36,26 +37,32 @@ fn outcome(outcome: Outcome) -> (&'static str, String) {
     }
 }
 
-/// How sure the outcome is: no more than probable until the readings have been tried.
-fn confidence(state: &State, figures: &Figures) -> Confidence {
-    let Some(sure) = known(state) else { return Confidence::Probably };
-    sure.doubts.map_or(Confidence::Probably, |doubts| {
-        doubts.confidence(figures.outcome, Some(&sure.verdict))
-    })
+/// How sure the outcome is; `None` until the readings have been tried: what is said before
+/// would be taken back.
+fn confidence(state: &State) -> Option<Confidence> {
+    let comes = state.parts.of(Part::Certainty) != Code::Failed;
+    match &state.certainty {
+        Certainty::Known(Some(sure)) => Some(sure.confidence),
+        Certainty::Unknown | Certainty::Drawing(_) if comes => None,
+        _ => Some(Confidence::Probably),
+    }
 }
 
 /// What the strip says: the outcome with how sure it is, or that it is open.
 pub(crate) fn told(state: &State, figures: &Figures) -> (String, String) {
     let (name, meaning) = outcome(figures.outcome);
-    match confidence(state, figures) {
-        Confidence::Agreed => (name.into(), meaning),
-        Confidence::Probably => {
-            let doubted = known(state).is_some();
-            let why = if doubted { " Not all published sums say so." } else { "" };
-            (format!("Probably {}", name.to_ascii_lowercase()), format!("{meaning}{why}"))
+    match confidence(state) {
+        None => (format!("{name}?"), "How sure that is is being worked out.".into()),
+        Some(Confidence::Agreed) => (format!("{name}."), meaning),
+        Some(Confidence::Probably) => {
+            let why = known(state).map_or("", |sure| sure.why);
+            (
+                format!("Probably {}.", name.to_ascii_lowercase()),
+                format!("{meaning}{why}"),
+            )
         }
-        Confidence::TooClose => {
-            ("Too close to call".into(), "What is not known exactly decides.".into())
+        Some(Confidence::TooClose) => {
+            ("Too close to call.".into(), "What is not known exactly decides.".into())
         }
     }
 }
@@ -64,7 +71,7 @@ pub(crate) fn told(state: &State, figures: &Figures) -> (String, String) {
 /// hidden or open.
 pub(crate) fn resting_picture(state: &State) -> Markup {
     let Some((design, figures)) = drawn(state) else { return html! {} };
-    let open = confidence(state, figures) == Confidence::TooClose;
+    let open = confidence(state) == Some(Confidence::TooClose);
     if !state.tells_outcome() || open {
         return html! {};
     }
@@ -90,7 +97,7 @@ pub(crate) fn outcome_sentence(state: &State, figures: &Figures) -> String {
     } else {
         ""
     };
-    format!("What the air will do: {}. {meaning}{plane}", name.to_ascii_lowercase())
+    format!("What the air will do: {} {meaning}{plane}", name.to_ascii_lowercase())
 }
 
 pub(crate) fn known(state: &State) -> Option<&Uncertainty> {

@@ -103,6 +103,10 @@ pub(crate) fn next(state: &State, hash: &str) -> Markup {
     };
     html! {
         p class="next__words" id="next-words" { (words) }
+        // Above a small page that one scrolls away.
+        @if state.can_undo() {
+            button class="button narrow" type="button" id="undo-below" data-action="undo" { "Undo" }
+        }
         @if state.place == Place::Compare {
             a class="button" id="next-rocket" href=(href(Place::Rocket, hash)) data-action="to"
                 data-target="rocket" { "Change one thing" }

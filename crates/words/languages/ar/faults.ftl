@@ -6,6 +6,7 @@ faults-to-mend = { $count ->
     [many] { $count } شيئًا يحتاج إلى تصحيح
    *[other] { $count } شيء يحتاج إلى تصحيح
 }
+faults-scroll = (مرّر هنا)
 faults-line = <button>{ $field }</button>: { $sentence }
 
 faults-rocket-name = اسم الصاروخ

@@ -2,6 +2,7 @@ faults-to-mend = { $count ->
     [one] Eine Angabe ist zu berichtigen
    *[other] { $count } Angaben sind zu berichtigen
 }
+faults-scroll = (hier scrollen)
 faults-line = <button>{ $field }</button>: { $sentence }
 
 faults-rocket-name = Name der Rakete

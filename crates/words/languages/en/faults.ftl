@@ -7,6 +7,9 @@ faults-to-mend = { $count ->
    *[other] { $count } things to mend
 }
 
+# Behind the heading of the list, on a telephone, where the list scrolls in itself.
+faults-scroll = (scroll here)
+
 # A line of the list. The button leads to the field.
 # $field (text): where the field is: one of the names below
 # $sentence (text): what is wrong with it, as a sentence

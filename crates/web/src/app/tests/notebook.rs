@@ -1154,3 +1154,114 @@ fn symbols_are_drawn_when_asked_for() {
     let all = shown(&mut state);
     assert!(all.contains("Part 1 of") && all.contains("share__symbol"));
 }
+
+/// A slip stays in its field and on record, and counts nowhere: not on the page, on paper or
+/// in what is handed in.
+#[test]
+fn a_reading_that_cannot_be_true_counts_nowhere() {
+    let mut state = desk();
+    begin(&mut state);
+    let id = state.trial_in_hand().unwrap().id();
+    let is_done = |state: &State| Place::Measure.is_done(state);
+    for (typed, why) in [
+        ("23.6", "Reading 1: Only 23.6 mm: read in centimetres?"),
+        ("-5", "Reading 1: A ruler shows nothing below zero."),
+        ("9999", "Reading 1: This lies beyond the rocket"),
+    ] {
+        write(&mut state, "nb:centre_of_mass_reading_1_mm", typed);
+        write(&mut state, "nb:centre_of_pressure_reading_1_mm", "180");
+        assert!(state.measured.centre_of_mass.is_none(), "{typed}");
+        assert!(!is_done(&state), "{typed}");
+        assert_eq!(state.desk.notebook.summaries()[0].measured_separation_mm, None);
+        tell(&mut state, NotebookMsg::Left { field: "nb:x".into() });
+        let shown = shown(&mut state);
+        assert!(shown.contains(why), "{typed}: {shown}");
+        assert!(shown.contains("It does not count until it is changed."), "{typed}");
+        assert!(shown.contains("reading 1 does not count: it cannot be true"), "{typed}");
+        assert!(!shown.contains("before you changed it"), "{typed}: {shown}");
+        let words = noseward_link::to_plain_text(&state.desk.notebook);
+        let told = "Reading 1 does not count: it cannot be true of this rocket.";
+        assert!(words.contains(told), "{words}");
+        let result = noseward_link::result_of(&state.desk.notebook, id, None).unwrap();
+        assert_eq!(result.mass, None, "{typed}");
+    }
+    write(&mut state, "nb:centre_of_mass_reading_1_mm", "150");
+    assert!(is_done(&state));
+}
+
+/// Wherever the separation of a trial is told, it is the same, and said to be measured or
+/// worked out.
+#[test]
+fn compare_and_conclude_tell_the_same_separation() {
+    let mut state = desk();
+    for (span, mass, pressure) in [("45", "150", "162"), ("70", "150", "196")] {
+        typed(&mut state, FIN_SPAN, span);
+        for (point, mm) in [("mass", mass), ("pressure", pressure)] {
+            for reading in 1..=3 {
+                let field = format!("nb:centre_of_{point}_reading_{reading}_mm");
+                write(&mut state, &field, mm);
+            }
+        }
+        predict(&mut state, 0, "long nose");
+    }
+    go(&mut state, Place::Compare);
+    let compare = page(&state);
+    assert!(
+        compare.contains("measured separation grew from 12 mm to 46 mm"),
+        "{compare}"
+    );
+    assert!(compare.contains("46 mm measured"), "{compare}");
+    go(&mut state, Place::Conclude);
+    let conclude = page(&state);
+    assert!(conclude.contains("measured separation 46 mm"), "{conclude}");
+}
+
+/// A reload between two swings of a set goes on at the card that asks for the space again.
+#[test]
+fn a_set_of_swings_goes_on_where_it_was() {
+    let mut state = desk();
+    predict(&mut state, 0, "long nose");
+    go(&mut state, Place::Swing);
+    for (swings, card) in [(0, "1 of 7"), (1, "5 of 7"), (2, "5 of 7"), (3, "1 of 7")] {
+        if swings > 0 {
+            update(&mut state, SwingMsg::SpaceChecked(true).into());
+            update(&mut state, SwingMsg::Swung(SwingOutcome::Steady).into());
+        }
+        assert_eq!(state.swings.outcomes().len(), swings);
+        let kept = file(&mut state);
+        let mut again = unloaded();
+        let slots = vec![(1, kept)];
+        tell(&mut again, NotebookMsg::Kept { slots, open: 1, afresh: false });
+        loaded(&mut again, true);
+        go(&mut again, Place::Swing);
+        let cards = region(&again, "swing-cards");
+        assert!(cards.contains(card), "{swings}: {cards}");
+        let said = region(&again, "swing-record");
+        let count = format!("{swings} of 3 swings recorded.");
+        assert!(
+            said.contains(if swings < 3 { &count } else { "Three swings" }),
+            "{said}"
+        );
+    }
+}
+
+#[test]
+fn the_notebook_on_paper_has_rocket_guesses_and_swings() {
+    let mut state = desk();
+    write(&mut state, "nb:centre_of_mass_guess_mm", "133");
+    predict(&mut state, 0, "long nose");
+    go(&mut state, Place::Swing);
+    for outcome in [SwingOutcome::Sideways, SwingOutcome::Slipped] {
+        update(&mut state, SwingMsg::SpaceChecked(true).into());
+        update(&mut state, SwingMsg::Swung(outcome).into());
+    }
+    let paper = &places::paper(&state, Paper::Notebook)[0].markup;
+    for told in [
+        "The rocket of trial 1",
+        "drawn to scale with its two points",
+        "133 mm",
+        "sideways or tumbling; string slipped, do again",
+    ] {
+        assert!(paper.contains(told), "{told}: {paper}");
+    }
+}

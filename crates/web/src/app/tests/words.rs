@@ -102,7 +102,7 @@ fn marked_words_stand_in_their_elements() {
     assert_eq!(
         crash,
         "<p>The notebook of <strong>Red 1</strong> was open: \
-         <a download=\"noseward-notebook-red-1.json\" data-key=\"noseward/notebook/0\">save it as a \
+         <a download=\"noseward-notebook-red-1.txt\" data-key=\"noseward/notebook/0\">save it as a \
          file</a>. Open that file here later, if the notebook is not there any more.</p>\
          <div></div>"
     );

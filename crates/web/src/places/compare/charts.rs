@@ -10,7 +10,7 @@ use noseward_lesson::{Level, Summary, SwingOutcome, Trial};
 
 use super::list::is_told;
 use crate::app::State;
-use crate::places::form::{level, measured, mm, wide};
+use crate::places::form::{graph_px, level, measured, mm, wide};
 
 /// Charts are drawn no wider than this, in pixels.
 const WIDEST_PX: f64 = 720.0;
@@ -27,7 +27,7 @@ pub(crate) fn charts(state: &State, summaries: &[Summary]) -> Markup {
 
 fn width_px(state: &State) -> f64 {
     // Some fonts are wider than expected.
-    (state.graph_px - 4.0).clamp(260.0, WIDEST_PX)
+    (graph_px(state) - 4.0).clamp(260.0, WIDEST_PX)
 }
 
 /// A dot for every swing: separation across, outcome in rows.

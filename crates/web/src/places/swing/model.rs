@@ -252,6 +252,14 @@ impl State {
         })
     }
 
+    /// The page was loaded between two swings: the set goes on at the card that asks for
+    /// another look at the space, and not at the first.
+    pub(crate) fn go_on_swinging(&mut self) {
+        if !self.swings.outcomes().is_empty() && !self.swings.is_done() {
+            self.swing.card = SPACE_CARD;
+        }
+    }
+
     /// Another rocket or trial wants another look at the space.
     pub(crate) fn forget_space(&mut self) {
         self.swing.checked = None;

@@ -6,6 +6,7 @@ use noseward_stability::{Doubts, fixed, minus, separation_over_rolls};
 
 use crate::app::State;
 use crate::shell::faults::place;
+use crate::shell::magnification;
 use crate::shell::strip::drawn;
 use crate::shell::verdict::{OUTCOMES, known, outcome_sentence, shares};
 
@@ -132,7 +133,7 @@ pub(crate) fn points(state: &State) -> Markup {
 pub(crate) fn graph(state: &State) -> Markup {
     let Some((_, figures)) = drawn(state) else { return html! {} };
     let sheet = AirSheet {
-        width_px: state.graph_px.clamp(280.0, 760.0),
+        width_px: state.graph_px.clamp(280.0, 760.0) / magnification(state),
         units: state.units,
         angle_rad: state.angle_deg.to_radians(),
     };
