@@ -19,3 +19,16 @@ pub(crate) fn marked(
         }
     }
 }
+
+/// A sentence of which only some words are said with weight.
+#[expect(clippy::needless_pass_by_value, reason = "less code wherever one is said")]
+#[inline(never)]
+pub(crate) fn said(sentence: Marked) -> Markup {
+    marked(&sentence, &|_, run| html! { (run) })
+}
+
+/// A sentence of which some words are for screen readers only.
+#[expect(clippy::needless_pass_by_value, reason = "less code wherever one is said")]
+pub(crate) fn aside(sentence: Marked) -> Markup {
+    marked(&sentence, &|_, run| html! { span class="visually-hidden" { (run) } })
+}
