@@ -28,9 +28,10 @@ use crate::app::{
     Presses, State,
 };
 use crate::later::Ask;
+use crate::part::{self, Part};
 use crate::places::rocket;
 use crate::places::swing::SwingMsg;
-use crate::{part, shell};
+use crate::shell;
 use animation::Animation;
 use events::Drag;
 use keeping::Store;
@@ -382,7 +383,9 @@ impl Page {
     fn browser_prints(self: &Rc<Self>) {
         let (is_asked, is_rocket) = {
             let state = self.state.borrow();
-            (state.printing.is_some(), state.place == Place::Rocket)
+            // Before its sheet can be filled, the place is printed as it is.
+            let is_here = state.parts.is_here(Part::Files);
+            (state.printing.is_some(), state.place == Place::Rocket && is_here)
         };
         if is_rocket && !is_asked {
             self.prepare_print(Paper::Rocket);

@@ -235,6 +235,19 @@ impl Page {
         }
     }
 
+    /// Waits until all that is fetched ahead is here, for what the browser does by itself.
+    ///
+    /// # Errors
+    ///
+    /// When it does not come.
+    pub async fn all_is_here(&self) -> Result<()> {
+        // The last of it, which is asked for when the others have started.
+        self.wait_until(
+            "performance.getEntriesByType('resource').some(({ name }) => name.includes('/lead-'))",
+        )
+        .await
+    }
+
     /// Goes to a place of the page by its link, and waits until all of it is there.
     ///
     /// # Errors
