@@ -218,6 +218,10 @@ impl Page {
                 let page = Rc::clone(self);
                 part::load(part, move |done| {
                     page.send(Msg::Notebook(NotebookMsg::Loaded(part, done)));
+                    if page.state.borrow().parts.is_complete() {
+                        // The script that keeps the page for later waits for that.
+                        report(page.screen.mark("data-parts", "here"));
+                    }
                 });
             }
             Effect::KeepNotebook { slot, text } => {

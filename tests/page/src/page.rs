@@ -241,11 +241,7 @@ impl Page {
     ///
     /// When it does not come.
     pub async fn all_is_here(&self) -> Result<()> {
-        // The last of it, which is asked for when the others have started.
-        self.wait_until(
-            "performance.getEntriesByType('resource').some(({ name }) => name.includes('/lead-'))",
-        )
-        .await
+        self.wait_until("document.documentElement.dataset.parts").await
     }
 
     /// Goes to a place of the page by its link, and waits until all of it is there.
