@@ -103,11 +103,6 @@ fn report<T>(result: Result<T, JsValue>) {
     }
 }
 
-/// As the style sheets ask for it.
-fn truth(on: bool) -> &'static str {
-    if on { "true" } else { "false" }
-}
-
 /// What the browser's tab says.
 fn title(place: Place) -> String {
     format!("{} · Noseward", place.heading())
@@ -295,9 +290,9 @@ impl Page {
             )
         };
         self.screen.mark("data-place", place.key())?;
-        self.screen.mark("data-drawing", truth(has_drawing))?;
-        self.screen.mark("data-big", truth(big))?;
-        self.screen.mark("data-stale", truth(stale))?;
+        self.screen.mark("data-drawing", shell::pressed(has_drawing))?;
+        self.screen.mark("data-big", shell::pressed(big))?;
+        self.screen.mark("data-stale", shell::pressed(stale))?;
         if let Some(drawing) = drawing {
             self.screen.show_drawing("sheet", &drawing)?;
         } else if has_drawing {

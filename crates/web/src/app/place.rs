@@ -108,7 +108,9 @@ const PLACES: [Row; 9] = [
         heading: "What did you find out?",
         has_drawing: false,
         is_done: Some(|state| {
-            !state.desk.notebook.conclusion.text(Statement::Claim).is_empty()
+            let notebook = &state.desk.notebook;
+            !notebook.conclusion.text(Statement::Claim).is_empty()
+                && notebook.trials().iter().any(Trial::is_complete)
         }),
     },
     Row {
