@@ -7,13 +7,25 @@ const build = document.querySelector('meta[name=build]').content;
 // be newer than the worker that is still active.
 let settled = false;
 
-ready.then((works) => works && afterLoad()).then((works) => {
+ready.then((works) => works && afterLoad()).then((works) => works && afterParts()).then((works) => {
   if (works) keepForLater().catch(() => setOffline('no'));
 });
 
 function afterLoad() {
   if (document.readyState === 'complete') return true;
   return new Promise((resolve) => addEventListener('load', () => resolve(true), { once: true }));
+}
+
+// All that the module fetches ahead is here: what a worker fetches is in the browser's cache
+// then, and no request is under way, for which a newer worker would have to wait. A line that
+// falls silent is not waited for.
+function afterParts() {
+  if (root.dataset.parts) return true;
+  return new Promise((resolve) => {
+    new MutationObserver(() => root.dataset.parts && resolve(true))
+      .observe(root, { attributes: true, attributeFilter: ['data-parts'] });
+    setTimeout(resolve, 20000, true);
+  });
 }
 
 function setOffline(state) {

@@ -34,11 +34,27 @@ function startOnce(file) {
 }
 
 async function startPart(address) {
+  if (address.pathname.endsWith('.css')) return startSheet(address);
   const module = await fetchPart(address);
   const small = WebAssembly.Module.customSections(module, 'part');
   const modules = await Promise.all(small.map((bytes) => WebAssembly.compile(bytes)));
   const imports = { __wasm_split: initSync() };
   for (const each of [module, ...modules]) await WebAssembly.instantiate(each, imports);
+}
+
+// A style sheet of the places. One that fails is taken out again.
+function startSheet(address) {
+  return new Promise((resolve, reject) => {
+    const link = document.createElement('link');
+    link.rel = 'stylesheet';
+    link.onload = resolve;
+    link.onerror = () => {
+      link.remove();
+      reject(new Error(`${address} could not be loaded`));
+    };
+    link.href = address;
+    document.head.append(link);
+  });
 }
 
 async function fetchPart(address) {

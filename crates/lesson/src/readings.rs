@@ -277,12 +277,16 @@ impl Measurements {
         let ruled_mm = self.ruled_mm(point, design_length_mm);
         let readings = self.of(point);
         let out = readings.left_out.as_ref().map(|left_out| left_out.reading);
-        let all = readings.mm.into_iter().enumerate();
-        all.filter(|(i, _)| Some(*i) != out)
-            .filter_map(|(_, mm)| mm)
-            .filter(|mm| can_be(*mm, ruled_mm))
-            .map(|mm| on_rocket_mm(readings.from, mm, ruled_mm, rocket_mm))
-            .collect()
+        let mut counted = Vec::new();
+        for (i, mm) in readings.mm.into_iter().enumerate() {
+            if let Some(mm) = mm
+                && out != Some(i)
+                && can_be(mm, ruled_mm)
+            {
+                counted.push(on_rocket_mm(readings.from, mm, ruled_mm, rocket_mm));
+            }
+        }
+        counted
     }
 
     /// What counts of the two points, for what follows from them.
@@ -290,17 +294,14 @@ impl Measurements {
     /// `design_length_mm` is the length of the design, for want of a measured one.
     #[must_use]
     pub fn points(&self, design_length_mm: f64) -> MeasuredPoints {
-        let measured = |point| {
+        let [centre_of_mass, centre_of_pressure] = BalancePoint::ALL.map(|point| {
             let mut readings = self.counted(point, design_length_mm);
             for value in &mut readings {
                 *value /= 1000.0;
             }
             MeasuredPoint::new(&readings).ok()
-        };
-        MeasuredPoints {
-            centre_of_mass: measured(BalancePoint::Mass),
-            centre_of_pressure: measured(BalancePoint::Pressure),
-        }
+        });
+        MeasuredPoints { centre_of_mass, centre_of_pressure }
     }
 
     /// Whether anything was measured.

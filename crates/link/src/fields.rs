@@ -374,3 +374,23 @@ impl Visit for KeysOf {
 pub(crate) fn group(colour: u8, number: u8) -> Option<Group> {
     Group::new(choice(crate::payload::codes::COLOURS, colour)?, number)
 }
+
+/// How many grams a kilogram has.
+const GRAMS: f64 = 1000.0;
+
+/// A value of the setup as files and tables write it: the density of the air in whole grams,
+/// since a number with three decimals could be taken for thousands.
+pub(crate) fn setup_as_written(field: SwingField, value: f64) -> f64 {
+    match field {
+        SwingField::AirDensity => (value * GRAMS).round(),
+        SwingField::String | SwingField::Arm | SwingField::Turns => value,
+    }
+}
+
+/// The same the other way.
+pub(crate) fn setup_as_read(field: SwingField, written: f64) -> f64 {
+    match field {
+        SwingField::AirDensity => written / GRAMS,
+        SwingField::String | SwingField::Arm | SwingField::Turns => written,
+    }
+}

@@ -58,6 +58,8 @@ pub(crate) struct Sources {
     pub(crate) manifest: String,
     /// The style sheets, in the order in which [`style_paths`] names them.
     pub(crate) styles: Vec<String>,
+    /// Those of the places, which load with them.
+    pub(crate) place_styles: String,
     /// icon.svg
     pub(crate) icon: Vec<u8>,
     /// The pictures, in the order of [`ICONS`].
@@ -112,8 +114,9 @@ pub(crate) fn assemble(
         .later
         .iter()
         .map(|part| {
-            let stem = part.name.trim_end_matches(".wasm").trim_start_matches("split_");
-            let name = hashed(stem, "wasm", &part.bytes);
+            let (stem, ending) =
+                part.name.split_once('.').context("a part has no ending")?;
+            let name = hashed(stem.trim_start_matches("split_"), ending, &part.bytes);
             glue = rename(
                 &glue,
                 &format!("./{}", part.name),
@@ -141,8 +144,9 @@ pub(crate) fn assemble(
     let rescue_name = hashed("rescue", "js", sources.rescue.as_bytes());
 
     let styles = sources.styles.concat();
+    let all_styles = format!("{styles}{}", sources.place_styles);
     ensure!(
-        !styles.contains("@import") && !styles.contains("url("),
+        !all_styles.contains("@import") && !all_styles.contains("url("),
         "a sheet under www/styles/ refers to another file (`@import` or `url(`), which \
          dist/ would not contain; link style sheets in index.html, put drawings in markup"
     );
@@ -199,7 +203,7 @@ pub(crate) fn assemble(
         licences: LICENCES_PLACE,
     };
     let parts = single::Parts {
-        styles: &styles,
+        styles: &all_styles,
         glue: &whole.glue,
         unpack: &sources.unpack,
         boot: &sources.boot,
@@ -376,6 +380,7 @@ mod tests {
                        \"icon-maskable.png\"]"
                 .to_owned(),
             styles: vec!["a{}\n".to_owned(), "b{}\n".to_owned()],
+            place_styles: "c{}\n".to_owned(),
             icon: b"<svg/>".to_vec(),
             icons: ICONS.iter().map(|name| name.as_bytes().to_vec()).collect(),
         }

@@ -79,9 +79,9 @@ pub(crate) fn check(files: &[File]) -> Result<()> {
     Ok(())
 }
 
-/// Whether it is a part of the module that comes after the first drawing.
+/// Whether it comes after the first drawing.
 fn is_later(file: &File) -> bool {
-    !file.first_visit && file.name.ends_with(".wasm")
+    !file.parts.is_empty()
 }
 
 fn within_budget(total: usize) -> Result<()> {
@@ -137,7 +137,10 @@ mod tests {
 
     #[test]
     fn the_whole_page_has_a_budget_too() {
-        let later = |size| File::beside("later-0.wasm", noise(size));
+        let later = |size| File {
+            parts: vec!["files".to_owned()],
+            ..File::beside("files-0.wasm", noise(size))
+        };
         assert!(check(&[later(WHOLE_BUDGET / 2)]).is_ok());
         let error = check(&[later(WHOLE_BUDGET + 1)]).unwrap_err().to_string();
         assert!(error.contains("the whole page"), "{error}");

@@ -14,6 +14,8 @@ pub(crate) const LINK_NAME: &str = "./__wasm_split.js";
 const CARRIER: &str = "notebook";
 /// The name of the sections in which it does so.
 const CARRIED: &str = "part";
+/// The style sheet of the places.
+const SHEET: &str = "places.css";
 /// What is smaller than this, in bytes, is carried.
 const SMALL: usize = 4096;
 
@@ -51,8 +53,9 @@ pub(crate) struct Part {
     pub(crate) files: Vec<String>,
 }
 
-/// Cuts the module at `path`, which was linked with its relocations.
-pub(crate) fn split(path: &Path) -> Result<Split> {
+/// Cuts the module at `path`, which was linked with its relocations. The style sheet of the
+/// places is loaded with every part, so that no place is seen without it.
+pub(crate) fn split(path: &Path, sheet: &str) -> Result<Split> {
     let module =
         fs::read(path).with_context(|| format!("{} cannot be read", path.display()))?;
     let folder = path.with_extension("parts");
@@ -85,7 +88,11 @@ pub(crate) fn split(path: &Path) -> Result<Split> {
         })
         .collect();
     parts.sort_by(|a, b| a.name.cmp(&b.name));
-    let (files, parts) = carried(files, parts)?;
+    let (mut files, mut parts) = carried(files, parts)?;
+    files.push(PartFile { name: SHEET.into(), bytes: sheet.into() });
+    for part in &mut parts {
+        part.files.push(SHEET.into());
+    }
     Ok(Split { main: fs::read(main)?, link: link(&files, &parts)?, files, parts })
 }
 

@@ -641,7 +641,9 @@ fn perform(state: &mut State, msg: Msg) -> Vec<Effect> {
             state.computer.offline = ready;
             vec![Effect::Redraw]
         }
-        Msg::Print(paper) => vec![Effect::CloseMenus, Effect::Print(paper)],
+        // The lesson stands in the page; any other sheet waits for its part.
+        Msg::Print(Paper::Lesson) => print(Paper::Lesson),
+        Msg::Print(paper) => notebook_state::update(state, NotebookMsg::Print(paper)),
         Msg::Dismiss => {
             state.notice = None;
             vec![Effect::Redraw, Effect::Focus("place-title".into())]
@@ -694,6 +696,11 @@ fn perform(state: &mut State, msg: Msg) -> Vec<Effect> {
             vec![Effect::Redraw]
         }
     }
+}
+
+/// What printing a sheet takes, once its part is here.
+pub(crate) fn print(paper: Paper) -> Vec<Effect> {
+    vec![Effect::CloseMenus, Effect::Print(paper)]
 }
 
 /// What a message of a place does, once its part is here.

@@ -28,9 +28,10 @@ use crate::app::{
     Presses, State,
 };
 use crate::later::Ask;
+use crate::part::{self, Part};
 use crate::places::rocket;
 use crate::places::swing::SwingMsg;
-use crate::{part, shell};
+use crate::shell;
 use animation::Animation;
 use events::Drag;
 use keeping::Store;
@@ -100,11 +101,6 @@ fn report<T>(result: Result<T, JsValue>) {
     if let Err(error) = result {
         web_sys::console::error_1(&error);
     }
-}
-
-/// As the style sheets ask for it.
-fn truth(on: bool) -> &'static str {
-    if on { "true" } else { "false" }
 }
 
 /// What the browser's tab says.
@@ -217,6 +213,10 @@ impl Page {
                 let page = Rc::clone(self);
                 part::load(part, move |done| {
                     page.send(Msg::Notebook(NotebookMsg::Loaded(part, done)));
+                    if page.state.borrow().parts.is_complete() {
+                        // The script that keeps the page for later waits for that.
+                        report(page.screen.mark("data-parts", "here"));
+                    }
                 });
             }
             Effect::KeepNotebook { slot, text } => {
@@ -290,9 +290,9 @@ impl Page {
             )
         };
         self.screen.mark("data-place", place.key())?;
-        self.screen.mark("data-drawing", truth(has_drawing))?;
-        self.screen.mark("data-big", truth(big))?;
-        self.screen.mark("data-stale", truth(stale))?;
+        self.screen.mark("data-drawing", shell::pressed(has_drawing))?;
+        self.screen.mark("data-big", shell::pressed(big))?;
+        self.screen.mark("data-stale", shell::pressed(stale))?;
         if let Some(drawing) = drawing {
             self.screen.show_drawing("sheet", &drawing)?;
         } else if has_drawing {
@@ -382,7 +382,9 @@ impl Page {
     fn browser_prints(self: &Rc<Self>) {
         let (is_asked, is_rocket) = {
             let state = self.state.borrow();
-            (state.printing.is_some(), state.place == Place::Rocket)
+            // Before its sheet can be filled, the place is printed as it is.
+            let is_here = state.parts.is_here(Part::Files);
+            (state.printing.is_some(), state.place == Place::Rocket && is_here)
         };
         if is_rocket && !is_asked {
             self.prepare_print(Paper::Rocket);

@@ -5,7 +5,7 @@
 use noseward_lesson::Document;
 use wasm_bindgen::JsValue;
 
-use crate::app::{Effect, NotebookMsg, Notice, Paper, Place, State};
+use crate::app::{Effect, NotebookMsg, Notice, Paper, Place, State, print};
 use crate::js;
 use crate::notebook;
 use crate::part::Part;
@@ -60,7 +60,10 @@ impl Ask {
 /// The part that knows what a message does.
 pub(crate) fn of_message(msg: &NotebookMsg) -> Part {
     match msg {
-        NotebookMsg::OpenText(_) | NotebookMsg::OpenLink(_) => Part::Files,
+        NotebookMsg::Print(Paper::Swing) => Part::Motion,
+        NotebookMsg::OpenText(_) | NotebookMsg::OpenLink(_) | NotebookMsg::Print(_) => {
+            Part::Files
+        }
         NotebookMsg::Place(PlaceMsg::HandIn(HandInMsg::Symbols)) => Part::HandIn,
         // A link is what is kept.
         NotebookMsg::Place(PlaceMsg::HandIn(HandInMsg::CopyLink)) => Part::Notebook,
@@ -184,6 +187,7 @@ pub(crate) fn swing(question: &mut Question<'_>) {
 pub(crate) fn motion(question: &mut Question<'_>) {
     let Question::Page { state, call } = question else { return };
     match &call.ask {
+        Ask::Update(NotebookMsg::Print(paper)) => call.effects = print(*paper),
         Ask::Swing => state.work_out_swing(),
         Ask::Starts => call.effects = state.try_starts(),
         _ => {}
@@ -239,6 +243,7 @@ pub(crate) fn files(question: &mut Question<'_>) {
     let Question::Page { state, call } = question else { return };
     match &call.ask {
         Ask::Paper(paper) => call.regions = places::paper(state, *paper),
+        Ask::Update(NotebookMsg::Print(paper)) => call.effects = print(*paper),
         Ask::Update(NotebookMsg::OpenText(text)) => {
             call.effects = notebook::open_text(state, text);
         }

@@ -68,6 +68,15 @@ impl Part {
     ];
 }
 
+impl Part {
+    /// What has to be here for it, itself included: what is kept on this computer is opened
+    /// before anything else happens to a notebook, and a motion is one of the place Swing.
+    pub(crate) fn needed(self) -> [Self; 3] {
+        let place = if self == Self::Motion { Self::Swing } else { self };
+        [Self::Notebook, place, self]
+    }
+}
+
 /// Writes the cut for each part, once: its name for the cutting program, and the function on
 /// the other side.
 macro_rules! parts {

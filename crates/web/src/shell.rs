@@ -129,6 +129,8 @@ pub(crate) fn waiting(state: &State) -> Vec<Region> {
 }
 
 /// A link to another place, as a button.
+/// Unlike those of the path its address leaves the rocket out, so that it need not be encoded
+/// once more: in another tab it opens the rocket that is kept.
 pub(crate) fn link_to(place: Place, id: &str, words: &Markup) -> Markup {
     html! {
         a class="button button--small" id=(id) href=(place.href())
@@ -136,7 +138,7 @@ pub(crate) fn link_to(place: Place, id: &str, words: &Markup) -> Markup {
     }
 }
 
-/// Whether a switch is on, as `aria-pressed` has it.
+/// Whether something is on, as `aria-pressed` has it and the style sheets ask for it.
 pub(crate) fn pressed(on: bool) -> &'static str {
     if on { "true" } else { "false" }
 }

@@ -235,6 +235,15 @@ impl Page {
         }
     }
 
+    /// Waits until all that is fetched ahead is here, for what the browser does by itself.
+    ///
+    /// # Errors
+    ///
+    /// When it does not come.
+    pub async fn all_is_here(&self) -> Result<()> {
+        self.wait_until("document.documentElement.dataset.parts").await
+    }
+
     /// Goes to a place of the page by its link, and waits until all of it is there.
     ///
     /// # Errors

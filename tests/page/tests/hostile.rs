@@ -50,6 +50,20 @@ fn shown(text: &str) -> String {
     text.chars().filter(|c| !c.is_control() && *c != '\u{202e}').collect()
 }
 
+/// Puts a text into a field at once and tells it as typing is told: keys would take minutes.
+async fn fill(page: &Page, id: &str, text: &str) -> Result<()> {
+    page.run(&format!(
+        "const field = document.getElementById({id:?});
+         field.value = {text};
+         field.dispatchEvent(new InputEvent('input', {{ bubbles: true }}));
+         field.dispatchEvent(new Event('change', {{ bubbles: true }}));
+         field.dispatchEvent(new FocusEvent('focusout', {{ bubbles: true }}));",
+        text = json!(text),
+    ))
+    .await?;
+    Ok(())
+}
+
 async fn assert_unharmed(page: &Page, before: &Value, way: &str) -> Result<()> {
     assert_eq!(page.eval("typeof window.intruder").await?, "undefined", "{way}");
     assert_eq!(&page.eval(FOREIGN).await?, before, "{way}");
@@ -82,7 +96,6 @@ async fn no_text_that_is_typed_becomes_markup() -> Result<()> {
     page.click("[id='show:all']").await?;
     page.wait_until("document.querySelectorAll('input[data-field]').length > 20").await?;
     let before = page.eval(FOREIGN).await?;
-    // Set at once and told as typing is told: keys would take minutes.
     let fields = page
         .eval(
             "[...document.querySelectorAll('input[data-field]')].map(field => field.id)",
@@ -92,15 +105,7 @@ async fn no_text_that_is_typed_becomes_markup() -> Result<()> {
     assert!(fields.len() > 20, "{fields:?}");
     for text in HOSTILE {
         for id in &fields {
-            page.run(&format!(
-                "const field = document.getElementById({id:?});
-                 field.value = {text};
-                 field.dispatchEvent(new InputEvent('input', {{ bubbles: true }}));
-                 field.dispatchEvent(new Event('change', {{ bubbles: true }}));
-                 field.dispatchEvent(new FocusEvent('focusout', {{ bubbles: true }}));",
-                text = json!(text),
-            ))
-            .await?;
+            fill(&page, id, text).await?;
         }
         page.wait_until("document.querySelectorAll('#faults li').length > 0").await?;
         assert_unharmed(&page, &before, text).await?;
@@ -127,14 +132,7 @@ async fn no_word_of_the_notebook_becomes_markup() -> Result<()> {
         assert!(!fields.is_empty(), "{place}");
         for text in HOSTILE {
             for id in &fields {
-                page.run(&format!(
-                    "const field = document.getElementById({id:?});
-                     field.value = {text};
-                     field.dispatchEvent(new InputEvent('input', {{ bubbles: true }}));
-                     field.dispatchEvent(new FocusEvent('focusout', {{ bubbles: true }}));",
-                    text = json!(text),
-                ))
-                .await?;
+                fill(&page, id, text).await?;
             }
             page.run("return new Promise(requestAnimationFrame);").await?;
             assert_unharmed(&page, &before, text).await?;

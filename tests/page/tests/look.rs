@@ -361,6 +361,7 @@ async fn the_result_is_spoken_once_typing_pauses() -> Result<()> {
 #[tokio::test]
 async fn what_is_printed() -> Result<()> {
     let page = Page::open(1366, 600).await?;
+    page.all_is_here().await?;
     page.print("print").await?;
     page.eval("dispatchEvent(new Event('beforeprint'))").await?;
     page.cdp("Emulation.setEmulatedMedia", json!({ "media": "print" })).await?;

@@ -1,6 +1,7 @@
 //! Without a network, without scripts, without WebAssembly, in a frame, as one file; and
 //! what happens when a newer page takes the place of an older one.
 
+use anyhow::Context;
 use axum::Router;
 use axum::body::{Body, to_bytes};
 use axum::extract::Request;
@@ -418,7 +419,9 @@ impl Tabs {
     /// Does something that loads the page again, and waits until it has.
     async fn reload_by(&self, tab: &str, js: &str) -> Result<()> {
         self.third.run(&format!("{tab}.before = true; {tab}.{js};")).await?;
-        self.third.wait_until(&format!("{tab}.before === undefined")).await?;
+        let reloaded =
+            self.third.wait_until(&format!("{tab}.before === undefined")).await;
+        reloaded.with_context(|| format!("{tab} does not load again by {js}"))?;
         self.ready(tab).await
     }
 

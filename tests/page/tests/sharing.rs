@@ -114,6 +114,7 @@ async fn paper_carries_code_and_symbol_of_the_rocket_as_it_is() -> Result<()> {
     let page = Page::open(1366, 600).await?;
     page.type_into(WIDTH, "71").await?;
     page.press(Key::Tab).await?;
+    page.all_is_here().await?;
     // What is on the sheet while the browser prints by itself.
     page.run(
         "addEventListener('beforeprint', () => {

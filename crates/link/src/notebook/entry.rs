@@ -4,20 +4,17 @@
 use std::fmt;
 
 use noseward_lesson::Seal;
-use noseward_stability::{Design, Quantity, SwingField, cleaned_lines};
+use noseward_stability::{Design, Quantity, cleaned_lines};
 use serde::de::{Error, MapAccess, Visitor};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use serde_json::Value;
 
 use crate::error::{At, LinkError, LinkErrorKind};
-use crate::fields::{Slot, Visit, front_of};
+use crate::fields::{self, Slot, Visit, front_of};
 use crate::payload::design::crowded;
 
 /// The key of the one value that is no number, text or truth.
 const ROCKET: &str = "rocket";
-/// In a kilogram.
-const GRAMS: f64 = 1000.0;
-
 /// An object of a file: what has a value, in the order of the fields.
 #[derive(Default)]
 pub(super) struct Entry(Vec<(String, Held)>);
@@ -79,10 +76,9 @@ impl Visit for Writer {
         }
         let value = match slot {
             Slot::Mm(value) => (*value).into(),
-            Slot::Setup(value, SwingField::AirDensity) => {
-                value.map(|kg| (kg * GRAMS).round()).into()
+            Slot::Setup(value, field) => {
+                value.map(|value| fields::setup_as_written(field, value)).into()
             }
-            Slot::Setup(value, _) => (*value).into(),
             Slot::Count(count, ..) => (*count).into(),
             Slot::Choice(code, keys) => {
                 let code = code.map_or(usize::MAX, usize::from);
@@ -159,9 +155,8 @@ impl Visit for Reader {
                 *mm = Some(Quantity::Length.rounded(self.number(key, &value)?));
             }
             Slot::Setup(set, field) => {
-                let is_grams = field == SwingField::AirDensity;
                 let read = self.number(key, &value)?;
-                *set = Some(if is_grams { read / GRAMS } else { read });
+                *set = Some(fields::setup_as_read(field, read));
             }
             Slot::Count(count, least, most) => {
                 let read = value.as_u64().and_then(|read| u16::try_from(read).ok());

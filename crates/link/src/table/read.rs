@@ -5,7 +5,7 @@ use noseward_lesson::{
     Conclusion, DeletedParts, Group, MOST_PLANS, MOST_TRIALS, Notebook, NotebookError,
     NotebookParts, PLAN_CHARS, TrialParts,
 };
-use noseward_stability::{Quantity, SwingField, cleaned_lines};
+use noseward_stability::{Quantity, cleaned_lines};
 
 use super::kind::Kind;
 use super::number::Unread;
@@ -332,8 +332,7 @@ impl Visit for Row<'_> {
             }
             Slot::Setup(value, field) => {
                 let read = self.number(key, cell)?;
-                let is_grams = field == SwingField::AirDensity;
-                *value = Some(if is_grams { read / 1000.0 } else { read });
+                *value = Some(fields::setup_as_read(field, read));
             }
             Slot::Rocket(record) => {
                 *record = open_file(cell).map_err(|error| {

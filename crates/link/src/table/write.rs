@@ -5,7 +5,7 @@ use noseward_lesson::{
     BalancePoint, Conclusion, Deleted, Notebook, NotebookParts, Overall, Record, Rocket,
     Seal, Trial, TrialParts, key,
 };
-use noseward_stability::{Design, Quantity, SwingField, cleaned_lines};
+use noseward_stability::{Design, Quantity, cleaned_lines};
 
 use super::kind::Kind;
 use super::{Format, GROUP, KIND, PLAN, VERSION_KEY, cell, number};
@@ -161,14 +161,8 @@ impl Visit for Cells {
             // A letter in front: 12345678 and 1e234567 are numbers too.
             Slot::Seal(seal) => format!("s{}", seal.unwrap_or(Seal(0))),
             Slot::Setup(value, field) => {
-                let value = value.unwrap_or(f64::NAN);
-                match field {
-                    // In grams: a number with three decimals could be taken for thousands.
-                    SwingField::AirDensity => {
-                        number::written(value * 1000.0, 0, self.mark)
-                    }
-                    _ => number::written(value, 2, self.mark),
-                }
+                let value = fields::setup_as_written(field, value.unwrap_or(f64::NAN));
+                number::written(value, 2, self.mark)
             }
             Slot::Rocket(record) => rocket(&record.design),
         };

@@ -36,6 +36,11 @@ impl Loading {
         self.of(part) == Code::Here
     }
 
+    /// Whether all that is fetched ahead is here.
+    pub(crate) fn is_complete(&self) -> bool {
+        Part::PREFETCHED.into_iter().all(|part| self.is_here(part))
+    }
+
     /// The part that is fetched when nothing else is to be done: one at a time, so that what
     /// somebody asks for meanwhile does not wait for long.
     fn next(&self) -> Option<Part> {

@@ -191,6 +191,7 @@ impl Msg {
             ) => Step::FromElsewhere,
             Self::Notebook(
                 NotebookMsg::Again
+                | NotebookMsg::Print(_)
                 | NotebookMsg::Place(PlaceMsg::Swing(
                     SwingMsg::Tick(_)
                     | SwingMsg::At(_)

@@ -9,7 +9,7 @@ use noseward_link::QrSegments;
 use std::borrow::Cow;
 
 use super::loading::{Code, load, prefetch};
-use super::{Draft, Effect, Notice, ReadOf, State};
+use super::{Draft, Effect, Notice, Paper, ReadOf, State};
 use crate::later::{self, Ask, Call, Question};
 use crate::part::{self, Part};
 use crate::places::PlaceMsg;
@@ -150,6 +150,8 @@ pub(crate) enum NotebookMsg {
     },
     /// It is kept: this stands in the place now.
     IsKept { slot: u32, text: String },
+    /// To print a sheet.
+    Print(Paper),
     /// Something that happens in one of the places that load later.
     Place(PlaceMsg),
     /// Text was typed, or chosen from a list.
@@ -190,16 +192,15 @@ pub(super) fn update(state: &mut State, msg: NotebookMsg) -> Vec<Effect> {
     }
 }
 
-/// Whether a part may be asked: what is kept on this computer is opened before anything else
-/// happens to a notebook.
+/// Whether a part may be asked.
 fn is_ready(state: &State, part: Part) -> bool {
-    [Part::Notebook, part].into_iter().all(|part| state.parts.is_here(part))
+    part.needed().iter().all(|part| state.parts.is_here(*part))
 }
 
-/// Has a part loaded, with what it waits for.
+/// Has a part loaded, with what it needs.
 pub(super) fn ask_for(state: &mut State, part: Option<Part>) -> Vec<Effect> {
-    let mut effects = load(state, Part::Notebook);
-    if let Some(part) = part {
+    let mut effects = Vec::new();
+    for part in part.unwrap_or(Part::Notebook).needed() {
         effects.extend(load(state, part));
     }
     effects

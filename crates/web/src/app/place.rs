@@ -109,7 +109,9 @@ const PLACES: [Row; 9] = [
         heading: words::places_conclude_heading(),
         has_drawing: false,
         is_done: Some(|state| {
-            !state.desk.notebook.conclusion.text(Statement::Claim).is_empty()
+            let notebook = &state.desk.notebook;
+            !notebook.conclusion.text(Statement::Claim).is_empty()
+                && notebook.trials().iter().any(Trial::is_complete)
         }),
     },
     Row {

@@ -29,6 +29,7 @@ pub(crate) fn update(state: &mut State, msg: &NotebookMsg) -> Vec<Effect> {
         NotebookMsg::OpenText(_)
         | NotebookMsg::OpenLink(_)
         | NotebookMsg::Place(_)
+        | NotebookMsg::Print(_)
         | NotebookMsg::Loaded(..)
         | NotebookMsg::Again => Vec::new(),
     }

@@ -61,7 +61,13 @@ fn drawing(state: &State, trial: &Trial) -> Markup {
             pressure: telling.tells_point(points.centre_of_pressure.is_some()),
         },
     };
-    let figures = evaluate_measured(design, &points).figures;
+    // The rocket on the page is worked out with its readings already.
+    let is_on_page = state.trial_in_hand().is_some_and(|here| here.id() == trial.id());
+    let figures = if is_on_page {
+        state.report.figures.clone()
+    } else {
+        evaluate_measured(design, &points).figures
+    };
     let scene = figures.and_then(|figures| rocket(design, &figures, &sheet));
     html! {
         @if let Some(scene) = scene {

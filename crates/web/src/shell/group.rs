@@ -30,6 +30,7 @@ pub(crate) fn menu(state: &State) -> Markup {
                         }
                     }
                 }
+                p class="nb__hint" { "Your group’s label, in place of names. Change it here." }
                 (others(state))
                 p { (button("nb-new-group", "", true, &html! { (words::group_another()) })) }
             }

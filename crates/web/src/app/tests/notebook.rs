@@ -152,7 +152,9 @@ fn a_change_has_one_report() {
     assert_eq!(state.desk.notebook.trials().len(), 4);
     assert_eq!(in_hand(&state).id(), 4);
     let redraw = |state: &mut State| {
-        let shown = shown(state);
+        // Not paper, which is worked out when it is printed.
+        let shown: String =
+            regions(state).into_iter().map(|region| region.markup).collect();
         for part in ["Measured beside worked out", "side by side", "What else moved"] {
             assert!(shown.contains(part), "{part}");
         }

@@ -659,6 +659,19 @@ mod ticks {
         assert_eq!(done(&state), []);
     }
 
+    /// What was not swung tells nothing yet.
+    #[test]
+    fn a_conclusion_needs_swings() {
+        let mut state = desk();
+        predict(&mut state, 0, "long fins");
+        write(&mut state, "nb:claim", "long fins help");
+        for _ in 0..3 {
+            assert!(!Place::Conclude.is_done(&state));
+            swing(&mut state, SwingOutcome::Steady);
+        }
+        assert!(Place::Conclude.is_done(&state));
+    }
+
     #[test]
     fn the_way_on_says_what_is_still_to_be_done() {
         let mut state = desk();

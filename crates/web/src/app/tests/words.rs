@@ -125,7 +125,7 @@ fn faults_are_counted_and_named() {
     );
     typed(&mut state, Field::Section(0, SectionField::Length), "y");
     let two = list(&state);
-    assert!(two.contains("title\">2 things to mend</h3>"), "{two}");
+    assert!(two.contains("title\">2 things to mend<span"), "{two}");
     assert_eq!(two.matches("<li>").count(), 2, "{two}");
 }
 
