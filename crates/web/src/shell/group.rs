@@ -4,7 +4,7 @@ use maud::{Markup, html};
 use noseward_lesson::{Colour, MOST_GROUP_NUMBER};
 use noseward_words as words;
 
-use super::marked::aside;
+use super::marked::said;
 use crate::app::State;
 use crate::notebook::NotebookField;
 use crate::places::form::{button, choice};
@@ -19,7 +19,7 @@ pub(crate) fn menu(state: &State) -> Markup {
         .collect();
     html! {
         details class="menu menu--group" id="group-menu" {
-            summary { (aside(words::group_menu(&group.to_string()))) }
+            summary { (said(words::group_menu(&group.to_string()))) }
             div class="menu__panel" {
                 div class="nb__choices" role="group" aria-label=(words::group_label()) {
                     (choice(NotebookField::Colour, &html! { (words::group_colour()) }, &colours))
@@ -30,7 +30,7 @@ pub(crate) fn menu(state: &State) -> Markup {
                         }
                     }
                 }
-                p class="nb__hint" { "Your group’s label, in place of names. Change it here." }
+                p class="nb__hint" { (words::group_hint()) }
                 (others(state))
                 p { (button("nb-new-group", "", true, &html! { (words::group_another()) })) }
             }

@@ -7,3 +7,4 @@ group-notebooks = الدفاتر هنا
 group-open = { $group } (مفتوح)
 group-other = { $group }: { $holds }
 group-unreadable = دفتر لا تستطيع هذه الصفحة قراءته
+group-hint = اسم مجموعتكم بدلًا من أسمائكم. يمكنكم تغييره هنا.

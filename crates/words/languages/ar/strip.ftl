@@ -1,14 +1,7 @@
 strip-apart = المسافة <value>{ $separation }</value>
 strip-wrong-way = المسافة <value>{ $separation }</value> بالترتيب الخاطئ
 strip-in-view = <aside>أثناء دورانه حول محوره؛ </aside>في هذا المنظر { $separation }
-strip-body-widths = { $widths ->
-    [zero] { $widths } من عرض الجسم
-    [one] { $widths } من عرض الجسم
-    [two] { $widths } من عرض الجسم
-    [few] { $widths } من عرض الجسم
-    [many] { $widths } من عرض الجسم
-   *[other] { $widths } من عرض الجسم
-}
+strip-body-widths = { $widths } من عرض الجسم
 strip-likely = على الأرجح من { $low } إلى { $high }
 strip-likely-open = على الأرجح …
 

@@ -7,3 +7,4 @@ group-notebooks = Hefte hier
 group-open = { $group } (offen)
 group-other = { $group }: { $holds }
 group-unreadable = eines, das diese Seite nicht lesen kann
+group-hint = Euer Gruppenname, statt eurer eigenen Namen. Hier könnt ihr ihn ändern.

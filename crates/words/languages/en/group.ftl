@@ -22,3 +22,5 @@ group-open = { $group } (open)
 group-other = { $group }: { $holds }
 # In that list: a notebook from a newer version of the page.
 group-unreadable = one that this page cannot read
+# Under the two lists.
+group-hint = Your group’s label, in place of names. Change it here.
