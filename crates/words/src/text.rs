@@ -76,9 +76,15 @@ impl From<Text> for Cow<'static, str> {
 }
 
 impl From<Text> for String {
+    #[inline(always)]
     fn from(text: Text) -> Self {
-        text.as_str().to_owned()
+        owned(text.0)
     }
+}
+
+#[inline(never)]
+fn owned(sentence: &'static Sentence) -> String {
+    (*plain(sentence)).to_owned()
 }
 
 /// One call where it stands in markup.

@@ -54,8 +54,10 @@ rocket-own-outline = { $corners ->
    *[other] محيط خاص له { $corners } زاوية: انظروا كل القياسات.
 }
 rocket-corners = الزوايا بالترتيب: الأمامية على الجسم، ثم حول الخارج، ثم الخلفية على الجسم.
-rocket-corner-along = الزاوية { $corner }، طولًا
-rocket-corner-out = الزاوية { $corner }، إلى الخارج
+rocket-corner-field = { $corner-axis ->
+    [along] الزاوية { $corner }، طولًا
+   *[out] الزاوية { $corner }، إلى الخارج
+}
 rocket-corner-remove = إزالة<aside> الزاوية { $corner }</aside>
 rocket-corner-add = إضافة زاوية
 rocket-weights = الأثقال
@@ -73,10 +75,12 @@ rocket-soft-tip = <b>اجعلوا الطرف ليّنًا ومدوّرًا.</b>
 rocket-scissors = <b>المقص للكرتون فقط.</b> القوارير والبلاستيك والإسفنج وخشب البلسا يقصّها شخص بالغ. غطّوا الحواف بشريط لاصق.
 rocket-taped = <b>في الداخل ومثبّت بشريط لاصق:</b> يجب ألّا ينفلت الثقل. لا شيء صلبًا أو حادًّا في الخارج.
 
-rocket-up = إلى الأمام<aside> { $part }</aside>
-rocket-down = إلى الخلف<aside> { $part }</aside>
-rocket-copy = نسخ<aside> { $part }</aside>
-rocket-remove = إزالة<aside> { $part }</aside>
+rocket-part-button = { $move-or-copy ->
+    [up] إلى الأمام<aside> { $part }</aside>
+    [down] إلى الخلف<aside> { $part }</aside>
+    [copy] نسخ<aside> { $part }</aside>
+   *[remove] إزالة<aside> { $part }</aside>
+}
 rocket-add-nose = إضافة أنف
 rocket-add-tube = إضافة أنبوب
 rocket-add-taper = إضافة جزء متناقص

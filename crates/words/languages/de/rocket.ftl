@@ -50,8 +50,10 @@ rocket-own-outline = { $corners ->
    *[other] Eigener Umriss mit { $corners } Ecken: siehe alle Maße.
 }
 rocket-corners = Ecken der Reihe nach: die vordere am Rumpf, außen herum, die hintere am Rumpf.
-rocket-corner-along = Ecke { $corner }, längs
-rocket-corner-out = Ecke { $corner }, nach außen
+rocket-corner-field = { $corner-axis ->
+    [along] Ecke { $corner }, längs
+   *[out] Ecke { $corner }, nach außen
+}
 rocket-corner-remove = <aside>Ecke { $corner } </aside>entfernen
 rocket-corner-add = Ecke hinzufügen
 rocket-weights = Gewichte
@@ -70,10 +72,12 @@ rocket-soft-tip = <b>Macht die Spitze weich und rund.</b>
 rocket-scissors = <b>Schere nur für Pappe.</b> Flaschen, Plastik, Schaumstoff und Balsaholz schneidet eine erwachsene Person. Kanten mit Klebeband abdecken.
 rocket-taped = <b>Innen, festgeklebt:</b> Ein Gewicht darf sich nicht lösen. Nichts Hartes oder Spitzes außen.
 
-rocket-up = <aside>{ $part } </aside>nach vorn
-rocket-down = <aside>{ $part } </aside>nach hinten
-rocket-copy = <aside>{ $part } </aside>kopieren
-rocket-remove = <aside>{ $part } </aside>entfernen
+rocket-part-button = { $move-or-copy ->
+    [up] <aside>{ $part } </aside>nach vorn
+    [down] <aside>{ $part } </aside>nach hinten
+    [copy] <aside>{ $part } </aside>kopieren
+   *[remove] <aside>{ $part } </aside>entfernen
+}
 rocket-add-nose = Nase hinzufügen
 rocket-add-tube = Rohr hinzufügen
 rocket-add-taper = Verjüngung hinzufügen

@@ -102,12 +102,13 @@ rocket-by-corners = own outline, by corners
 rocket-own-outline = Own outline with { $corners } corners: see all measurements.
 # Over the corners.
 rocket-corners = Corners in order: the front one on the body, round the outside, the rear one on the body.
-# A field of a corner: its distance along the body.
-# $corner (number): which one
-rocket-corner-along = Corner { $corner }, along
-# A field of a corner: its distance from the body.
-# $corner (number): which one
-rocket-corner-out = Corner { $corner }, out
+# A field of a corner: its distance along the body, or from it.
+# $corner-axis (along | out): which of the two
+# $corner (number): which corner
+rocket-corner-field = { $corner-axis ->
+    [along] Corner { $corner }, along
+   *[out] Corner { $corner }, out
+}
 # A button at a corner. What stands in aside is for screen readers.
 # $corner (number): which one
 rocket-corner-remove = Remove<aside> corner { $corner }</aside>
@@ -143,18 +144,15 @@ rocket-taped = <b>Inside, taped:</b> a weight must not come loose. Nothing hard 
 
 ## The place Rocket: buttons.
 
-# On the card of a part. What stands in aside is for screen readers.
+# A button on the card of a part. What stands in aside is for screen readers.
+# $move-or-copy (up | down | copy | remove): what it does
 # $part (text): the name of the part
-rocket-up = Up<aside> { $part }</aside>
-# On the card of a part. What stands in aside is for screen readers.
-# $part (text): the name of the part
-rocket-down = Down<aside> { $part }</aside>
-# On the card of a part. What stands in aside is for screen readers.
-# $part (text): the name of the part
-rocket-copy = Copy<aside> { $part }</aside>
-# On the card of a part. What stands in aside is for screen readers.
-# $part (text): the name of the part
-rocket-remove = Remove<aside> { $part }</aside>
+rocket-part-button = { $move-or-copy ->
+    [up] Up<aside> { $part }</aside>
+    [down] Down<aside> { $part }</aside>
+    [copy] Copy<aside> { $part }</aside>
+   *[remove] Remove<aside> { $part }</aside>
+}
 # Under the cards.
 rocket-add-nose = Add a nose
 # Under the cards.

@@ -4,15 +4,15 @@ use maud::{Markup, PreEscaped, html};
 use noseward_drawing::{Picture, picture, svg_document};
 use noseward_lesson::Level;
 use noseward_stability::{Field, Quantity, Severity};
-use noseward_words::{self as words, Text};
+use noseward_words::{self as words, CornerAxis, Text};
 
 use crate::app::{State, Unreadable};
 use crate::shell::spoken_unit;
 
 /// What a field looks like.
 #[derive(Clone, Copy)]
-pub(crate) struct FieldLook<'a> {
-    pub(crate) label: &'a str,
+pub(crate) struct FieldLook {
+    pub(crate) label: Label,
     /// What the trade calls it, for whoever learns that word; `None` where it is the label.
     pub(crate) trade: Option<Text>,
     pub(crate) picture: Option<Picture>,
@@ -20,13 +20,13 @@ pub(crate) struct FieldLook<'a> {
     pub(crate) stand_in: Option<f64>,
 }
 
-impl<'a> FieldLook<'a> {
-    pub(crate) fn new(label: &'a str, picture: Picture) -> Self {
+impl FieldLook {
+    pub(crate) fn new(label: Text, picture: Picture) -> Self {
         Self { picture: Some(picture), ..Self::plain(label) }
     }
 
-    pub(crate) fn plain(label: &'a str) -> Self {
-        Self { label, trade: None, picture: None, stand_in: None }
+    pub(crate) fn plain(label: Text) -> Self {
+        Self { label: Label::Text(label), trade: None, picture: None, stand_in: None }
     }
 
     pub(crate) fn called(self, trade: Option<Text>) -> Self {
@@ -36,6 +36,14 @@ impl<'a> FieldLook<'a> {
     pub(crate) fn standing_in(self, value: Option<f64>) -> Self {
         Self { stand_in: value, ..self }
     }
+}
+
+/// What a field is called.
+#[derive(Clone, Copy)]
+pub(crate) enum Label {
+    Text(Text),
+    /// A corner of a fin, by its place.
+    Corner(CornerAxis, usize),
 }
 
 /// Whether the words of the trade stand beside the plain ones: root, span, ogive.
@@ -49,7 +57,7 @@ pub(crate) fn slot_id(field: Field) -> String {
 }
 
 /// A number's field. It is never rebuilt while somebody types in it.
-pub(crate) fn number(state: &State, field: Field, look: FieldLook<'_>) -> Markup {
+pub(crate) fn number(state: &State, field: Field, look: FieldLook) -> Markup {
     let id = field.to_string();
     let quantity = field.quantity().unwrap_or(Quantity::Count);
     let unit = quantity.unit(state.units);
@@ -65,7 +73,12 @@ pub(crate) fn number(state: &State, field: Field, look: FieldLook<'_>) -> Markup
                     }
                 }
                 span {
-                    (look.label)
+                    @match look.label {
+                        Label::Text(label) => (label),
+                        Label::Corner(axis, k) => {
+                            (words::rocket_corner_field(axis, (k + 1).into()))
+                        }
+                    }
                     @if let Some(trade) = look.trade.filter(|_| says_trade_words(state)) {
                         " " small class="field__trade" { "(" (trade) ")" }
                     }
@@ -90,7 +103,7 @@ pub(crate) fn number(state: &State, field: Field, look: FieldLook<'_>) -> Markup
 }
 
 /// A name's field.
-pub(crate) fn words(state: &State, field: Field, label: &str) -> Markup {
+pub(crate) fn words(state: &State, field: Field, label: Text) -> Markup {
     let id = field.to_string();
     html! {
         div class="field field--words" data-part=[field.part()] {
@@ -111,7 +124,7 @@ pub(crate) fn words(state: &State, field: Field, label: &str) -> Markup {
 pub(crate) fn choice(
     state: &State,
     field: Field,
-    label: &str,
+    label: Text,
     entries: &[(String, bool)],
 ) -> Markup {
     let id = format!("choice:{field}");

@@ -10,9 +10,9 @@ use noseward_stability::{
     SectionField, SectionKind, UnitSystem, WeightField, limits,
 };
 
-use noseward_words::{self as words, Marked, Text};
+use noseward_words::{self as words, CornerAxis, MoveOrCopy, Text};
 
-use super::field::{self, FieldLook};
+use super::field::{self, FieldLook, Label};
 use crate::app::{Addition, Choice, MassChoice, PlanformChoice, State};
 use crate::shell::marked::said;
 use crate::shell::{Region, pressed, region};
@@ -112,7 +112,7 @@ fn top(state: &State) -> Markup {
     let metric = state.units.system == UnitSystem::Metric;
     html! {
         div class="steps__top" {
-            (field::words(state, Field::Name, &words::rocket_name()))
+            (field::words(state, Field::Name, words::rocket_name()))
             div class="steps__switches" {
                 div class="switch" role="group" aria-label=(words::rocket_units()) {
                     button type="button" id="units:metric" data-action="metric"
@@ -150,11 +150,11 @@ fn card(
     }
 }
 
-fn part_button(action: &str, part: Component, words: Marked) -> Markup {
+fn part_button(action: &str, part: Component, does: MoveOrCopy, name: &str) -> Markup {
     html! {
         button type="button" class="button button--small" id=(format!("{action}:{part}"))
             data-action=(action) data-target=(part) {
-            (said(words))
+            (said(words::rocket_part_button(does, name)))
         }
     }
 }
@@ -178,11 +178,11 @@ fn part_buttons(state: &State, part: Component) -> Markup {
     html! {
         div class="card__buttons" {
             @if state.all_measurements {
-                @if index > 0 { (part_button("up", part, words::rocket_up(&name))) }
-                @if index + 1 < count { (part_button("down", part, words::rocket_down(&name))) }
-                @if room { (part_button("copy", part, words::rocket_copy(&name))) }
+                @if index > 0 { (part_button("up", part, MoveOrCopy::Up, &name)) }
+                @if index + 1 < count { (part_button("down", part, MoveOrCopy::Down, &name)) }
+                @if room { (part_button("copy", part, MoveOrCopy::Copy, &name)) }
             }
-            (part_button("remove", part, words::rocket_remove(&name)))
+            (part_button("remove", part, MoveOrCopy::Remove, &name))
         }
     }
 }
@@ -241,7 +241,7 @@ fn section_card(state: &State, i: usize, number: u32) -> Markup {
             (field::choice(
                 state,
                 Choice::ClosedFront(i).field(),
-                &words::rocket_front_end(),
+                words::rocket_front_end(),
                 &[
                     (words::rocket_front_open().into(), !section.closed_front),
                     (words::rocket_front_closed().into(), section.closed_front),
@@ -264,7 +264,7 @@ fn shape_choice(state: &State, i: usize) -> Markup {
         .filter(|k| all || k.is_nose())
         .map(|&k| (shape_words(k, trade).into(), k == kind))
         .collect();
-    field::choice(state, Choice::Kind(i).field(), &words::rocket_shape(), &entries)
+    field::choice(state, Choice::Kind(i).field(), words::rocket_shape(), &entries)
 }
 
 /// What a shape looks like, and with the word of the trade where that is asked for.
@@ -303,7 +303,7 @@ fn length(state: &State, i: usize, in_bottle: bool) -> Markup {
         _ => (words::rocket_length(), Picture::NoseLength),
     };
     let field = Field::Section(i, SectionField::Length);
-    field::number(state, field, FieldLook::new(&label, picture))
+    field::number(state, field, FieldLook::new(label, picture))
 }
 
 fn width(state: &State, i: usize) -> Markup {
@@ -318,7 +318,7 @@ fn width(state: &State, i: usize) -> Markup {
     };
     let field = Field::Section(i, SectionField::Diameter);
     let stand_in = crate::app::stand_in(&state.design, &state.report, field);
-    field::number(state, field, FieldLook::new(&label, picture).standing_in(stand_in))
+    field::number(state, field, FieldLook::new(label, picture).standing_in(stand_in))
 }
 
 /// How the mass is known, and the number that goes with it. In the short form a weighed
@@ -350,14 +350,14 @@ fn mass_fields(state: &State, part: Component, only_weighed: bool) -> Markup {
         .collect();
     html! {
         @if !(only_weighed && chosen == MassChoice::Weighed) {
-            (field::choice(state, choice_field, &words::rocket_made_of(), &entries))
+            (field::choice(state, choice_field, words::rocket_made_of(), &entries))
         }
         @match mass {
             Mass::WeighedG(_) => {
-                (field::number(state, weighed, FieldLook::new(&label, Picture::Scales)))
+                (field::number(state, weighed, FieldLook::new(label, Picture::Scales)))
             }
             Mass::SheetGPerM2(_) => {
-                (field::number(state, sheet, FieldLook::plain(&words::rocket_square_metre())))
+                (field::number(state, sheet, FieldLook::plain(words::rocket_square_metre())))
             }
             Mass::Material(_) | Mass::Joined => {}
         }
@@ -368,7 +368,7 @@ fn fin_card(state: &State, i: usize, number: u32) -> Markup {
     let part = Component::Fins(i);
     let set = &state.design.fins[i];
     let number_of = |f, label: Text, trade, picture| {
-        let look = FieldLook::new(&label, picture).called(trade);
+        let look = FieldLook::new(label, picture).called(trade);
         field::number(state, Field::Fins(i, f), look)
     };
     let inside = html! {
@@ -398,13 +398,13 @@ fn fin_card(state: &State, i: usize, number: u32) -> Markup {
             (field::choice(
                 state,
                 Choice::Planform(i).field(),
-                &words::rocket_outline(),
+                words::rocket_outline(),
                 &[
                     (words::rocket_four_sided().into(), now == PlanformChoice::FourSided),
                     (words::rocket_by_corners().into(), now == PlanformChoice::Points),
                 ],
             ))
-            (field::number(state, Field::Fins(i, FinField::Roll), FieldLook::plain(&words::rocket_turned_by())))
+            (field::number(state, Field::Fins(i, FinField::Roll), FieldLook::plain(words::rocket_turned_by())))
         }
     };
     let name = part.name(&state.design);
@@ -413,9 +413,13 @@ fn fin_card(state: &State, i: usize, number: u32) -> Markup {
 }
 
 fn corners(state: &State, set: usize, count: usize) -> Markup {
-    let number = |k: usize, axis: Axis, label: &str| {
+    let number = |k: usize, axis: Axis, label: CornerAxis| {
         let field = Field::Fins(set, FinField::Point(k, axis));
-        field::number(state, field, FieldLook::plain(label))
+        let look = FieldLook {
+            label: Label::Corner(label, k),
+            ..FieldLook::plain(words::rocket_outline())
+        };
+        field::number(state, field, look)
     };
     html! {
         div class="corners" {
@@ -424,8 +428,8 @@ fn corners(state: &State, set: usize, count: usize) -> Markup {
             }
             @for k in 0..count {
                 div class="corners__row" {
-                    (number(k, Axis::Along, &words::rocket_corner_along((k + 1).into())))
-                    (number(k, Axis::Out, &words::rocket_corner_out((k + 1).into())))
+                    (number(k, Axis::Along, CornerAxis::Along))
+                    (number(k, Axis::Out, CornerAxis::Out))
                     @if count > limits::FIN_POINTS.0 {
                         button type="button" class="button button--small"
                             id=(format!("remove-corner:{set}:{k}"))
@@ -499,17 +503,17 @@ fn weight_rows(state: &State, i: usize, label: &str) -> Markup {
                     }
                 }
                 @if state.all_measurements || !known || label == "other" {
-                    (field::words(state, choice.field(), &words::rocket_its_name()))
+                    (field::words(state, choice.field(), words::rocket_its_name()))
                 }
                 (field::number(
                     state,
                     Field::Weight(i, WeightField::Mass),
-                    FieldLook::new(&words::rocket_weighs(), Picture::Scales),
+                    FieldLook::new(words::rocket_weighs(), Picture::Scales),
                 ))
                 (field::number(
                     state,
                     Field::Weight(i, WeightField::Position),
-                    FieldLook::new(&words::rocket_middle(), Picture::WeightPlace),
+                    FieldLook::new(words::rocket_middle(), Picture::WeightPlace),
                 ))
             }
         }
@@ -529,7 +533,7 @@ fn measured_card(state: &State, number: u32) -> Markup {
                 (words::rocket_measured_note())
             }
             div class="card__fields" {
-                (field::number(state, Field::TotalMass, FieldLook::new(&words::rocket_whole_weighs(), Picture::Scales)))
+                (field::number(state, Field::TotalMass, FieldLook::new(words::rocket_whole_weighs(), Picture::Scales)))
             }
         }
     }
