@@ -2,6 +2,7 @@
 
 use noseward_lesson::{could_be_thousands, decimal as digits};
 use noseward_stability::{Field, Quantity, UnitSystem, Units};
+use noseward_words as words;
 
 /// Why a text is not a value.
 #[derive(Clone, Debug, PartialEq)]
@@ -21,29 +22,24 @@ pub(crate) enum Unreadable {
 impl Unreadable {
     /// What is wrong and how to mend it.
     pub(crate) fn sentence(&self, field: Field, units: Units) -> String {
-        let example = match field.quantity() {
-            Some(Quantity::Length) => match units.system {
-                UnitSystem::Metric => "120 or 12.5 or 12 cm",
-                UnitSystem::Inch => "4.5 or 4 1/2 or 115 mm",
-            },
-            Some(Quantity::Mass) => match units.system {
-                UnitSystem::Metric => "20 or 7.5",
-                UnitSystem::Inch => "0.75 or 21 g",
-            },
-            Some(Quantity::Count) => "4",
-            _ => "45",
+        let quantity = field.quantity();
+        let example = match (quantity, units.system) {
+            (Some(Quantity::Length), UnitSystem::Metric) => words::typed_as_length(),
+            (Some(Quantity::Length), UnitSystem::Inch) => words::typed_as_inches(),
+            (Some(Quantity::Mass), UnitSystem::Metric) => words::typed_as_mass(),
+            (Some(Quantity::Mass), UnitSystem::Inch) => words::typed_as_ounces(),
+            (Some(Quantity::Count), _) => words::typed_as_count(),
+            _ => words::typed_as_angle(),
         };
         match self {
-            Self::Empty => format!("This needs a number, such as {example}."),
-            Self::NotANumber => {
-                format!("I cannot read this. Type, for example, {example}.")
-            }
-            Self::NotWhole => "This needs a whole number.".into(),
-            Self::Ambiguous { small, large } => format!("Is that {small} or {large}?"),
-            Self::WrongUnit => match field.quantity() {
-                Some(Quantity::Length) => "This needs a length, such as 120 mm.".into(),
-                Some(Quantity::Mass) => "This needs a mass, such as 20 g.".into(),
-                _ => format!("This needs a number without a unit, such as {example}."),
+            Self::Empty => words::typed_empty(&example),
+            Self::NotANumber => words::typed_unreadable(&example),
+            Self::NotWhole => words::typed_not_whole().into(),
+            Self::Ambiguous { small, large } => words::typed_ambiguous(small, large),
+            Self::WrongUnit => match quantity {
+                Some(Quantity::Length) => words::typed_no_length().into(),
+                Some(Quantity::Mass) => words::typed_no_mass().into(),
+                _ => words::typed_without_unit(&example),
             },
         }
     }
