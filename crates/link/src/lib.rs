@@ -61,4 +61,4 @@ pub use result::{
 };
 pub use table::{Format, TABLE_BYTES, looks_like_table, open_table, to_table};
 pub use text::{Spelling, Text, open_text};
-pub use words::{file_too_large, link_sentence, table_sentence, to_plain_text};
+pub use words::{table_sentence, to_plain_text};

@@ -1,7 +1,6 @@
 //! What a link that was cut short did not bring.
 
-/// What was announced and did not arrive whole; each number is 1 or more. Its words are
-/// [`label`](Self::label)'s.
+/// What was announced and did not arrive whole; each number is 1 or more.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Missing {
     /// The last so many sections of the body.

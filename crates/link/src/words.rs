@@ -1,5 +1,5 @@
-//! All sentences: why something cannot be opened, what did not arrive, and a notebook in
-//! words. Nothing here is read again, but for the table at the end of a text.
+//! Why something cannot be opened, and a notebook in words. Nothing here is read again, but
+//! for the table at the end of a text.
 
 use csv::Terminator;
 use noseward_lesson::{
@@ -8,22 +8,7 @@ use noseward_lesson::{
 use noseward_stability::{Quantity, cleaned_lines, trimmed};
 
 use crate::error::{At, LinkError, LinkErrorKind};
-use crate::missing::Missing;
 use crate::table::{self, BEGIN, END, Format, separation_mm};
-
-impl Missing {
-    /// In words for a pupil: "2 body sections", "the swings".
-    #[must_use]
-    pub fn label(self) -> String {
-        let (count, one, many) = match self {
-            Self::Sections(n) => (n, "body section", "body sections"),
-            Self::FinSets(n) => (n, "set of fins", "sets of fins"),
-            Self::Weights(n) => (n, "weight", "weights"),
-            Self::Swings => return "the swings".into(),
-        };
-        format!("{count} {}", if count == 1 { one } else { many })
-    }
-}
 
 impl LinkError {
     /// What is wrong and how to mend it, in words for a pupil; of tables, and of a value in a
@@ -40,10 +25,8 @@ impl LinkError {
     }
 }
 
-/// Why a link cannot be opened: [`LinkError::sentence`] of whatever a link can have, apart, so
-/// that a page that opens links does without the words of all else.
-#[must_use]
-pub fn link_sentence(kind: &LinkErrorKind) -> String {
+/// Why a link cannot be opened.
+fn link_sentence(kind: &LinkErrorKind) -> String {
     of_anything(kind, "link").unwrap_or_else(|| match kind {
         LinkErrorKind::CutShort => CUT_SHORT.into(),
         _ => {
@@ -75,12 +58,6 @@ fn of_anything(kind: &LinkErrorKind, noun: &str) -> Option<String> {
         ),
         _ => return None,
     })
-}
-
-/// A file of so many bytes is not opened at all.
-#[must_use]
-pub fn file_too_large(bytes: usize) -> String {
-    too_large("rocket", bytes)
 }
 
 fn too_large(what: &str, bytes: usize) -> String {
@@ -689,13 +666,5 @@ mod tests {
             assert!(said.contains(words), "{words}: {said}");
             assert_eq!(said.contains("Part 2:"), words.contains("Part 2:"), "{said}");
         }
-    }
-
-    #[test]
-    fn one_and_many_are_told_apart() {
-        assert_eq!(Missing::FinSets(1).label(), "1 set of fins");
-        assert_eq!(Missing::Sections(2).label(), "2 body sections");
-        assert_eq!(Missing::Weights(1).label(), "1 weight");
-        assert_eq!(Missing::Swings.label(), "the swings");
     }
 }

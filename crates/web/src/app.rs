@@ -44,6 +44,7 @@ use crate::later::Ask;
 use crate::places::PlaceMsg;
 use crate::places::hand_in::HandInMsg;
 use crate::places::swing::{self, SwingState};
+use crate::shell::unopened;
 
 /// Everything the page knows.
 #[derive(Debug)]
@@ -194,7 +195,7 @@ impl State {
                 Some(design.into())
             }
             link::Opened::Damaged(fault) => {
-                notice = Some(Notice::LinkDamaged(link::link_sentence(&fault.kind)));
+                notice = Some(Notice::LinkDamaged(unopened::link(&fault.kind)));
                 None
             }
         };
@@ -606,7 +607,7 @@ fn perform(state: &mut State, msg: Msg) -> Vec<Effect> {
                 reason = "saturates"
             )]
             let bytes = bytes as usize;
-            state.notice = Some(Notice::FileFault(link::file_too_large(bytes)));
+            state.notice = Some(Notice::FileFault(unopened::file_too_large(bytes)));
             vec![Effect::Redraw]
         }
         Msg::HashChanged(hash) if is_for_notebook(&hash) => {
@@ -915,7 +916,7 @@ fn hash_changed(state: &mut State, hash: &str) -> Vec<Effect> {
             changed()
         }
         link::Opened::Damaged(fault) => {
-            state.notice = Some(Notice::LinkDamaged(link::link_sentence(&fault.kind)));
+            state.notice = Some(Notice::LinkDamaged(unopened::link(&fault.kind)));
             vec![Effect::Redraw]
         }
     }

@@ -9,6 +9,7 @@ pub(crate) mod marked;
 pub(crate) mod menus;
 pub(crate) mod notice;
 pub(crate) mod strip;
+pub(crate) mod unopened;
 pub(crate) mod verdict;
 pub(crate) mod waiting;
 pub(crate) mod way;

@@ -185,12 +185,17 @@ fn messages_are_whole_sentences() {
         let (_, words) = all.split_once("notice__words\">").unwrap();
         words.split_once("</div>").unwrap().0.to_owned()
     };
-    let lost = vec![Missing::Sections(2), Missing::FinSets(1), Missing::Swings];
+    let lost = vec![
+        Missing::Sections(2),
+        Missing::FinSets(1),
+        Missing::Weights(1),
+        Missing::Swings,
+    ];
     for (notice, words) in [
         (
             Notice::LinkCut(lost),
             "<strong>This link was cut short.</strong> Missing: 2 body sections, 1 set of \
-             fins, the swings. Check every number, or ask for the link again.",
+             fins, 1 weight, the swings. Check every number, or ask for the link again.",
         ),
         (
             Notice::LinkCut(Vec::new()),
