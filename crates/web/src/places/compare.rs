@@ -11,7 +11,7 @@ pub(crate) use update::update;
 use maud::{Markup, html};
 use noseward_lesson::{COUNTED, Level, NOTE_CHARS, Overall, PLAN_CHARS, Trial};
 
-use super::form::{button, level, measured, mm, no_names, words};
+use super::form::{button, level, measured, mm, no_names, area};
 use super::trial::{changed, compared};
 use crate::app::State;
 use crate::notebook::NotebookField;
@@ -46,7 +46,7 @@ fn this_trial(state: &State, trial: &Trial) -> Markup {
             (compared(state, trial))
             (changed(state, trial))
             (versus(state, trial))
-            (words(state, NotebookField::Words, &html! { "It did this because … and anything else to remember." (no_names()) }, 2, NOTE_CHARS))
+            (area(state, NotebookField::Words, &html! { "It did this because … and anything else to remember." (no_names()) }, 2, NOTE_CHARS))
         }
     }
 }

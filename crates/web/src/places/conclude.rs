@@ -9,7 +9,7 @@ pub(crate) use update::update;
 use maud::{Markup, html};
 use noseward_lesson::{BOX_CHARS, Level, Sentences, Statement, Support};
 
-use super::form::{button, level, no_names, words};
+use super::form::{button, level, no_names, area};
 use crate::app::State;
 use crate::notebook::NotebookField;
 use crate::shell::{Region, region};
@@ -34,7 +34,7 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
         };
         region(id(of), html! {
             section class="conclude__box" {
-                (words(state, NotebookField::Statement(of), &html! { (label) (no_names()) }, 3, BOX_CHARS))
+                (area(state, NotebookField::Statement(of), &html! { (label) (no_names()) }, 3, BOX_CHARS))
                 div { (help(state, &sentences, of)) }
             }
         })
