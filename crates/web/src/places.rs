@@ -45,10 +45,7 @@ pub(crate) fn sheet_of_paper(markup: Markup) -> Vec<Region> {
 
 /// In place of a trial, where the notebook has no room for another.
 fn full() -> Vec<Region> {
-    vec![region(
-        "full",
-        html! { p { (labels::room_for_trials()) } },
-    )]
+    vec![region("full", html! { p { (labels::room_for_trials()) } })]
 }
 
 /// A sentence of what an error says of itself.

@@ -77,11 +77,7 @@ pub(crate) fn choice(
 }
 
 /// A length's field with the place for what is wrong in it.
-pub(crate) fn number(
-    state: &State,
-    note: NotebookField,
-    label: &Marked,
-) -> Markup {
+pub(crate) fn number(state: &State, note: NotebookField, label: &Marked) -> Markup {
     let name = note.name();
     let unit = state.units.length_unit();
     let described = match note {

@@ -93,16 +93,12 @@ fn point_form(
 ) -> Markup {
     let readings = trial.measured.of(point);
     let (name, how, sketch) = match point {
-        BalancePoint::Mass => (
-            words::measure_mass(),
-            words::measure_mass_how(),
-            Picture::HangingPoint,
-        ),
-        BalancePoint::Pressure => (
-            words::measure_pressure(),
-            words::measure_pressure_how(),
-            Picture::Balance,
-        ),
+        BalancePoint::Mass => {
+            (words::measure_mass(), words::measure_mass_how(), Picture::HangingPoint)
+        }
+        BalancePoint::Pressure => {
+            (words::measure_pressure(), words::measure_pressure_how(), Picture::Balance)
+        }
     };
     let counts = |at| trial.measured.counts(point, at, trial.design().length_mm());
     let ends = [

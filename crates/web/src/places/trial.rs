@@ -35,8 +35,9 @@ pub(crate) fn compared(state: &State, trial: &Trial) -> Markup {
     ));
     let gone = notebook.deleted().iter().map(|deleted| deleted.trial.id());
     others.extend(
-        gone.filter(|gone| trial.compared_with() == Some(*gone))
-            .map(|gone| (gone.to_string(), words::trial_with_deleted(number(gone)), true)),
+        gone.filter(|gone| trial.compared_with() == Some(*gone)).map(|gone| {
+            (gone.to_string(), words::trial_with_deleted(number(gone)), true)
+        }),
     );
     html! {
         @if others.len() > 1 { (choice(NotebookField::Compared, &html! { (words::trial_compared_with()) }, &others)) }
