@@ -22,6 +22,7 @@ use noseward_stability::{
     MeasuredPoints, Quantity, Report, Resolution, SeparationDraws, Severity, UnitSystem,
     Units, Verdict, WeightField, evaluate, trimmed, within,
 };
+use noseward_words::{self as words, Text};
 
 pub(crate) use computer::{Capability, CapabilityProbe, Computer};
 pub(crate) use edits::{
@@ -135,7 +136,7 @@ pub(crate) struct Uncertainty {
     pub(crate) verdict: Verdict,
     /// How sure the outcome is, and why it is no more than probable where it is.
     pub(crate) confidence: Confidence,
-    pub(crate) why: &'static str,
+    pub(crate) why: Text,
     /// What the model of the air leaves open.
     pub(crate) doubts: Option<Doubts>,
     /// The readings that matter most, the first the most.
@@ -719,7 +720,7 @@ fn copied(state: &mut State, text: String, is_link: bool, done: bool) -> Vec<Eff
     state.notice = Some(match (done, is_link) {
         (false, _) => Notice::CopyByHand(text),
         (true, true) => Notice::Copied { with_notebook },
-        (true, false) => Notice::said("Copied."),
+        (true, false) => Notice::said(words::app_copied()),
     });
     vec![Effect::Redraw]
 }
@@ -861,13 +862,8 @@ fn travelled(state: &mut State, forward: bool) -> Vec<Effect> {
     let before = state.document();
     let history = &mut state.history;
     if !forward && history.pass_over_facts() {
-        state.notice = Some(Notice::Said {
-            alarming: true,
-            words: "What is locked, and swings that are recorded, can’t be undone. If the last \
-                    swing was a slip, take it back under Swing. Undo once more takes back what was \
-                    done before."
-                .into(),
-        });
+        state.notice =
+            Some(Notice::Said { alarming: true, words: words::app_facts().into() });
         return vec![Effect::Redraw];
     }
     let shown = if forward { history.redo() } else { history.undo() };

@@ -3,6 +3,7 @@
 //! here only, one for each [`Part`].
 
 use noseward_lesson::Document;
+use noseward_words as words;
 use wasm_bindgen::JsValue;
 
 use crate::app::{Effect, NotebookMsg, Notice, Paper, Place, State, print};
@@ -155,12 +156,14 @@ pub(crate) fn trial(question: &mut Question<'_>) {
         }
         Ask::Told { forward, before } => {
             let now = state.document();
-            let (how, what) = if *forward {
-                ("Done again", now.done_since(before, state.units))
+            let words = if *forward {
+                let what = now.done_since(before, state.units);
+                what.map(|what| words::app_done_again(&what))
             } else {
-                ("Undone", before.done_since(&now, state.units))
+                let what = before.done_since(&now, state.units);
+                what.map(|what| words::app_undone(&what))
             };
-            state.notice = what.map(|what| Notice::said(format!("{how}: {what}.")));
+            state.notice = words.map(Notice::said);
         }
         _ => {}
     }

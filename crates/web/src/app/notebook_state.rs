@@ -5,6 +5,7 @@
 
 use noseward_lesson::{Colour, Group, MOST_GROUP_NUMBER, Notebook, Record, Trial};
 use noseward_link::QrSegments;
+use noseward_words as words;
 
 use std::borrow::Cow;
 
@@ -214,12 +215,8 @@ fn loaded(state: &mut State, part: Part, done: bool) -> Vec<Effect> {
             later::of_message(msg) == part && !matches!(msg, NotebookMsg::Kept { .. })
         };
         if state.desk.waiting.iter().any(waits) {
-            state.notice = Some(Notice::Said {
-                alarming: true,
-                words: "What you asked for waits: a part of the page could not be loaded. See \
-                        that the network is there, then ask again."
-                    .into(),
-            });
+            state.notice =
+                Some(Notice::Said { alarming: true, words: words::app_waits().into() });
         }
         return effects;
     }

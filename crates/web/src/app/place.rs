@@ -4,6 +4,7 @@
 use super::State;
 use crate::part::Part;
 use noseward_lesson::{Statement, Trial};
+use noseward_words::{self as words, Text};
 
 /// A place of the page.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -37,8 +38,8 @@ struct Row {
     /// Its name in the address.
     key: &'static str,
     /// Its name on the page.
-    name: &'static str,
-    heading: &'static str,
+    name: Text,
+    heading: Text,
     /// Whether the drawing stands beside it.
     has_drawing: bool,
     /// Whether the trial in hand is done with it; `None` for a place beside the path.
@@ -50,8 +51,8 @@ const PLACES: [Row; 9] = [
         place: Place::Rocket,
         part: None,
         key: "rocket",
-        name: "Rocket",
-        heading: "Your rocket",
+        name: words::places_rocket(),
+        heading: words::places_rocket_heading(),
         has_drawing: true,
         is_done: Some(|state| state.trial_in_hand().is_some()),
     },
@@ -59,8 +60,8 @@ const PLACES: [Row; 9] = [
         place: Place::Measure,
         part: Some(Part::Measure),
         key: "measure",
-        name: "Measure",
-        heading: "Measure both points",
+        name: words::places_measure(),
+        heading: words::places_measure_heading(),
         has_drawing: true,
         is_done: Some(|state| {
             state.trial_in_hand().is_some()
@@ -72,8 +73,8 @@ const PLACES: [Row; 9] = [
         place: Place::Predict,
         part: Some(Part::Trial),
         key: "predict",
-        name: "Predict",
-        heading: "Predict what it will do",
+        name: words::places_predict(),
+        heading: words::places_predict_heading(),
         has_drawing: true,
         is_done: Some(|state| state.trial_in_hand().is_some_and(Trial::is_locked)),
     },
@@ -81,8 +82,8 @@ const PLACES: [Row; 9] = [
         place: Place::Swing,
         part: Some(Part::Swing),
         key: "swing",
-        name: "Swing",
-        heading: "Swing it",
+        name: words::places_swing(),
+        heading: words::places_swing_heading(),
         has_drawing: true,
         is_done: Some(|state| {
             state.trial_in_hand().is_some_and(|trial| trial.swings().is_done())
@@ -92,8 +93,8 @@ const PLACES: [Row; 9] = [
         place: Place::Compare,
         part: Some(Part::Compare),
         key: "compare",
-        name: "Compare",
-        heading: "Compare what it did",
+        name: words::places_compare(),
+        heading: words::places_compare_heading(),
         has_drawing: true,
         is_done: Some(|state| {
             let is_done = |trial: &Trial| trial.is_complete() && !trial.note.is_empty();
@@ -104,8 +105,8 @@ const PLACES: [Row; 9] = [
         place: Place::Conclude,
         part: Some(Part::Trial),
         key: "conclude",
-        name: "Conclude",
-        heading: "What did you find out?",
+        name: words::places_conclude(),
+        heading: words::places_conclude_heading(),
         has_drawing: false,
         is_done: Some(|state| {
             let notebook = &state.desk.notebook;
@@ -117,8 +118,8 @@ const PLACES: [Row; 9] = [
         place: Place::HandIn,
         part: Some(Part::HandIn),
         key: "hand-in",
-        name: "Hand in",
-        heading: "Keep it, hand it in",
+        name: words::places_hand_in(),
+        heading: words::places_hand_in_heading(),
         has_drawing: false,
         is_done: Some(|state| state.handed_in),
     },
@@ -126,8 +127,8 @@ const PLACES: [Row; 9] = [
         place: Place::Why,
         part: Some(Part::Why),
         key: "why",
-        name: "Why?",
-        heading: "Why? The air from every side",
+        name: words::places_why(),
+        heading: words::places_why_heading(),
         has_drawing: false,
         is_done: None,
     },
@@ -135,8 +136,8 @@ const PLACES: [Row; 9] = [
         place: Place::Lead,
         part: Some(Part::Lead),
         key: "lead",
-        name: "For whoever leads",
-        heading: "For whoever leads",
+        name: words::places_lead(),
+        heading: words::places_lead(),
         has_drawing: false,
         is_done: None,
     },
@@ -163,12 +164,12 @@ impl Place {
     }
 
     /// Its name on the page.
-    pub(crate) fn name(self) -> &'static str {
+    pub(crate) fn name(self) -> Text {
         self.row().name
     }
 
     /// What stands at its top.
-    pub(crate) fn heading(self) -> &'static str {
+    pub(crate) fn heading(self) -> Text {
         self.row().heading
     }
 

@@ -4,6 +4,8 @@ use noseward_stability::{
     Confidence, Doubts, Influence, MeasuredPoints, SeparationDraws,
 };
 
+use noseward_words::{self as words, Text};
+
 use super::{Certainty, Effect, State, Uncertainty};
 
 /// Draws of one slice: some milliseconds on a slow machine.
@@ -54,11 +56,11 @@ impl State {
 
 /// How sure an outcome is, and why it is probable if it is: readings that overlap leave none
 /// more than probable.
-fn confidence(says: Option<Confidence>, overlap: bool) -> (Confidence, &'static str) {
-    let why = " Not all published sums say so.";
+fn confidence(says: Option<Confidence>, overlap: bool) -> (Confidence, Text) {
+    let why = words::verdict_not_all_sums();
     match says.unwrap_or(Confidence::Probably) {
         Confidence::Agreed | Confidence::Probably if overlap => {
-            (Confidence::Probably, " Your readings overlap.")
+            (Confidence::Probably, words::verdict_overlap())
         }
         says => (says, why),
     }

@@ -2,7 +2,9 @@
 
 use maud::{Markup, html};
 use noseward_lesson::{Colour, MOST_GROUP_NUMBER};
+use noseward_words as words;
 
+use super::marked::said;
 use crate::app::State;
 use crate::notebook::NotebookField;
 use crate::places::form::{button, choice};
@@ -17,20 +19,20 @@ pub(crate) fn menu(state: &State) -> Markup {
         .collect();
     html! {
         details class="menu menu--group" id="group-menu" {
-            summary { strong { (group) } span class="visually-hidden" { ": this group’s label" } }
+            summary { (said(words::group_menu(&group.to_string()))) }
             div class="menu__panel" {
-                div class="nb__choices" role="group" aria-label="This group’s label" {
-                    (choice(NotebookField::Colour, &html! { "Group" }, &colours))
-                    span class="visually-hidden" { label for=(NotebookField::Number.name()) { "Number of the group" } }
+                div class="nb__choices" role="group" aria-label=(words::group_label()) {
+                    (choice(NotebookField::Colour, &html! { (words::group_colour()) }, &colours))
+                    span class="visually-hidden" { label for=(NotebookField::Number.name()) { (words::group_number()) } }
                     select class="field__select" id=(NotebookField::Number.name()) data-note=(NotebookField::Number.name()) {
                         @for n in 1..=MOST_GROUP_NUMBER {
                             option value=(n) selected[n == group.number()] { (n) }
                         }
                     }
                 }
-                p class="nb__hint" { "Your group’s label, in place of names. Change it here." }
+                p class="nb__hint" { (words::group_hint()) }
                 (others(state))
-                p { (button("nb-new-group", "", true, &html! { "Another group on this computer" })) }
+                p { (button("nb-new-group", "", true, &html! { (words::group_another()) })) }
             }
         }
     }
@@ -44,18 +46,17 @@ fn others(state: &State) -> Markup {
         .iter()
         .filter(|slot| slot.number != desk.slot)
         .map(|slot| {
-            let label =
-                slot.group.map_or("one that this page cannot read".into(), |group| {
-                    format!("{group}: {}", slot.holds)
-                });
+            let label = slot.group.map_or(words::group_unreadable().into(), |group| {
+                words::group_other(&group.to_string(), &slot.holds)
+            });
             (slot.number.to_string(), label, false)
         })
         .collect();
     if others.is_empty() {
         return html! {};
     }
-    let mut entries =
-        vec![(desk.slot.to_string(), format!("{} (open)", desk.notebook.group), true)];
+    let open = words::group_open(&desk.notebook.group.to_string());
+    let mut entries = vec![(desk.slot.to_string(), open, true)];
     entries.extend(others);
-    choice(NotebookField::Slot, &html! { "Notebooks here" }, &entries)
+    choice(NotebookField::Slot, &html! { (words::group_notebooks()) }, &entries)
 }

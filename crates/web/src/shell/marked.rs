@@ -1,7 +1,7 @@
 //! A sentence with marks in it, as markup.
 
 use maud::{Markup, html};
-use noseward_words::{Mark, Marked};
+use noseward_words::{self as words, Mark, Marked};
 
 /// The sentence with each marked run in the element that `element` makes of it; a strong
 /// one is `<strong>` everywhere.
@@ -18,4 +18,22 @@ pub(crate) fn marked(
             }
         }
     }
+}
+
+/// A sentence of which some words are said with weight, or for screen readers only.
+#[expect(clippy::needless_pass_by_value, reason = "less code wherever one is said")]
+#[inline(never)]
+pub(crate) fn said(sentence: Marked) -> Markup {
+    marked(&sentence, &|mark, run| {
+        if mark == Mark::Aside {
+            html! { span class="visually-hidden" { (run) } }
+        } else {
+            html! { (run) }
+        }
+    })
+}
+
+/// Things one behind the other, with commas.
+pub(crate) fn listed(things: impl Iterator<Item = String>) -> String {
+    things.reduce(|before, next| words::lists_next(&before, &next)).unwrap_or_default()
 }

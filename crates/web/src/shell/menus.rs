@@ -2,7 +2,7 @@
 
 use maud::{Markup, html};
 
-use noseward_stability::trimmed;
+use noseward_words::{self as words, Number, Text};
 
 use crate::app::{Start, starts};
 
@@ -13,16 +13,16 @@ fn of_kind(is_wanted: fn(&Start) -> bool) -> Vec<(usize, Start)> {
 
 /// The examples.
 pub(crate) fn examples() -> Markup {
-    group("Examples", &of_kind(|start| matches!(start, Start::Example(_))))
+    group(words::menus_examples(), &of_kind(|start| matches!(start, Start::Example(_))))
 }
 
 /// The empty bottles.
 pub(crate) fn bottles() -> Markup {
     let bottles = of_kind(|start| matches!(start, Start::Bottle(_)));
-    group("An empty bottle (typical sizes: measure yours)", &bottles)
+    group(words::menus_bottles(), &bottles)
 }
 
-fn group(title: &str, starts: &[(usize, Start)]) -> Markup {
+fn group(title: Text, starts: &[(usize, Start)]) -> Markup {
     html! {
         p class="menu__title" { (title) }
         ul class="menu__list" {
@@ -39,6 +39,6 @@ fn group(title: &str, starts: &[(usize, Start)]) -> Markup {
 fn name(start: Start) -> String {
     match start {
         Start::Example(example) => example.summary().to_owned(),
-        Start::Bottle(size) => format!("{} litre", trimmed(size.litres(), 2)),
+        Start::Bottle(size) => words::menus_litres(Number::trimmed(size.litres(), 2)),
     }
 }

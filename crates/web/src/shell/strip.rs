@@ -1,9 +1,11 @@
 //! The strip below the drawing: separation, outcome and both points.
 
 use maud::{Markup, html};
-use noseward_stability::{Design, Figures, Nearer, Units, fixed};
+use noseward_stability::{Design, Figures, MeasuredPoint, Nearer, Units};
+use noseward_words::{self as words, Differs, Mark, Number, OfPoints, Text};
 
 use super::link_to;
+use super::marked::{marked, said};
 use crate::app::{Place, State};
 
 const MM: f64 = 1000.0;
@@ -19,13 +21,11 @@ pub(crate) fn apart(separation_m: f64, units: Units) -> String {
 }
 
 /// Which point is nearer the nose, as a sentence.
-pub(crate) fn nearer(separation_m: f64) -> &'static str {
+pub(crate) fn nearer(separation_m: f64) -> Text {
     match Nearer::of(separation_m) {
-        Nearer::CentreOfMass => "The centre of mass is nearer the nose.",
-        Nearer::CentreOfPressure => {
-            "The wrong way round: the centre of pressure is nearer the nose."
-        }
-        Nearer::Neither => "Both points are in the same place.",
+        Nearer::CentreOfMass => words::strip_mass_nearer(),
+        Nearer::CentreOfPressure => words::strip_pressure_nearer(),
+        Nearer::Neither => words::strip_same_place(),
     }
 }
 
@@ -38,7 +38,7 @@ pub(crate) fn strip(state: &State) -> Markup {
     if !state.tells_points() {
         return html! {
             div class="strip__words" {
-                p { strong { "Measure first. " } "What is worked out is told once you have measured it." }
+                p { (said(words::strip_measure_first())) }
                 @if state.has_stale_readings() { (stale_readings()) }
             }
         };
@@ -46,19 +46,22 @@ pub(crate) fn strip(state: &State) -> Markup {
     html! {
         div class="strip__main" {
             p class="strip__separation" {
-                span class="strip__number" { (least) }
-                @if Nearer::of(least_m) == Nearer::CentreOfPressure { " the wrong way round" }
-                @else { " apart" }
+                @let told = if Nearer::of(least_m) == Nearer::CentreOfPressure {
+                    words::strip_wrong_way(&least)
+                } else {
+                    words::strip_apart(&least)
+                };
+                (marked(&told, &element))
                 @if least_m.is_sign_negative() != figures.separation_m.is_sign_negative()
                     || least != as_drawn {
                     " " span class="strip__view" {
-                        span class="strip__rolls" { "as it rolls; " } "in this view " (as_drawn)
+                        (marked(&words::strip_in_view(&as_drawn), &element))
                     }
                 }
             }
             p class="strip__body-widths" {
                 (super::verdict::likely(state)) " · "
-                (fixed((least_m / figures.body_width_m).abs(), 1)) " body widths"
+                (words::strip_body_widths(Number::fixed((least_m / figures.body_width_m).abs(), 1)))
             }
         }
         div class="strip__picture" { (super::verdict::resting_picture(state)) }
@@ -67,26 +70,29 @@ pub(crate) fn strip(state: &State) -> Markup {
     }
 }
 
+/// The figure, and what a telephone does without.
+fn element(mark: Mark, run: &str) -> Markup {
+    let class = if mark == Mark::Value { "strip__number" } else { "strip__rolls" };
+    html! { span class=(class) { (run) } }
+}
+
 fn stale_readings() -> Markup {
-    html! { span { "Your readings are of the rocket before you changed it." } }
+    html! { span { (words::strip_stale_readings()) } }
 }
 
 /// What the strip says of the outcome.
 fn verdict(state: &State, figures: &Figures) -> Markup {
     if state.is_stale() {
         return html! {
-            p {
-                strong { "This is the last rocket that could be drawn. " }
-                "Put right what is marked."
-            }
+            p { (said(words::strip_last_drawn())) }
         };
     }
     html! {
         @if !state.tells_outcome() {
             p {
-                strong { "Predict first. " } "What will it do on its string? "
+                (said(words::strip_predict_first())) " "
                 @if state.place != Place::Predict {
-                    (link_to(Place::Predict, "strip-predict", &html! { "Predict" }))
+                    (link_to(Place::Predict, "strip-predict", &html! { (words::places_predict()) }))
                 }
             }
         } @else {
@@ -109,14 +115,14 @@ fn points(state: &State, figures: &Figures) -> Markup {
     let points = [
         (
             "legend legend--mass",
-            "centre of mass ",
+            OfPoints::Mass,
             state.measured.centre_of_mass.as_ref(),
             figures.mass.centre_m,
             figures.computed_mass.centre_m,
         ),
         (
             "legend legend--wind",
-            "centre of pressure (side-on) ",
+            OfPoints::Pressure,
             state.measured.centre_of_pressure.as_ref(),
             figures.centre_of_pressure_side_on_m,
             figures.computed_centre_of_pressure_side_on_m,
@@ -124,19 +130,12 @@ fn points(state: &State, figures: &Figures) -> Markup {
     ];
     html! {
         p class=(if state.measured.is_empty() { "strip__legend" } else { "strip__legend strip__legend--measured" }) {
-            @for (class, name, measured, leads_m, computed_m) in points {
+            @for (class, of, measured, leads_m, computed_m) in points {
                 span class=(class) {
-                    (name)
-                    @if let Some(measured) = measured {
-                        strong { (written(leads_m)) } " measured"
-                        @if measured.most_m() > measured.least_m() {
-                            ", " (written(measured.least_m())) " to " (written(measured.most_m()))
-                        }
-                        "; " (written(computed_m)) " worked out"
-                        @if state.differs(measured, computed_m) {
-                            strong { ": they differ" }
-                        }
-                    } @else { (written(leads_m)) }
+                    @match measured {
+                        Some(measured) => (point(state, of, measured, leads_m, computed_m)),
+                        None => (words::strip_point(of, &written(leads_m))),
+                    }
                 }
                 " "
             }
@@ -145,6 +144,29 @@ fn points(state: &State, figures: &Figures) -> Markup {
             }
         }
     }
+}
+
+/// What the strip says of a point that was measured.
+fn point(
+    state: &State,
+    of: OfPoints,
+    measured: &MeasuredPoint,
+    leads_m: f64,
+    computed_m: f64,
+) -> Markup {
+    let written = |m: f64| state.units.reading(m * MM);
+    let (leads, computed) = (written(leads_m), written(computed_m));
+    let (least_m, most_m) = (measured.least_m(), measured.most_m());
+    let differs = match state.differs(measured, computed_m) {
+        true => Differs::Differs,
+        false => Differs::Agrees,
+    };
+    said(if most_m > least_m {
+        let (least, most) = (written(least_m), written(most_m));
+        words::strip_point_range(of, differs, &leads, &least, &most, &computed)
+    } else {
+        words::strip_point_measured(of, differs, &leads, &computed)
+    })
 }
 
 /// One short sentence for the live region.
@@ -157,10 +179,13 @@ pub(crate) fn spoken(state: &State) -> String {
     if !state.tells_points() {
         return String::new();
     }
-    let name = match super::verdict::told(state, figures) {
-        (name, _) if state.tells_outcome() => format!(" {name}"),
-        _ => String::new(),
-    };
     let least_m = figures.least_separation_m;
-    format!("Separation {}. {}{name}", apart(least_m, state.units), nearer(least_m))
+    let mut spoken = words::strip_spoken(&apart(least_m, state.units));
+    spoken.push(' ');
+    spoken.push_str(&nearer(least_m));
+    if state.tells_outcome() {
+        spoken.push(' ');
+        spoken.push_str(&super::verdict::told(state, figures).0);
+    }
+    spoken
 }

@@ -4,37 +4,52 @@ use std::f64::consts::FRAC_PI_4;
 
 use maud::{Markup, PreEscaped, html};
 use noseward_drawing::{svg_document, turned_rocket};
-use noseward_stability::{Confidence, Figures, Outcome, Verdict, fixed, minus};
+use noseward_stability::{Confidence, Figures, Outcome, Verdict, minus};
+use noseward_words::{self as words, ComesOut, Number, Text};
 
+use super::marked::listed;
 use super::strip::drawn;
 use crate::app::{Certainty, Code, State, Uncertainty};
 use crate::part::Part;
 
 /// The names of the outcomes, in the order in which they are counted.
-pub(crate) const OUTCOMES: [&str; 4] =
-    [SELF_RIGHTING, "Straight start only", BROADSIDE, "Swaps ends"];
-const SELF_RIGHTING: &str = "Self-righting";
-const BROADSIDE: &str = "Broadside";
+pub(crate) const OUTCOMES: [Text; 4] = [
+    words::verdict_self_righting(),
+    words::verdict_straight_start_only(),
+    words::verdict_broadside(),
+    words::verdict_swaps_ends(),
+];
 
-/// An outcome's name and what it means, in a pupil's words.
-fn outcome(outcome: Outcome) -> (&'static str, String) {
+/// The outcomes in the order in which they are counted.
+const COUNTED: [ComesOut; 4] = [
+    ComesOut::SelfRighting,
+    ComesOut::StraightStartOnly,
+    ComesOut::Broadside,
+    ComesOut::SwapsEnds,
+];
+
+/// An outcome as sentences tell it.
+fn outcome(outcome: Outcome) -> ComesOut {
     match outcome {
-        Outcome::SelfRighting => (
-            SELF_RIGHTING,
-            "The air turns this rocket back nose-first, whichever way it points.".into(),
-        ),
-        Outcome::StraightStartOnly => (
-            "Straight start only",
-            "It flies nose-first if it starts so, but can also settle otherwise.".into(),
-        ),
-        Outcome::Broadside { angle_rad } => (
-            if angle_rad < FRAC_PI_4 { "At an angle" } else { BROADSIDE },
-            format!("The air holds it tilted by {}°.", fixed(angle_rad.to_degrees(), 0)),
-        ),
-        Outcome::SwapsEnds => {
-            ("Swaps ends", "The air turns this rocket round to fly tail-first.".into())
-        }
+        Outcome::SelfRighting => ComesOut::SelfRighting,
+        Outcome::StraightStartOnly => ComesOut::StraightStartOnly,
+        Outcome::Broadside { angle_rad } if angle_rad < FRAC_PI_4 => ComesOut::AtAnAngle,
+        Outcome::Broadside { .. } => ComesOut::Broadside,
+        Outcome::SwapsEnds => ComesOut::SwapsEnds,
     }
+}
+
+/// What an outcome means, in a pupil's words.
+fn meaning(outcome: Outcome) -> String {
+    match outcome {
+        Outcome::SelfRighting => words::verdict_means_self_righting(),
+        Outcome::StraightStartOnly => words::verdict_means_straight_start_only(),
+        Outcome::Broadside { angle_rad } => {
+            return words::verdict_means_tilted(Number::fixed(angle_rad.to_degrees(), 0));
+        }
+        Outcome::SwapsEnds => words::verdict_means_swaps_ends(),
+    }
+    .into()
 }
 
 /// How sure the outcome is; `None` until the readings have been tried: what is said before
@@ -50,21 +65,31 @@ fn confidence(state: &State) -> Option<Confidence> {
 
 /// What the strip says: the outcome with how sure it is, or that it is open.
 pub(crate) fn told(state: &State, figures: &Figures) -> (String, String) {
-    let (name, meaning) = outcome(figures.outcome);
-    match confidence(state) {
-        None => (format!("{name}?"), "How sure that is is being worked out.".into()),
-        Some(Confidence::Agreed) => (format!("{name}."), meaning),
-        Some(Confidence::Probably) => {
-            let why = known(state).map_or("", |sure| sure.why);
-            (
-                format!("Probably {}.", name.to_ascii_lowercase()),
-                format!("{meaning}{why}"),
-            )
-        }
-        Some(Confidence::TooClose) => {
-            ("Too close to call.".into(), "What is not known exactly decides.".into())
-        }
+    let comes_out = outcome(figures.outcome);
+    let name = match confidence(state) {
+        None => words::verdict_open(comes_out),
+        Some(Confidence::Agreed) => words::verdict_agreed(comes_out),
+        Some(Confidence::Probably) => words::verdict_probably(comes_out),
+        Some(Confidence::TooClose) => words::verdict_too_close().into(),
+    };
+    (name, means(state, figures))
+}
+
+/// What stands behind the outcome: what it means, and what makes it less than sure.
+fn means(state: &State, figures: &Figures) -> String {
+    let confidence = confidence(state);
+    match confidence {
+        None => return words::verdict_means_open().into(),
+        Some(Confidence::TooClose) => return words::verdict_means_too_close().into(),
+        Some(Confidence::Agreed | Confidence::Probably) => {}
     }
+    let mut means = meaning(figures.outcome);
+    if let Some(sure) = known(state).filter(|_| confidence == Some(Confidence::Probably))
+    {
+        means.push(' ');
+        means.push_str(&sure.why);
+    }
+    means
 }
 
 /// The rocket at rest in the wind, small, for the strip. Nothing while the outcome is
@@ -82,7 +107,7 @@ pub(crate) fn resting_picture(state: &State) -> Markup {
     };
     html! {
         @if let Some(mut scene) = turned_rocket(design, figures, angle_rad) {
-            @let () = scene.name = "The rocket at rest, with the wind from the left".into();
+            @let () = scene.name = words::verdict_picture().into();
             (PreEscaped(svg_document(&scene, None)))
         }
     }
@@ -90,14 +115,21 @@ pub(crate) fn resting_picture(state: &State) -> Markup {
 
 /// The outcome as sentences that stand by themselves, and what rolling has to do with it.
 pub(crate) fn outcome_sentence(state: &State, figures: &Figures) -> String {
-    let (name, meaning) = told(state, figures);
-    let two = state.drawn.0.fins.iter().any(|set| set.count == 2);
-    let plane = if two && figures.deciding_roll_deg != 0.0 {
-        " Two fins steady it in one plane only; the other plane decides."
-    } else {
-        ""
+    let comes_out = outcome(figures.outcome);
+    let mut told = match confidence(state) {
+        None => words::verdict_will_open(comes_out),
+        Some(Confidence::Agreed) => words::verdict_will_agreed(comes_out),
+        Some(Confidence::Probably) => words::verdict_will_probably(comes_out),
+        Some(Confidence::TooClose) => words::verdict_will_too_close().into(),
     };
-    format!("What the air will do: {} {meaning}{plane}", name.to_ascii_lowercase())
+    told.push(' ');
+    told.push_str(&means(state, figures));
+    let two = state.drawn.0.fins.iter().any(|set| set.count == 2);
+    if two && figures.deciding_roll_deg != 0.0 {
+        told.push(' ');
+        told.push_str(&words::verdict_two_fins());
+    }
+    told
 }
 
 pub(crate) fn known(state: &State) -> Option<&Uncertainty> {
@@ -109,27 +141,22 @@ pub(crate) fn known(state: &State) -> Option<&Uncertainty> {
 
 /// How often each outcome came up, those that did.
 pub(crate) fn shares(verdict: &Verdict) -> String {
-    let told: Vec<String> = OUTCOMES
-        .iter()
-        .zip(verdict.shares)
-        .filter(|(_, share)| *share >= 0.005)
-        .map(|(name, share)| {
-            let name = name.to_ascii_lowercase();
-            if share >= 0.995 {
-                format!("{name} in all tries")
-            } else {
-                format!("{name} in {} of 100 tries", fixed(share * 100.0, 0))
-            }
-        })
-        .collect();
-    told.join(", ")
+    let came_out = COUNTED.into_iter().zip(verdict.shares);
+    listed(came_out.filter(|(_, share)| *share >= 0.005).map(|(comes_out, share)| {
+        if share >= 0.995 {
+            words::verdict_in_all_tries(comes_out)
+        } else {
+            words::verdict_in_tries(comes_out, Number::fixed(share * 100.0, 0))
+        }
+    }))
 }
 
 /// Where the separation is likely to be, for the strip. Dots hold its place until it is
 /// known.
 pub(crate) fn likely(state: &State) -> String {
-    let reading = |m: f64| state.units.reading(m * 1000.0);
-    let interval = known(state).map(|sure| sure.verdict.separation_m);
-    let told = interval.map(|i| format!("{} to {}", reading(i.low), reading(i.high)));
-    minus(&format!("likely {}", told.as_deref().unwrap_or("…")))
+    let reading = |m: f64| minus(&state.units.reading(m * 1000.0));
+    match known(state).map(|sure| sure.verdict.separation_m) {
+        Some(told) => words::strip_likely(&reading(told.low), &reading(told.high)),
+        None => words::strip_likely_open().into(),
+    }
 }

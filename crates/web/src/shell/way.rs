@@ -3,6 +3,7 @@
 use maud::{Markup, html};
 use noseward_lesson::Trial;
 use noseward_stability::Severity;
+use noseward_words::{self as words, Text};
 
 use super::{group, pressed};
 use crate::app::{Place, State};
@@ -22,7 +23,7 @@ pub(crate) fn path(state: &State, hash: &str) -> Markup {
                             @if done { "✓" } @else { (number) }
                         }
                         span class="path__name" { (place.name()) }
-                        @if done { span class="visually-hidden" { " (done)" } }
+                        @if done { span class="visually-hidden" { " " (words::way_done()) } }
                     }
                 }
             }
@@ -40,21 +41,21 @@ pub(crate) fn tools(state: &State, hash: &str) -> Markup {
     let aria_disabled = |on: bool| if on { "false" } else { "true" };
     html! {
         a class="button" id="to-why" href=(href(Place::Why, hash)) data-action="to"
-            data-target="why" aria-current=[(state.place == Place::Why).then_some("page")] { "Why?" }
+            data-target="why" aria-current=[(state.place == Place::Why).then_some("page")] { (words::places_why()) }
         button class="button" type="button" id="undo" data-action="undo"
-            aria-disabled=(aria_disabled(state.can_undo())) { "Undo" }
+            aria-disabled=(aria_disabled(state.can_undo())) { (words::way_undo()) }
         button class="button" type="button" id="redo" data-action="redo"
-            aria-disabled=(aria_disabled(state.can_redo())) { "Redo" }
+            aria-disabled=(aria_disabled(state.can_redo())) { (words::way_redo()) }
         details class="menu" id="more-menu" {
-            summary class="button" { "More" }
+            summary class="button" { (words::way_more()) }
             div class="menu__panel" {
-                button class="menu__item" type="button" id="copy-link" data-action="copy-link" { "Copy link" }
-                button class="menu__item" type="button" id="save" data-action="save" { "Save as a file" }
-                button class="menu__item" type="button" id="print" data-action="print" { "Print the rocket" }
+                button class="menu__item" type="button" id="copy-link" data-action="copy-link" { (words::way_copy_link()) }
+                button class="menu__item" type="button" id="save" data-action="save" { (words::way_save()) }
+                button class="menu__item" type="button" id="print" data-action="print" { (words::way_print()) }
                 button class="menu__item" type="button" id="big" data-action=(if state.big { "usual" } else { "big" })
-                    aria-pressed=(pressed(state.big)) { "Large, for a projector" }
+                    aria-pressed=(pressed(state.big)) { (words::way_large()) }
                 a class="menu__item" id="to-lead" href=(href(Place::Lead, hash)) data-action="to"
-                    data-target="lead" aria-current=[(state.place == Place::Lead).then_some("page")] { "For whoever leads" }
+                    data-target="lead" aria-current=[(state.place == Place::Lead).then_some("page")] { (words::places_lead()) }
             }
         }
     }
@@ -67,9 +68,11 @@ pub(crate) fn trial_line(state: &State) -> Markup {
         (group::menu(state))
         @match state.trial_in_hand() {
             Some(trial) => {
-                " · trial " (trial.id())
-                @if let Some(with) = trial.compared_with() { ", compared with trial " (with) }
-                @else { ", the baseline" }
+                @let number = usize::from(trial.id()).into();
+                " · "
+                @if let Some(with) = trial.compared_with() {
+                    (words::way_compared(number, usize::from(with).into()))
+                } @else { (words::way_baseline(number)) }
             }
             None => @if let Some(trial) = notebook.in_hand() { (changed(trial, notebook.next_number())) }
         }
@@ -79,10 +82,11 @@ pub(crate) fn trial_line(state: &State) -> Markup {
 
 /// The rocket is no longer that of the trial in hand.
 fn changed(trial: &Trial, next: u16) -> Markup {
+    let number = usize::from(trial.id()).into();
     html! {
-        " · changed since trial " (trial.id()) ": trial " (next) " begins when you measure or predict "
+        " · " (words::way_changed(number, usize::from(next).into())) " "
         button type="button" class="button button--small" id="nb-bring-back" data-action="nb-open"
-            data-target=(trial.id()) { "Bring trial " (trial.id()) " back" }
+            data-target=(trial.id()) { (words::way_bring_back(number)) }
     }
 }
 
@@ -96,20 +100,20 @@ pub(crate) fn head(state: &State) -> Markup {
 /// The way to the next place: what is done there, or what it waits for.
 pub(crate) fn next(state: &State, hash: &str) -> Markup {
     let next = state.place.next();
-    let (words, waits) = reason(state);
+    let (why, waits) = reason(state);
     let label = match state.place {
-        Place::HandIn | Place::Why | Place::Lead => "Back to the rocket".to_owned(),
-        _ => next.name().to_owned(),
+        Place::HandIn | Place::Why | Place::Lead => words::way_back(),
+        _ => next.name(),
     };
     html! {
-        p class="next__words" id="next-words" { (words) }
+        p class="next__words" id="next-words" { @if let Some(why) = why { (why) } }
         // Above a small page that one scrolls away.
         @if state.can_undo() {
-            button class="button narrow" type="button" id="undo-below" data-action="undo" { "Undo" }
+            button class="button narrow" type="button" id="undo-below" data-action="undo" { (words::way_undo()) }
         }
         @if state.place == Place::Compare {
             a class="button" id="next-rocket" href=(href(Place::Rocket, hash)) data-action="to"
-                data-target="rocket" { "Change one thing" }
+                data-target="rocket" { (words::way_change_one()) }
         }
         a class={ "button" @if !waits { " button--main" } } id="next" href=(href(next, hash)) data-action="to"
             data-target=(next.key()) aria-describedby="next-words" { (label) " " span aria-hidden="true" { "→" } }
@@ -117,41 +121,33 @@ pub(crate) fn next(state: &State, hash: &str) -> Markup {
 }
 
 /// Why one goes on, or what should be done before; whether something should.
-fn reason(state: &State) -> (&'static str, bool) {
+fn reason(state: &State) -> (Option<Text>, bool) {
     let trial = state.trial_in_hand();
-    match state.place {
+    let (why, waits) = match state.place {
         Place::Rocket
             if state
                 .faults()
                 .iter()
                 .any(|(_, severity, _)| *severity == Severity::Stop) =>
         {
-            ("First put right what is marked.", true)
+            (words::way_mend(), true)
         }
-        Place::Rocket => ("Next: find both points of the real rocket.", false),
+        Place::Rocket => (words::way_to_measure(), false),
         Place::Measure if Place::Measure.is_done(state) && trial.is_some() => {
-            ("Next: say what it will do, before you swing it.", false)
+            (words::way_to_predict(), false)
         }
-        Place::Measure => (
-            "First a guess and three readings of each point. No rocket at hand? Go on.",
-            true,
-        ),
-        Place::Predict if state.is_predicted() => {
-            ("Locked. Next: the cards, with the adult.", false)
-        }
-        Place::Predict => ("First choose, say why, and lock it.", true),
+        Place::Measure => (words::way_first_measure(), true),
+        Place::Predict if state.is_predicted() => (words::way_to_swing(), false),
+        Place::Predict => (words::way_first_choose(), true),
         Place::Swing if trial.is_some_and(|trial| trial.swings().is_done()) => {
-            ("Next: did it do what you thought?", false)
+            (words::way_to_compare(), false)
         }
-        Place::Swing if !state.is_predicted() => ("First lock a prediction.", true),
-        Place::Swing => ("First three swings, each recorded.", true),
-        Place::Compare => {
-            ("Next: change one thing and test again, or say what you found out.", false)
-        }
-        Place::Conclude => ("Next: keep it, and hand it in.", false),
-        Place::HandIn => {
-            ("That is the whole path. Change one thing, and go round again.", false)
-        }
-        Place::Why | Place::Lead => ("", false),
-    }
+        Place::Swing if !state.is_predicted() => (words::way_first_lock(), true),
+        Place::Swing => (words::way_first_swings(), true),
+        Place::Compare => (words::way_to_conclude(), false),
+        Place::Conclude => (words::way_to_hand_in(), false),
+        Place::HandIn => (words::way_round_again(), false),
+        Place::Why | Place::Lead => return (None, false),
+    };
+    (Some(why), waits)
 }

@@ -14,7 +14,7 @@ faults-body = الجسم
 faults-fins = الزعانف
 faults-weights = الأثقال
 faults-measured = ما قيس
-faults-bottle = الزجاجة
+faults-bottle = القارورة
 faults-field = { $measure ->
     [shape] { $card }، الشكل
     [length] { $card }، الطول

@@ -81,7 +81,7 @@ mod going {
         loop {
             let place = state.place;
             let head = region(&state, "place-title");
-            assert_eq!(head, place.heading());
+            assert_eq!(head, place.heading().as_str());
             let path = region(&state, "path");
             let (_, current) = path.split_once("aria-current=\"page\"").unwrap();
             assert!(current.contains(&format!("\"path__name\">{}<", place.name())));

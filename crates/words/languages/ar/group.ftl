@@ -1,0 +1,10 @@
+group-menu = <b>{ $group }</b><aside>: اسم هذه المجموعة</aside>
+group-label = اسم هذه المجموعة
+group-colour = المجموعة
+group-number = رقم المجموعة
+group-another = مجموعة أخرى على هذا الحاسوب
+group-notebooks = الدفاتر هنا
+group-open = { $group } (مفتوح)
+group-other = { $group }: { $holds }
+group-unreadable = دفتر لا تستطيع هذه الصفحة قراءته
+group-hint = اسم مجموعتكم بدلًا من أسمائكم. يمكنكم تغييره هنا.

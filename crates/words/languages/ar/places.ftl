@@ -1,0 +1,17 @@
+places-rocket = الصاروخ
+places-rocket-heading = صاروخكم
+places-measure = القياس
+places-measure-heading = قيسوا النقطتين
+places-predict = التوقّع
+places-predict-heading = توقّعوا ما سيفعله
+places-swing = التدوير
+places-swing-heading = دوّروه
+places-compare = المقارنة
+places-compare-heading = قارنوا ما فعله
+places-conclude = الاستنتاج
+places-conclude-heading = ماذا اكتشفتم؟
+places-hand-in = التسليم
+places-hand-in-heading = احفظوه وسلّموه
+places-why = لماذا؟
+places-why-heading = لماذا؟ الهواء من كل جانب
+places-lead = لمن يقود الدرس

@@ -1,0 +1,10 @@
+group-menu = <b>{ $group }</b><aside>: Name dieser Gruppe</aside>
+group-label = Name dieser Gruppe
+group-colour = Gruppe
+group-number = Nummer der Gruppe
+group-another = Eine andere Gruppe an diesem Computer
+group-notebooks = Hefte hier
+group-open = { $group } (offen)
+group-other = { $group }: { $holds }
+group-unreadable = eines, das diese Seite nicht lesen kann
+group-hint = Euer Gruppenname, statt eurer eigenen Namen. Hier könnt ihr ihn ändern.

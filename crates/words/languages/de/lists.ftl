@@ -1,0 +1,1 @@
+lists-next = { $before }, { $next-one }

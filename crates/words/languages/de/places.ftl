@@ -1,0 +1,17 @@
+places-rocket = Rakete
+places-rocket-heading = Eure Rakete
+places-measure = Messen
+places-measure-heading = Messt beide Punkte
+places-predict = Vorhersagen
+places-predict-heading = Sagt vorher, was sie tun wird
+places-swing = Schleudern
+places-swing-heading = Schleudert sie
+places-compare = Vergleichen
+places-compare-heading = Vergleicht, was sie getan hat
+places-conclude = Schließen
+places-conclude-heading = Was habt ihr herausgefunden?
+places-hand-in = Abgeben
+places-hand-in-heading = Aufheben und abgeben
+places-why = Warum?
+places-why-heading = Warum? Die Luft von allen Seiten
+places-lead = Für alle, die anleiten

@@ -1,0 +1,1 @@
+menus-litres = { $litres } liter
