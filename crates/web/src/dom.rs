@@ -296,7 +296,7 @@ impl Page {
         if let Some(drawing) = drawing {
             self.screen.show_drawing("sheet", &drawing)?;
         } else if has_drawing {
-            self.screen.show("sheet", shell::NOTHING_DRAWN)?;
+            self.screen.show("sheet", &shell::nothing_drawn().into_string())?;
         }
         if self.passing.replace(passes.clone()) != passes && passes.is_some() {
             self.passing_timer.restart(PASSING_MS);

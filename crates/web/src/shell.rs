@@ -19,6 +19,7 @@ use maud::{Markup, html};
 use noseward_drawing::{LabelStyle, Scene, Sheet, rocket, svg_document, svg_group};
 use noseward_link as link;
 use noseward_stability::{Field, trimmed};
+use noseward_words as words;
 
 use crate::app::{Place, State};
 
@@ -95,7 +96,9 @@ pub(crate) fn drawing(state: &State) -> Option<Drawing> {
 }
 
 /// What stands on the sheet of a rocket that cannot be drawn, and never could be in this visit.
-pub(crate) const NOTHING_DRAWN: &str = "<p class=\"sheet__message\">This rocket cannot be drawn yet: first put right what is listed below.</p>";
+pub(crate) fn nothing_drawn() -> Markup {
+    html! { p class="sheet__message" { (words::strip_nothing_drawn()) } }
+}
 
 /// What is brought up to date in the frame after a change: the drawing, its strip, messages.
 pub(crate) fn first(state: &State) -> Vec<Region> {
@@ -148,17 +151,18 @@ pub(crate) fn spoken(state: &State) -> String {
     strip::spoken(state)
 }
 
-/// A unit as a screen reader should say it.
+/// A unit as a screen reader should say it, behind “in”.
 pub(crate) fn spoken_unit(unit: &str) -> &str {
     match unit {
-        "mm" => "millimetres",
-        "g" => "grams",
-        "in" => "inches",
-        "oz" => "ounces",
-        "°" => "degrees",
-        "g/m²" => "grams per square metre",
-        other => other,
+        "mm" => words::units_millimetres(),
+        "g" => words::units_grams(),
+        "in" => words::units_inches(),
+        "oz" => words::units_ounces(),
+        "°" => words::units_degrees(),
+        "g/m²" => words::units_grams_per_square_metre(),
+        other => return other,
     }
+    .as_str()
 }
 
 /// The id of the element that a fault's field leads to.

@@ -84,10 +84,16 @@ impl From<Text> for String {
 /// One call where it stands in markup.
 #[cfg(feature = "maud")]
 impl maud::Render for Text {
-    #[inline(never)]
+    #[inline(always)]
     fn render_to(&self, buffer: &mut String) {
-        self.as_str().render_to(buffer);
+        render(self.0, buffer);
     }
+}
+
+#[cfg(feature = "maud")]
+#[inline(never)]
+fn render(sentence: &'static Sentence, buffer: &mut String) {
+    maud::Render::render_to(plain(sentence), buffer);
 }
 
 #[cfg(test)]

@@ -4,6 +4,7 @@ use noseward_stability::{
     Body, COMMON_WEIGHTS, Component, Design, Field, FinField, FinSet, Mass, Material,
     Planform, Report, Section, SectionField, SectionKind, Weight, WeightField, limits,
 };
+use noseward_words as words;
 
 /// A part that can be added.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -130,10 +131,10 @@ impl MassChoice {
 
     pub(crate) fn name(self) -> &'static str {
         match self {
-            Self::Weighed => "weighed on scales",
+            Self::Weighed => words::rocket_weighed().into(),
             Self::Of(material) => material.name(),
-            Self::Sheet => "another sheet",
-            Self::Joined => "weighed with the part in front",
+            Self::Sheet => words::rocket_another_sheet().into(),
+            Self::Joined => words::rocket_weighed_with().into(),
         }
     }
 

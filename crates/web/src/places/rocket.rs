@@ -4,6 +4,7 @@ mod field;
 mod measurements;
 
 use maud::{Markup, html};
+use noseward_words as words;
 
 use crate::app::{Notice, State};
 use crate::shell::{Region, menus, notice, region};
@@ -24,18 +25,18 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
 /// Three ways in: a bottle like one's own, an example, a link or code.
 fn begin(state: &State) -> Markup {
     html! {
-        div class="begin" role="group" aria-label="Begin with" {
-            span class="begin__words" { "Begin with" }
+        div class="begin" role="group" aria-label=(words::rocket_begin()) {
+            span class="begin__words" { (words::rocket_begin()) }
             details class="menu" id="begin-bottle" {
-                summary class="button button--small" { "our bottle" }
+                summary class="button button--small" { (words::rocket_begin_bottle()) }
                 div class="menu__panel" { (menus::bottles()) }
             }
             details class="menu" id="begin-example" {
-                summary class="button button--small" { "an example" }
+                summary class="button button--small" { (words::rocket_begin_example()) }
                 div class="menu__panel" { (menus::examples()) }
             }
             details class="menu" id="begin-open" {
-                summary class="button button--small" { "a link, code or file" }
+                summary class="button button--small" { (words::rocket_begin_open()) }
                 div class="menu__panel" { (open(state)) }
             }
         }
@@ -45,11 +46,11 @@ fn begin(state: &State) -> Markup {
 /// Opening what somebody has.
 fn open(state: &State) -> Markup {
     html! {
-        p class="menu__title" { label for="open-file" { "A file that was saved here" } }
+        p class="menu__title" { label for="open-file" { (words::rocket_open_file()) } }
         input class="menu__file" id="open-file" type="file"
             accept=".json,.txt,.csv,.tsv,application/json,text/plain,text/csv";
         p class="menu__title" {
-            label for="open-text" { "Or paste a link or the text of a file, or type a code" }
+            label for="open-text" { (words::rocket_open_text()) }
         }
         textarea class="menu__text" id="open-text" rows="3" spellcheck="false" data-own-text="" {}
         p class="menu__fault" id="open-fault" role="alert" {
@@ -58,6 +59,6 @@ fn open(state: &State) -> Markup {
             }
         }
         button class="button button--main" type="button" id="open-pasted"
-            data-action="open-pasted" { "Open this text" }
+            data-action="open-pasted" { (words::rocket_open_pasted()) }
     }
 }

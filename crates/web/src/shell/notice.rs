@@ -1,7 +1,10 @@
 //! Messages above the place, and the line about what is kept.
 
 use maud::{Markup, html};
+use noseward_link::Missing;
+use noseward_words::{self as words, LinkHolds, LinkOpens, Text};
 
+use super::marked::{listed, said};
 use crate::app::{Keeping, Notice, State};
 
 /// A message that stays until somebody closes it, and what is kept instead of this rocket.
@@ -31,10 +34,9 @@ fn parts(state: &State) -> Markup {
     let progress = parts.progress();
     html! {
         @if progress.of > 0 {
-            @let missing: Vec<String> = parts.missing().iter().map(u8::to_string).collect();
+            @let missing = listed(parts.missing().iter().map(u8::to_string));
             p class="notice" {
-                (progress.have) " of " (progress.of) " parts are here. Still missing: "
-                (missing.join(", ")) ". Open them in the same way, in any order."
+                (words::notice_parts(progress.have.into(), progress.of.into(), &missing))
             }
         }
     }
@@ -44,116 +46,76 @@ fn message(notice: &Notice, is_served: bool) -> Markup {
     let (alarming, words) = match notice {
         Notice::LinkCut(missing) => (
             true,
-            html! {
-                strong { "This link was cut short. " }
-                @if missing.is_empty() {
-                    "Its end is missing. Check every number, or ask for the link again."
-                } @else {
-                    "Missing: "
-                    @for (i, what) in missing.iter().enumerate() {
-                        @if i > 0 { ", " }
-                        (what.label())
-                    }
-                    ". Check every number, or ask for the link again."
-                }
-            },
+            said(if missing.is_empty() {
+                words::notice_link_cut()
+            } else {
+                words::notice_link_cut_before(&listed(
+                    missing.iter().copied().map(missing_words),
+                ))
+            }),
         ),
-        Notice::LinkDamaged(damage) => (
-            true,
-            html! {
-                strong { "The link could not be opened. " } (damage)
-                " What is shown is not from the link."
-            },
-        ),
-        Notice::FileFault(fault) => {
-            (true, html! { strong { "That could not be opened. " } (fault) })
-        }
+        Notice::LinkDamaged(damage) => (true, said(words::notice_link_damaged(damage))),
+        Notice::FileFault(fault) => (true, said(words::notice_file_fault(fault))),
         Notice::Said { alarming, words } => (
             *alarming,
             html! { @for line in words.lines() { p class="notice__line" { (line) } } },
         ),
-        Notice::KeptThis => (
-            false,
-            html! {
-                "This rocket is kept on this computer now. If another was kept, undo \
-                 brings it back."
-            },
-        ),
+        Notice::KeptThis => (false, html! { (words::notice_kept_this()) }),
         Notice::KeepsNothing => (
             true,
-            html! {
-                strong { "This browser keeps nothing. " }
-                "Your rocket and your notebook are gone when this page is closed. Copy the \
-                 link, or save a file. "
-                button type="button" class="button button--small" id="copy-link-instead"
-                    data-action="copy-link" { "Copy link" }
-            },
+            html! { (said(words::notice_keeps_nothing())) " " (copy_link_instead()) },
         ),
         Notice::NotKept => (
             true,
             html! {
-                strong { "The last changes are not kept. " }
-                "The browser refused, perhaps because its room for this page is full. What was \
-                 kept before is still there, and the page tries again by itself. Until this \
-                 message goes, copy the link or save a file. "
-                button type="button" class="button button--small" id="copy-link-instead"
-                    data-action="copy-link" { "Copy link" } " "
+                (said(words::notice_not_kept())) " " (copy_link_instead()) " "
                 button type="button" class="button button--small" id="save-instead"
-                    data-action="save" { "Save" }
+                    data-action="save" { (words::notice_save()) }
             },
         ),
-        Notice::Deleted { left: 0 } => (
-            false,
-            html! {
-                strong { "Everything of this page was deleted from this computer. " }
-                "We checked: nothing is left. This page cannot delete files you saved, or the \
-                 browser’s history. What you type from now on is kept again."
-            },
-        ),
-        Notice::Deleted { left } => (
-            true,
-            html! {
-                strong { "Not everything could be deleted: " (left) " entries are left. " }
-                "Delete the data of this site in the browser’s own settings."
-            },
-        ),
-        Notice::Opened => (false, html! { "Opened. Undo brings the last rocket back." }),
-        Notice::Started(name) => {
-            (false, html! { (name) " is here. Undo brings the last rocket back." })
-        }
+        Notice::Deleted { left: 0 } => (false, said(words::notice_deleted())),
+        Notice::Deleted { left } => (true, said(words::notice_left((*left).into()))),
+        Notice::Opened => (false, html! { (words::notice_opened()) }),
+        Notice::Started(name) => (false, html! { (words::notice_started(name)) }),
         Notice::Copied { with_notebook } => {
-            let what =
-                if *with_notebook { "the rocket and the notebook" } else { "the rocket" };
-            let how = if is_served {
-                "paste it anywhere"
-            } else {
-                "on another computer paste it where a link is opened"
-            };
-            (false, html! { "Link copied. It holds " (what) "; " (how) "." })
+            let holds =
+                if *with_notebook { LinkHolds::NotebookToo } else { LinkHolds::Rocket };
+            let opens =
+                if is_served { LinkOpens::Anywhere } else { LinkOpens::InThePage };
+            (false, html! { (words::notice_copied(holds, opens)) })
         }
         Notice::CopyByHand(text) => (
             true,
             html! {
-                label for="copy-by-hand" {
-                    "Copying is blocked here. Select this and press Ctrl and C:"
-                }
+                label for="copy-by-hand" { (words::notice_copy_by_hand()) }
                 textarea class="menu__text" id="copy-by-hand" readonly rows="3" { "\n" (text) }
             },
         ),
-        Notice::Saved(name) => (
-            false,
-            html! {
-                "Saved as " strong { (name) } ", if this browser allows downloads. If no \
-                 file appears, copy the link instead."
-            },
-        ),
+        Notice::Saved(name) => (false, said(words::notice_saved(name))),
     };
     html! {
         div class={ "notice" @if alarming { " notice--alarm" } } {
             div class="notice__words" { (words) }
             button type="button" class="button button--small" id="dismiss"
-                data-action="dismiss" { "Close" span class="visually-hidden" { " message" } }
+                data-action="dismiss" { (said(words::notice_close())) }
         }
+    }
+}
+
+/// What a link has lost.
+fn missing_words(missing: Missing) -> String {
+    match missing {
+        Missing::Sections(count) => words::notice_missing_sections(count.into()),
+        Missing::FinSets(count) => words::notice_missing_fins(count.into()),
+        Missing::Weights(count) => words::notice_missing_weights(count.into()),
+        Missing::Swings => words::notice_missing_swings().into(),
+    }
+}
+
+fn copy_link_instead() -> Markup {
+    html! {
+        button type="button" class="button button--small" id="copy-link-instead"
+            data-action="copy-link" { (words::way_copy_link()) }
     }
 }
 
@@ -162,38 +124,25 @@ fn kept_instead(keeping: &Keeping) -> Markup {
     let (words, buttons) = match keeping {
         Keeping::Here | Keeping::Blocked => return Markup::default(),
         Keeping::Other(kept) => {
-            let name = if kept.design.name.is_empty() {
-                "without a name"
+            let words = if kept.design.name.is_empty() {
+                words::notice_other_unnamed()
             } else {
-                &kept.design.name
+                words::notice_other(&kept.design.name)
             };
-            let words = html! {
-                "Another rocket, " strong { (name) } ", is kept on this computer, from \
-                 before or from another tab. Changes to this one are not kept: the address \
-                 bar holds them."
-            };
-            (words, ("back-to-mine", "Show the kept one"))
+            (words, ("back-to-mine", words::notice_show_kept()))
         }
         Keeping::Unreadable(_) => {
-            let words = html! {
-                strong { "What is kept on this computer cannot be read here. " }
-                "It may be from a newer version of this page, and is left as it is. \
-                 Changes to this rocket are not kept: the address bar holds them."
-            };
-            (words, ("save-kept", "Save what is kept as a file"))
+            (words::notice_unreadable(), ("save-kept", words::notice_save_kept()))
         }
         Keeping::Emptied => {
-            let words = html! {
-                "Everything kept on this computer was deleted in another tab. Changes \
-                 here are not kept: the address bar holds them."
-            };
-            return block(&words, None, "Keep this rocket");
+            let words = html! { (words::notice_emptied()) };
+            return block(&words, None, words::notice_keep_rocket());
         }
     };
-    block(&words, Some(buttons), "Keep this one instead")
+    block(&said(words), Some(buttons), words::notice_keep_instead())
 }
 
-fn block(words: &Markup, first: Option<(&str, &str)>, keep: &str) -> Markup {
+fn block(words: &Markup, first: Option<(&str, Text)>, keep: Text) -> Markup {
     html! {
         div class="notice" {
             div class="notice__words" { (words) }
@@ -213,22 +162,11 @@ fn block(words: &Markup, first: Option<(&str, &str)>, keep: &str) -> Markup {
 pub(crate) fn keeping(state: &State) -> Markup {
     html! {
         @match state.keeping {
-            Keeping::Blocked => {
-                strong { "This browser keeps nothing. " }
-                "The link in the address bar holds the whole rocket: copy it before you \
-                 close the page."
-            }
-            Keeping::Here if state.refused => {
-                strong { "Your last changes are not kept: the browser refused. " }
-                "The page tries again at your next change. The link in the address bar holds \
-                 the whole rocket: copy it before you close the page."
-            }
-            Keeping::Here => {
-                "Kept in this browser as you type, until you sign out or its data are \
-                 cleared. To be sure, copy the link or save a file. Nothing is sent anywhere."
-            }
+            Keeping::Blocked => (said(words::notice_keeping_nothing())),
+            Keeping::Here if state.refused => (said(words::notice_keeping_refused())),
+            Keeping::Here => (words::notice_keeping()),
             Keeping::Other(_) | Keeping::Unreadable(_) | Keeping::Emptied => {
-                "This rocket is not kept on this computer. The address bar holds it."
+                (words::notice_keeping_other())
             }
         }
     }
@@ -242,14 +180,10 @@ fn not_kept(state: &State) -> Markup {
     html! {
         @if is_lost && (state.desk.unsaved || !state.desk.put_away.is_empty()) {
             p class="notice notice--alarm" {
-                strong { "What you wrote last is not kept on this computer. " }
-                "The browser refuses. Save the notebook as a file before you close the page; \
-                 open the file here later. "
-                @if !state.desk.put_away.is_empty() {
-                    "Do the same with each notebook that you had open before. "
-                }
+                (said(words::notice_lost())) " "
+                @if !state.desk.put_away.is_empty() { (words::notice_lost_before()) " " }
                 button type="button" class="button button--small" id="nb-save-instead"
-                    data-action="nb-save" { "Save the notebook as a file" }
+                    data-action="nb-save" { (words::notice_save_notebook()) }
             }
         }
     }

@@ -34,3 +34,5 @@ strip-point-range = { $of-points ->
     [differs] <b>: القيمتان مختلفتان</b>
    *[agrees] {""}
 }
+
+strip-nothing-drawn = لا يمكن رسم هذا الصاروخ بعد: صحّحوا أولًا ما هو مذكور أدناه.

@@ -34,3 +34,5 @@ strip-point-range = { $of-points ->
     [differs] <b>: nicht gleich</b>
    *[agrees] {""}
 }
+
+strip-nothing-drawn = Diese Rakete kann noch nicht gezeichnet werden: Berichtigt zuerst, was unten steht.

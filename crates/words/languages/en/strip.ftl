@@ -74,3 +74,6 @@ strip-point-range = { $of-points ->
     [differs] <b>: they differ</b>
    *[agrees] {""}
 }
+
+# In the place of the drawing, where the rocket could not be drawn since the page was opened.
+strip-nothing-drawn = This rocket cannot be drawn yet: first put right what is listed below.

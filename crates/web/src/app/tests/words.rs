@@ -171,3 +171,72 @@ fn numbers_are_written_the_same_everywhere() {
         }
     }
 }
+
+/// Letter for letter, messages that have something of their own in them.
+#[test]
+fn messages_are_whole_sentences() {
+    use link::Missing;
+    let mut state = open("", None);
+    let mut said = |notice: Notice, address: Option<&str>| {
+        state.notice = Some(notice);
+        state.address = address.map(Into::into);
+        let all = shell::notice::notice(&state).into_string()
+            + &shell::notice::passing(&state).into_string();
+        let (_, words) = all.split_once("notice__words\">").unwrap();
+        words.split_once("</div>").unwrap().0.to_owned()
+    };
+    let lost = vec![Missing::Sections(2), Missing::FinSets(1), Missing::Swings];
+    for (notice, words) in [
+        (
+            Notice::LinkCut(lost),
+            "<strong>This link was cut short.</strong> Missing: 2 body sections, 1 set of \
+             fins, the swings. Check every number, or ask for the link again.",
+        ),
+        (
+            Notice::LinkCut(Vec::new()),
+            "<strong>This link was cut short.</strong> Its end is missing. Check every \
+             number, or ask for the link again.",
+        ),
+        (
+            Notice::Started("Tern".into()),
+            "Tern is here. Undo brings the last rocket back.",
+        ),
+        (
+            Notice::Saved("a.txt".into()),
+            "Saved as <strong>a.txt</strong>, if this browser allows downloads. If no file \
+             appears, copy the link instead.",
+        ),
+        (
+            Notice::Copied { with_notebook: true },
+            "Link copied. It holds the rocket and the notebook; on another computer paste \
+             it where a link is opened.",
+        ),
+    ] {
+        assert_eq!(said(notice, None), words);
+    }
+    assert_eq!(
+        said(Notice::Copied { with_notebook: false }, Some("https://example.org/")),
+        "Link copied. It holds the rocket; paste it anywhere."
+    );
+}
+
+/// Letter for letter, the points below the drawing as they were measured.
+#[test]
+fn a_measured_point_says_how_far_readings_are_apart() {
+    let mut state = open("", None);
+    notebook::begin(&mut state);
+    let readings = |state: &mut State, mm: [f64; 3]| {
+        let trial = state.desk.notebook.in_hand_mut().unwrap();
+        trial.measured.mass.mm = mm.map(Some);
+        state.take_readings();
+        shell::strip::strip(state).into_string()
+    };
+    let same = readings(&mut state, [160.0; 3]);
+    let told = "centre of mass <strong>160 mm</strong> measured; 140 mm worked \
+                out<strong>: they differ</strong>";
+    assert!(same.contains(told), "{same}");
+    let apart = readings(&mut state, [141.0, 143.0, 144.0]);
+    let told = "centre of mass <strong>143 mm</strong> measured, 141 mm to 144 mm; 140 mm \
+                worked out</span>";
+    assert!(apart.contains(told), "{apart}");
+}

@@ -4,6 +4,7 @@ use maud::{Markup, PreEscaped, html};
 use noseward_drawing::{Picture, picture, svg_document};
 use noseward_lesson::Level;
 use noseward_stability::{Field, Quantity, Severity};
+use noseward_words::{self as words, Text};
 
 use crate::app::{State, Unreadable};
 use crate::shell::spoken_unit;
@@ -12,8 +13,8 @@ use crate::shell::spoken_unit;
 #[derive(Clone, Copy)]
 pub(crate) struct FieldLook<'a> {
     pub(crate) label: &'a str,
-    /// What the trade calls it, for whoever learns that word; empty where it is the label.
-    pub(crate) trade: &'a str,
+    /// What the trade calls it, for whoever learns that word; `None` where it is the label.
+    pub(crate) trade: Option<Text>,
     pub(crate) picture: Option<Picture>,
     /// What an empty field stands for.
     pub(crate) stand_in: Option<f64>,
@@ -25,10 +26,10 @@ impl<'a> FieldLook<'a> {
     }
 
     pub(crate) fn plain(label: &'a str) -> Self {
-        Self { label, trade: "", picture: None, stand_in: None }
+        Self { label, trade: None, picture: None, stand_in: None }
     }
 
-    pub(crate) fn called(self, trade: &'a str) -> Self {
+    pub(crate) fn called(self, trade: Option<Text>) -> Self {
         Self { trade, ..self }
     }
 
@@ -65,11 +66,11 @@ pub(crate) fn number(state: &State, field: Field, look: FieldLook<'_>) -> Markup
                 }
                 span {
                     (look.label)
-                    @if !look.trade.is_empty() && says_trade_words(state) {
-                        " " small class="field__trade" { "(" (look.trade) ")" }
+                    @if let Some(trade) = look.trade.filter(|_| says_trade_words(state)) {
+                        " " small class="field__trade" { "(" (trade) ")" }
                     }
                     @if !unit.is_empty() {
-                        span class="visually-hidden" { " in " (spoken_unit(unit)) }
+                        span class="visually-hidden" { " " (words::rocket_in_unit(spoken_unit(unit))) }
                     }
                 }
             }

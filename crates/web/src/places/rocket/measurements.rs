@@ -7,11 +7,14 @@ use maud::{Markup, html};
 use noseward_drawing::Picture;
 use noseward_stability::{
     Axis, COMMON_WEIGHTS, Component, Design, Field, FinField, Mass, Planform,
-    SectionField, SectionKind, UnitSystem, WeightField, capital, limits,
+    SectionField, SectionKind, UnitSystem, WeightField, limits,
 };
+
+use noseward_words::{self as words, Marked, Text};
 
 use super::field::{self, FieldLook};
 use crate::app::{Addition, Choice, MassChoice, PlanformChoice, State};
+use crate::shell::marked::said;
 use crate::shell::{Region, pressed, region};
 
 /// All cards.
@@ -45,7 +48,10 @@ pub(crate) fn steps(state: &State) -> Vec<Region> {
         let id = format!("card-{}", Component::Fins(i));
         regions.push(region(id, fin_card(state, i, next())));
     }
-    regions.push(region("add-fins", add_button(state, Addition::Fins, "Add fins")));
+    regions.push(region(
+        "add-fins",
+        add_button(state, Addition::Fins, words::rocket_add_fins()),
+    ));
     regions.push(region("card-weights", weights_card(state, next())));
     regions.push(region("card-measured", measured_card(state, next())));
     regions
@@ -106,19 +112,19 @@ fn top(state: &State) -> Markup {
     let metric = state.units.system == UnitSystem::Metric;
     html! {
         div class="steps__top" {
-            (field::words(state, Field::Name, "Rocket’s name (not yours)"))
+            (field::words(state, Field::Name, &words::rocket_name()))
             div class="steps__switches" {
-                div class="switch" role="group" aria-label="Units" {
+                div class="switch" role="group" aria-label=(words::rocket_units()) {
                     button type="button" id="units:metric" data-action="metric"
                         aria-pressed=(pressed(metric)) { "mm, g" }
                     button type="button" id="units:inch" data-action="inch"
                         aria-pressed=(pressed(!metric)) { "in, oz" }
                 }
-                div class="switch" role="group" aria-label="How much to show" {
+                div class="switch" role="group" aria-label=(words::rocket_how_much()) {
                     button type="button" id="show:few" data-action="few"
-                        aria-pressed=(pressed(!all)) { "Main ones" }
+                        aria-pressed=(pressed(!all)) { (words::rocket_main_ones()) }
                     button type="button" id="show:all" data-action="all"
-                        aria-pressed=(pressed(all)) { "All measurements" }
+                        aria-pressed=(pressed(all)) { (words::rocket_all_measurements()) }
                 }
             }
         }
@@ -144,11 +150,11 @@ fn card(
     }
 }
 
-fn part_button(action: &str, part: Component, name: &str, words: &str) -> Markup {
+fn part_button(action: &str, part: Component, words: Marked) -> Markup {
     html! {
         button type="button" class="button button--small" id=(format!("{action}:{part}"))
             data-action=(action) data-target=(part) {
-            (words) span class="visually-hidden" { " " (name) }
+            (said(words))
         }
     }
 }
@@ -172,11 +178,11 @@ fn part_buttons(state: &State, part: Component) -> Markup {
     html! {
         div class="card__buttons" {
             @if state.all_measurements {
-                @if index > 0 { (part_button("up", part, &name, "Up")) }
-                @if index + 1 < count { (part_button("down", part, &name, "Down")) }
-                @if room { (part_button("copy", part, &name, "Copy")) }
+                @if index > 0 { (part_button("up", part, words::rocket_up(&name))) }
+                @if index + 1 < count { (part_button("down", part, words::rocket_down(&name))) }
+                @if room { (part_button("copy", part, words::rocket_copy(&name))) }
             }
-            (part_button("remove", part, &name, "Remove"))
+            (part_button("remove", part, words::rocket_remove(&name)))
         }
     }
 }
@@ -190,7 +196,7 @@ fn piece_card(state: &State, piece: &Piece, number: u32) -> Markup {
     let design = &state.design;
     let is_bottle = is_bottle(design, piece.from);
     let head = Component::Section(piece.from);
-    let name = if is_bottle { "Bottle".to_owned() } else { head.name(design) };
+    let name = if is_bottle { words::rocket_bottle().into() } else { head.name(design) };
     let inside = html! {
         @for i in piece.from..piece.to {
             @let section = &design.sections[i];
@@ -211,14 +217,13 @@ fn piece_card(state: &State, piece: &Piece, number: u32) -> Markup {
 }
 
 fn nose_caution() -> Markup {
-    html! { p class="card__note" { strong { "Make the tip soft and round." } } }
+    html! { p class="card__note" { (said(words::rocket_soft_tip())) } }
 }
 
 fn cutting_caution() -> Markup {
     html! {
         p class="card__note" {
-            strong { "Scissors for card only. " }
-            "An adult cuts bottles, plastic, foam, balsa. Tape over edges."
+            (said(words::rocket_scissors()))
         }
     }
 }
@@ -236,10 +241,10 @@ fn section_card(state: &State, i: usize, number: u32) -> Markup {
             (field::choice(
                 state,
                 Choice::ClosedFront(i).field(),
-                "Front end",
+                &words::rocket_front_end(),
                 &[
-                    ("open".into(), !section.closed_front),
-                    ("closed (a bottle’s base)".into(), section.closed_front),
+                    (words::rocket_front_open().into(), !section.closed_front),
+                    (words::rocket_front_closed().into(), section.closed_front),
                 ],
             ))
         }
@@ -257,59 +262,63 @@ fn shape_choice(state: &State, i: usize) -> Markup {
     let entries: Vec<(String, bool)> = SectionKind::ALL
         .iter()
         .filter(|k| all || k.is_nose())
-        .map(|&k| (shape_words(k, trade).to_owned(), k == kind))
+        .map(|&k| (shape_words(k, trade).into(), k == kind))
         .collect();
-    field::choice(state, Choice::Kind(i).field(), "Shape", &entries)
+    field::choice(state, Choice::Kind(i).field(), &words::rocket_shape(), &entries)
 }
 
 /// What a shape looks like, and with the word of the trade where that is asked for.
 fn shape_words(kind: SectionKind, trade: bool) -> &'static str {
     let (plain, with_trade) = match kind {
-        SectionKind::Dome => ("bottle base", "nose: bottle base (dome)"),
-        SectionKind::Ellipsoid => ("egg", "nose: egg (ellipsoid)"),
-        SectionKind::Ogive => ("pointed arch", "nose: pointed arch (ogive)"),
-        SectionKind::Paraboloid => ("rounded arch", "nose: rounded arch (paraboloid)"),
-        SectionKind::Cone => ("straight to a point", "nose: straight to a point (cone)"),
+        SectionKind::Dome => (words::rocket_dome(), words::rocket_dome_trade()),
+        SectionKind::Ellipsoid => (words::rocket_egg(), words::rocket_egg_trade()),
+        SectionKind::Ogive => (words::rocket_ogive(), words::rocket_ogive_trade()),
+        SectionKind::Paraboloid => {
+            (words::rocket_paraboloid(), words::rocket_paraboloid_trade())
+        }
+        SectionKind::Cone => (words::rocket_cone(), words::rocket_cone_trade()),
         SectionKind::Tube
         | SectionKind::StraightTaper
         | SectionKind::RoundedTaper
         | SectionKind::Neck => return kind.name(),
     };
-    if trade { with_trade } else { plain }
+    if trade { with_trade.as_str() } else { plain.as_str() }
 }
 
 fn length(state: &State, i: usize, in_bottle: bool) -> Markup {
     let kind = state.design.sections[i].kind;
     let (label, picture) = match kind {
-        SectionKind::Tube if in_bottle => ("Straight part", Picture::Straight),
-        SectionKind::Tube => ("Length", Picture::Straight),
+        SectionKind::Tube if in_bottle => {
+            (words::rocket_straight_part(), Picture::Straight)
+        }
+        SectionKind::Tube => (words::rocket_length(), Picture::Straight),
         SectionKind::StraightTaper | SectionKind::RoundedTaper if in_bottle => {
-            ("Shoulder", Picture::Shoulder)
+            (words::rocket_shoulder(), Picture::Shoulder)
         }
         SectionKind::StraightTaper | SectionKind::RoundedTaper => {
-            ("Length", Picture::Shoulder)
+            (words::rocket_length(), Picture::Shoulder)
         }
-        SectionKind::Neck if in_bottle => ("Neck", Picture::NeckLength),
-        SectionKind::Neck => ("Length", Picture::NeckLength),
-        _ => ("Length", Picture::NoseLength),
+        SectionKind::Neck if in_bottle => (words::rocket_neck(), Picture::NeckLength),
+        SectionKind::Neck => (words::rocket_length(), Picture::NeckLength),
+        _ => (words::rocket_length(), Picture::NoseLength),
     };
     let field = Field::Section(i, SectionField::Length);
-    field::number(state, field, FieldLook::new(label, picture))
+    field::number(state, field, FieldLook::new(&label, picture))
 }
 
 fn width(state: &State, i: usize) -> Markup {
     let kind = state.design.sections[i].kind;
     let (label, picture) = match kind {
-        SectionKind::Neck => ("Width", Picture::NeckWidth),
+        SectionKind::Neck => (words::rocket_width(), Picture::NeckWidth),
         SectionKind::StraightTaper | SectionKind::RoundedTaper => {
-            ("Width at its rear end", Picture::NeckWidth)
+            (words::rocket_width_rear(), Picture::NeckWidth)
         }
-        SectionKind::Tube => ("Width", Picture::Width),
-        _ => ("Width at its base", Picture::Width),
+        SectionKind::Tube => (words::rocket_width(), Picture::Width),
+        _ => (words::rocket_width_base(), Picture::Width),
     };
     let field = Field::Section(i, SectionField::Diameter);
     let stand_in = crate::app::stand_in(&state.design, &state.report, field);
-    field::number(state, field, FieldLook::new(label, picture).standing_in(stand_in))
+    field::number(state, field, FieldLook::new(&label, picture).standing_in(stand_in))
 }
 
 /// How the mass is known, and the number that goes with it. In the short form a weighed
@@ -321,14 +330,14 @@ fn mass_fields(state: &State, part: Component, only_weighed: bool) -> Markup {
             Choice::Mass(part).field(),
             Field::Section(i, SectionField::WeighedMass),
             Field::Section(i, SectionField::SheetDensity),
-            "Weighs",
+            words::rocket_weighs(),
         ),
         Component::Fins(i) => (
             state.design.fins[i].mass,
             Choice::Mass(part).field(),
             Field::Fins(i, FinField::WeighedMass),
             Field::Fins(i, FinField::SheetDensity),
-            "All together weigh",
+            words::rocket_all_weigh(),
         ),
         Component::Weight(_) => return html! {},
     };
@@ -337,18 +346,18 @@ fn mass_fields(state: &State, part: Component, only_weighed: bool) -> Markup {
     let entries: Vec<(String, bool)> = MassChoice::all()
         .into_iter()
         .filter(|&c| c != MassChoice::Joined || can_join || chosen == c)
-        .map(|c| (c.name().to_owned(), c == chosen))
+        .map(|c| (c.name().into(), c == chosen))
         .collect();
     html! {
         @if !(only_weighed && chosen == MassChoice::Weighed) {
-            (field::choice(state, choice_field, "Made of", &entries))
+            (field::choice(state, choice_field, &words::rocket_made_of(), &entries))
         }
         @match mass {
             Mass::WeighedG(_) => {
-                (field::number(state, weighed, FieldLook::new(label, Picture::Scales)))
+                (field::number(state, weighed, FieldLook::new(&label, Picture::Scales)))
             }
             Mass::SheetGPerM2(_) => {
-                (field::number(state, sheet, FieldLook::plain("One square metre weighs")))
+                (field::number(state, sheet, FieldLook::plain(&words::rocket_square_metre())))
             }
             Mass::Material(_) | Mass::Joined => {}
         }
@@ -358,24 +367,19 @@ fn mass_fields(state: &State, part: Component, only_weighed: bool) -> Markup {
 fn fin_card(state: &State, i: usize, number: u32) -> Markup {
     let part = Component::Fins(i);
     let set = &state.design.fins[i];
-    let number_of = |f, label: &str, picture| {
-        let (_, trade) = fin_words(f);
-        field::number(
-            state,
-            Field::Fins(i, f),
-            FieldLook::new(label, picture).called(trade),
-        )
+    let number_of = |f, label: Text, trade, picture| {
+        let look = FieldLook::new(&label, picture).called(trade);
+        field::number(state, Field::Fins(i, f), look)
     };
-    let side = |f, picture| number_of(f, &capital(fin_words(f).0), picture);
     let inside = html! {
-        (number_of(FinField::Count, "How many", Picture::FinCount))
-        (number_of(FinField::Start, "Start, from nose tip", Picture::FinStart))
+        (number_of(FinField::Count, words::rocket_how_many(), None, Picture::FinCount))
+        (number_of(FinField::Start, words::rocket_fin_start(), None, Picture::FinStart))
         @match &set.planform {
             Planform::FourSided { .. } => {
-                (side(FinField::Root, Picture::FinRoot))
-                (side(FinField::Tip, Picture::FinTip))
-                (side(FinField::Span, Picture::FinSpan))
-                (side(FinField::Sweep, Picture::FinSweep))
+                (number_of(FinField::Root, words::rocket_fin_root(), Some(words::rocket_fin_root_trade()), Picture::FinRoot))
+                (number_of(FinField::Tip, words::rocket_fin_tip(), Some(words::rocket_fin_tip_trade()), Picture::FinTip))
+                (number_of(FinField::Span, words::rocket_fin_span(), Some(words::rocket_fin_span_trade()), Picture::FinSpan))
+                (number_of(FinField::Sweep, words::rocket_fin_sweep(), Some(words::rocket_fin_sweep_trade()), Picture::FinSweep))
                 @if !state.all_measurements { (field::slot(state, Field::Fins(i, FinField::Planform))) }
             }
             Planform::PointsMm(points) if state.all_measurements => {
@@ -383,7 +387,7 @@ fn fin_card(state: &State, i: usize, number: u32) -> Markup {
             }
             Planform::PointsMm(points) => {
                 p class="card__note" {
-                    "Own outline with " (points.len()) " corners: see all measurements."
+                    (words::rocket_own_outline(points.len().into()))
                 }
                 (field::slot(state, Field::Fins(i, FinField::Planform)))
             }
@@ -394,29 +398,18 @@ fn fin_card(state: &State, i: usize, number: u32) -> Markup {
             (field::choice(
                 state,
                 Choice::Planform(i).field(),
-                "Outline",
+                &words::rocket_outline(),
                 &[
-                    ("four-sided".into(), now == PlanformChoice::FourSided),
-                    ("own outline, by corners".into(), now == PlanformChoice::Points),
+                    (words::rocket_four_sided().into(), now == PlanformChoice::FourSided),
+                    (words::rocket_by_corners().into(), now == PlanformChoice::Points),
                 ],
             ))
-            (field::number(state, Field::Fins(i, FinField::Roll), FieldLook::plain("Turned by")))
+            (field::number(state, Field::Fins(i, FinField::Roll), FieldLook::plain(&words::rocket_turned_by())))
         }
     };
     let name = part.name(&state.design);
     let inside = html! { (inside) (cutting_caution()) };
     card(part, number, &name, &part_buttons(state, part), &inside)
-}
-
-/// What a side of a fin is called beside its picture, and what the trade calls it.
-fn fin_words(side: FinField) -> (&'static str, &'static str) {
-    match side {
-        FinField::Root => ("along the body", "root"),
-        FinField::Tip => ("outer edge", "tip"),
-        FinField::Span => ("out from the body", "span"),
-        FinField::Sweep => ("slants back by", "sweep"),
-        _ => ("", ""),
-    }
 }
 
 fn corners(state: &State, set: usize, count: usize) -> Markup {
@@ -427,18 +420,17 @@ fn corners(state: &State, set: usize, count: usize) -> Markup {
     html! {
         div class="corners" {
             p class="card__note" {
-                "Corners in order: the front one on the body, round the outside, the rear \
-                 one on the body."
+                (words::rocket_corners())
             }
             @for k in 0..count {
                 div class="corners__row" {
-                    (number(k, Axis::Along, &format!("Corner {}, along", k + 1)))
-                    (number(k, Axis::Out, &format!("Corner {}, out", k + 1)))
+                    (number(k, Axis::Along, &words::rocket_corner_along((k + 1).into())))
+                    (number(k, Axis::Out, &words::rocket_corner_out((k + 1).into())))
                     @if count > limits::FIN_POINTS.0 {
                         button type="button" class="button button--small"
                             id=(format!("remove-corner:{set}:{k}"))
                             data-action="remove-corner" data-target=(format!("{set} {k}")) {
-                            "Remove" span class="visually-hidden" { " corner " (k + 1) }
+                            (said(words::rocket_corner_remove((k + 1).into())))
                         }
                     }
                 }
@@ -446,7 +438,7 @@ fn corners(state: &State, set: usize, count: usize) -> Markup {
             @if count < limits::FIN_POINTS.1 {
                 button type="button" class="button button--small"
                     id=(format!("add-corner:{set}")) data-action="add-corner"
-                    data-target=(set) { "Add a corner" }
+                    data-target=(set) { (words::rocket_corner_add()) }
             }
         }
     }
@@ -458,17 +450,16 @@ fn weights_card(state: &State, number: u32) -> Markup {
         section class="card" aria-labelledby="weights-title" {
             div class="card__head" {
                 span class="card__number" aria-hidden="true" { (number) }
-                h3 class="card__title" id="weights-title" tabindex="-1" { "Weights" }
+                h3 class="card__title" id="weights-title" tabindex="-1" { (words::rocket_weights()) }
             }
             @for (i, weight) in weights.iter().enumerate() {
                 (weight_rows(state, i, &weight.label))
             }
             p class="card__caution" {
-                strong { "Inside, taped: " } "a weight must not come loose. Nothing hard or \
-                 sharp on the outside."
+                (said(words::rocket_taped()))
             }
             div class="card__foot" {
-                (add_button(state, Addition::Weight, "Add a weight"))
+                (add_button(state, Addition::Weight, words::rocket_add_weight()))
             }
         }
     }
@@ -490,7 +481,7 @@ fn weight_rows(state: &State, i: usize, label: &str) -> Markup {
             (part_buttons(state, part))
             div class="card__fields" {
                 div class="field field--choice" data-part=(part) {
-                    label class="field__label" for=(id) { "What it is" }
+                    label class="field__label" for=(id) { (words::rocket_what_it_is()) }
                     select class="field__select" id=(id) data-choice=(choice.field()) {
                         @if !known { option value="" selected { (label) } }
                         @for group in groups {
@@ -508,17 +499,17 @@ fn weight_rows(state: &State, i: usize, label: &str) -> Markup {
                     }
                 }
                 @if state.all_measurements || !known || label == "other" {
-                    (field::words(state, choice.field(), "Its name"))
+                    (field::words(state, choice.field(), &words::rocket_its_name()))
                 }
                 (field::number(
                     state,
                     Field::Weight(i, WeightField::Mass),
-                    FieldLook::new("Weighs", Picture::Scales),
+                    FieldLook::new(&words::rocket_weighs(), Picture::Scales),
                 ))
                 (field::number(
                     state,
                     Field::Weight(i, WeightField::Position),
-                    FieldLook::new("Middle, from nose tip", Picture::WeightPlace),
+                    FieldLook::new(&words::rocket_middle(), Picture::WeightPlace),
                 ))
             }
         }
@@ -531,16 +522,14 @@ fn measured_card(state: &State, number: u32) -> Markup {
             div class="card__head" {
                 span class="card__number" aria-hidden="true" { (number) }
                 h3 class="card__title" id="measured-title" tabindex="-1" {
-                    "Measured on the finished rocket"
+                    (words::rocket_measured())
                 }
             }
             p class="card__note" {
-                "Leave this empty until it is built. What you measure takes the place of \
-                 what is worked out. Where it hangs level, and where its cut-out balances, \
-                 goes under Measure."
+                (words::rocket_measured_note())
             }
             div class="card__fields" {
-                (field::number(state, Field::TotalMass, FieldLook::new("Whole rocket weighs", Picture::Scales)))
+                (field::number(state, Field::TotalMass, FieldLook::new(&words::rocket_whole_weighs(), Picture::Scales)))
             }
         }
     }
@@ -549,17 +538,17 @@ fn measured_card(state: &State, number: u32) -> Markup {
 fn add_sections(state: &State) -> Markup {
     html! {
         div class="adders" {
-            (add_button(state, Addition::Nose, "Add a nose"))
+            (add_button(state, Addition::Nose, words::rocket_add_nose()))
             @if state.all_measurements || state.design.sections.is_empty() {
-                (add_button(state, Addition::Tube, "Add a tube"))
-                (add_button(state, Addition::Taper, "Add a taper"))
-                (add_button(state, Addition::Neck, "Add a neck"))
+                (add_button(state, Addition::Tube, words::rocket_add_tube()))
+                (add_button(state, Addition::Taper, words::rocket_add_taper()))
+                (add_button(state, Addition::Neck, words::rocket_add_neck()))
             }
         }
     }
 }
 
-fn add_button(state: &State, addition: Addition, words: &str) -> Markup {
+fn add_button(state: &State, addition: Addition, words: Text) -> Markup {
     html! {
         @if addition.fits(&state.design) {
             button type="button" class="button button--add"

@@ -1,0 +1,1 @@
+rocket-square-metre = One square meter weighs

@@ -1,0 +1,2 @@
+units-millimetres = millimeters
+units-grams-per-square-metre = grams per square meter
