@@ -10,7 +10,7 @@ use noseward_stability::Nearer;
 use noseward_words::{self as words, Number, Text};
 
 use super::form::{
-    choice, faults, level, measured, mm, more, no_names, number, told, wide,
+    choice, faults, heads, level, measured, mm, more, no_names, number, told, wide,
 };
 use super::labels;
 use crate::app::State;
@@ -67,8 +67,8 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
             html! {
                 details class="nb__lengths" id="nb-lengths" {
                     summary { (words::measure_other_scale()) }
-                    (number(state, NotebookField::RocketLength, &words::measure_rocket_length(unit)))
-                    (number(state, NotebookField::CutoutLength, &words::measure_cutout_length(unit)))
+                    (number(state, NotebookField::RocketLength, words::measure_rocket_length(unit)))
+                    (number(state, NotebookField::CutoutLength, words::measure_cutout_length(unit)))
                     p class="nb__hint" { (words::measure_type_both()) }
                 }
                 (faults(state, [NotebookField::RocketLength, NotebookField::CutoutLength]))
@@ -119,7 +119,7 @@ fn point_form(
                 span { (how) }
             }
             @if level(state) > Level::Balance || readings.from == End::Tail {
-                (choice(NotebookField::From(point), &told(&words::measure_from(of)), &ends))
+                (choice(NotebookField::From(point), &told(words::measure_from(of)), &ends))
             }
             div class="nb__guess" {
                 @if readings.any() {
@@ -128,12 +128,12 @@ fn point_form(
                         None => p class="nb__hint" { (words::measure_no_guess()) },
                     }
                 } @else {
-                    (number(state, NotebookField::Guess(point), &words::measure_guess(of, unit)))
+                    (number(state, NotebookField::Guess(point), words::measure_guess(of, unit)))
                 }
             }
             div class="nb__readings" {
                 @for i in 0..REPEATS {
-                    (number(state, NotebookField::Reading(point, i), &words::measure_reading((i + 1).into(), of, unit)))
+                    (number(state, NotebookField::Reading(point, i), words::measure_reading((i + 1).into(), of, unit)))
                 }
             }
             div id=(output_id(point)) { (comes_to) }
@@ -189,7 +189,7 @@ fn middle(state: &State, trial: &Trial, point: BalancePoint) -> Markup {
     } else {
         words::measure_middle(&value)
     };
-    html! { p { (told(&sentence)) " " (range(state, &middle)) } }
+    html! { p { (told(sentence)) " " (range(state, &middle)) } }
 }
 
 fn range(state: &State, middle: &ReadingStats) -> String {
@@ -220,7 +220,7 @@ fn together(state: &State, trial: &Trial) -> Markup {
         @if let Some(separation) = readings.separation_mm(length) {
             p class="nb__found" {
                 @if level(state) > Level::Balance {
-                    (told(&words::measure_separation(&measured(state, separation.abs())))) " "
+                    (told(words::measure_separation(&measured(state, separation.abs())))) " "
                 }
                 @if let Some(nearer) = nearer(separation, overlaps) { (nearer) }
                 @if level(state) >= Level::Explain {
@@ -231,7 +231,7 @@ fn together(state: &State, trial: &Trial) -> Markup {
                 }
             }
             @if overlaps == Some(true) {
-                p { (told(&words::measure_too_close())) }
+                p { (told(words::measure_too_close())) }
             }
         }
         @if readings.any() && level(state) > Level::Balance {
@@ -246,6 +246,12 @@ fn together(state: &State, trial: &Trial) -> Markup {
 
 /// Measured beside worked out, and what a difference may come from.
 fn beside(state: &State, trial: &Trial) -> Markup {
+    const HEADS: [Text; 4] = [
+        words::measure_head_what(),
+        words::measure_head_measured(),
+        words::measure_head_worked_out(),
+        words::measure_head_difference(),
+    ];
     let Some(comparison) = compare(trial.rocket(), &trial.measured) else {
         return html! {};
     };
@@ -258,10 +264,7 @@ fn beside(state: &State, trial: &Trial) -> Markup {
         (wide(&words::measure_beside(), &html! { table class="table nb__beside" {
             caption { (words::measure_beside_caption()) }
             thead { tr {
-                th scope="col" { (words::measure_head_what()) }
-                th scope="col" { (words::measure_head_measured()) }
-                th scope="col" { (words::measure_head_worked_out()) }
-                th scope="col" { (words::measure_head_difference()) }
+                (heads(&HEADS))
             } }
             tbody {
                 @for (label, beside) in rows {

@@ -4,7 +4,7 @@ use maud::{Markup, html};
 use noseward_lesson::{Level, Prediction, Trial, measured_separation, moved};
 use noseward_words as words;
 
-use super::form::{button, choice, level, told};
+use super::form::{choice, level, told, told_button};
 use super::labels::{self, number};
 use crate::app::State;
 use crate::notebook::NotebookField;
@@ -14,7 +14,7 @@ pub(crate) fn thought(prediction: &Prediction, because: &str) -> Markup {
     let outcome = labels::outcome(prediction.outcome);
     html! {
         @if because.is_empty() { (outcome) }
-        @else { (told(&words::trial_because(&outcome, because))) }
+        @else { (told(words::trial_because(&outcome, because))) }
     }
 }
 
@@ -55,7 +55,7 @@ pub(crate) fn changed(state: &State, trial: &Trial) -> Markup {
     html! {
         @if changes.is_empty() {
             p { (words::trial_unchanged(number(baseline.id()))) " "
-                @if open { (told(&words::trial_change_one())) } }
+                @if open { (told(words::trial_change_one())) } }
         } @else {
             p { (words::trial_since(number(baseline.id()))) }
             ul class="list" {
@@ -63,7 +63,7 @@ pub(crate) fn changed(state: &State, trial: &Trial) -> Markup {
                     li {
                         (change.sentence(state.units))
                         @if changes.len() > 1 && open && !notebook.allows_two_changes {
-                            " " (button("nb-undo-change", &i.to_string(), true, &told(&words::trial_undo_change(&change.label()))))
+                            " " (told_button("nb-undo-change", &i.to_string(), words::trial_undo_change(&change.label())))
                         }
                     }
                 }
