@@ -63,7 +63,7 @@ pub use record::Record;
 pub use rocket::Rocket;
 pub use seal::Seal;
 pub use sentences::Sentences;
-pub use slips::{ReadingField, Slip, slips};
+pub use slips::{ReadingField, Slip, SlipCause, SlipKind, UntilChanged, slips};
 pub use summary::Summary;
 pub use support::{Level, Support};
 pub use swings::{COUNTED, MOST_OUTCOMES, Swings, SwingsError};

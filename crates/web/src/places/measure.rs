@@ -1,10 +1,12 @@
 //! The two points: three readings each, and what they come to beside what was worked out.
 
+mod slips;
+
 use maud::{Markup, PreEscaped, html};
 use noseward_drawing::{Picture, picture, svg_document};
 use noseward_lesson::{
     BalancePoint, End, Level, REASON_CHARS, REPEATS, ReadingField, ReadingStats, Trial,
-    compare, explanations, slips,
+    compare, explanations,
 };
 use noseward_stability::Nearer;
 use noseward_words::{self as words, Number, Text};
@@ -22,7 +24,8 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
     let Some(trial) = state.trial() else { return super::full() };
     let trial = trial.as_ref();
     let unit = spoken_unit(state.units.length_unit());
-    let slips = slips(&trial.measured, trial.design().length_mm(), state.units);
+    let found =
+        noseward_lesson::slips(&trial.measured, trial.design().length_mm(), state.units);
     let typing = state.typing.as_ref();
     let waits = |place| {
         let note = note_of(place).map(NotebookField::name);
@@ -30,11 +33,12 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
     };
     let asked = |is_here: &dyn Fn(ReadingField) -> bool| -> Markup {
         html! {
-            @for slip in slips.iter().filter(|slip| is_here(slip.place) && !waits(slip.place)) {
+            @for slip in found.iter().filter(|slip| is_here(slip.place) && !waits(slip.place)) {
+                @let sentence = slips::sentence(slip, state.units);
                 p class="field__words" {
                     @if let ReadingField::Reading(_, i) = slip.place {
-                        (words::measure_slip((i + 1).into(), &slip.sentence))
-                    } @else { (slip.sentence) }
+                        (words::measure_slip((i + 1).into(), &sentence))
+                    } @else { (sentence) }
                 }
             }
         }
