@@ -1,5 +1,6 @@
 //! The two points: three readings each, and what they come to beside what was worked out.
 
+mod beside;
 mod slips;
 
 use maud::{Markup, PreEscaped, html};
@@ -281,7 +282,9 @@ fn beside(state: &State, trial: &Trial) -> Markup {
                 }
             }
         } }))
-        @for said in explanations(trial.rocket(), &trial.measured, state.units) { p { (said) } }
+        @for explanation in explanations(trial.rocket(), &trial.measured, state.units) {
+            p { (beside::sentence(explanation, state.units)) }
+        }
     }
 }
 

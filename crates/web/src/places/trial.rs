@@ -1,7 +1,9 @@
 //! What a trial changed: Predict and Compare show it.
 
+mod moved;
+
 use maud::{Markup, html};
-use noseward_lesson::{Level, Prediction, Trial, measured_separation, moved};
+use noseward_lesson::{Level, Prediction, Trial, measured_separation};
 use noseward_words as words;
 
 use super::form::{choice, level, told, told_button};
@@ -83,17 +85,16 @@ pub(crate) fn changed(state: &State, trial: &Trial) -> Markup {
 
 /// A change moves more than itself.
 fn knock_on(state: &State, trial: &Trial, baseline: &Trial) -> Markup {
-    let Some(moved) = moved(baseline.rocket(), trial.rocket()) else { return html! {} };
-    let sentences = moved.sentences(state.units);
+    let found = noseward_lesson::moved(baseline.rocket(), trial.rocket());
+    let Some(found) = found else { return html! {} };
     html! {
-        @if let Some(measured) = measured_separation(baseline, trial, state.units).filter(|_| level(state) > Level::Balance) {
-            p { (measured) }
-        }
-        @if sentences.is_empty() {}
-        @else if level(state) == Level::Balance {
+        @if level(state) == Level::Balance {
             p { (words::trial_point_moved_too()) }
         } @else {
-            p { (words::trial_moved_too(&sentences.join(" "))) }
+            @if let Some(measured) = measured_separation(baseline, trial) {
+                p { (moved::measured(measured, state.units)) }
+            }
+            p { (words::trial_moved_too(&moved::sentences(&found, state.units))) }
         }
     }
 }
