@@ -10,9 +10,11 @@ pub(crate) use update::update;
 
 use maud::{Markup, html};
 use noseward_lesson::{COUNTED, Level, NOTE_CHARS, Overall, PLAN_CHARS, Trial};
-use noseward_words::{self as words, GoesBack, HowKnown};
+use noseward_words::{self as words, GoesBack, HowKnown, Text};
 
-use super::form::{area, button, level, measured, mm, no_names, told};
+use super::form::{
+    area, heads, level, measured, mm, no_names, plain_button, told_button,
+};
 use super::labels::{self, number};
 use super::trial::{changed, compared, thought};
 use crate::app::State;
@@ -60,12 +62,14 @@ fn this_trial(state: &State, trial: &Trial) -> Markup {
 
 /// What the group thought beside what it saw.
 fn versus(state: &State, trial: &Trial) -> Markup {
+    const HEADS: [Text; 3] =
+        [words::compare_we_thought(), words::compare_we_saw(), words::compare_together()];
     let seen = trial.swings().counted().count();
     let first = trial.predictions().first();
     html! {
         @if seen > 0 {
             table class="table nb__versus" {
-                thead { tr { th scope="col" { (words::compare_we_thought()) } th scope="col" { (words::compare_we_saw()) } th scope="col" { (words::compare_together()) } } }
+                thead { tr { (heads(&HEADS)) } }
                 tbody { tr {
                     td { @if let Some(first) = first { (thought(first, &first.because)) }
                         @else { (words::compare_nothing_thought()) } }
@@ -113,8 +117,8 @@ fn plans(state: &State) -> Markup {
                 @for (i, plan) in notebook.plans().iter().enumerate() {
                     li {
                         (plan) " "
-                        (button("nb-begin-plan", &i.to_string(), true, &told(&words::compare_begin_plan(plan)))) " "
-                        (button("nb-plan-remove", &i.to_string(), true, &told(&words::compare_remove_plan(plan))))
+                        (told_button("nb-begin-plan", &i.to_string(), words::compare_begin_plan(plan))) " "
+                        (told_button("nb-plan-remove", &i.to_string(), words::compare_remove_plan(plan)))
                     }
                 }
             }
@@ -126,7 +130,7 @@ fn plans(state: &State) -> Markup {
                     data-note=(NotebookField::Plan.name()) maxlength=(PLAN_CHARS) autocomplete="off"
                     value=(NotebookField::Plan.text(state)) placeholder=(words::compare_plan_example());
             }
-            (button("nb-plan-add", "", true, &html! { (words::compare_add_plan()) }))
+            (plain_button("nb-plan-add", true, words::compare_add_plan()))
         }
     }
 }

@@ -10,7 +10,7 @@ use maud::{Markup, html};
 use noseward_lesson::{BOX_CHARS, Level, Sentences, Statement, Support};
 use noseward_words::{self as words, Text};
 
-use super::form::{area, button, level, no_names, told};
+use super::form::{area, level, no_names, told_button};
 use super::labels;
 use crate::app::State;
 use crate::notebook::NotebookField;
@@ -94,8 +94,7 @@ fn help(state: &State, sentences: &Sentences<'_>, of: Statement) -> Markup {
                         @for (i, sentence) in sentences.iter().enumerate() {
                             li {
                                 (sentence) " "
-                                (button("nb-use", &format!("{place} {i}"), true,
-                                    &told(&words::conclude_use(sentence))))
+                                (told_button("nb-use", &format!("{place} {i}"), words::conclude_use(sentence)))
                             }
                         }
                     }

@@ -3,7 +3,7 @@
 use maud::{Markup, html};
 use noseward_lesson::Level;
 use noseward_stability::minus;
-use noseward_words::{self as words, Mark, Marked};
+use noseward_words::{self as words, Mark, Marked, Text};
 
 use super::measure;
 use crate::app::State;
@@ -26,8 +26,8 @@ pub(crate) fn measured(state: &State, value: f64) -> String {
 }
 
 /// A sentence whose asides are only spoken, and whose values are quoted: a group’s own words.
-pub(crate) fn told(sentence: &Marked) -> Markup {
-    marked(sentence, &|mark, run| {
+pub(crate) fn told(sentence: Marked) -> Markup {
+    marked(&sentence, &|mark, run| {
         html! {
             @if mark == Mark::Value { q { (run) } }
             @else { span class="visually-hidden" { (run) } }
@@ -50,6 +50,21 @@ pub(crate) fn button(action: &str, target: &str, small: bool, label: &Markup) ->
             (label)
         }
     }
+}
+
+/// A button of the notebook that needs no target.
+pub(crate) fn plain_button(action: &str, small: bool, label: Text) -> Markup {
+    button(action, "", small, &html! { (label) })
+}
+
+/// A small button whose label is partly spoken only: see [`told`].
+pub(crate) fn told_button(action: &str, target: &str, label: Marked) -> Markup {
+    button(action, target, true, &told(label))
+}
+
+/// The heads of columns.
+pub(crate) fn heads(heads: &[Text]) -> Markup {
+    html! { @for head in heads { th scope="col" { (head) } } }
 }
 
 /// What is told on demand: a line, and what opens below it.
@@ -77,7 +92,7 @@ pub(crate) fn choice(
 }
 
 /// A length's field with the place for what is wrong in it.
-pub(crate) fn number(state: &State, note: NotebookField, label: &Marked) -> Markup {
+pub(crate) fn number(state: &State, note: NotebookField, label: Marked) -> Markup {
     let name = note.name();
     let unit = state.units.length_unit();
     let described = match note {

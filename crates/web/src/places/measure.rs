@@ -1,16 +1,19 @@
 //! The two points: three readings each, and what they come to beside what was worked out.
 
+mod beside;
+mod slips;
+
 use maud::{Markup, PreEscaped, html};
 use noseward_drawing::{Picture, picture, svg_document};
 use noseward_lesson::{
     BalancePoint, End, Level, REASON_CHARS, REPEATS, ReadingField, ReadingStats, Trial,
-    compare, explanations, slips,
+    compare, explanations,
 };
 use noseward_stability::Nearer;
 use noseward_words::{self as words, Number, Text};
 
 use super::form::{
-    choice, faults, level, measured, mm, more, no_names, number, told, wide,
+    choice, faults, heads, level, measured, mm, more, no_names, number, told, wide,
 };
 use super::labels;
 use crate::app::State;
@@ -22,7 +25,8 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
     let Some(trial) = state.trial() else { return super::full() };
     let trial = trial.as_ref();
     let unit = spoken_unit(state.units.length_unit());
-    let slips = slips(&trial.measured, trial.design().length_mm(), state.units);
+    let found =
+        noseward_lesson::slips(&trial.measured, trial.design().length_mm(), state.units);
     let typing = state.typing.as_ref();
     let waits = |place| {
         let note = note_of(place).map(NotebookField::name);
@@ -30,11 +34,12 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
     };
     let asked = |is_here: &dyn Fn(ReadingField) -> bool| -> Markup {
         html! {
-            @for slip in slips.iter().filter(|slip| is_here(slip.place) && !waits(slip.place)) {
+            @for slip in found.iter().filter(|slip| is_here(slip.place) && !waits(slip.place)) {
+                @let sentence = slips::sentence(slip, state.units);
                 p class="field__words" {
                     @if let ReadingField::Reading(_, i) = slip.place {
-                        (words::measure_slip((i + 1).into(), &slip.sentence))
-                    } @else { (slip.sentence) }
+                        (words::measure_slip((i + 1).into(), &sentence))
+                    } @else { (sentence) }
                 }
             }
         }
@@ -67,8 +72,8 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
             html! {
                 details class="nb__lengths" id="nb-lengths" {
                     summary { (words::measure_other_scale()) }
-                    (number(state, NotebookField::RocketLength, &words::measure_rocket_length(unit)))
-                    (number(state, NotebookField::CutoutLength, &words::measure_cutout_length(unit)))
+                    (number(state, NotebookField::RocketLength, words::measure_rocket_length(unit)))
+                    (number(state, NotebookField::CutoutLength, words::measure_cutout_length(unit)))
                     p class="nb__hint" { (words::measure_type_both()) }
                 }
                 (faults(state, [NotebookField::RocketLength, NotebookField::CutoutLength]))
@@ -119,7 +124,7 @@ fn point_form(
                 span { (how) }
             }
             @if level(state) > Level::Balance || readings.from == End::Tail {
-                (choice(NotebookField::From(point), &told(&words::measure_from(of)), &ends))
+                (choice(NotebookField::From(point), &told(words::measure_from(of)), &ends))
             }
             div class="nb__guess" {
                 @if readings.any() {
@@ -128,12 +133,12 @@ fn point_form(
                         None => p class="nb__hint" { (words::measure_no_guess()) },
                     }
                 } @else {
-                    (number(state, NotebookField::Guess(point), &words::measure_guess(of, unit)))
+                    (number(state, NotebookField::Guess(point), words::measure_guess(of, unit)))
                 }
             }
             div class="nb__readings" {
                 @for i in 0..REPEATS {
-                    (number(state, NotebookField::Reading(point, i), &words::measure_reading((i + 1).into(), of, unit)))
+                    (number(state, NotebookField::Reading(point, i), words::measure_reading((i + 1).into(), of, unit)))
                 }
             }
             div id=(output_id(point)) { (comes_to) }
@@ -189,7 +194,7 @@ fn middle(state: &State, trial: &Trial, point: BalancePoint) -> Markup {
     } else {
         words::measure_middle(&value)
     };
-    html! { p { (told(&sentence)) " " (range(state, &middle)) } }
+    html! { p { (told(sentence)) " " (range(state, &middle)) } }
 }
 
 fn range(state: &State, middle: &ReadingStats) -> String {
@@ -220,7 +225,7 @@ fn together(state: &State, trial: &Trial) -> Markup {
         @if let Some(separation) = readings.separation_mm(length) {
             p class="nb__found" {
                 @if level(state) > Level::Balance {
-                    (told(&words::measure_separation(&measured(state, separation.abs())))) " "
+                    (told(words::measure_separation(&measured(state, separation.abs())))) " "
                 }
                 @if let Some(nearer) = nearer(separation, overlaps) { (nearer) }
                 @if level(state) >= Level::Explain {
@@ -231,7 +236,7 @@ fn together(state: &State, trial: &Trial) -> Markup {
                 }
             }
             @if overlaps == Some(true) {
-                p { (told(&words::measure_too_close())) }
+                p { (told(words::measure_too_close())) }
             }
         }
         @if readings.any() && level(state) > Level::Balance {
@@ -246,6 +251,12 @@ fn together(state: &State, trial: &Trial) -> Markup {
 
 /// Measured beside worked out, and what a difference may come from.
 fn beside(state: &State, trial: &Trial) -> Markup {
+    const HEADS: [Text; 4] = [
+        words::measure_head_what(),
+        words::measure_head_measured(),
+        words::measure_head_worked_out(),
+        words::measure_head_difference(),
+    ];
     let Some(comparison) = compare(trial.rocket(), &trial.measured) else {
         return html! {};
     };
@@ -258,10 +269,7 @@ fn beside(state: &State, trial: &Trial) -> Markup {
         (wide(&words::measure_beside(), &html! { table class="table nb__beside" {
             caption { (words::measure_beside_caption()) }
             thead { tr {
-                th scope="col" { (words::measure_head_what()) }
-                th scope="col" { (words::measure_head_measured()) }
-                th scope="col" { (words::measure_head_worked_out()) }
-                th scope="col" { (words::measure_head_difference()) }
+                (heads(&HEADS))
             } }
             tbody {
                 @for (label, beside) in rows {
@@ -274,7 +282,9 @@ fn beside(state: &State, trial: &Trial) -> Markup {
                 }
             }
         } }))
-        @for said in explanations(trial.rocket(), &trial.measured, state.units) { p { (said) } }
+        @for explanation in explanations(trial.rocket(), &trial.measured, state.units) {
+            p { (beside::sentence(explanation, state.units)) }
+        }
     }
 }
 

@@ -5,10 +5,10 @@ use maud::{Markup, PreEscaped, html};
 use noseward_drawing::{LabelStyle, Sheet, Told, rocket, svg_document};
 use noseward_lesson::{BalancePoint, End, REPEATS, Statement, Trial};
 use noseward_stability::evaluate_measured;
-use noseward_words as words;
+use noseward_words::{self as words, Text};
 
 use super::compare::{charts, list};
-use super::form::{measured, told};
+use super::form::{heads, measured, told};
 use super::labels::{self, number};
 use crate::app::State;
 
@@ -28,10 +28,10 @@ pub(crate) fn notebook(state: &State) -> Markup {
             (swings(notebook.trials()))
         }
         @for trial in notebook.trials().iter().filter(|trial| !trial.note.is_empty()) {
-            p { (told(&words::paper_note(number(trial.id()), &trial.note))) }
+            p { (told(words::paper_note(number(trial.id()), &trial.note))) }
         }
         @if !notebook.plans().is_empty() {
-            p { (told(&words::paper_plans(&notebook.plans().join("; ")))) }
+            p { (told(words::paper_plans(&notebook.plans().join("; ")))) }
         }
         h3 { (words::paper_found_out()) }
         @for of in Statement::ALL {
@@ -82,14 +82,12 @@ fn drawing(state: &State, trial: &Trial) -> Markup {
 
 /// Every swing of every trial, in the order in which they were seen.
 fn swings(trials: &[Trial]) -> Markup {
+    const HEADS: [Text; 2] = [words::compare_head_trial(), words::paper_head_swings()];
     let outcomes = |trial: &Trial| labels::outcomes(trial.swings().outcomes());
     html! {
         table class="table nb__table" {
             caption { (words::paper_swings()) }
-            thead { tr {
-                th scope="col" { (words::compare_head_trial()) }
-                th scope="col" { (words::paper_head_swings()) }
-            } }
+            thead { tr { (heads(&HEADS)) } }
             tbody {
                 @for trial in trials.iter().filter(|trial| !trial.swings().outcomes().is_empty()) {
                     tr { th scope="row" { (trial.id()) } td { (outcomes(trial)) } }
@@ -106,16 +104,20 @@ fn is_read(trial: &Trial, point: BalancePoint) -> bool {
 }
 
 fn readings(state: &State, trials: &[Trial]) -> Markup {
+    /// Before the readings, which have numbers.
+    const BEFORE: [Text; 3] = [
+        words::compare_head_trial(),
+        words::paper_head_point(),
+        words::paper_head_guess(),
+    ];
+    const BEHIND: [Text; 2] = [words::paper_head_middle(), words::paper_head_range()];
     html! {
         table class="table nb__table" {
             caption { (words::paper_readings()) }
             thead { tr {
-                th scope="col" { (words::compare_head_trial()) }
-                th scope="col" { (words::paper_head_point()) }
-                th scope="col" { (words::paper_head_guess()) }
+                (heads(&BEFORE))
                 @for i in 1..=REPEATS { th scope="col" { (i) } }
-                th scope="col" { (words::paper_head_middle()) }
-                th scope="col" { (words::paper_head_range()) }
+                (heads(&BEHIND))
             } }
             tbody {
                 @for trial in trials {

@@ -1,10 +1,12 @@
 //! What a trial changed: Predict and Compare show it.
 
+mod moved;
+
 use maud::{Markup, html};
-use noseward_lesson::{Level, Prediction, Trial, measured_separation, moved};
+use noseward_lesson::{Level, Prediction, Trial, measured_separation};
 use noseward_words as words;
 
-use super::form::{button, choice, level, told};
+use super::form::{choice, level, told, told_button};
 use super::labels::{self, number};
 use crate::app::State;
 use crate::notebook::NotebookField;
@@ -14,7 +16,7 @@ pub(crate) fn thought(prediction: &Prediction, because: &str) -> Markup {
     let outcome = labels::outcome(prediction.outcome);
     html! {
         @if because.is_empty() { (outcome) }
-        @else { (told(&words::trial_because(&outcome, because))) }
+        @else { (told(words::trial_because(&outcome, because))) }
     }
 }
 
@@ -55,7 +57,7 @@ pub(crate) fn changed(state: &State, trial: &Trial) -> Markup {
     html! {
         @if changes.is_empty() {
             p { (words::trial_unchanged(number(baseline.id()))) " "
-                @if open { (told(&words::trial_change_one())) } }
+                @if open { (told(words::trial_change_one())) } }
         } @else {
             p { (words::trial_since(number(baseline.id()))) }
             ul class="list" {
@@ -63,7 +65,7 @@ pub(crate) fn changed(state: &State, trial: &Trial) -> Markup {
                     li {
                         (change.sentence(state.units))
                         @if changes.len() > 1 && open && !notebook.allows_two_changes {
-                            " " (button("nb-undo-change", &i.to_string(), true, &told(&words::trial_undo_change(&change.label()))))
+                            " " (told_button("nb-undo-change", &i.to_string(), words::trial_undo_change(&change.label())))
                         }
                     }
                 }
@@ -83,17 +85,16 @@ pub(crate) fn changed(state: &State, trial: &Trial) -> Markup {
 
 /// A change moves more than itself.
 fn knock_on(state: &State, trial: &Trial, baseline: &Trial) -> Markup {
-    let Some(moved) = moved(baseline.rocket(), trial.rocket()) else { return html! {} };
-    let sentences = moved.sentences(state.units);
+    let found = noseward_lesson::moved(baseline.rocket(), trial.rocket());
+    let Some(found) = found else { return html! {} };
     html! {
-        @if let Some(measured) = measured_separation(baseline, trial, state.units).filter(|_| level(state) > Level::Balance) {
-            p { (measured) }
-        }
-        @if sentences.is_empty() {}
-        @else if level(state) == Level::Balance {
+        @if level(state) == Level::Balance {
             p { (words::trial_point_moved_too()) }
         } @else {
-            p { (words::trial_moved_too(&sentences.join(" "))) }
+            @if let Some(measured) = measured_separation(baseline, trial) {
+                p { (moved::measured(measured, state.units)) }
+            }
+            p { (words::trial_moved_too(&moved::sentences(&found, state.units))) }
         }
     }
 }

@@ -7,11 +7,11 @@ use noseward_drawing::{
     trial_series, trial_series_words,
 };
 use noseward_lesson::{Level, Summary, SwingOutcome, Trial};
-use noseward_words as words;
+use noseward_words::{self as words, Text};
 
 use super::list::is_told;
 use crate::app::State;
-use crate::places::form::{graph_px, level, measured, mm, wide};
+use crate::places::form::{graph_px, heads, level, measured, mm, wide};
 use crate::places::labels::{self, number};
 
 /// Charts are drawn no wider than this, in pixels.
@@ -34,6 +34,11 @@ fn width_px(state: &State) -> f64 {
 
 /// A dot for every swing: separation across, outcome in rows.
 fn swings(state: &State, summaries: &[Summary]) -> Markup {
+    const HEADS: [Text; 3] = [
+        words::compare_head_trial(),
+        words::compare_head_separation(),
+        words::charts_how(),
+    ];
     let trials = state.desk.notebook.trials();
     let seen: Vec<Vec<SwingOutcome>> =
         trials.iter().map(|trial| trial.swings().counted().collect()).collect();
@@ -63,9 +68,7 @@ fn swings(state: &State, summaries: &[Summary]) -> Markup {
             details id="nb-chart-table" { summary { (words::charts_as_table()) }
                 (wide(&words::charts_swings_table(), &html! { table class="table" {
                     thead { tr {
-                        th scope="col" { (words::compare_head_trial()) }
-                        th scope="col" { (words::compare_head_separation()) }
-                        th scope="col" { (words::charts_how()) }
+                        (heads(&HEADS))
                         @for i in 1..=3_u8 { th scope="col" { (words::charts_swing(i.into())) } }
                     } }
                     tbody {
@@ -96,6 +99,13 @@ fn separation_range_mm(found: &Summary) -> Option<(f64, f64, f64)> {
 
 /// Separation over the trials, measured beside worked out.
 fn series(state: &State, summaries: &[Summary]) -> Markup {
+    const HEADS: [Text; 5] = [
+        words::compare_head_trial(),
+        words::charts_head_measured(),
+        words::charts_head_from(),
+        words::charts_head_to(),
+        words::charts_head_worked_out(),
+    ];
     let points: Vec<SeriesTrial> = summaries
         .iter()
         .map(|found| SeriesTrial {
@@ -114,13 +124,7 @@ fn series(state: &State, summaries: &[Summary]) -> Markup {
             p id="nb-series-words" { (trial_series_words(&points, state.units)) }
             details id="nb-series-table" { summary { (words::charts_as_table()) }
                 (wide(&words::charts_series_table(), &html! { table class="table" {
-                    thead { tr {
-                        th scope="col" { (words::compare_head_trial()) }
-                        th scope="col" { (words::charts_head_measured()) }
-                        th scope="col" { (words::charts_head_from()) }
-                        th scope="col" { (words::charts_head_to()) }
-                        th scope="col" { (words::charts_head_worked_out()) }
-                    } }
+                    thead { tr { (heads(&HEADS)) } }
                     tbody {
                         @for point in &points {
                             tr {

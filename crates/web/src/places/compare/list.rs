@@ -4,10 +4,10 @@ use maud::{Markup, html};
 use noseward_lesson::{Level, Overall, Summary, Trial};
 use noseward_link::escape_formula;
 use noseward_stability::Nearer;
-use noseward_words::{self as words, Number};
+use noseward_words::{self as words, Number, Text};
 
 use crate::app::State;
-use crate::places::form::{button, level, measured, mm, told, wide};
+use crate::places::form::{button, heads, level, measured, mm, told_button, wide};
 use crate::places::labels::{self, number};
 use crate::places::trial::thought;
 
@@ -19,14 +19,7 @@ pub(crate) fn list(state: &State, summaries: &[Summary]) -> Markup {
             (wide(&words::compare_trials(), &html! { table class="table nb__table" {
                 caption { (words::compare_trials_of(&labels::group(notebook.group))) }
                 thead { tr {
-                    th scope="col" { (words::compare_head_trial()) }
-                    th scope="col" { (words::compare_head_changed()) }
-                    @if level == Level::Balance { th scope="col" { (words::compare_head_nearer()) } }
-                    @else { th scope="col" { (words::compare_head_separation()) } }
-                    @if level >= Level::Explain { th scope="col" { (words::compare_head_widths()) } }
-                    @if level == Level::Model { th scope="col" { (words::compare_head_mass()) } }
-                    th scope="col" { (words::compare_head_predicted()) }
-                    th scope="col" { (words::compare_we_saw()) }
+                    (heads(heads_of(level)))
                     th scope="col" class="screen-only" { (words::compare_head_do()) }
                 } }
                 tbody {
@@ -54,11 +47,36 @@ pub(crate) fn list(state: &State, summaries: &[Summary]) -> Markup {
     }
 }
 
+/// The heads of the columns that each level has.
+fn heads_of(level: Level) -> &'static [Text] {
+    const HEADS: [Text; 7] = [
+        words::compare_head_trial(),
+        words::compare_head_changed(),
+        words::compare_head_separation(),
+        words::compare_head_widths(),
+        words::compare_head_mass(),
+        words::compare_head_predicted(),
+        words::compare_we_saw(),
+    ];
+    const BALANCE: [Text; 5] =
+        [HEADS[0], HEADS[1], words::compare_head_nearer(), HEADS[5], HEADS[6]];
+    const MEASURE: [Text; 5] = [HEADS[0], HEADS[1], HEADS[2], HEADS[5], HEADS[6]];
+    const EXPLAIN: [Text; 6] =
+        [HEADS[0], HEADS[1], HEADS[2], HEADS[3], HEADS[5], HEADS[6]];
+    match level {
+        Level::Balance => &BALANCE,
+        Level::Measure => &MEASURE,
+        Level::Explain => &EXPLAIN,
+        Level::Model => &HEADS,
+    }
+}
+
 fn row(state: &State, trial: &Trial, found: &Summary) -> Markup {
     let notebook = &state.desk.notebook;
     let level = level(state);
     let id = trial.id();
     let target = id.to_string();
+    let act = |action, label| told_button(action, &target, label);
     let in_hand = notebook.in_hand().map(Trial::id) == Some(id);
     let predicted = trial.predictions();
     let first = trial.predictions().first();
@@ -109,14 +127,14 @@ fn row(state: &State, trial: &Trial, found: &Summary) -> Markup {
             }
             td class="screen-only" {
                 span class="nb__do" {
-                    (button("nb-open", &target, true, &told(&words::compare_open(number(id)))))
-                    (button("nb-copy", &target, true, &told(&words::compare_copy(number(id)))))
+                    (act("nb-open", words::compare_open(number(id))))
+                    (act("nb-copy", words::compare_copy(number(id))))
                     @if trial.compared_with().is_some() {
-                        (button("nb-pair", &target, true, &told(&words::compare_pair(number(id)))))
+                        (act("nb-pair", words::compare_pair(number(id))))
                     }
                     (button("nb-up", &target, true, &html! { span aria-hidden="true" { "↑" } span class="visually-hidden" { (words::compare_move_up(number(id))) } }))
                     (button("nb-down", &target, true, &html! { span aria-hidden="true" { "↓" } span class="visually-hidden" { (words::compare_move_down(number(id))) } }))
-                    (button("nb-delete", &target, true, &told(&words::compare_delete(number(id)))))
+                    (act("nb-delete", words::compare_delete(number(id))))
                 }
             }
         }

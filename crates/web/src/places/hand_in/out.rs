@@ -8,7 +8,7 @@ use noseward_words as words;
 use super::share::code_rows;
 use crate::app::State;
 use crate::notebook::contents;
-use crate::places::form::{button, measured, mm, more};
+use crate::places::form::{button, measured, mm, more, plain_button};
 use crate::places::labels::{self, number};
 
 /// The code of one trial's result.
@@ -56,7 +56,6 @@ pub(crate) fn out(state: &State) -> Markup {
     if notebook.is_blank() {
         return html! {};
     }
-    let label = |label: words::Text| html! { (label) };
     let shows = state.desk.look.shows_symbols;
     html! {
         section class="card card--place" aria-labelledby="out-title" {
@@ -64,20 +63,20 @@ pub(crate) fn out(state: &State) -> Markup {
         div class="nb__row" {
             button type="button" class="button button--main" id="nb-save" data-action="nb-save"
                 data-target="" { (words::hand_in_save()) }
-            (button("nb-copy-link", "", false, &label(words::hand_in_copy_link())))
-            (button("print-notebook", "", false, &label(words::hand_in_print())))
+            (plain_button("nb-copy-link", false, words::hand_in_copy_link()))
+            (plain_button("print-notebook", false, words::hand_in_print()))
         }
         p class="nb__hint" { (words::hand_in_what_is_in_it()) }
         (more(
             "out-tables",
-            &label(words::hand_in_tables()),
+            &html! { (words::hand_in_tables()) },
             &html! {
                 div class="nb__row" {
-                    (button("nb-csv-point", "", false, &label(words::hand_in_table_point())))
-                    (button("nb-csv-comma", "", false, &label(words::hand_in_table_comma())))
-                    (button("nb-copy-table", "", false, &label(words::hand_in_copy_table_point())))
-                    (button("nb-copy-table-comma", "", false, &label(words::hand_in_copy_table_comma())))
-                    (button("nb-text", "", false, &label(words::hand_in_plain_text())))
+                    (plain_button("nb-csv-point", false, words::hand_in_table_point()))
+                    (plain_button("nb-csv-comma", false, words::hand_in_table_comma()))
+                    (plain_button("nb-copy-table", false, words::hand_in_copy_table_point()))
+                    (plain_button("nb-copy-table-comma", false, words::hand_in_copy_table_comma()))
+                    (plain_button("nb-text", false, words::hand_in_plain_text()))
                 }
             },
         ))

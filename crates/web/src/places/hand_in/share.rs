@@ -49,7 +49,7 @@ pub(crate) fn handout(state: &State) -> Markup {
         @if let Some(symbol) = symbol { (symbol) }
         div {
             @let again = if is_served { words::share_open_again() } else { words::share_open_again_typed() };
-            p { (told(&again)) }
+            p { (told(again)) }
             (code_rows(code, &words::share_code()))
             p { (words::share_no_permission()) }
         }

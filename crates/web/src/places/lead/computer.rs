@@ -4,6 +4,7 @@ use maud::{Markup, Render, html};
 use noseward_words::{self as words, Text};
 
 use crate::app::{Capability, CapabilityProbe, Computer, Keeping, State};
+use crate::places::form::heads;
 use crate::shell::marked::marked;
 
 /// The least width in pixels for which the page is made.
@@ -11,14 +12,14 @@ const LEAST_WIDTH_PX: u32 = 320;
 
 /// The list.
 pub(crate) fn computer(state: &State) -> Markup {
+    const HEADS: [Text; 3] =
+        [words::computer_what(), words::computer_here(), words::computer_to_do()];
     let computer = &state.computer;
     html! {
         table class="table table--words" {
             caption { (words::computer_caption()) }
             thead { tr {
-                th scope="col" { (words::computer_what()) }
-                th scope="col" { (words::computer_here()) }
-                th scope="col" { (words::computer_to_do()) }
+                (heads(&HEADS))
             } }
             tbody {
                 (keeping(state))

@@ -6,7 +6,7 @@ use noseward_words as words;
 
 use crate::app::State;
 use crate::notebook::NotebookField;
-use crate::places::form::{button, choice};
+use crate::places::form::{choice, plain_button};
 use crate::places::labels;
 use crate::shell::pressed;
 
@@ -45,10 +45,10 @@ pub(crate) fn settings(state: &State) -> Markup {
             div class="nb__row" {
                 @if state.desk.look.asks_to_delete {
                     span { (words::lead_delete_asks(&group)) }
-                    (button("nb-delete-now", "", true, &html! { (words::lead_delete_now()) }))
-                    (button("nb-keep-it", "", true, &html! { (words::lead_keep()) }))
+                    (plain_button("nb-delete-now", true, words::lead_delete_now()))
+                    (plain_button("nb-keep-it", true, words::lead_keep()))
                 } @else {
-                    (button("nb-ask-delete", "", true, &html! { (words::lead_delete()) }))
+                    (plain_button("nb-ask-delete", true, words::lead_delete()))
                 }
             }
         }
