@@ -42,12 +42,13 @@ swing-ambiguous = Is that { $small } or { $large }?
 swing-needs-angle = This needs an angle from 0 to 180 degrees.
 # Any other field with something that is no number.
 # $setup (string | arm | density | turns): which field
-swing-unreadable = { $setup ->
-    [string] I cannot read this. Type, for example, 1.5 or 150 cm.
-    [arm] I cannot read this. Type, for example, 0.7 or 70 cm.
-    [density] I cannot read this. Type, for example, 1.2.
-   *[turns] I cannot read this. Type, for example, 1.
-}
+swing-unreadable =
+    I cannot read this. Type, for example, { $setup ->
+        [string] 1.5 or 150 cm
+        [arm] 0.7 or 70 cm
+        [density] 1.2
+       *[turns] 1
+    }.
 # A value that is no number.
 swing-no-number = This needs a number.
 # A number that is too small or too large.
@@ -82,12 +83,13 @@ swing-too-close = Too close to call on the string. Of 20 tries with your reading
 # How many of the 20 tries end in a way.
 # $tries (number): how many, 1 to 20
 # $string-ending (from-any-start | once-it-is | across | tail-first): how they end
-swing-tries = { $string-ending ->
-    [from-any-start] in about { $tries } it turns nose-first from any start
-    [once-it-is] in about { $tries } it stays nose-first once it is
-    [across] in about { $tries } it settles across its path
-   *[tail-first] in about { $tries } it turns tail-first
-}
+swing-tries =
+    in about { $tries } it { $string-ending ->
+        [from-any-start] turns nose-first from any start
+        [once-it-is] stays nose-first once it is
+        [across] settles across its path
+       *[tail-first] turns tail-first
+    }
 # Two of those lines, or the list so far and one more.
 # $tries (text): the list so far
 # $more (text): the line that follows
@@ -360,21 +362,16 @@ swing-once-more = Another trial with the same rocket
 
 # What was worked out, beside what was seen.
 # $comes-to (nose-first | tail-first | across | still-swinging): what the rocket should do
-swing-expected = { $comes-to ->
-    [nose-first] Worked out here: nose first.
-    [tail-first] Worked out here: tail first.
-    [across] Worked out here: across its path.
-   *[still-swinging] Worked out here: still swinging.
-}
+swing-expected =
+    Worked out here: { $comes-to ->
+        [nose-first] nose first
+        [tail-first] tail first
+        [across] across its path
+       *[still-swinging] still swinging
+    }.
 # The same, where something else was seen.
 # $seen (text): what was seen, with semicolons between
 # $comes-to (nose-first | tail-first | across | still-swinging): what the rocket should do
-swing-differs =
-    You saw: { $seen }. { $comes-to ->
-        [nose-first] Worked out here: nose first.
-        [tail-first] Worked out here: tail first.
-        [across] Worked out here: across its path.
-       *[still-swinging] Worked out here: still swinging.
-    } What you saw counts. What could be the reason?
+swing-differs = You saw: { $seen }. { swing-expected } What you saw counts. What could be the reason?
 # The same, where what is not known exactly decides.
 swing-open = Worked out here: too close to call. What you saw counts.
