@@ -95,47 +95,32 @@ swing-tries =
 # $more (text): the line that follows
 swing-more-tries = { $tries }, { $more }
 
-# Let go with its nose off its path, it is nose-first from the start.
-# $start (number): by how many degrees
-swing-at-once = Started at { $start }°, it is nose-first at once.
-# It settles with its nose ahead.
+# How it settles, in bold.
 # $start (number): degrees off its path at the start
-# $seconds (number): after about how many seconds
-# $turns (number): after about how many turns of the circle
-swing-comes-round =
-    Started at { $start }°, it comes round nose-first in about { $seconds } s ({ $turns ->
-        [one] { $turns } turn
-       *[other] { $turns } turns
-    }).
-# It settles with its tail ahead.
-# $start (number): degrees off its path at the start
-# $seconds (number): after about how many seconds
-# $turns (number): after about how many turns of the circle
-swing-settles-tail-first =
-    Started at { $start }°, it settles tail first in about { $seconds } s ({ $turns ->
-        [one] { $turns } turn
-       *[other] { $turns } turns
-    }).
-# It settles at an angle to its path.
-# $start (number): degrees off its path at the start
-# $angle (number): degrees off its path in the end
-# $seconds (number): after about how many seconds
-# $turns (number): after about how many turns of the circle
-swing-settles-across =
-    Started at { $start }°, it settles across its path, turned by { $angle }°, in about { $seconds } s ({ $turns ->
-        [one] { $turns } turn
-       *[other] { $turns } turns
-    }).
-# It does not settle as long as it is watched.
-# $start (number): degrees off its path at the start
-# $seconds (number): for about how many seconds it is watched
-# $angle (number): the degrees round which it swings
-swing-still-swinging =
-    Started at { $start }°, after about { $seconds } s it is still swinging round { $angle }°.
-# The same, and it turns right over.
-# $start (number): degrees off its path at the start
-# $seconds (number): for about how many seconds it is watched
-swing-still-turning = Started at { $start }°, after about { $seconds } s it is still turning over.
+# $motion (at-once | nose-first | tail-first | across | still-swinging | turning-over): what it does
+# $angle (number): degrees off its path in the end, or round which it swings; 0 where that is not said
+# $seconds (number): after about how many seconds, or for how many it is watched
+# $turns (number): after about how many turns of the circle; not said of what still swings
+swing-settles = { $motion ->
+    [at-once] Started at { $start }°, it is nose-first at once.
+    [nose-first]
+        Started at { $start }°, it comes round nose-first in about { $seconds } s ({ $turns ->
+            [one] { $turns } turn
+           *[other] { $turns } turns
+        }).
+    [tail-first]
+        Started at { $start }°, it settles tail first in about { $seconds } s ({ $turns ->
+            [one] { $turns } turn
+           *[other] { $turns } turns
+        }).
+    [across]
+        Started at { $start }°, it settles across its path, turned by { $angle }°, in about { $seconds } s ({ $turns ->
+            [one] { $turns } turn
+           *[other] { $turns } turns
+        }).
+    [still-swinging] Started at { $start }°, after about { $seconds } s it is still swinging round { $angle }°.
+   *[turning-over] Started at { $start }°, after about { $seconds } s it is still turning over.
+}
 # Behind a sentence on how it settles: so much is left of its swinging.
 # $angle (number): degrees to either side
 swing-remains = It still swings by { $angle }° at the end.
@@ -147,28 +132,26 @@ swing-trap =
 
 ## How much of it the spin of the swing does, and not the air.
 
-# The spin alone would hold it nose-first, the air would not.
-swing-spin-holds =
-    <b>This swing proves little.</b> The spin of the swing itself pulls this rocket along its
-    path. The air alone would not hold it nose-first, and nothing swings it round in flight.
-# The spin helps the air.
-swing-flatters =
-    <b>On the string it does better than it would in flight.</b> The spin of the swing holds it
-    better than the air alone would.
-# Neither holds it.
-swing-spin-too-weak =
-    Near nose-first the air turns this rocket away, and the spin of the swing is too weak to
-    hold it.
-# The spin does most.
+# What turns it back.
+# $spin (holds-alone | flatters | too-weak | does-most | does-part): what the spin does
 # $part (number): per cent of the turning that the string does
-swing-spin-most =
-    <b>This swing proves little.</b> When the nose is nearly in front, the string does { $part } %
-    of the turning and the air the rest. In flight nothing swings it round.
-# The air does most.
-# $part (number): per cent of the turning that the string does
-swing-spin-part =
-    When the nose is nearly in front, the string does { $part } % of the turning and the air the
-    rest.
+swing-spin = { $spin ->
+    [holds-alone]
+        <b>This swing proves little.</b> The spin of the swing itself pulls this rocket along its
+        path. The air alone would not hold it nose-first, and nothing swings it round in flight.
+    [flatters]
+        <b>On the string it does better than it would in flight.</b> The spin of the swing holds
+        it better than the air alone would.
+    [too-weak]
+        Near nose-first the air turns this rocket away, and the spin of the swing is too weak to
+        hold it.
+    [does-most]
+        <b>This swing proves little.</b> When the nose is nearly in front, the string does { $part } %
+        of the turning and the air the rest. In flight nothing swings it round.
+   *[does-part]
+        When the nose is nearly in front, the string does { $part } % of the turning and the air
+        the rest.
+}
 
 ## The moving pictures, and what is below them.
 
