@@ -236,7 +236,8 @@ fn the_band_goes_from_one_to_two_body_widths() {
         let xs: Vec<f64> =
             edges.unwrap().runs.iter().map(|(points, _)| points[0].x).collect();
         assert_eq!(xs, [scale.x(66.0), scale.x(132.0)]);
-        let named = texts(&scene).iter().filter(|(_, words)| words == BAND).count();
+        let named =
+            texts(&scene).iter().filter(|(_, words)| *words == BAND.as_str()).count();
         assert_eq!(named, 1, "{width}");
     }
 }
