@@ -294,6 +294,7 @@ pub fn turned_rocket(
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::boxes::in_languages;
     use noseward_stability::{Example, evaluate};
 
     fn sheet(width_px: f64) -> AirSheet {
@@ -332,5 +333,10 @@ mod tests {
         assert_eq!(air_graph_angle_deg(0.0, 600.0), 0.0);
         let middle = (LEFT + 600.0 - RIGHT) / 2.0;
         assert!((air_graph_angle_deg(middle, 600.0) - 90.0).abs() < 1e-9);
+    }
+
+    #[test]
+    fn there_is_room_in_german_and_arabic() {
+        in_languages(&everything_stays_on_the_sheet);
     }
 }

@@ -155,7 +155,7 @@ fn drawn(bars: &[Bar]) -> Vec<Item> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::boxes::{lines_miss_words, words_keep_apart};
+    use crate::boxes::{in_languages, lines_miss_words, words_keep_apart};
     use crate::svg_document;
     use noseward_stability::{Example, evaluate};
 
@@ -237,5 +237,10 @@ mod tests {
             words_keep_apart(&scene, &design.name);
             lines_miss_words(&scene, &["ruler"], &design.name);
         }
+    }
+
+    #[test]
+    fn there_is_room_in_german_and_arabic() {
+        in_languages(&words_never_stand_on_one_another);
     }
 }

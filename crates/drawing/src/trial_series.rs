@@ -321,7 +321,7 @@ fn entries(has_range: bool) -> Vec<Entry<'static>> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::boxes::{lines_miss_words, words_keep_apart};
+    use crate::boxes::{in_languages, lines_miss_words, words_keep_apart};
 
     const WIDTHS: [f64; 5] = [300.0, 320.0, 420.0, 700.0, 900.0];
 
@@ -484,5 +484,10 @@ mod tests {
              computed −9 mm. Trial 4: measured 25.4 mm, between 21.4 and 31.4 mm."
         );
         assert_eq!(trial_series_words(&[], Units::METRIC), "");
+    }
+
+    #[test]
+    fn there_is_room_in_german_and_arabic() {
+        in_languages(&words_stay_clear_of_lines_and_of_each_other);
     }
 }

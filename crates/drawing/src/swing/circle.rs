@@ -237,7 +237,7 @@ fn explained(space: &Space, layout: &Layout, width_px: f64) -> (Vec<Item>, f64) 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::boxes::{lines_miss_words, words_keep_apart};
+    use crate::boxes::{in_languages, lines_miss_words, words_keep_apart};
     use crate::swing::examples;
     use noseward_stability::{Swing, SwingField};
 
@@ -346,5 +346,10 @@ mod tests {
         let end = path.runs[0].0[1];
         let radius = libm::hypot(end.x - layout.centre.x, end.y - layout.centre.y);
         assert!((radius / layout.px_per_m - setup.radius_m()).abs() < 1e-9);
+    }
+
+    #[test]
+    fn there_is_room_in_german_and_arabic() {
+        in_languages(&words_stay_clear_of_lines_and_of_each_other);
     }
 }

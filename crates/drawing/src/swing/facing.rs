@@ -74,7 +74,7 @@ fn path(size_px: f64, path_y: f64) -> Vec<Item> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::boxes::{lines_miss_words, words_keep_apart};
+    use crate::boxes::{in_languages, lines_miss_words, words_keep_apart};
     use noseward_stability::{Example, evaluate};
 
     #[test]
@@ -119,5 +119,10 @@ mod tests {
         assert!(nose_x(0.0) < 60.0, "{}", nose_x(0.0));
         assert!(nose_x(std::f64::consts::PI) > 140.0);
         assert!((nose_x(std::f64::consts::FRAC_PI_2) - 100.0).abs() < 1.0);
+    }
+
+    #[test]
+    fn there_is_room_in_german_and_arabic() {
+        in_languages(&the_string_is_in_the_middle_and_words_keep_apart);
     }
 }

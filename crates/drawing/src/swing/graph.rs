@@ -358,7 +358,7 @@ impl Plot {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::boxes::{lines_miss_words, words_keep_apart};
+    use crate::boxes::{in_languages, lines_miss_words, words_keep_apart};
     use crate::swing::examples;
     use noseward_stability::Trajectory;
 
@@ -552,5 +552,10 @@ mod tests {
             words_keep_apart(&scene, "nothing");
             assert_eq!(scene.groups[1].items, []);
         }
+    }
+
+    #[test]
+    fn there_is_room_in_german_and_arabic() {
+        in_languages(&words_stay_clear_of_lines_and_of_each_other);
     }
 }

@@ -285,7 +285,7 @@ fn marker(strip: &Area, start_rad: f64) -> Vec<Item> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::boxes::{lines_miss_words, words_keep_apart};
+    use crate::boxes::{in_languages, lines_miss_words, words_keep_apart};
     use crate::swing::examples;
 
     const WIDTHS: [f64; 4] = [280.0, 360.0, 600.0, 900.0];
@@ -403,5 +403,10 @@ mod tests {
         let found = segments(&ranges, &strip);
         assert_eq!(found.len(), 2);
         assert!((found[0].1.right - 100.0).abs() < 1e-9);
+    }
+
+    #[test]
+    fn there_is_room_in_german_and_arabic() {
+        in_languages(&words_stay_clear_of_lines_and_of_each_other);
     }
 }

@@ -1,6 +1,6 @@
 drawing-chart = Abstand und was zu sehen war, ein Punkt für jeden Schwung
 drawing-chart-blank = Ein Diagramm zum Ausfüllen: Abstand und was zu sehen war
-drawing-one-dot = ein Punkt je Schwung, mit Versuchsnummer
+drawing-one-dot = Punkt je Schwung, mit Versuchsnummer
 drawing-band = üblich: 1 bis 2 Rumpfbreiten
 drawing-zero = 0: beide Punkte am selben Ort
 drawing-mass-nearer-arrow = Schwerpunkt näher an der Nase →
