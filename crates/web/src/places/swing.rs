@@ -23,7 +23,9 @@ use noseward_lesson::{COUNTED, MOST_TAKEN_BACK, SwingOutcome, Trial};
 use noseward_stability::{
     About, Outcome, Settles, Settling, Shares, Space, SwingField, When, fixed,
 };
-use noseward_words::{self as words, ComesTo, Marked, Number, StringEnding, Text};
+use noseward_words::{
+    self as words, ComesTo, Marked, Motion, Number, Spin, StringEnding, Text,
+};
 
 use super::form::{graph_px, more};
 use crate::app::{Place, State};
@@ -43,7 +45,7 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
     vec![
         region(
             "swing-caution",
-            html! { p class="governing" { (strongly(&words::swing_caution())) } },
+            html! { p class="governing" { (strongly(words::swing_caution())) } },
         ),
         region("swing-cards", cards(state)),
         region("swing-record", record(state)),
@@ -77,8 +79,8 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
 }
 
 /// A sentence of which a part may be strong.
-fn strongly(sentence: &Marked) -> Markup {
-    marked(sentence, &|_, run| html! { (run) })
+fn strongly(sentence: Marked) -> Markup {
+    marked(&sentence, &|_, run| html! { (run) })
 }
 
 /// A field of the swing test, with what is wrong in it.
@@ -259,7 +261,7 @@ fn in_words(state: &State) -> Markup {
         @if known.starts.is_done() {
             @for range in known.starts.ranges().iter().filter(|r| r.is_tail_first_trap()) {
                 p {
-                    (strongly(&words::swing_trap(
+                    (strongly(words::swing_trap(
                         degrees(range.from_rad),
                         degrees(range.to_rad),
                     )))
@@ -293,26 +295,27 @@ fn too_close(known: &SwingResult) -> Option<String> {
 
 fn settles(settling: &Settling, watched_s: f64) -> String {
     let about = |about: About| Number::trimmed(about.value(), 1);
-    let start = degrees(settling.start_rad);
-    // What still swings has no such time: it does so as long as it is watched.
-    let seconds = about(settling.when.map_or(About::of(watched_s), When::seconds));
-    let turns = about(settling.when.map_or(About::of(0.0), When::turns));
-    let told = match settling.comes_to {
+    let (motion, angle_rad) = match settling.comes_to {
         Settles::NoseFirst if settling.when.is_some_and(When::is_from_the_start) => {
-            words::swing_at_once(start)
+            (Motion::AtOnce, 0.0)
         }
-        Settles::NoseFirst => words::swing_comes_round(start, seconds, turns),
-        Settles::TailFirst => words::swing_settles_tail_first(start, seconds, turns),
-        Settles::Across { angle_rad } => {
-            words::swing_settles_across(start, degrees(angle_rad), seconds, turns)
-        }
-        Settles::StillSwinging { about_rad: Some(about_rad) } => {
-            return words::swing_still_swinging(start, seconds, degrees(about_rad));
-        }
-        Settles::StillSwinging { about_rad: None } => {
-            return words::swing_still_turning(start, seconds);
-        }
+        Settles::NoseFirst => (Motion::NoseFirst, 0.0),
+        Settles::TailFirst => (Motion::TailFirst, 0.0),
+        Settles::Across { angle_rad } => (Motion::Across, angle_rad),
+        Settles::StillSwinging { about_rad: Some(rad) } => (Motion::StillSwinging, rad),
+        Settles::StillSwinging { about_rad: None } => (Motion::TurningOver, 0.0),
     };
+    // What still swings has no such time: it does so as long as it is watched.
+    let told = words::swing_settles(
+        degrees(settling.start_rad),
+        motion,
+        degrees(angle_rad),
+        about(settling.when.map_or(About::of(watched_s), When::seconds)),
+        about(settling.when.map_or(About::of(0.0), When::turns)),
+    );
+    if settling.when.is_none() {
+        return told;
+    }
     match settling.remaining_rad.filter(|rad| rad.to_degrees() >= 0.5) {
         Some(rad) => format!("{told} {}", words::swing_remains(degrees(rad))),
         None => told,
@@ -322,24 +325,24 @@ fn settles(settling: &Settling, watched_s: f64) -> String {
 /// What turns it back: where it is the spin, the swing proves little.
 fn share_words(on_string: Outcome, shares: &Shares) -> Markup {
     let holds = on_string.holds_nose_first();
-    let part = shares.spin_share_at_small_angles;
-    let part = part.map(|share| Number::fixed(share * 100.0, 0));
-    let told = if shares.spin_alone_holds {
-        words::swing_spin_holds()
+    let share = shares.spin_share_at_small_angles;
+    let spin = if shares.spin_alone_holds {
+        Spin::HoldsAlone
     } else if shares.string_flatters {
-        words::swing_flatters()
+        Spin::Flatters
     } else if shares.air_stiffness_n_m < 0.0 && !holds {
-        return html! { p { (words::swing_spin_too_weak()) } };
+        Spin::TooWeak
+    } else if share.is_none() {
+        return html! {};
+    } else if shares.spin_does_most {
+        Spin::DoesMost
+    } else if holds {
+        Spin::DoesPart
     } else {
-        match part {
-            Some(part) if shares.spin_does_most => words::swing_spin_most(part),
-            Some(part) if holds => {
-                return html! { p { (words::swing_spin_part(part)) } };
-            }
-            _ => return html! {},
-        }
+        return html! {};
     };
-    html! { p { (strongly(&told)) } }
+    let part = Number::fixed(share.unwrap_or_default() * 100.0, 0);
+    html! { p { (strongly(words::swing_spin(spin, part))) } }
 }
 
 /// Centimetres hide behind one decimal: whole and half metres have at most that.
@@ -363,7 +366,7 @@ fn space(state: &State) -> Markup {
     let clear_across = half_metres(space.clear_across_m());
     html! {
         (asks)
-        p { (strongly(&words::swing_clear(half_metres(space.clear_m), clear_across))) }
+        p { (strongly(words::swing_clear(half_metres(space.clear_m), clear_across))) }
         p class="swing__small" { (words::swing_holds_for(half_metres(space.about_m))) }
         dl class="swing__figures" {
             div {
@@ -517,7 +520,7 @@ fn before(state: &State) -> Markup {
             } else {
                 words::swing_dashed(name, &apart)
             };
-            p { (strongly(&dashed)) " " (previous.swings.summary()) }
+            p { (strongly(dashed)) " " (previous.swings.summary()) }
         }
         button type="button" class="button button--small" id="swing-compare"
             data-action="swing-compare" { (words::swing_compare()) }
@@ -554,14 +557,14 @@ fn card(state: &State, card: usize) -> (Text, Markup) {
                     (words::swing_space())
                     @if let Some(space) = space {
                         @let across = half_metres(space.clear_across_m());
-                        " " (strongly(&words::swing_space_line(half_metres(space.clear_m), across)))
+                        " " (strongly(words::swing_space_line(half_metres(space.clear_m), across)))
                     }
                 }
             },
         ),
         5 => (
             words::swing_one_title(),
-            html! { p { (strongly(&words::swing_one())) } p { (words::swing_one_count()) } },
+            html! { p { (strongly(words::swing_one())) } p { (words::swing_one_count()) } },
         ),
         _ => (words::swing_slow_title(), html! { p { (words::swing_slow()) } }),
     }
@@ -667,7 +670,7 @@ fn rocket_line(state: &State) -> Markup {
                 name => name,
             };
             p {
-                (strongly(&words::swing_sheet(
+                (strongly(words::swing_sheet(
                     name,
                     &state.units.reading(figures.length_m * 1000.0),
                     Number::fixed(figures.mass.mass_kg * 1000.0, 0),

@@ -81,16 +81,15 @@ why-pressure-at = { $found ->
 why-apart =
     في هذا المنظر تكون المسافة بين النقطتين { $drawn }، وهي { $least } في أسوأ وضع عند الدوران حول
     المحور.
-why-mass-measured = { $compared ->
-    [more] قيس مركز الكتلة عند { $at }. بالحساب: { $worked-out }، أكثر بمقدار { $by }.
-    [less] قيس مركز الكتلة عند { $at }. بالحساب: { $worked-out }، أقل بمقدار { $by }.
-   *[the-same] قيس مركز الكتلة عند { $at }. بالحساب: { $worked-out }، القيمة نفسها.
-}
-why-pressure-measured = { $compared ->
-    [more] قيس مركز الضغط (من الجانب) عند { $at }. بالحساب: { $worked-out }، أكثر بمقدار { $by }.
-    [less] قيس مركز الضغط (من الجانب) عند { $at }. بالحساب: { $worked-out }، أقل بمقدار { $by }.
-   *[the-same] قيس مركز الضغط (من الجانب) عند { $at }. بالحساب: { $worked-out }، القيمة نفسها.
-}
+why-point-measured =
+    { $which-point ->
+        [mass] قيس مركز الكتلة عند { $at }
+       *[pressure] قيس مركز الضغط (من الجانب) عند { $at }
+    }. بالحساب: { $worked-out }، { $compared ->
+        [more] أكثر بمقدار { $by }
+        [less] أقل بمقدار { $by }
+       *[the-same] القيمة نفسها
+    }.
 why-weighed = { $compared ->
     [more] وُزن الصاروخ كله: { $mass }. ومجموع الأجزاء { $parts }، أكثر بمقدار { $by }.
     [less] وُزن الصاروخ كله: { $mass }. ومجموع الأجزاء { $parts }، أقل بمقدار { $by }.

@@ -54,45 +54,48 @@ swing-tries = { $string-ending ->
 }
 swing-more-tries = { $tries }, { $more }
 
-swing-at-once = Bei { $start }° losgelassen, fliegt sie sofort mit der Nase voran.
-swing-comes-round =
-    Bei { $start }° losgelassen, dreht sie sich in etwa { $seconds } s ({ $turns ->
-        [one] { $turns } Umdrehung
-       *[other] { $turns } Umdrehungen
-    }) mit der Nase voran.
-swing-settles-tail-first =
-    Bei { $start }° losgelassen, kommt sie in etwa { $seconds } s ({ $turns ->
-        [one] { $turns } Umdrehung
-       *[other] { $turns } Umdrehungen
-    }) mit dem Heck voran zur Ruhe.
-swing-settles-across =
-    Bei { $start }° losgelassen, kommt sie in etwa { $seconds } s ({ $turns ->
-        [one] { $turns } Umdrehung
-       *[other] { $turns } Umdrehungen
-    }) quer zu ihrer Bahn zur Ruhe, um { $angle }° gedreht.
-swing-still-swinging =
-    Bei { $start }° losgelassen, pendelt sie nach etwa { $seconds } s immer noch um die Lage bei { $angle }°.
-swing-still-turning =
-    Bei { $start }° losgelassen, überschlägt sie sich nach etwa { $seconds } s noch immer.
+swing-settles = { $motion ->
+    [at-once] Bei { $start }° losgelassen, fliegt sie sofort mit der Nase voran.
+    [nose-first]
+        Bei { $start }° losgelassen, dreht sie sich in etwa { $seconds } s ({ $turns ->
+            [one] { $turns } Umdrehung
+           *[other] { $turns } Umdrehungen
+        }) mit der Nase voran.
+    [tail-first]
+        Bei { $start }° losgelassen, kommt sie in etwa { $seconds } s ({ $turns ->
+            [one] { $turns } Umdrehung
+           *[other] { $turns } Umdrehungen
+        }) mit dem Heck voran zur Ruhe.
+    [across]
+        Bei { $start }° losgelassen, kommt sie in etwa { $seconds } s ({ $turns ->
+            [one] { $turns } Umdrehung
+           *[other] { $turns } Umdrehungen
+        }) quer zu ihrer Bahn zur Ruhe, um { $angle }° gedreht.
+    [still-swinging]
+        Bei { $start }° losgelassen, pendelt sie nach etwa { $seconds } s immer noch um die Lage bei { $angle }°.
+   *[turning-over]
+        Bei { $start }° losgelassen, überschlägt sie sich nach etwa { $seconds } s noch immer.
+}
+swing-spin = { $spin ->
+    [holds-alone]
+        <b>Dieser Schwung beweist wenig.</b> Das Kreisen selbst zieht diese Rakete in ihre Bahn. Die
+        Luft allein würde sie nicht mit der Nase voran halten, und im Flug lässt sie niemand kreisen.
+    [flatters]
+        <b>An der Schnur hält sie sich besser, als sie es im Flug täte.</b> Das Kreisen hält sie
+        besser, als die Luft allein es würde.
+    [too-weak]
+        Fast mit der Nase voran dreht die Luft diese Rakete weg, und das Kreisen ist zu schwach, um
+        sie zu halten.
+    [does-most]
+        <b>Dieser Schwung beweist wenig.</b> Ist die Nase fast vorn, so besorgt die Schnur { $part } %
+        des Drehens und die Luft den Rest. Im Flug lässt sie niemand kreisen.
+   *[does-part]
+        Ist die Nase fast vorn, so besorgt die Schnur { $part } % des Drehens und die Luft den Rest.
+}
 swing-remains = Am Ende pendelt sie noch um { $angle }° hin und her.
 swing-trap =
     <b>Eine Falle: mit dem Heck voran.</b> Zwischen { $from }° und { $to }° losgelassen, fliegt
     sie mit dem Heck voran.
-
-swing-spin-holds =
-    <b>Dieser Schwung beweist wenig.</b> Das Kreisen selbst zieht diese Rakete in ihre Bahn. Die
-    Luft allein würde sie nicht mit der Nase voran halten, und im Flug lässt sie niemand kreisen.
-swing-flatters =
-    <b>An der Schnur hält sie sich besser, als sie es im Flug täte.</b> Das Kreisen hält sie
-    besser, als die Luft allein es würde.
-swing-spin-too-weak =
-    Fast mit der Nase voran dreht die Luft diese Rakete weg, und das Kreisen ist zu schwach, um
-    sie zu halten.
-swing-spin-most =
-    <b>Dieser Schwung beweist wenig.</b> Ist die Nase fast vorn, so besorgt die Schnur { $part } %
-    des Drehens und die Luft den Rest. Im Flug lässt sie niemand kreisen.
-swing-spin-part =
-    Ist die Nase fast vorn, so besorgt die Schnur { $part } % des Drehens und die Luft den Rest.
 
 swing-time = { $seconds } s: Nase { $angle }° neben ihrer Bahn
 swing-still = { $seconds } s: { $angle }°

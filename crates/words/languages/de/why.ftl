@@ -84,16 +84,15 @@ why-pressure-at = { $found ->
 why-apart =
     In dieser Ansicht sind sie { $drawn } auseinander und { $least }, wenn die Rakete am
     ungünstigsten um ihre Längsachse gedreht ist.
-why-mass-measured = { $compared ->
-    [more] Der Schwerpunkt wurde gemessen, bei { $at }. Ausgerechnet: { $worked-out }, { $by } mehr.
-    [less] Der Schwerpunkt wurde gemessen, bei { $at }. Ausgerechnet: { $worked-out }, { $by } weniger.
-   *[the-same] Der Schwerpunkt wurde gemessen, bei { $at }. Ausgerechnet: { $worked-out }, ebenso viel.
-}
-why-pressure-measured = { $compared ->
-    [more] Der Druckpunkt (von der Seite) wurde gemessen, bei { $at }. Ausgerechnet: { $worked-out }, { $by } mehr.
-    [less] Der Druckpunkt (von der Seite) wurde gemessen, bei { $at }. Ausgerechnet: { $worked-out }, { $by } weniger.
-   *[the-same] Der Druckpunkt (von der Seite) wurde gemessen, bei { $at }. Ausgerechnet: { $worked-out }, ebenso viel.
-}
+why-point-measured =
+    { $which-point ->
+        [mass] Der Schwerpunkt
+       *[pressure] Der Druckpunkt (von der Seite)
+    } wurde gemessen, bei { $at }. Ausgerechnet: { $worked-out }, { $compared ->
+        [more] { $by } mehr
+        [less] { $by } weniger
+       *[the-same] ebenso viel
+    }.
 why-weighed = { $compared ->
     [more] Die ganze Rakete wurde gewogen: { $mass }. Die Teile ergeben zusammen { $parts }, { $by } mehr.
     [less] Die ganze Rakete wurde gewogen: { $mass }. Die Teile ergeben zusammen { $parts }, { $by } weniger.

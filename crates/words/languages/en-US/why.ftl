@@ -25,16 +25,15 @@ why-pressure-at = { $found ->
 }
 why-apart =
     In this view they are { $drawn } apart, and { $least } in the least favorable roll.
-why-mass-measured = { $compared ->
-    [more] The center of mass was measured, at { $at }. Worked out: { $worked-out }, { $by } more.
-    [less] The center of mass was measured, at { $at }. Worked out: { $worked-out }, { $by } less.
-   *[the-same] The center of mass was measured, at { $at }. Worked out: { $worked-out }, the same.
-}
-why-pressure-measured = { $compared ->
-    [more] The center of pressure (side-on) was measured, at { $at }. Worked out: { $worked-out }, { $by } more.
-    [less] The center of pressure (side-on) was measured, at { $at }. Worked out: { $worked-out }, { $by } less.
-   *[the-same] The center of pressure (side-on) was measured, at { $at }. Worked out: { $worked-out }, the same.
-}
+why-point-measured =
+    { $which-point ->
+        [mass] The center of mass
+       *[pressure] The center of pressure (side-on)
+    } was measured, at { $at }. Worked out: { $worked-out }, { $compared ->
+        [more] { $by } more
+        [less] { $by } less
+       *[the-same] the same
+    }.
 why-row-mass-at = Center of mass, from the nose tip
 why-row-side-on = Center of pressure (side-on), from the nose tip
 why-row-nose-on = Center of pressure (nose-on), from the nose tip

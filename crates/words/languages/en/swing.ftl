@@ -42,12 +42,13 @@ swing-ambiguous = Is that { $small } or { $large }?
 swing-needs-angle = This needs an angle from 0 to 180 degrees.
 # Any other field with something that is no number.
 # $setup (string | arm | density | turns): which field
-swing-unreadable = { $setup ->
-    [string] I cannot read this. Type, for example, 1.5 or 150 cm.
-    [arm] I cannot read this. Type, for example, 0.7 or 70 cm.
-    [density] I cannot read this. Type, for example, 1.2.
-   *[turns] I cannot read this. Type, for example, 1.
-}
+swing-unreadable =
+    I cannot read this. Type, for example, { $setup ->
+        [string] 1.5 or 150 cm
+        [arm] 0.7 or 70 cm
+        [density] 1.2
+       *[turns] 1
+    }.
 # A value that is no number.
 swing-no-number = This needs a number.
 # A number that is too small or too large.
@@ -82,58 +83,44 @@ swing-too-close = Too close to call on the string. Of 20 tries with your reading
 # How many of the 20 tries end in a way.
 # $tries (number): how many, 1 to 20
 # $string-ending (from-any-start | once-it-is | across | tail-first): how they end
-swing-tries = { $string-ending ->
-    [from-any-start] in about { $tries } it turns nose-first from any start
-    [once-it-is] in about { $tries } it stays nose-first once it is
-    [across] in about { $tries } it settles across its path
-   *[tail-first] in about { $tries } it turns tail-first
-}
+swing-tries =
+    in about { $tries } it { $string-ending ->
+        [from-any-start] turns nose-first from any start
+        [once-it-is] stays nose-first once it is
+        [across] settles across its path
+       *[tail-first] turns tail-first
+    }
 # Two of those lines, or the list so far and one more.
 # $tries (text): the list so far
 # $more (text): the line that follows
 swing-more-tries = { $tries }, { $more }
 
-# Let go with its nose off its path, it is nose-first from the start.
-# $start (number): by how many degrees
-swing-at-once = Started at { $start }°, it is nose-first at once.
-# It settles with its nose ahead.
+# How it settles, in bold.
 # $start (number): degrees off its path at the start
-# $seconds (number): after about how many seconds
-# $turns (number): after about how many turns of the circle
-swing-comes-round =
-    Started at { $start }°, it comes round nose-first in about { $seconds } s ({ $turns ->
-        [one] { $turns } turn
-       *[other] { $turns } turns
-    }).
-# It settles with its tail ahead.
-# $start (number): degrees off its path at the start
-# $seconds (number): after about how many seconds
-# $turns (number): after about how many turns of the circle
-swing-settles-tail-first =
-    Started at { $start }°, it settles tail first in about { $seconds } s ({ $turns ->
-        [one] { $turns } turn
-       *[other] { $turns } turns
-    }).
-# It settles at an angle to its path.
-# $start (number): degrees off its path at the start
-# $angle (number): degrees off its path in the end
-# $seconds (number): after about how many seconds
-# $turns (number): after about how many turns of the circle
-swing-settles-across =
-    Started at { $start }°, it settles across its path, turned by { $angle }°, in about { $seconds } s ({ $turns ->
-        [one] { $turns } turn
-       *[other] { $turns } turns
-    }).
-# It does not settle as long as it is watched.
-# $start (number): degrees off its path at the start
-# $seconds (number): for about how many seconds it is watched
-# $angle (number): the degrees round which it swings
-swing-still-swinging =
-    Started at { $start }°, after about { $seconds } s it is still swinging round { $angle }°.
-# The same, and it turns right over.
-# $start (number): degrees off its path at the start
-# $seconds (number): for about how many seconds it is watched
-swing-still-turning = Started at { $start }°, after about { $seconds } s it is still turning over.
+# $motion (at-once | nose-first | tail-first | across | still-swinging | turning-over): what it does
+# $angle (number): degrees off its path in the end, or round which it swings; 0 where that is not said
+# $seconds (number): after about how many seconds, or for how many it is watched
+# $turns (number): after about how many turns of the circle; not said of what still swings
+swing-settles = { $motion ->
+    [at-once] Started at { $start }°, it is nose-first at once.
+    [nose-first]
+        Started at { $start }°, it comes round nose-first in about { $seconds } s ({ $turns ->
+            [one] { $turns } turn
+           *[other] { $turns } turns
+        }).
+    [tail-first]
+        Started at { $start }°, it settles tail first in about { $seconds } s ({ $turns ->
+            [one] { $turns } turn
+           *[other] { $turns } turns
+        }).
+    [across]
+        Started at { $start }°, it settles across its path, turned by { $angle }°, in about { $seconds } s ({ $turns ->
+            [one] { $turns } turn
+           *[other] { $turns } turns
+        }).
+    [still-swinging] Started at { $start }°, after about { $seconds } s it is still swinging round { $angle }°.
+   *[turning-over] Started at { $start }°, after about { $seconds } s it is still turning over.
+}
 # Behind a sentence on how it settles: so much is left of its swinging.
 # $angle (number): degrees to either side
 swing-remains = It still swings by { $angle }° at the end.
@@ -145,28 +132,26 @@ swing-trap =
 
 ## How much of it the spin of the swing does, and not the air.
 
-# The spin alone would hold it nose-first, the air would not.
-swing-spin-holds =
-    <b>This swing proves little.</b> The spin of the swing itself pulls this rocket along its
-    path. The air alone would not hold it nose-first, and nothing swings it round in flight.
-# The spin helps the air.
-swing-flatters =
-    <b>On the string it does better than it would in flight.</b> The spin of the swing holds it
-    better than the air alone would.
-# Neither holds it.
-swing-spin-too-weak =
-    Near nose-first the air turns this rocket away, and the spin of the swing is too weak to
-    hold it.
-# The spin does most.
+# What turns it back.
+# $spin (holds-alone | flatters | too-weak | does-most | does-part): what the spin does
 # $part (number): per cent of the turning that the string does
-swing-spin-most =
-    <b>This swing proves little.</b> When the nose is nearly in front, the string does { $part } %
-    of the turning and the air the rest. In flight nothing swings it round.
-# The air does most.
-# $part (number): per cent of the turning that the string does
-swing-spin-part =
-    When the nose is nearly in front, the string does { $part } % of the turning and the air the
-    rest.
+swing-spin = { $spin ->
+    [holds-alone]
+        <b>This swing proves little.</b> The spin of the swing itself pulls this rocket along its
+        path. The air alone would not hold it nose-first, and nothing swings it round in flight.
+    [flatters]
+        <b>On the string it does better than it would in flight.</b> The spin of the swing holds
+        it better than the air alone would.
+    [too-weak]
+        Near nose-first the air turns this rocket away, and the spin of the swing is too weak to
+        hold it.
+    [does-most]
+        <b>This swing proves little.</b> When the nose is nearly in front, the string does { $part } %
+        of the turning and the air the rest. In flight nothing swings it round.
+   *[does-part]
+        When the nose is nearly in front, the string does { $part } % of the turning and the air
+        the rest.
+}
 
 ## The moving pictures, and what is below them.
 
@@ -360,21 +345,16 @@ swing-once-more = Another trial with the same rocket
 
 # What was worked out, beside what was seen.
 # $comes-to (nose-first | tail-first | across | still-swinging): what the rocket should do
-swing-expected = { $comes-to ->
-    [nose-first] Worked out here: nose first.
-    [tail-first] Worked out here: tail first.
-    [across] Worked out here: across its path.
-   *[still-swinging] Worked out here: still swinging.
-}
+swing-expected =
+    Worked out here: { $comes-to ->
+        [nose-first] nose first
+        [tail-first] tail first
+        [across] across its path
+       *[still-swinging] still swinging
+    }.
 # The same, where something else was seen.
 # $seen (text): what was seen, with semicolons between
 # $comes-to (nose-first | tail-first | across | still-swinging): what the rocket should do
-swing-differs =
-    You saw: { $seen }. { $comes-to ->
-        [nose-first] Worked out here: nose first.
-        [tail-first] Worked out here: tail first.
-        [across] Worked out here: across its path.
-       *[still-swinging] Worked out here: still swinging.
-    } What you saw counts. What could be the reason?
+swing-differs = You saw: { $seen }. { swing-expected } What you saw counts. What could be the reason?
 # The same, where what is not known exactly decides.
 swing-open = Worked out here: too close to call. What you saw counts.

@@ -47,19 +47,22 @@ why-more-readings = { $before }; { $more }
 # What the model itself leaves open: the published ways to work it out.
 # $agreement (agree | differ): whether all of them come to the same outcome
 # $outcomes (text): what they come to, such as “self-righting, or swaps ends”
-why-sums = { $agreement ->
-    [agree] <b>How sure is our sum?</b> There are several published sums for this. They all say: { $outcomes }.
-   *[differ] <b>How sure is our sum?</b> There are several published sums for this. They say: { $outcomes }.
-}
+why-sums =
+    <b>How sure is our sum?</b> There are several published sums for this. They { $agreement ->
+        [agree] all say
+       *[differ] say
+    }: { $outcomes }.
 # The same, with where they put the centre of pressure for air from the front.
 # $agreement (agree | differ): whether all of them come to the same outcome
 # $least (text): the foremost place, from the nose tip
 # $most (text): the rearmost
 # $outcomes (text): what they come to, such as “self-righting, or swaps ends”
-why-sums-band = { $agreement ->
-    [agree] <b>How sure is our sum?</b> There are several published sums for this. They put the centre of pressure (nose-on) between { $least } and { $most }, and all say: { $outcomes }.
-   *[differ] <b>How sure is our sum?</b> There are several published sums for this. They put the centre of pressure (nose-on) between { $least } and { $most }, and say: { $outcomes }.
-}
+why-sums-band =
+    <b>How sure is our sum?</b> There are several published sums for this. They put the centre of
+    pressure (nose-on) between { $least } and { $most }, and { $agreement ->
+        [agree] all say
+       *[differ] say
+    }: { $outcomes }.
 # One of those outcomes.
 # $sum-says (self-righting | straight-start-only | broadside | swaps-ends): the outcome
 why-outcome = { $sum-says ->
@@ -118,19 +121,21 @@ why-nose-on-hardly = Flying straight, the air hardly pushes this rocket sideways
 # $angle (number): degrees between nose and oncoming air
 # $place (text): where the air pushes, such as “120 mm”
 # $turning (only-nudged | back | away): what it does
-why-at-angle = { $turning ->
-    [only-nudged] { $angle }°: the air pushes { $place } from the nose, and only a nudge lets it turn the rocket.
-    [back] { $angle }°: the air pushes { $place } from the nose, and turns it back nose-first.
-   *[away] { $angle }°: the air pushes { $place } from the nose, and turns it away from nose-first.
-}
+why-at-angle =
+    { $angle }°: the air pushes { $place } from the nose, and { $turning ->
+        [only-nudged] only a nudge lets it turn the rocket
+        [back] turns it back nose-first
+       *[away] turns it away from nose-first
+    }.
 # The same where the air pushes next to nothing.
 # $angle (number): degrees between nose and oncoming air
 # $turning (only-nudged | back | away): what it does
-why-at-angle-hardly = { $turning ->
-    [only-nudged] { $angle }°: and only a nudge lets it turn the rocket.
-    [back] { $angle }°: and turns it back nose-first.
-   *[away] { $angle }°: and turns it away from nose-first.
-}
+why-at-angle-hardly =
+    { $angle }°: and { $turning ->
+        [only-nudged] only a nudge lets it turn the rocket
+        [back] turns it back nose-first
+       *[away] turns it away from nose-first
+    }.
 
 ## The rocket in sentences, for those who do not see the drawing, too.
 
@@ -150,49 +155,49 @@ why-is-nameless = The rocket is { $length } long and { $width } wide. It weighs 
 why-untold = Where its two points are is told once you have measured them.
 # $found (by-hand | by-sum): whether it was measured or worked out
 # $at (text): its distance from the nose tip
-why-mass-at = { $found ->
-    [by-hand] The centre of mass is measured, { $at } from the nose tip.
-   *[by-sum] The centre of mass is { $at } from the nose tip.
-}
+why-mass-at =
+    The centre of mass is { $found ->
+        [by-hand] measured, { $at }
+       *[by-sum] { $at }
+    } from the nose tip.
 # Behind it.
 # $found (by-hand | by-sum): whether it was measured or worked out
 # $at (text): its distance from the nose tip
-why-pressure-at = { $found ->
-    [by-hand] The centre of pressure (side-on), which a card cut-out finds, is measured, { $at } from the nose tip.
-   *[by-sum] The centre of pressure (side-on), which a card cut-out finds, is { $at } from the nose tip.
-}
+why-pressure-at =
+    The centre of pressure (side-on), which a card cut-out finds, is { $found ->
+        [by-hand] measured, { $at }
+       *[by-sum] { $at }
+    } from the nose tip.
 # Which of the two is nearer the nose follows.
 # $drawn (text): how far they are apart in the view that is drawn
 # $least (text): and in the roll in which they are nearest
 why-apart =
     In this view they are { $drawn } apart, and { $least } in the least favourable roll.
+# A point that was measured.
+# $which-point (mass | pressure): the centre of mass or the centre of pressure
 # $at (text): where it was measured, from the nose tip
 # $worked-out (text): where it is worked out to be
-# $by (text): how much more or less was measured; nothing where it is the same
+# $by (text): the difference; it is not said where they are the same
 # $compared (more | less | the-same): how what was worked out compares with it
-why-mass-measured = { $compared ->
-    [more] The centre of mass was measured, at { $at }. Worked out: { $worked-out }, { $by } more.
-    [less] The centre of mass was measured, at { $at }. Worked out: { $worked-out }, { $by } less.
-   *[the-same] The centre of mass was measured, at { $at }. Worked out: { $worked-out }, the same.
-}
-# $at (text): where it was measured, from the nose tip
-# $worked-out (text): where it is worked out to be
-# $by (text): how much more or less was measured; nothing where it is the same
-# $compared (more | less | the-same): how what was worked out compares with it
-why-pressure-measured = { $compared ->
-    [more] The centre of pressure (side-on) was measured, at { $at }. Worked out: { $worked-out }, { $by } more.
-    [less] The centre of pressure (side-on) was measured, at { $at }. Worked out: { $worked-out }, { $by } less.
-   *[the-same] The centre of pressure (side-on) was measured, at { $at }. Worked out: { $worked-out }, the same.
-}
+why-point-measured =
+    { $which-point ->
+        [mass] The centre of mass
+       *[pressure] The centre of pressure (side-on)
+    } was measured, at { $at }. Worked out: { $worked-out }, { $compared ->
+        [more] { $by } more
+        [less] { $by } less
+       *[the-same] the same
+    }.
 # $mass (text): what the scales said of the whole rocket
 # $parts (text): what its parts come to
-# $by (text): how much more or less that is; nothing where it is the same
+# $by (text): the difference; it is not said where they are the same
 # $compared (more | less | the-same): how the parts compare with it
-why-weighed = { $compared ->
-    [more] The whole rocket was weighed: { $mass }. The parts add up to { $parts }, { $by } more.
-    [less] The whole rocket was weighed: { $mass }. The parts add up to { $parts }, { $by } less.
-   *[the-same] The whole rocket was weighed: { $mass }. The parts add up to { $parts }, the same.
-}
+why-weighed =
+    The whole rocket was weighed: { $mass }. The parts add up to { $parts }, { $compared ->
+        [more] { $by } more
+        [less] { $by } less
+       *[the-same] the same
+    }.
 
 ## The rocket as a table: the heads of its rows.
 

@@ -13,8 +13,8 @@ use crate::shell::strip::drawn;
 use crate::shell::verdict::{known, outcome_sentence, shares};
 
 /// A sentence of which a part is strong.
-fn strongly(sentence: &Marked) -> Markup {
-    marked(sentence, &|_, run| html! { (run) })
+fn strongly(sentence: Marked) -> Markup {
+    marked(&sentence, &|_, run| html! { (run) })
 }
 
 /// How sure the figures are: what the readings leave open, which of them matter most, and
@@ -24,7 +24,7 @@ pub(crate) fn sure(state: &State) -> Markup {
         return html! {};
     }
     let Some(sure) = known(state) else {
-        return html! { p { (strongly(&words::why_sure_wait())) } };
+        return html! { p { (strongly(words::why_sure_wait())) } };
     };
     let reading = |m: f64| state.units.reading(m * 1000.0);
     let interval = sure.verdict.separation_m;
@@ -35,7 +35,7 @@ pub(crate) fn sure(state: &State) -> Markup {
         .reduce(|before, more| words::why_more_readings(&before, &more));
     html! {
         p {
-            (strongly(&words::why_sure_readings(
+            (strongly(words::why_sure_readings(
                 &reading(sure.verdict.readings_alone_m),
                 &reading(interval.low),
                 &reading(interval.high),
@@ -43,7 +43,7 @@ pub(crate) fn sure(state: &State) -> Markup {
             )))
             @if let Some(readings) = matter_most { " " (words::why_matter_most(&readings)) }
         }
-        @if let Some(doubts) = &sure.doubts { p { (strongly(&model(state, doubts))) } }
+        @if let Some(doubts) = &sure.doubts { p { (strongly(model(state, doubts))) } }
     }
 }
 
@@ -58,7 +58,7 @@ fn model(state: &State, doubts: &Doubts) -> Marked {
     let reading = |m: f64| state.units.reading(m * 1000.0);
     let told = OUTCOMES.into_iter().zip(doubts.outcomes).filter(|&(_, told)| told);
     let told = told
-        .map(|(outcome, _)| words::why_outcome(outcome).to_owned())
+        .map(|(outcome, _)| words::why_outcome(outcome))
         .reduce(|before, more| words::why_more_outcomes(&before, &more))
         .unwrap_or_default();
     let agreement = if doubts.agree() { Agreement::Agree } else { Agreement::Differ };

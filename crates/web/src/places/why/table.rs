@@ -4,7 +4,7 @@ use maud::{Markup, PreEscaped, html};
 use noseward_drawing::{push_bars, svg_document};
 use noseward_link::escape_formula;
 use noseward_stability::{Design, Figures, MeasuredPoint, Units};
-use noseward_words::{self as words, Compared, Found, Number};
+use noseward_words::{self as words, Compared, Found, Number, WhichPoint};
 
 use crate::app::State;
 use crate::shell::strip::{apart, drawn, nearer};
@@ -29,10 +29,6 @@ pub(crate) fn in_words(state: &State) -> Markup {
         "" => words::why_is_nameless(&length, &width, &mass),
         name => words::why_is(name, &length, &width, &mass),
     };
-    let compare = |point: &MeasuredPoint, computed_m: f64| {
-        let (compared, by) = compared((point.value_m() - computed_m) * MM);
-        (at(point.value_m()), at(computed_m), units.reading(by), compared)
-    };
     html! {
         @if state.is_stale() { p { (words::why_last_drawn()) } }
         p { (rocket) }
@@ -53,14 +49,26 @@ pub(crate) fn in_words(state: &State) -> Markup {
             " " (nearer(figures.least_separation_m))
         }
         @if state.tells_outcome() { p { (outcome_sentence(state, figures)) } }
-        @if let Some(point) = &measured.centre_of_mass {
-            @let (at, worked_out, by, compared) = compare(point, computed.centre_m);
-            p { (words::why_mass_measured(&at, &worked_out, &by, compared)) }
-        }
-        @if let Some(point) = &measured.centre_of_pressure {
-            @let computed_m = figures.computed_centre_of_pressure_side_on_m;
-            @let (at, worked_out, by, compared) = compare(point, computed_m);
-            p { (words::why_pressure_measured(&at, &worked_out, &by, compared)) }
+        @for (which, point, computed_m) in [
+            (WhichPoint::Mass, &measured.centre_of_mass, computed.centre_m),
+            (
+                WhichPoint::Pressure,
+                &measured.centre_of_pressure,
+                figures.computed_centre_of_pressure_side_on_m,
+            ),
+        ] {
+            @if let Some(point) = point {
+                @let (compared, by) = compared((point.value_m() - computed_m) * MM);
+                p {
+                    (words::why_point_measured(
+                        which,
+                        &at(point.value_m()),
+                        &at(computed_m),
+                        &units.reading(by),
+                        compared,
+                    ))
+                }
+            }
         }
         }
         @if let Some(g) = design.measured.total_mass_g {
