@@ -39,7 +39,7 @@ compare-later = لاحقًا:
 compare-nothing-yet = لا شيء بعد
 compare-swung-first = دُوّر قبل التوقّع
 compare-altered = غُيّر يدويًّا خارج الصفحة
-compare-seen = ({ $seen } من { $swings })
+compare-seen = { $outcome } <aside>({ $seen } من { $swings })</aside>
 compare-swings = { $swings ->
     [zero] (لا تدوير)
     [one] (تدوير واحد)

@@ -1,6 +1,6 @@
 conclude-no-names = اكتبوا عن الصاروخ لا عن الأشخاص: دون أسماء.
 conclude-data = بياناتكم تحت «المقارنة».
-conclude-claim = الاستنتاج: ماذا اكتشفتم؟
+conclude-claim = الادّعاء: ماذا اكتشفتم؟
 conclude-evidence = الدليل: أيّ أرقام وتدويرات تُظهر ذلك؟
 conclude-reason = السبب: لماذا هو كذلك؟
 conclude-trust = الثقة: ما مدى تأكّدكم، ولماذا؟

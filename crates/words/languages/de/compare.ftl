@@ -42,7 +42,7 @@ compare-later = später:
 compare-nothing-yet = noch nichts
 compare-swung-first = vor der Vorhersage geschleudert
 compare-altered = von Hand geändert, außerhalb der Seite
-compare-seen = ({ $seen } von { $swings })
+compare-seen = { $outcome } <aside>({ $seen } von { $swings })</aside>
 compare-swings = { $swings ->
     [one] ({ $swings } Schwung)
    *[other] ({ $swings } Schwünge)

@@ -81,10 +81,11 @@ compare-later = later:
 compare-nothing-yet = nothing yet
 compare-swung-first = swung before it was predicted
 compare-altered = changed by hand, outside of the page
-# In the column of what was seen, behind an outcome.
+# In the column of what was seen. The aside is a hint.
+# $outcome (text): what was seen more often than all else
 # $seen (number): in how many swings it was seen
 # $swings (number): how many swings there were
-compare-seen = ({ $seen } of { $swings })
+compare-seen = { $outcome } <aside>({ $seen } of { $swings })</aside>
 # In the column of what was seen, behind “mixed”.
 # $swings (number): how many swings there were
 compare-swings = { $swings ->

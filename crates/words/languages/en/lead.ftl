@@ -76,8 +76,8 @@ computer-framed =
 computer-own-tab = <link>Open it in its own tab</link>, or copy the link and open that.
 computer-nothing-to-do = Nothing to do.
 computer-window = Window
-# $width (number): in pixels
-# $height (number): in pixels
+# $width (text): in pixels, as digits
+# $height (text): in pixels, as digits
 computer-window-size = { $width } by { $height }
 computer-narrow =
     Narrower than this page is made for: make the window wider or the text smaller.

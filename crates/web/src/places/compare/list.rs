@@ -10,6 +10,7 @@ use crate::app::State;
 use crate::places::form::{button, heads, level, measured, mm, told_button, wide};
 use crate::places::labels::{self, number};
 use crate::places::trial::thought;
+use crate::shell::marked::marked;
 
 pub(crate) fn list(state: &State, summaries: &[Summary]) -> Markup {
     let notebook = &state.desk.notebook;
@@ -108,16 +109,7 @@ fn row(state: &State, trial: &Trial, found: &Summary) -> Markup {
                 @if trial.is_altered() { br; span class="nb__mark" { (words::compare_altered()) } }
             }
             td {
-                (labels::overall(trial.overall()))
-                @let seen: Vec<_> = trial.swings().counted().collect();
-                @match trial.overall() {
-                    Overall::Mostly(outcome) => {
-                        @let so = seen.iter().filter(|one| **one == outcome).count();
-                        span class="nb__hint" { " " (words::compare_seen(so.into(), seen.len().into())) }
-                    }
-                    Overall::Mixed => span class="nb__hint" { " " (words::compare_swings(seen.len().into())) },
-                    Overall::Nothing => {},
-                }
+                (seen(trial))
                 @if !trial.taken_back().is_empty() {
                     br; span class="nb__hint" {
                         (words::compare_taken_back(&labels::outcomes(trial.taken_back())))
@@ -138,6 +130,23 @@ fn row(state: &State, trial: &Trial, found: &Summary) -> Markup {
                 }
             }
         }
+    }
+}
+
+/// What the swings of a trial come to.
+fn seen(trial: &Trial) -> Markup {
+    let seen: Vec<_> = trial.swings().counted().collect();
+    let label = labels::overall(trial.overall());
+    match trial.overall() {
+        Overall::Mostly(outcome) => {
+            let so = seen.iter().filter(|one| **one == outcome).count();
+            let sentence = words::compare_seen(&label, so.into(), seen.len().into());
+            marked(&sentence, &|_, run| html! { span class="nb__hint" { (run) } })
+        }
+        Overall::Mixed => html! {
+            (label) span class="nb__hint" { " " (words::compare_swings(seen.len().into())) }
+        },
+        Overall::Nothing => html! { (label) },
     }
 }
 

@@ -92,7 +92,7 @@ fn frame(state: &State) -> Markup {
 
 fn window(computer: &Computer) -> Markup {
     let (width, height) = computer.window_px;
-    let here = words::computer_window_size(width.into(), height.into());
+    let here = words::computer_window_size(&width.to_string(), &height.to_string());
     let to_do = if width < LEAST_WIDTH_PX {
         words::computer_narrow()
     } else {
