@@ -7,6 +7,7 @@
 use std::f64::consts::PI;
 
 use noseward_stability::{Design, Figures, Units};
+use noseward_words as words;
 
 use crate::palette::Colour;
 use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style};
@@ -128,7 +129,7 @@ pub fn air_graph(figures: &Figures, sheet: &AirSheet) -> Scene {
     Scene {
         width_px: sheet.width_px,
         height_px: height_px(),
-        name: "Centre of pressure and turning moment against the angle of the air".into(),
+        name: words::drawing_air_graphs().into(),
         groups: vec![Group { key: "graphs", items }],
     }
 }
@@ -162,10 +163,10 @@ fn centre_graph(figures: &Figures, frame: &Frame, sheet: &AirSheet) -> Vec<Item>
         let at = Point { x, y: frame.top - up };
         Item::text(at, Anchor::Start, words, colour, bold)
     };
-    let unit = format!("{} from nose", sheet.units.length_unit());
+    let unit = words::drawing_from_nose(sheet.units.length_unit());
     items.push(heading(6.0, 11.0, &unit, Colour::Ink, false));
-    items.push(heading(6.0, 30.0, "centre of pressure", Colour::Wind, true));
-    items.push(heading(158.0, 30.0, "centre of mass", Colour::Fulcrum, true));
+    items.push(heading(6.0, 30.0, &words::drawing_pressure(), Colour::Wind, true));
+    items.push(heading(158.0, 30.0, &words::drawing_mass(), Colour::Fulcrum, true));
     let mut mass = Path::default();
     frame.rule(&mut mass, frame.y(mass_mm));
     items.push(Item::Path { path: mass, style: Style::line(Colour::Fulcrum, 2.0) });
@@ -208,21 +209,21 @@ fn moment_graph(
         let at = Point { x: frame.left - 6.0, y };
         Item::text(at, Anchor::End, words, Colour::Ink, false)
     };
-    items.push(word(frame.top + 12.0, "back"));
+    items.push(word(frame.top + 12.0, &words::drawing_back()));
     items.push(word(frame.y(0.0) + 4.5, "0"));
-    items.push(word(frame.bottom - 4.0, "away"));
+    items.push(word(frame.bottom - 4.0, &words::drawing_away()));
     items.push(Item::text(
         Point { x: 6.0, y: frame.top - 11.0 },
         Anchor::Start,
-        "which way the air turns the nose",
+        words::drawing_turns_nose(),
         Colour::Ink,
         false,
     ));
     items.extend(marker(frame, sheet.angle_rad));
     for (angle, anchor, words) in [
-        (0.0, Anchor::Start, "nose first"),
-        (PI / 2.0, Anchor::Middle, "side-on"),
-        (PI, Anchor::End, "tail first"),
+        (0.0, Anchor::Start, words::drawing_nose_first()),
+        (PI / 2.0, Anchor::Middle, words::drawing_side_on()),
+        (PI, Anchor::End, words::drawing_tail_first()),
     ] {
         let at = Point { x: frame.x(angle), y: frame.bottom + 34.0 };
         items.push(Item::text(at, anchor, words, Colour::Ink, false));
@@ -285,7 +286,7 @@ pub fn turned_rocket(
     Some(Scene {
         width_px: TURNED_PX + 28.0,
         height_px: TURNED_PX,
-        name: "The rocket turned to this angle, with the wind from the left".into(),
+        name: words::drawing_turned().into(),
         groups: vec![Group { key: "turned", items }],
     })
 }
@@ -293,6 +294,7 @@ pub fn turned_rocket(
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::boxes::in_languages;
     use noseward_stability::{Example, evaluate};
 
     fn sheet(width_px: f64) -> AirSheet {
@@ -331,5 +333,10 @@ mod tests {
         assert_eq!(air_graph_angle_deg(0.0, 600.0), 0.0);
         let middle = (LEFT + 600.0 - RIGHT) / 2.0;
         assert!((air_graph_angle_deg(middle, 600.0) - 90.0).abs() < 1e-9);
+    }
+
+    #[test]
+    fn there_is_room_in_german_and_arabic() {
+        in_languages(&everything_stays_on_the_sheet);
     }
 }

@@ -1,6 +1,7 @@
 //! Round steps along an axis of lengths, and the numbers at them.
 
 use noseward_stability::{UnitSystem, Units, minus, trimmed};
+use noseward_words::{self as words, WrittenIn};
 
 /// Lengths that a chart shows, in millimetres: what lies beyond is not drawn.
 pub(crate) const MOST_MM: f64 = 100_000.0;
@@ -118,12 +119,12 @@ pub(crate) fn measured_number(units: Units, mm: f64) -> String {
     minus(&units.length_number(mm))
 }
 
-/// The unit of length, written out.
-pub(crate) fn unit_words(units: Units) -> &'static str {
-    match units.system {
-        UnitSystem::Metric => "millimetres",
-        UnitSystem::Inch => "inches",
-    }
+/// What an axis of separations is.
+pub(crate) fn separation_in(units: Units) -> String {
+    words::drawing_separation_in(match units.system {
+        UnitSystem::Metric => WrittenIn::Millimetres,
+        UnitSystem::Inch => WrittenIn::Inches,
+    })
 }
 
 #[cfg(test)]

@@ -1,6 +1,7 @@
 //! The room that words take, for tests. Widths are those of a wide system font at 13 px.
 
 use crate::scene::{Anchor, Item, Point, Scene};
+use noseward_words as words;
 
 /// The box of one line of words.
 #[derive(Clone, Debug)]
@@ -118,4 +119,15 @@ pub(crate) fn lines_miss_words(scene: &Scene, plated: &[&str], which: &str) {
             Item::Text { .. } | Item::Part { .. } | Item::Grip { .. } => {}
         }
     }
+}
+
+/// Checks it in German and in Arabic, whose words are longer or shorter than ours.
+pub(crate) fn in_languages(check: &dyn Fn()) {
+    for key in ["de", "ar"] {
+        let table = words::TABLES.iter().find(|(table, _)| *table == key);
+        let table = words::Table::load(table.unwrap().1.to_vec()).unwrap();
+        words::speak(Some(table));
+        check();
+    }
+    words::speak(None);
 }

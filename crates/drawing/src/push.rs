@@ -1,7 +1,8 @@
 //! How the air's push on a rocket that flies nearly straight is shared among its parts: a
 //! bar for each, at its place on the rocket's own ruler.
 
-use noseward_stability::{Design, Figures, Units, fixed};
+use noseward_stability::{Design, Figures, Units};
+use noseward_words::{self as words, Number};
 
 use crate::axis::{Reach, axis_number, round_step_mm};
 use crate::palette::Colour;
@@ -51,14 +52,21 @@ pub fn push_bars(design: &Design, figures: &Figures, units: Units) -> Option<Sce
         .map(|(at, slope, name)| Bar {
             y: y(at),
             length_px: LONGEST_PX * slope / most,
-            words: format!("{name}: {} %", fixed(slope.abs() / all * 100.0, 0)),
+            words: {
+                let share = Number::fixed(slope.abs() / all * 100.0, 0);
+                if slope < 0.0 {
+                    words::drawing_push_other_way(&name, share)
+                } else {
+                    words::drawing_push_share(&name, share)
+                }
+            },
         })
         .collect();
     bars.sort_by(|a, b| a.y.total_cmp(&b.y));
     Some(Scene {
         width_px: WIDTH_PX,
         height_px: TOP_PX + BODY_PX + BOTTOM_PX,
-        name: "Where the air pushes each part while the rocket flies straight".into(),
+        name: words::drawing_push().into(),
         groups: vec![
             Group { key: "ruler", items: ruler(reach_m, units, &y) },
             Group { key: "bars", items: drawn(&bars) },
@@ -73,7 +81,7 @@ fn ruler(reach_m: f64, units: Units, y: &dyn Fn(f64) -> f64) -> Vec<Item> {
         Item::text(
             Point { x: left, y: LINE_PX },
             Anchor::Start,
-            format!("{} from nose", units.length_unit()),
+            words::drawing_from_nose(units.length_unit()),
             Colour::Ink,
             false,
         ),
@@ -138,13 +146,8 @@ fn drawn(bars: &[Bar]) -> Vec<Item> {
             .map(|other| other.length_px)
             .fold(0.0, f64::max);
         let x = ZERO_X + longest_px + 8.0;
-        let words = if bar.length_px < 0.0 {
-            format!("{}, the other way", bar.words)
-        } else {
-            bar.words.clone()
-        };
         let at = Point { x, y: words_y };
-        items.push(Item::text(at, Anchor::Start, words, Colour::Ink, false));
+        items.push(Item::text(at, Anchor::Start, bar.words.clone(), Colour::Ink, false));
     }
     items
 }
@@ -152,7 +155,7 @@ fn drawn(bars: &[Bar]) -> Vec<Item> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::boxes::{lines_miss_words, words_keep_apart};
+    use crate::boxes::{in_languages, lines_miss_words, words_keep_apart};
     use crate::svg_document;
     use noseward_stability::{Example, evaluate};
 
@@ -234,5 +237,10 @@ mod tests {
             words_keep_apart(&scene, &design.name);
             lines_miss_words(&scene, &["ruler"], &design.name);
         }
+    }
+
+    #[test]
+    fn there_is_room_in_german_and_arabic() {
+        in_languages(&words_never_stand_on_one_another);
     }
 }

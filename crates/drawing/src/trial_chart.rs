@@ -9,9 +9,10 @@ mod words;
 
 use noseward_lesson::SwingOutcome;
 use noseward_stability::Units;
+use noseward_words::{self as texts, Text};
 
 use crate::area::Area;
-use crate::axis::{Reach, axis_number, is_shown, round_step_mm, unit_words};
+use crate::axis::{Reach, axis_number, is_shown, round_step_mm, separation_in};
 use crate::legend::{Entry, legend, words_px};
 use crate::palette::Colour;
 use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style};
@@ -59,11 +60,11 @@ const CAP_PX: f64 = 4.0;
 /// The legend stays so far from the right edge: some fonts are wider than expected.
 const LEGEND_EDGE: f64 = 14.0;
 
-const HEADING: &str = "one dot a swing, with its trial number";
-const BAND: &str = "common practice: 1 to 2 body widths";
-const ZERO: &str = "0: both points in one place";
-const MASS_NEARER: &str = "centre of mass nearer the nose →";
-const WIND_NEARER: &str = "← centre of pressure nearer the nose";
+const HEADING: Text = texts::drawing_one_dot();
+const BAND: Text = texts::drawing_band();
+const ZERO: Text = texts::drawing_zero();
+const MASS_NEARER: Text = texts::drawing_mass_nearer_arrow();
+const WIND_NEARER: Text = texts::drawing_pressure_nearer_arrow();
 
 /// The separation across, one row for each outcome that counts, one dot for every swing,
 /// with groups `axis`, `dots` and `legend`.
@@ -117,7 +118,7 @@ pub fn trial_chart(
     Some(Scene {
         width_px,
         height_px: bottom + 4.0,
-        name: "Separation and what was seen, one dot for every swing".into(),
+        name: texts::drawing_chart().into(),
         groups: vec![
             Group { key: "axis", items: axis },
             Group { key: "dots", items: dots },
@@ -168,7 +169,7 @@ pub fn trial_chart_blank(width_px: f64, height_px: f64, units: Units) -> Scene {
     Scene {
         width_px,
         height_px: height_px.max(below + 4.0),
-        name: "A chart to fill in: separation and what was seen".into(),
+        name: texts::drawing_chart_blank().into(),
         groups: vec![Group { key: "axis", items }],
     }
 }
@@ -266,16 +267,16 @@ fn heading(
 ) -> (Vec<Item>, f64, bool) {
     let line = 2.0 * LINE_PX + 4.0;
     let at = Point { x: EDGE, y: LINE_PX };
-    let zero = About::new(zero_x, ZERO, width_px);
+    let zero = About::new(zero_x, &ZERO, width_px);
     let mut items = vec![
         Item::text(at, Anchor::Start, HEADING, Colour::Ink, true),
-        zero.item(line, ZERO, Colour::Ink),
+        zero.item(line, &ZERO, Colour::Ink),
     ];
     let named = band
-        .map(|(left, right)| About::new(f64::midpoint(left, right), BAND, width_px))
+        .map(|(left, right)| About::new(f64::midpoint(left, right), &BAND, width_px))
         .filter(|band| band.is_clear_of(&zero));
     if let Some(band) = &named {
-        items.push(band.item(line, BAND, Colour::Soft));
+        items.push(band.item(line, &BAND, Colour::Soft));
     }
     (items, line + 9.0, named.is_some())
 }
@@ -284,7 +285,7 @@ fn heading(
 /// Each begins at zero where it fits.
 fn sides(zero_x: f64, top: f64, width_px: f64) -> (Vec<Item>, f64) {
     const FROM_ZERO: f64 = 8.0;
-    let (mass_px, wind_px) = (words_px(MASS_NEARER), words_px(WIND_NEARER));
+    let (mass_px, wind_px) = (words_px(&MASS_NEARER), words_px(&WIND_NEARER));
     let mut line = top + LINE_PX;
     let word = |x, y, anchor, words| {
         Item::text(Point { x, y }, anchor, words, Colour::Ink, false)
@@ -319,7 +320,7 @@ fn title(units: Units, rows: &Rows) -> Item {
     Item::text(
         Point { x: f64::midpoint(rows.left, rows.right), y: rows.bottom() + 34.0 },
         Anchor::Middle,
-        format!("separation in {}", unit_words(units)),
+        separation_in(units),
         Colour::Ink,
         true,
     )
@@ -417,22 +418,24 @@ fn dot(one: &Placed<'_>, scale: &Scale, row: &Area, radius: f64) -> Vec<Item> {
 }
 
 fn entries(has_range: bool, has_band: bool) -> Vec<Entry<'static>> {
-    let of_dot = |measured, words: &str| Entry {
+    let of_dot = |measured, words: Text| Entry {
         sample: Box::new(move |area: &Area| {
             let (centre, style) = (area.middle(), dot_style(measured));
             vec![Item::Dot { centre, radius: 6.0, style }]
         }),
-        words: words.to_owned(),
+        words: words.into(),
     };
-    let mut entries =
-        vec![of_dot(true, "filled: measured"), of_dot(false, "hollow: computed")];
+    let mut entries = vec![
+        of_dot(true, texts::drawing_filled()),
+        of_dot(false, texts::drawing_hollow()),
+    ];
     if has_range {
         entries.push(Entry {
             sample: Box::new(|area: &Area| {
                 let path = range(area.left + 2.0, area.right - 2.0, area.middle().y);
                 vec![Item::Path { path, style: range_style() }]
             }),
-            words: "range of a separation".into(),
+            words: texts::drawing_range().into(),
         });
     }
     if has_band {

@@ -4,10 +4,11 @@
 //! No line joins two trials: nothing was built between them.
 
 use noseward_stability::Units;
+use noseward_words::{self as words, Known, Text};
 
 use crate::area::Area;
 use crate::axis::{
-    Reach, axis_number, is_shown, measured, measured_number, reading, unit_words,
+    Reach, axis_number, is_shown, measured, measured_number, reading, separation_in,
 };
 use crate::legend::{Entry, legend, words_px};
 use crate::palette::Colour;
@@ -71,7 +72,7 @@ pub fn trial_series(
     Some(Scene {
         width_px,
         height_px: bottom + 4.0,
-        name: "Separation over the trials, measured and computed".into(),
+        name: words::drawing_series().into(),
         groups: vec![
             Group { key: "axis", items: axis },
             Group { key: "marks", items: marks },
@@ -84,22 +85,23 @@ pub fn trial_series(
 #[must_use]
 pub fn trial_series_words(trials: &[SeriesTrial], units: Units) -> String {
     let sentence = |trial: &SeriesTrial| {
-        let mut told = Vec::new();
-        if let Some((middle, least, most)) = measured_mm(trial) {
-            told.push(format!(
-                "measured {}, between {} and {}",
-                measured(units, middle),
-                measured_number(units, least),
-                measured(units, most),
-            ));
-        }
-        if let Some(mm) = computed_mm(trial) {
-            told.push(format!("computed {}", reading(units, mm)));
-        }
-        if told.is_empty() {
-            told.push("no separation".to_owned());
-        }
-        format!("Trial {}: {}.", trial.label, told.join("; "))
+        let (measured_mm, computed_mm) = (measured_mm(trial), computed_mm(trial));
+        let known = match (measured_mm, computed_mm) {
+            (None, None) => Known::Nothing,
+            (Some(_), None) => Known::ByRuler,
+            (None, Some(_)) => Known::ByFigures,
+            (Some(_), Some(_)) => Known::ByBoth,
+        };
+        // What is not known is not said.
+        let (middle, least, most) = measured_mm.unwrap_or_default();
+        words::drawing_trial(
+            &trial.label,
+            known,
+            &measured(units, middle),
+            &measured_number(units, least),
+            &measured(units, most),
+            &reading(units, computed_mm.unwrap_or_default()),
+        )
     };
     trials.iter().map(sentence).collect::<Vec<_>>().join(" ")
 }
@@ -172,7 +174,7 @@ impl Plot {
         let mut items = vec![Item::text(
             Point { x: EDGE, y: TOP - 17.0 },
             Anchor::Start,
-            format!("separation in {}", unit_words(units)),
+            separation_in(units),
             Colour::Ink,
             true,
         )];
@@ -210,7 +212,7 @@ impl Plot {
         items.push(Item::text(
             Point { x: self.area.middle().x, y: bottom + 34.0 },
             Anchor::Middle,
-            "trial",
+            words::drawing_trial_axis(),
             Colour::Ink,
             true,
         ));
@@ -289,13 +291,13 @@ fn arrow(area: &Area, up: bool) -> Vec<Item> {
 }
 
 fn entries(has_range: bool) -> Vec<Entry<'static>> {
-    let mark = |sample: fn(Point) -> Item, words: &str| Entry {
+    let mark = |sample: fn(Point) -> Item, words: Text| Entry {
         sample: Box::new(move |area: &Area| vec![sample(area.middle())]),
-        words: words.to_owned(),
+        words: words.into(),
     };
     let mut entries = vec![
-        mark(|at| dot(at, HALF_PX * DOT), "dot: measured"),
-        mark(|at| diamond(at, HALF_PX), "diamond: computed"),
+        mark(|at| dot(at, HALF_PX * DOT), words::drawing_dot()),
+        mark(|at| diamond(at, HALF_PX), words::drawing_diamond()),
     ];
     if has_range {
         entries.push(Entry {
@@ -303,14 +305,13 @@ fn entries(has_range: bool) -> Vec<Entry<'static>> {
                 let path = bar(area.middle().x, area.top, area.bottom, HALF_PX);
                 vec![Item::Path { path, style: bar_style() }]
             }),
-            words: "bar: range of what was measured".into(),
+            words: words::drawing_bar().into(),
         });
     }
-    entries.push(Entry::line(zero_style(), "0: both points in one place"));
-    for (up, words) in [
-        (true, "centre of mass nearer the nose"),
-        (false, "centre of pressure nearer the nose"),
-    ] {
+    entries.push(Entry::line(zero_style(), words::drawing_zero()));
+    for (up, words) in
+        [(true, words::drawing_mass_nearer()), (false, words::drawing_pressure_nearer())]
+    {
         let sample = Box::new(move |area: &Area| arrow(area, up));
         entries.push(Entry { sample, words: words.into() });
     }
@@ -320,7 +321,7 @@ fn entries(has_range: bool) -> Vec<Entry<'static>> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::boxes::{lines_miss_words, words_keep_apart};
+    use crate::boxes::{in_languages, lines_miss_words, words_keep_apart};
 
     const WIDTHS: [f64; 5] = [300.0, 320.0, 420.0, 700.0, 900.0];
 
@@ -483,5 +484,10 @@ mod tests {
              computed −9 mm. Trial 4: measured 25.4 mm, between 21.4 and 31.4 mm."
         );
         assert_eq!(trial_series_words(&[], Units::METRIC), "");
+    }
+
+    #[test]
+    fn there_is_room_in_german_and_arabic() {
+        in_languages(&words_stay_clear_of_lines_and_of_each_other);
     }
 }

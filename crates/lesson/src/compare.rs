@@ -2,7 +2,7 @@
 
 use noseward_stability::{Design, Units};
 
-use crate::{BalancePoint, Measurements, ReadingStats, Rocket};
+use crate::{BalancePoint, End, Measurements, ReadingStats, Rocket};
 
 /// A value as measured and as worked out, in millimetres from the nose tip; for the
 /// separation in millimetres.
@@ -95,15 +95,66 @@ pub fn compare(rocket: &Rocket, measured: &Measurements) -> Option<Comparison> {
     Some(Comparison { mass, pressure, separation })
 }
 
+/// Something to say about measured and computed. The causes are questions.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Explanation {
+    /// They agree.
+    Agree {
+        /// The point.
+        point: BalancePoint,
+        /// How far apart they are all the same, in millimetres.
+        apart_mm: f64,
+    },
+    /// They differ.
+    Differ {
+        /// The point.
+        point: BalancePoint,
+        /// How far apart they are, in millimetres.
+        apart_mm: f64,
+        /// The end that the measured one is nearer to.
+        nearer: End,
+    },
+    /// But the readings differ as much among themselves.
+    CannotTell {
+        /// By how much, in millimetres.
+        range_mm: f64,
+    },
+    /// It may have been read from the other end.
+    OtherEnd,
+    /// The tail may be heavier than described.
+    TailHeavier,
+    /// The tail may be lighter than described, or the nose heavier.
+    TailLighter,
+    /// A part may be missing.
+    PartMissing {
+        /// What the scales say, in grams.
+        scales_g: f64,
+        /// What the parts add up to, in grams.
+        parts_g: f64,
+    },
+    /// The rocket was not weighed.
+    NotWeighed,
+    /// The card may not be the same all over.
+    Card,
+    /// The cut-out may not be flat, or its fins not right.
+    CutOut,
+    /// The cut-out was not measured.
+    CutOutLength,
+    /// An odd number of fins looks different from each side.
+    OddFins,
+}
+
 /// What there is to say about measured and computed: that they agree, or how far they are
-/// apart and what to look at, as questions. Empty where nothing was measured, or the
-/// figures cannot be worked out.
+/// apart and what to look at. Empty where nothing was measured, or the figures cannot be
+/// worked out.
+///
+/// How far they are apart is as it is read in these units.
 #[must_use]
 pub fn explanations(
     rocket: &Rocket,
     measured: &Measurements,
     units: Units,
-) -> Vec<String> {
+) -> Vec<Explanation> {
     let mut said = Vec::new();
     let Some(comparison) = compare(rocket, measured) else { return said };
     let design = rocket.design();
@@ -114,25 +165,16 @@ pub fn explanations(
         else {
             continue;
         };
-        let label = point.label();
-        let apart =
-            units.length(beside.difference_as_read_mm(units).unwrap_or(off_mm).abs());
+        let apart_mm = beside.difference_as_read_mm(units).unwrap_or(off_mm).abs();
         let range_mm = beside.measured.map_or(0.0, |measured| measured.range_mm());
         if off_mm.abs() <= AGREE_MM && range_mm <= 2.0 * AGREE_MM {
-            said.push(format!(
-                "The {label}: measured and worked out agree to within {apart}."
-            ));
+            said.push(Explanation::Agree { point, apart_mm });
             continue;
         }
-        let end = if off_mm > 0.0 { "tail" } else { "nose" };
-        said.push(format!(
-            "The {label}: measured {apart} nearer the {end} than worked out."
-        ));
+        let nearer = if off_mm > 0.0 { End::Tail } else { End::Nose };
+        said.push(Explanation::Differ { point, apart_mm, nearer });
         if agrees {
-            said.push(format!(
-                "But your readings lie {} apart themselves: they cannot tell. Measure again?",
-                units.length(range_mm)
-            ));
+            said.push(Explanation::CannotTell { range_mm });
             continue;
         }
         let from_other_end_mm = length_mm - beside.computed_mm;
@@ -140,52 +182,44 @@ pub fn explanations(
             (measured.middle_mm - from_other_end_mm).abs() <= AGREE_MM
         });
         if mirrored {
-            said.push("Was it read from the other end of the rocket?".into());
+            said.push(Explanation::OtherEnd);
         }
         match point {
-            BalancePoint::Mass => mass_causes(rocket, off_mm, units, &mut said),
+            BalancePoint::Mass => mass_causes(rocket, off_mm, &mut said),
             BalancePoint::Pressure => pressure_causes(design, measured, &mut said),
         }
     }
     said
 }
 
-fn mass_causes(rocket: &Rocket, off_mm: f64, units: Units, said: &mut Vec<String>) {
-    said.push(
-        if off_mm > 0.0 {
-            "Is the tail heavier than described: tape, glue, thick fins?"
-        } else {
-            "Is the tail lighter than described, or is there more ballast in the nose?"
-        }
-        .into(),
-    );
+fn mass_causes(rocket: &Rocket, off_mm: f64, said: &mut Vec<Explanation>) {
+    said.push(if off_mm > 0.0 {
+        Explanation::TailHeavier
+    } else {
+        Explanation::TailLighter
+    });
     let computed = rocket.figures().map(|f| f.computed_mass.mass_kg * 1000.0);
     match (rocket.design().measured.total_mass_g, computed) {
         (Some(scales_g), Some(parts_g)) => {
             if (scales_g - parts_g).abs() > MASS_SHARE * parts_g {
-                said.push(format!(
-                    "The scales say {}, the parts add up to {}. Is a part missing?",
-                    units.scale_reading(scales_g),
-                    units.scale_reading(parts_g)
-                ));
+                said.push(Explanation::PartMissing { scales_g, parts_g });
             }
         }
-        _ => said.push("What does the whole rocket weigh on the scales?".into()),
+        _ => said.push(Explanation::NotWeighed),
     }
 }
 
-fn pressure_causes(design: &Design, measured: &Measurements, said: &mut Vec<String>) {
-    said.push("Is the card the same all over: no tape, glue or double card?".into());
-    said.push("Is the cut-out flat, and are its fins cut to the right size?".into());
+fn pressure_causes(
+    design: &Design,
+    measured: &Measurements,
+    said: &mut Vec<Explanation>,
+) {
+    said.extend([Explanation::Card, Explanation::CutOut]);
     if measured.cutout_length_mm.is_none() {
-        said.push("How long is the cut-out? Its length gives its scale.".into());
+        said.push(Explanation::CutOutLength);
     }
     if design.fins.iter().any(|set| set.count % 2 == 1) {
-        said.push(
-            "An odd number of fins looks different from each side: which view was cut \
-             out?"
-                .into(),
-        );
+        said.push(Explanation::OddFins);
     }
 }
 
@@ -211,10 +245,10 @@ mod tests {
         (design, mass.computed_mm, pressure.computed_mm)
     }
 
-    fn said(design: &Design, mass_mm: f64, pressure_mm: f64) -> String {
+    fn said(design: &Design, mass_mm: f64, pressure_mm: f64) -> Vec<Explanation> {
         let three = |mm: f64| [mm - 1.0, mm, mm + 2.0];
         let measured = measured(three(mass_mm), three(pressure_mm));
-        explanations(&design.clone().into(), &measured, Units::METRIC).join(" ")
+        explanations(&design.clone().into(), &measured, Units::METRIC)
     }
 
     #[test]
@@ -236,14 +270,12 @@ mod tests {
     fn close_ones_agree() {
         let (design, mass, pressure) = tern();
         let text = said(&design, mass.round() + 4.0, pressure.round() - 4.0);
-        assert_eq!(
-            text,
-            "The centre of mass: measured and worked out agree to within 4 mm. \
-             The centre of pressure (side-on): measured and worked out agree to within 4 mm."
-        );
+        let agree = |point| Explanation::Agree { point, apart_mm: 4.0 };
+        assert_eq!(text, BalancePoint::ALL.map(agree));
         let three = measured([mass - 4.0, mass, mass + 5.0], [pressure; 3]);
-        let text = explanations(&design.clone().into(), &three, Units::METRIC).join(" ");
-        assert!(text.starts_with("The centre of mass: measured and worked out agree"));
+        let text = explanations(&design.clone().into(), &three, Units::METRIC);
+        let point = BalancePoint::Mass;
+        assert!(matches!(text[0], Explanation::Agree { point: of, .. } if of == point));
         // A wide range leaves more open.
         let wide = measured([mass - 20.0, mass + 12.0, mass + 14.0], [pressure; 3]);
         assert_eq!(
@@ -265,38 +297,47 @@ mod tests {
     fn a_heavier_tail_or_a_lighter_one() {
         let (mut design, mass, pressure) = tern();
         let back = said(&design, mass.round() + 20.5, pressure);
-        assert!(back.contains("20.5 mm nearer the tail than worked out"), "{back}");
-        assert!(back.contains("tail heavier than described"), "{back}");
-        assert!(back.contains("What does the whole rocket weigh"), "{back}");
-        assert!(!back.contains("other end"), "{back}");
+        let point = BalancePoint::Mass;
+        let differ = |apart_mm, nearer| Explanation::Differ { point, apart_mm, nearer };
+        assert_eq!(back[0], differ(20.5, End::Tail));
+        assert!(back.contains(&Explanation::TailHeavier), "{back:?}");
+        assert!(back.contains(&Explanation::NotWeighed), "{back:?}");
+        assert!(!back.contains(&Explanation::OtherEnd), "{back:?}");
         let forward = said(&design, mass.round() - 20.0, pressure);
-        assert!(forward.contains("20 mm nearer the nose"), "{forward}");
-        assert!(forward.contains("more ballast"), "{forward}");
+        assert_eq!(forward[0], differ(20.0, End::Nose));
+        assert!(forward.contains(&Explanation::TailLighter), "{forward:?}");
+        let scales_of = |said: Vec<Explanation>| {
+            said.into_iter().find_map(|said| match said {
+                Explanation::PartMissing { scales_g, .. } => Some(scales_g),
+                _ => None,
+            })
+        };
         design.measured.total_mass_g = Some(60.0);
         let weighed = said(&design, mass - 20.0, pressure);
-        assert!(weighed.contains("The scales say 60 g, the parts"), "{weighed}");
+        assert_eq!(scales_of(weighed), Some(60.0));
         let parts_g = evaluate(&design).figures.unwrap().computed_mass.mass_kg * 1000.0;
         design.measured.total_mass_g = Some(1.03 * parts_g);
         let weighed = said(&design, mass - 20.0, pressure);
-        assert!(!weighed.contains("scales"), "{weighed}");
+        assert!(!weighed.contains(&Explanation::NotWeighed), "{weighed:?}");
+        assert_eq!(scales_of(weighed), None);
         design.measured.total_mass_g = Some(0.9 * parts_g);
         let weighed = said(&design, mass - 20.0, pressure);
-        assert!(weighed.contains("Is a part missing?"), "{weighed}");
+        assert_eq!(scales_of(weighed), Some(0.9 * parts_g));
     }
 
     #[test]
     fn a_card_that_is_not_the_rocket() {
         let (mut design, mass, pressure) = tern();
         let text = said(&design, mass, pressure + 15.0);
-        for cause in ["no tape, glue", "cut to the right size", "How long", "which view"]
-        {
-            assert!(text.contains(cause), "{cause}: {text}");
+        use Explanation::{Card, CutOut, CutOutLength, OddFins};
+        for cause in [Card, CutOut, CutOutLength, OddFins] {
+            assert!(text.contains(&cause), "{cause:?}: {text:?}");
         }
         design.fins[0].count = 4;
         let three = compare(&design.clone().into(), &Measurements::default()).unwrap();
         let text =
             said(&design, three.mass.computed_mm, three.pressure.computed_mm + 15.0);
-        assert!(!text.contains("which view"), "{text}");
+        assert!(!text.contains(&OddFins), "{text:?}");
     }
 
     #[test]
@@ -304,6 +345,6 @@ mod tests {
         let (design, mass, pressure) = tern();
         let length = design.length_mm();
         let text = said(&design, length - mass, pressure);
-        assert!(text.contains("the other end"), "{text}");
+        assert!(text.contains(&Explanation::OtherEnd), "{text:?}");
     }
 }

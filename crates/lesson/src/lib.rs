@@ -41,13 +41,13 @@ mod telling;
 mod trial;
 
 pub use changes::{Change, ChangeKind, changes};
-pub use compare::{AGREE_MM, Beside, Comparison, compare, explanations};
+pub use compare::{AGREE_MM, Beside, Comparison, Explanation, compare, explanations};
 pub use conclusion::{BOX_CHARS, Conclusion, Statement};
 pub use document::Document;
 pub use group::{Colour, Group, MOST_GROUP_NUMBER};
 pub use history::History;
 pub use key::{from_key, key};
-pub use moved::{BeforeAfter, Moved, measured_separation, moved};
+pub use moved::{Became, BeforeAfter, Moved, measured_separation, moved};
 pub use notebook::{
     Deleted, DeletedParts, MOST_PLANS, MOST_TRIALS, Notebook, NotebookError,
     NotebookParts,
@@ -63,7 +63,7 @@ pub use record::Record;
 pub use rocket::Rocket;
 pub use seal::Seal;
 pub use sentences::Sentences;
-pub use slips::{ReadingField, Slip, slips};
+pub use slips::{ReadingField, Slip, SlipCause, SlipKind, UntilChanged, slips};
 pub use summary::Summary;
 pub use support::{Level, Support};
 pub use swings::{COUNTED, MOST_OUTCOMES, Swings, SwingsError};

@@ -1,8 +1,8 @@
 //! What else moved, by computation, when a rocket was changed; and what readings say of it.
 
-use noseward_stability::{UnitSystem, Units, minus, trimmed};
+use noseward_stability::minus;
 
-use crate::{Rocket, Trial};
+use crate::{BalancePoint, Rocket, Trial};
 
 /// A value of two rockets.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -44,17 +44,17 @@ impl BeforeAfter {
 /// worked out.
 ///
 /// ```
-/// use noseward_lesson::{Rocket, moved};
-/// use noseward_stability::{Example, Units};
+/// use noseward_lesson::{BalancePoint, Rocket, moved};
+/// use noseward_stability::Example;
 ///
 /// let puffin = Example::Puffin.design();
 /// let mut other = puffin.clone();
 /// other.weights[0].mass_g += 10.0;
 /// let [puffin, other] = [puffin, other].map(Rocket::from);
-/// let sentences = moved(&puffin, &other).expect("both are whole").sentences(Units::METRIC);
-/// assert_eq!(sentences[0], "The centre of mass moved 14 mm forward.");
-/// assert_eq!(sentences[1], "The centre of pressure (side-on) did not move.");
-/// assert_eq!(sentences[3], "The rocket is 10 g heavier.");
+/// let moved = moved(&puffin, &other).expect("both are whole");
+/// assert_eq!(moved.point_mm(BalancePoint::Mass).map(f64::round), Some(-14.0));
+/// assert_eq!(moved.point_mm(BalancePoint::Pressure), None);
+/// assert_eq!(moved.heavier_g().map(f64::round), Some(10.0));
 /// ```
 #[must_use]
 pub fn moved(before: &Rocket, after: &Rocket) -> Option<Moved> {
@@ -74,56 +74,56 @@ pub fn moved(before: &Rocket, after: &Rocket) -> Option<Moved> {
 }
 
 impl Moved {
-    /// Four sentences: the two points, the separation, the mass. "Back" is towards the
-    /// tail.
+    /// How far a point moved, in millimetres towards the tail; `None` where that is less
+    /// than a ruler tells.
     #[must_use]
-    pub fn sentences(&self, units: Units) -> Vec<String> {
-        let place = |point: &str, mm: f64| {
-            if mm.abs() < SAME_MM {
-                return format!("The {point} did not move.");
-            }
-            let way = if mm > 0.0 { "back" } else { "forward" };
-            format!("The {point} moved {} {way}.", units.reading(mm.abs()))
+    pub fn point_mm(&self, point: BalancePoint) -> Option<f64> {
+        let moved_mm = match point {
+            BalancePoint::Mass => self.centre_of_mass_mm.difference(),
+            BalancePoint::Pressure => self.centre_of_pressure_mm.difference(),
         };
+        (moved_mm.abs() >= SAME_MM).then_some(moved_mm)
+    }
+
+    /// How much heavier the rocket is, in grams; `None` where that is less than scales tell.
+    #[must_use]
+    pub fn heavier_g(&self) -> Option<f64> {
         let g = self.mass_g.difference();
-        let mass = if g.abs() < SAME_G {
-            "The rocket weighs the same.".to_owned()
-        } else {
-            let written = match units.system {
-                UnitSystem::Metric => format!("{} g", trimmed(g.abs(), 1)),
-                UnitSystem::Inch => units.scale_reading(g.abs()),
-            };
-            let word = if g > 0.0 { "heavier" } else { "lighter" };
-            format!("The rocket is {written} {word}.")
-        };
-        vec![
-            place("centre of mass", self.centre_of_mass_mm.difference()),
-            place(
-                "centre of pressure (side-on)",
-                self.centre_of_pressure_mm.difference(),
-            ),
-            format!(
-                "The {}.",
-                separation(self.separation_mm.before, self.separation_mm.after, |mm| {
-                    units.reading(mm)
-                })
-            ),
-            mass,
-        ]
+        (g.abs() >= SAME_G).then_some(g)
     }
 }
 
-/// What the readings of two trials say of their separation; `None` unless both points of both
-/// were measured.
+/// What the readings of two trials say of their separation, in millimetres; `None` unless
+/// both points of both were measured.
 #[must_use]
-pub fn measured_separation(
-    before: &Trial,
-    after: &Trial,
-    units: Units,
-) -> Option<String> {
+pub fn measured_separation(before: &Trial, after: &Trial) -> Option<BeforeAfter> {
     let of = |trial: &Trial| trial.measured.separation_mm(trial.design().length_mm());
-    let moved = separation(of(before)?, of(after)?, |mm| units.length(mm));
-    Some(format!("The measured {moved}."))
+    Some(BeforeAfter { before: of(before)?, after: of(after)? })
+}
+
+/// What became of a separation that is not what it was.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Became {
+    /// It is more than before.
+    Grew,
+    /// It is less than before.
+    Shrank,
+    /// One of the two is below zero, where "larger" would need a word more.
+    Went,
+}
+
+impl BeforeAfter {
+    /// What became of a separation in millimetres.
+    #[must_use]
+    pub fn became(&self) -> Became {
+        if self.before.min(self.after) < -SAME_MM {
+            Became::Went
+        } else if self.after > self.before {
+            Became::Grew
+        } else {
+            Became::Shrank
+        }
+    }
 }
 
 /// "separation grew from 12 mm to 46 mm", between two separations in millimetres, each
@@ -137,13 +137,10 @@ pub(crate) fn separation(
     if from == to {
         return format!("separation stayed at {to}");
     }
-    // Below zero "larger" would need a word more.
-    let verb = if before_mm.min(after_mm) < -SAME_MM {
-        "went"
-    } else if after_mm > before_mm {
-        "grew"
-    } else {
-        "shrank"
+    let verb = match (BeforeAfter { before: before_mm, after: after_mm }).became() {
+        Became::Went => "went",
+        Became::Grew => "grew",
+        Became::Shrank => "shrank",
     };
     format!("separation {verb} from {from} to {to}")
 }
@@ -151,7 +148,7 @@ pub(crate) fn separation(
 #[cfg(test)]
 mod tests {
     use super::*;
-    use noseward_stability::{Design, Example, Planform};
+    use noseward_stability::{Design, Example, Planform, Units};
 
     #[test]
     fn longer_fins_move_both_points_back() {
@@ -173,19 +170,18 @@ mod tests {
         );
         let between = moved.centre_of_pressure_mm.after - moved.centre_of_mass_mm.after;
         assert!((moved.separation_mm.after - between).abs() < 1e-9, "{moved:?}");
-        let sentences = moved.sentences(Units::METRIC);
-        assert_eq!(sentences[3], "The rocket is 2 g heavier.");
-        assert!(sentences[1].ends_with(" mm back."), "{sentences:?}");
-        assert!(moved.sentences(Units::INCH)[1].ends_with(" in back."));
+        assert_eq!(moved.heavier_g(), Some(moved.mass_g.difference()));
+        let back = moved.centre_of_pressure_mm.difference();
+        assert_eq!(moved.point_mm(BalancePoint::Pressure), Some(back));
     }
 
     #[test]
     fn nothing_moves_between_equals_and_faults_leave_none() {
         let [tern, empty] = [Example::Tern.design(), Design::default()].map(Rocket::from);
-        let same = moved(&tern, &tern).unwrap().sentences(Units::METRIC);
-        assert_eq!(same[0], "The centre of mass did not move.");
-        assert!(same[2].contains("stayed at"), "{same:?}");
-        assert_eq!(same[3], "The rocket weighs the same.");
+        let same = moved(&tern, &tern).unwrap();
+        assert_eq!(BalancePoint::ALL.map(|point| same.point_mm(point)), [None; 2]);
+        assert_eq!(same.separation_mm.difference(), 0.0);
+        assert_eq!(same.heavier_g(), None);
         assert_eq!(moved(&tern, &empty), None);
         assert_eq!(moved(&empty, &tern), None);
     }

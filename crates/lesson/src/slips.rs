@@ -1,20 +1,123 @@
 //! Readings that look like a slip of the ruler. These only ask: nothing is refused. What
 //! cannot be true of the rocket does not count until it is changed ([`Measurements::counts`]).
 
-use noseward_stability::{UnitSystem, Units, fixed};
+use noseward_stability::{UnitSystem, Units};
 
 use crate::readings::{RULER_MM, near_mm};
 use crate::{BalancePoint, End, Measurements, REPEATS, ReadingStats};
 
 /// Something that looks like a slip, or that is worth a word.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Slip {
     /// The field that it belongs to.
     pub place: ReadingField,
     /// What looks odd, and what may have happened.
-    pub sentence: String,
+    pub kind: SlipKind,
+    /// What is done about it until it is changed, if anything.
+    pub until_changed: Option<UntilChanged>,
+}
+
+/// What is done about a value that cannot be true.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum UntilChanged {
+    /// A reading does not count.
+    NotCounted,
+    /// A length is not used.
+    NotUsed,
+}
+
+/// What looks odd. All lengths are in millimetres.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum SlipKind {
+    /// It is no number.
+    NotANumber,
+    /// It is less than a ruler shows.
+    BelowZero,
+    /// It is zero.
+    Zero,
+    /// It may be in another unit, or have a zero too many.
+    OtherUnit {
+        /// What was typed.
+        typed_mm: f64,
+        /// What that is if the cause is right.
+        meant_mm: f64,
+        /// How it may have happened.
+        cause: SlipCause,
+    },
+    /// The rocket is not as long as described.
+    RocketDiffers {
+        /// Its length by the ruler.
+        measured_mm: f64,
+        /// Its length as described.
+        described_mm: f64,
+    },
+    /// The cut-out is far too short or too long for its rocket.
+    CutOutDiffers {
+        /// The length of the cut-out.
+        cutout_mm: f64,
+        /// The length of the rocket.
+        rocket_mm: f64,
+    },
+    /// The cut-out is to scale: nothing is wrong, its readings are scaled.
+    Scaled {
+        /// How long it is, the rocket being 100.
+        percent: f64,
+    },
+    /// The guess lies outside the rocket.
+    GuessOutside {
+        /// The length of the rocket.
+        rocket_mm: f64,
+    },
+    /// The reading lies beyond what it was read on.
+    Beyond {
+        /// The point that was read: of the rocket, or of its cut-out.
+        point: BalancePoint,
+        /// How long that is.
+        length_mm: f64,
+    },
+    /// The reading is nearer an end than any point can be.
+    NearEnd {
+        /// The reading.
+        reading_mm: f64,
+        /// The point that was read: of the rocket, or of its cut-out.
+        point: BalancePoint,
+        /// How long that is.
+        length_mm: f64,
+    },
+    /// It would agree with the others if it was read from the other end.
+    OtherEnd {
+        /// The end that it may have been read from.
+        from: End,
+        /// What it is from the end that is meant.
+        meant_mm: f64,
+    },
+    /// The reading is left out, and nothing says why.
+    LeftOut,
+    /// The reading lies apart from the other two.
+    Apart,
+    /// There is one reading alone.
+    OnlyOne,
+}
+
+/// Why a value may be too small or too large.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum SlipCause {
+    /// It was read in centimetres.
+    Centimetres,
+    /// It was read in inches.
+    Inches,
+    /// It was read in millimetres.
+    Millimetres,
+    /// It has a zero too many.
+    ZeroTooMany,
+}
+
+impl SlipKind {
     /// Whether it asks; otherwise it only says what is done.
-    pub asks: bool,
+    #[must_use]
+    pub fn asks(self) -> bool {
+        !matches!(self, Self::Scaled { .. })
+    }
 }
 
 /// A field among the readings.
@@ -37,9 +140,6 @@ pub enum ReadingField {
 const LENGTH_OFF: f64 = 0.1;
 /// A cut-out is said to be scaled from this share on: less is a ruler's slant.
 const SCALED: f64 = 0.02;
-/// What is said of a reading, and of a length, that cannot be true.
-const NOT_COUNTED: &str = " It does not count until it is changed.";
-const NOT_USED: &str = " It is not used until it is changed.";
 
 /// The likely slips among ruler readings, in the order of the fields: lengths, then for
 /// each point its guess and its readings.
@@ -47,17 +147,16 @@ const NOT_USED: &str = " It is not used until it is changed.";
 /// `design_length_mm` is the length of the rocket as described.
 ///
 /// ```
-/// use noseward_lesson::{Measurements, slips};
+/// use noseward_lesson::{Measurements, SlipCause, SlipKind, UntilChanged, slips};
 /// use noseward_stability::Units;
 ///
 /// let mut measured = Measurements::default();
 /// measured.mass.mm = [Some(245.0), Some(24.3), Some(247.0)];
 /// let found = slips(&measured, 412.0, Units::METRIC);
-/// assert_eq!(
-///     found[0].sentence,
-///     "Only 24.3 mm: read in centimetres? Did you mean 243 mm? It does not count until it is \
-///      changed."
-/// );
+/// let cause = SlipCause::Centimetres;
+/// let kind = SlipKind::OtherUnit { typed_mm: 24.3, meant_mm: 243.0, cause };
+/// assert_eq!(found[0].kind, kind);
+/// assert_eq!(found[0].until_changed, Some(UntilChanged::NotCounted));
 /// ```
 #[must_use]
 pub fn slips(measured: &Measurements, design_length_mm: f64, units: Units) -> Vec<Slip> {
@@ -82,68 +181,50 @@ struct Looked<'a> {
 }
 
 impl Looked<'_> {
-    fn ask(&mut self, place: ReadingField, sentence: String) {
-        self.found.push(Slip { place, sentence, asks: true });
-    }
-
-    fn length(&self, mm: f64) -> String {
-        self.units.length(mm)
+    fn ask(
+        &mut self,
+        place: ReadingField,
+        kind: SlipKind,
+        until_changed: Option<UntilChanged>,
+    ) {
+        self.found.push(Slip { place, kind, until_changed });
     }
 
     fn rocket(&mut self) {
         let (place, design_mm) = (ReadingField::RocketLength, self.design_length_mm);
         let Some(typed_mm) = self.measured.rocket_length_mm else { return };
-        if self.is_impossible(place, typed_mm, NOT_USED) {
+        if self.is_impossible(place, typed_mm, UntilChanged::NotUsed) {
             return;
         }
         let allowed_mm = LENGTH_OFF * design_mm;
         if (typed_mm - design_mm).abs() <= allowed_mm {
             return;
         }
-        let mut sentence =
-            self.other_unit(typed_mm, design_mm, allowed_mm).unwrap_or_else(|| {
-                format!(
-                    "The ruler says {}, the description {}. Measure again, or change the \
-                     description.",
-                    self.length(typed_mm),
-                    self.length(design_mm)
-                )
-            });
-        if self.measured.rocket_mm(design_mm) != typed_mm {
-            sentence += NOT_USED;
-        }
-        self.ask(place, sentence);
+        let kind = self.other_unit(typed_mm, design_mm, allowed_mm).unwrap_or(
+            SlipKind::RocketDiffers { measured_mm: typed_mm, described_mm: design_mm },
+        );
+        let is_used = self.measured.rocket_mm(design_mm) == typed_mm;
+        self.ask(place, kind, (!is_used).then_some(UntilChanged::NotUsed));
     }
 
     fn cutout(&mut self) {
         let Some(typed_mm) = self.measured.cutout_length_mm else { return };
         let place = ReadingField::CutOutLength;
-        if self.is_impossible(place, typed_mm, NOT_USED) {
+        if self.is_impossible(place, typed_mm, UntilChanged::NotUsed) {
             return;
         }
         let rocket_mm = self.measured.rocket_mm(self.design_length_mm);
         if self.ruled_mm(BalancePoint::Pressure) != typed_mm {
             // A print is rarely more than a third smaller or larger.
-            let sentence = self
+            let kind = self
                 .other_unit(typed_mm, rocket_mm, rocket_mm / 3.0)
-                .unwrap_or_else(|| {
-                    format!(
-                        "A cut-out of {} for a rocket of {}? Measure it again.",
-                        self.length(typed_mm),
-                        self.length(rocket_mm)
-                    )
-                });
-            self.ask(place, sentence + NOT_USED);
+                .unwrap_or(SlipKind::CutOutDiffers { cutout_mm: typed_mm, rocket_mm });
+            self.ask(place, kind, Some(UntilChanged::NotUsed));
             return;
         }
         let share = typed_mm / rocket_mm;
         if (share - 1.0).abs() > SCALED {
-            let sentence = format!(
-                "The cut-out is {} % as long as the rocket. Its readings are scaled to \
-                 the rocket.",
-                fixed(share * 100.0, 0)
-            );
-            self.found.push(Slip { place, sentence, asks: false });
+            self.ask(place, SlipKind::Scaled { percent: share * 100.0 }, None);
         }
     }
 
@@ -157,10 +238,7 @@ impl Looked<'_> {
         let Some(guess_mm) = self.measured.of(point).guess_mm else { return };
         let inside = guess_mm >= 0.0 && guess_mm <= rocket_mm + RULER_MM;
         if !inside {
-            let length = self.length(rocket_mm);
-            let sentence =
-                format!("This guess lies outside the rocket, which is {length} long.");
-            self.ask(place, sentence);
+            self.ask(place, SlipKind::GuessOutside { rocket_mm }, None);
         }
     }
 
@@ -172,7 +250,7 @@ impl Looked<'_> {
         if out.is_some_and(|out| !out.reason.trim().is_empty()) {
             return;
         }
-        if self.is_impossible(place, mm, NOT_COUNTED) {
+        if self.is_impossible(place, mm, UntilChanged::NotCounted) {
             return;
         }
         let ruled_mm = self.ruled_mm(point);
@@ -188,38 +266,23 @@ impl Looked<'_> {
                 Some(others) => (others.middle_mm, near_mm),
                 None => (ruled_mm / 2.0, ruled_mm / 2.0),
             };
-            let beyond = mm > ruled_mm;
-            let sentence =
-                self.other_unit(mm, middle_mm, allowed_mm).unwrap_or_else(|| {
-                    let whole = match point {
-                        BalancePoint::Mass => "rocket",
-                        BalancePoint::Pressure => "cut-out",
-                    };
-                    let (mm, ruled) = (self.length(mm), self.length(ruled_mm));
-                    if beyond {
-                        format!("This lies beyond the {whole}, which is {ruled} long.")
-                    } else {
-                        format!(
-                            "Only {mm}: no point is so near an end of a {whole} of \
-                             {ruled}. Measure again."
-                        )
-                    }
-                });
-            self.ask(place, sentence + NOT_COUNTED);
+            let otherwise = if mm > ruled_mm {
+                SlipKind::Beyond { point, length_mm: ruled_mm }
+            } else {
+                SlipKind::NearEnd { reading_mm: mm, point, length_mm: ruled_mm }
+            };
+            let kind = self.other_unit(mm, middle_mm, allowed_mm).unwrap_or(otherwise);
+            self.ask(place, kind, Some(UntilChanged::NotCounted));
             return;
         }
         let mirrored_mm = ruled_mm - mm;
         let agree = |mm| others.is_some_and(|others| agrees(mm, others.middle_mm));
         if !agree(mm) && agree(mirrored_mm) {
-            let (read, meant) = match readings.from {
-                End::Nose => ("the tail", "the nose"),
-                End::Tail => ("the nose", "the tail"),
+            let from = match readings.from {
+                End::Nose => End::Tail,
+                End::Tail => End::Nose,
             };
-            let sentence = format!(
-                "Was this read from {read}? Then it is {} from {meant}.",
-                self.length(mirrored_mm)
-            );
-            self.ask(place, sentence);
+            self.ask(place, SlipKind::OtherEnd { from, meant_mm: mirrored_mm }, None);
             return;
         }
         self.outlier(point, at);
@@ -229,37 +292,39 @@ impl Looked<'_> {
     fn outlier(&mut self, point: BalancePoint, at: usize) {
         let readings = self.measured.of(point);
         let is_out = readings.left_out.as_ref().is_some_and(|out| out.reading == at);
-        let sentence = if is_out {
-            "You leave this reading out. Say why."
+        let kind = if is_out {
+            SlipKind::LeftOut
         } else if readings.outlier() == Some(at) {
-            "This reading lies apart from the other two. It stays in the record. Choose \
-             whether to leave it out, and say why."
+            SlipKind::Apart
         } else {
             return;
         };
-        self.ask(ReadingField::Reading(point, at), sentence.into());
+        self.ask(ReadingField::Reading(point, at), kind, None);
     }
 
     fn together(&mut self, point: BalancePoint) {
         if self.measured.of(point).mm.iter().flatten().count() == 1 {
-            let sentence =
-                "One reading cannot show how far readings differ. Take two more.";
-            self.ask(ReadingField::Readings(point), sentence.into());
+            self.ask(ReadingField::Readings(point), SlipKind::OnlyOne, None);
         }
     }
 
     /// Whether no ruler can show such a value, and says so.
-    fn is_impossible(&mut self, place: ReadingField, mm: f64, consequence: &str) -> bool {
-        let sentence = if !mm.is_finite() {
-            "This needs a number."
+    fn is_impossible(
+        &mut self,
+        place: ReadingField,
+        mm: f64,
+        until_changed: UntilChanged,
+    ) -> bool {
+        let kind = if !mm.is_finite() {
+            SlipKind::NotANumber
         } else if mm < 0.0 {
-            "A ruler shows nothing below zero. Is there a sign too many?"
+            SlipKind::BelowZero
         } else if mm == 0.0 {
-            "This is zero. Leave it empty if nothing was measured."
+            SlipKind::Zero
         } else {
             return false;
         };
-        self.ask(place, format!("{sentence}{consequence}"));
+        self.ask(place, kind, Some(until_changed));
         true
     }
 
@@ -269,18 +334,18 @@ impl Looked<'_> {
         typed_mm: f64,
         expected_mm: f64,
         allowed_mm: f64,
-    ) -> Option<String> {
+    ) -> Option<SlipKind> {
         const MM_PER_INCH: f64 = 25.4;
         let factors = match self.units.system {
             UnitSystem::Metric => [
-                (10.0, "read in centimetres"),
-                (MM_PER_INCH, "read in inches"),
-                (0.1, "one zero too many"),
+                (10.0, SlipCause::Centimetres),
+                (MM_PER_INCH, SlipCause::Inches),
+                (0.1, SlipCause::ZeroTooMany),
             ],
             UnitSystem::Inch => [
-                (1.0 / MM_PER_INCH, "read in millimetres"),
-                (10.0 / MM_PER_INCH, "read in centimetres"),
-                (0.1, "one zero too many"),
+                (1.0 / MM_PER_INCH, SlipCause::Millimetres),
+                (10.0 / MM_PER_INCH, SlipCause::Centimetres),
+                (0.1, SlipCause::ZeroTooMany),
             ],
         };
         let off = |factor: f64| (typed_mm * factor - expected_mm).abs();
@@ -290,10 +355,7 @@ impl Looked<'_> {
             .into_iter()
             .filter(|(factor, _)| mends(*factor) && off(*factor) <= allowed_mm);
         let (factor, cause) = fits.min_by(|a, b| off(a.0).total_cmp(&off(b.0)))?;
-        let typed = self.length(typed_mm);
-        let meant = self.units.reading(typed_mm * factor);
-        let only = if factor > 1.0 { "Only " } else { "" };
-        Some(format!("{only}{typed}: {cause}? Did you mean {meant}?"))
+        Some(SlipKind::OtherUnit { typed_mm, meant_mm: typed_mm * factor, cause })
     }
 }
 
@@ -324,6 +386,14 @@ mod tests {
         slips(measured, 412.0, Units::METRIC)
     }
 
+    /// What may be meant, to a tenth of a millimetre; not a number where nothing is proposed.
+    fn meant(slip: &Slip) -> f64 {
+        match slip.kind {
+            SlipKind::OtherUnit { meant_mm, .. } => (meant_mm * 10.0).round() / 10.0,
+            _ => f64::NAN,
+        }
+    }
+
     #[test]
     fn good_readings_are_not_asked_about() {
         assert_eq!(found(&Measurements::default()), []);
@@ -348,46 +418,55 @@ mod tests {
     /// Slips as a class makes them, one in each set of readings.
     #[test]
     fn slips_are_flagged_with_their_cause_and_whether_they_count() {
+        use SlipKind::{
+            Apart, BelowZero, Beyond, CutOutDiffers, GuessOutside, OnlyOne, OtherEnd,
+            RocketDiffers, Zero,
+        };
         type Slipped = fn(&mut Measurements);
-        let all: [(ReadingField, &str, Slipped); 13] = [
-            (Reading(Mass, 1), "Did you mean 243 mm?", |m| m.mass.mm[1] = Some(24.3)),
-            (
-                Reading(Mass, 0),
-                "beyond the rocket, which is 411 mm long. It does not",
-                |m| {
-                    m.mass.mm[0] = Some(545.0);
-                },
-            ),
-            (Reading(Pressure, 2), "beyond the cut-out, which is 388 mm long", |m| {
+        let centimetres = |typed_mm, meant_mm| SlipKind::OtherUnit {
+            typed_mm,
+            meant_mm,
+            cause: SlipCause::Centimetres,
+        };
+        let all: [(ReadingField, SlipKind, Slipped); 13] = [
+            (Reading(Mass, 1), centimetres(24.3, 243.0), |m| m.mass.mm[1] = Some(24.3)),
+            (Reading(Mass, 0), Beyond { point: Mass, length_mm: 411.0 }, |m| {
+                m.mass.mm[0] = Some(545.0);
+            }),
+            (Reading(Pressure, 2), Beyond { point: Pressure, length_mm: 388.0 }, |m| {
                 m.cutout_length_mm = Some(388.0);
                 m.pressure.mm[2] = Some(401.0);
             }),
-            (RocketLength, "read in centimetres? Did you mean 411 mm?", |m| {
+            (RocketLength, centimetres(41.1, 411.0), |m| {
                 m.rocket_length_mm = Some(41.1);
             }),
-            (RocketLength, "The ruler says 321 mm, the description 412 mm", |m| {
-                m.rocket_length_mm = Some(321.0);
-            }),
-            (CutOutLength, "read in centimetres? Did you mean 388 mm?", |m| {
+            (
+                RocketLength,
+                RocketDiffers { measured_mm: 321.0, described_mm: 412.0 },
+                |m| {
+                    m.rocket_length_mm = Some(321.0);
+                },
+            ),
+            (CutOutLength, centimetres(38.8, 388.0), |m| {
                 m.cutout_length_mm = Some(38.8);
             }),
-            (CutOutLength, "of 55 mm for a rocket of 411 mm? Measure it again.", |m| {
+            (CutOutLength, CutOutDiffers { cutout_mm: 55.0, rocket_mm: 411.0 }, |m| {
                 m.cutout_length_mm = Some(55.0);
             }),
-            (Reading(Mass, 2), "Was this read from the tail? Then it is 248 mm", |m| {
+            (Reading(Mass, 2), OtherEnd { from: End::Tail, meant_mm: 248.0 }, |m| {
                 m.mass.mm[2] = Some(163.0);
             }),
-            (Reading(Pressure, 0), "lies apart from the other two. It stays", |m| {
+            (Reading(Pressure, 0), Apart, |m| {
                 m.pressure.mm[0] = Some(229.0);
             }),
-            (Reading(Mass, 0), "This is zero", |m| m.mass.mm[0] = Some(0.0)),
-            (Reading(Pressure, 1), "nothing below zero", |m| {
+            (Reading(Mass, 0), Zero, |m| m.mass.mm[0] = Some(0.0)),
+            (Reading(Pressure, 1), BelowZero, |m| {
                 m.pressure.mm[1] = Some(-284.0);
             }),
-            (Guess(Mass), "outside the rocket, which is 411 mm long", |m| {
+            (Guess(Mass), GuessOutside { rocket_mm: 411.0 }, |m| {
                 m.mass.guess_mm = Some(500.0);
             }),
-            (ReadingField::Readings(Pressure), "Take two more", |m| {
+            (ReadingField::Readings(Pressure), OnlyOne, |m| {
                 m.pressure.mm = [None, Some(281.0), None];
             }),
         ];
@@ -395,12 +474,14 @@ mod tests {
             let mut measured = good();
             slip(&mut measured);
             let asked: Vec<_> =
-                found(&measured).into_iter().filter(|slip| slip.asks).collect();
-            assert_eq!(asked.len(), 1, "{cause}: {asked:?}");
+                found(&measured).into_iter().filter(|slip| slip.kind.asks()).collect();
+            assert_eq!(asked.len(), 1, "{cause:?}: {asked:?}");
             assert_eq!(asked[0].place, place);
-            assert!(asked[0].sentence.contains(cause), "{cause}: {asked:?}");
+            // A tenth of a millimetre is what somebody types.
+            assert_eq!(format!("{:.1?}", asked[0].kind), format!("{cause:.1?}"));
             // Nothing is refused, and what cannot be true does not count, nor is it used.
-            let out = usize::from(asked[0].sentence.ends_with(NOT_COUNTED));
+            let out =
+                usize::from(asked[0].until_changed == Some(UntilChanged::NotCounted));
             let all = BalancePoint::ALL.map(|point| {
                 let counted = measured.middle(point, 412.0).unwrap().count;
                 measured.of(point).mm.iter().flatten().count() - counted
@@ -409,7 +490,11 @@ mod tests {
             let used = (measured.rocket_mm(412.0), measured.ruled_mm(Pressure, 412.0));
             let typed = (measured.rocket_length_mm, measured.cutout_length_mm);
             let all_used = (Some(used.0), Some(used.1)) == typed;
-            assert_eq!(all_used, !asked[0].sentence.ends_with(NOT_USED), "{asked:?}");
+            assert_eq!(
+                all_used,
+                asked[0].until_changed != Some(UntilChanged::NotUsed),
+                "{asked:?}"
+            );
         }
     }
 
@@ -419,9 +504,7 @@ mod tests {
         measured.mass.mm = [24.5, 24.3, 24.7].map(Some);
         let found = found(&measured);
         assert_eq!(found.len(), 3);
-        for (slip, meant) in found.iter().zip(["245 mm?", "243 mm?", "247 mm?"]) {
-            assert!(slip.sentence.contains(meant), "{slip:?}");
-        }
+        assert_eq!(found.iter().map(meant).collect::<Vec<_>>(), [245.0, 243.0, 247.0]);
         assert_eq!(measured.middle(Mass, 412.0), None);
         assert_eq!(measured.separation_mm(412.0), None);
     }
@@ -434,37 +517,35 @@ mod tests {
         measured.mass.mm = [Some(24.3), Some(41.1), None];
         let found = found(&measured);
         assert_eq!(found.len(), 2, "{found:?}");
-        for (slip, meant) in found.iter().zip(["243 mm?", "411 mm?"]) {
-            assert!(slip.sentence.contains(meant), "{slip:?}");
-        }
+        assert_eq!(found.iter().map(meant).collect::<Vec<_>>(), [243.0, 411.0]);
         // As far as the ruler shows, with a point near the tail.
         measured.mass.mm = [Some(400.0), Some(402.0), Some(41.2)];
         let found = slips(&measured, 412.0, Units::METRIC);
         assert_eq!(found.len(), 1, "{found:?}");
-        assert!(found[0].sentence.contains("Did you mean 412 mm?"), "{found:?}");
+        assert_eq!(meant(&found[0]), 412.0, "{found:?}");
     }
 
     #[test]
     fn other_units_and_a_zero_too_many() {
-        let sentence = |mm: f64, units| {
+        let cause_of = |mm: f64, units| {
             let mut measured = good();
             measured.mass.mm[0] = Some(mm);
             let found = slips(&measured, 412.0, units);
             assert_eq!(found.len(), 1, "{found:?}");
-            found[0].sentence.clone()
+            assert_eq!(found[0].until_changed, Some(UntilChanged::NotCounted));
+            let SlipKind::OtherUnit { typed_mm, cause, .. } = found[0].kind else {
+                panic!("{found:?}")
+            };
+            assert_eq!(typed_mm, mm);
+            (meant(&found[0]), cause)
         };
-        let inches = sentence(9.7, Units::METRIC);
-        assert!(inches.contains("read in inches? Did you mean 246 mm?"), "{inches}");
-        let zero = sentence(2450.0, Units::METRIC);
-        assert_eq!(
-            zero,
-            format!("2450 mm: one zero too many? Did you mean 245 mm?{NOT_COUNTED}")
-        );
+        assert_eq!(cause_of(9.7, Units::METRIC), (246.4, SlipCause::Inches));
+        assert_eq!(cause_of(2450.0, Units::METRIC), (245.0, SlipCause::ZeroTooMany));
         // 245 and 24.5 typed where inches are meant.
-        let mm = sentence(245.0 * 25.4, Units::INCH);
-        assert!(mm.contains("read in millimetres? Did you mean 9.65 in?"), "{mm}");
-        let cm = sentence(24.5 * 25.4, Units::INCH);
-        assert!(cm.contains("read in centimetres? Did you mean 9.65 in?"), "{cm}");
+        let mm = cause_of(245.0 * 25.4, Units::INCH);
+        assert_eq!(mm, (245.0, SlipCause::Millimetres));
+        let cm = cause_of(24.5 * 25.4, Units::INCH);
+        assert_eq!(cm, (245.0, SlipCause::Centimetres));
     }
 
     /// Whatever is proposed lies on the rocket, however wrong the lengths are.
@@ -479,10 +560,8 @@ mod tests {
                 measured.mass.mm = [Some(mm), None, None];
                 measured.pressure.mm = measured.mass.mm;
                 for slip in found(&measured) {
-                    let meant = slip.sentence.split("mean ").nth(1);
-                    let meant = meant.map(|meant| meant.split(' ').next().unwrap());
-                    let meant = meant.map(|meant| meant.parse::<f64>().unwrap());
-                    assert!(meant.is_none_or(|mm| mm <= 412.0), "{slip:?}");
+                    let meant = meant(&slip);
+                    assert!(meant.is_nan() || meant <= 412.0, "{slip:?}");
                 }
                 assert_eq!(measured.points(412.0), MeasuredPoints::default(), "{mm}");
             }
@@ -495,7 +574,9 @@ mod tests {
         let mut measured = good();
         measured.mass.mm = [Some(12.0), Some(245.0), Some(246.0)];
         assert_eq!(measured.middle(Mass, 412.0).unwrap().count, 2);
-        assert!(found(&measured)[0].sentence.starts_with("Only 12 mm: no point"));
+        let near_end =
+            SlipKind::NearEnd { reading_mm: 12.0, point: Mass, length_mm: 411.0 };
+        assert_eq!(found(&measured)[0].kind, near_end);
         measured.mass.mm = [Some(41.2), Some(41.3), None];
         assert_eq!(measured.middle(Mass, 412.0).unwrap().count, 1);
         // A rocket without a length has no ends.
@@ -510,11 +591,8 @@ mod tests {
         measured.pressure.mm = [264.0, 266.0, 265.0].map(Some);
         let found = found(&measured);
         assert_eq!(found.len(), 1);
-        assert!(!found[0].asks);
-        assert_eq!(
-            found[0].sentence,
-            "The cut-out is 94 % as long as the rocket. Its readings are scaled to the rocket."
-        );
+        assert!(!found[0].kind.asks());
+        assert_eq!(found[0].kind, SlipKind::Scaled { percent: 386.0 / 411.0 * 100.0 });
     }
 
     #[test]
@@ -522,7 +600,7 @@ mod tests {
         let mut measured = good();
         measured.pressure.mm[0] = Some(229.0);
         measured.pressure.left_out = Some(LeftOut { reading: 0, reason: " ".into() });
-        assert_eq!(found(&measured)[0].sentence, "You leave this reading out. Say why.");
+        assert_eq!(found(&measured)[0].kind, SlipKind::LeftOut);
         let reason = "The card was bent.".to_owned();
         measured.pressure.left_out = Some(LeftOut { reading: 0, reason });
         assert_eq!(found(&measured), []);

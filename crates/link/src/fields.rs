@@ -62,6 +62,12 @@ pub(crate) trait Visit {
     fn fault(&self, key: &str, kind: LinkErrorKind) -> LinkError;
 }
 
+/// What writing fields comes to: it fails nowhere. Not `expect`, which brings what shows an
+/// error, several kilobytes of it.
+pub(crate) fn written(done: Result<(), LinkError>) {
+    let Ok(()) = done else { unreachable!("whatever is in a notebook can be written") };
+}
+
 /// The key of the place at which a deleted trial stood.
 pub(crate) const PLACE: &str = "place";
 

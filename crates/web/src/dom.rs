@@ -17,7 +17,7 @@ use std::rc::Rc;
 
 use noseward_link as link;
 use wasm_bindgen::prelude::wasm_bindgen;
-use wasm_bindgen::{JsCast, JsError, JsValue};
+use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::{
     Blob, BlobPropertyBag, Document, HtmlAnchorElement, HtmlElement, Url, Window,
@@ -86,12 +86,12 @@ struct Page {
 ///
 /// # Errors
 ///
-/// Throws an `Error` when the document is not the page that belongs to this module.
+/// Throws what the browser says when the document is not the page that belongs to this module.
 #[wasm_bindgen]
-pub fn start() -> Result<(), JsError> {
+pub fn start() -> Result<(), JsValue> {
     console_error_panic_hook::set_once();
-    let page = Page::open()
-        .map_err(|error| JsError::new(&format!("the page could not start: {error:?}")))?;
+    // As it comes: what shows a value of the browser's is a kilobyte of script.
+    let page = Page::open()?;
     PAGE.with(|slot| slot.replace(Some(page)));
     Ok(())
 }

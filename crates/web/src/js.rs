@@ -32,7 +32,7 @@ extern "C" {
 #[wasm_bindgen(unchecked_return_type = "Report")]
 pub async fn evaluate(design: JsDesign) -> Result<JsValue, JsValue> {
     let loads = Promise::new(&mut |resolve, _| {
-        part::load(Part::Script, move |done| {
+        part::load(Part::Files, move |done| {
             let _ = resolve.call1(&JsValue::UNDEFINED, &done.into());
         });
     });
@@ -41,7 +41,7 @@ pub async fn evaluate(design: JsDesign) -> Result<JsValue, JsValue> {
     }
     let mut report = Ok(JsValue::UNDEFINED);
     let mut question = Question::Evaluate { design: design.into(), report: &mut report };
-    part::call(Part::Script, &mut question);
+    part::call(Part::Files, &mut question);
     report
 }
 

@@ -243,7 +243,13 @@ pub(crate) fn lead(question: &mut Question<'_>) {
 }
 
 pub(crate) fn files(question: &mut Question<'_>) {
-    let Question::Page { state, call } = question else { return };
+    let (state, call) = match question {
+        Question::Page { state, call } => (state, call),
+        Question::Evaluate { design, report } => {
+            **report = js::report_of(design.clone());
+            return;
+        }
+    };
     match &call.ask {
         Ask::Paper(paper) => call.regions = places::paper(state, *paper),
         Ask::Update(NotebookMsg::Print(paper)) => call.effects = print(*paper),
@@ -258,11 +264,5 @@ pub(crate) fn files(question: &mut Question<'_>) {
             call.effects = places::hand_in::update(state, *msg);
         }
         _ => {}
-    }
-}
-
-pub(crate) fn script(question: &mut Question<'_>) {
-    if let Question::Evaluate { design, report } = question {
-        **report = js::report_of(design.clone());
     }
 }

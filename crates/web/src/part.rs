@@ -29,15 +29,13 @@ pub(crate) enum Part {
     Why,
     HandIn,
     Lead,
-    /// Files, codes and tables, in and out, and what is printed.
+    /// Files, codes and tables, in and out, what is printed, and the call for other programs.
     Files,
-    /// The call for other programs.
-    Script,
 }
 
 impl Part {
     /// Every part.
-    pub(crate) const ALL: [Self; 12] = [
+    pub(crate) const ALL: [Self; 11] = [
         Self::Notebook,
         Self::Certainty,
         Self::Measure,
@@ -49,7 +47,6 @@ impl Part {
         Self::HandIn,
         Self::Lead,
         Self::Files,
-        Self::Script,
     ];
 
     /// Those of a lesson, in the order in which they are fetched ahead.
@@ -211,8 +208,4 @@ parts! {
         "__wasm_split_load_files"
         "__wasm_split_00files00_import_0000000000000000000000000000000b_call"
         "__wasm_split_00files00_export_0000000000000000000000000000000b_call";
-    Script script
-        "__wasm_split_load_script"
-        "__wasm_split_00script00_import_0000000000000000000000000000000c_call"
-        "__wasm_split_00script00_export_0000000000000000000000000000000c_call";
 }

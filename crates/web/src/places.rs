@@ -5,6 +5,7 @@ pub(crate) mod compare;
 pub(crate) mod conclude;
 pub(crate) mod form;
 pub(crate) mod hand_in;
+pub(crate) mod labels;
 pub(crate) mod lead;
 pub(crate) mod measure;
 mod message;
@@ -18,7 +19,6 @@ pub(crate) mod why;
 pub(crate) use message::PlaceMsg;
 
 use maud::{Markup, html};
-use noseward_lesson::NotebookError;
 use noseward_stability::capital;
 
 use crate::app::{Paper, State};
@@ -45,10 +45,7 @@ pub(crate) fn sheet_of_paper(markup: Markup) -> Vec<Region> {
 
 /// In place of a trial, where the notebook has no room for another.
 fn full() -> Vec<Region> {
-    vec![region(
-        "full",
-        html! { p { (sentence(&NotebookError::TooManyTrials.to_string())) } },
-    )]
+    vec![region("full", html! { p { (labels::room_for_trials()) } })]
 }
 
 /// A sentence of what an error says of itself.

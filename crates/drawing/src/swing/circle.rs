@@ -2,7 +2,8 @@
 
 use std::f64::consts::{FRAC_PI_2, FRAC_PI_4, PI};
 
-use noseward_stability::{Space, SwingSetup, fixed, trimmed};
+use noseward_stability::{Space, SwingSetup};
+use noseward_words::{self as words, Number};
 
 use super::arrow_head;
 use crate::legend::{Entry, legend};
@@ -75,15 +76,13 @@ pub fn swing_circle(
     width_px: f64,
 ) -> Scene {
     let layout = Layout::new(space, width_px);
-    let (words, height_px) = words(space, &layout, width_px);
+    let (words, height_px) = explained(space, &layout, width_px);
     Scene {
         width_px,
         height_px,
-        name: format!(
-            "The swing seen from above: rocket and string reach {} metres from the \
-             middle; nobody stands within {} metres",
-            fixed(space.swept_told_m(), 1),
-            fixed(space.clear_m, 1)
+        name: words::drawing_circle(
+            Number::fixed(space.swept_told_m(), 1),
+            Number::fixed(space.clear_m, 1),
         ),
         groups: vec![
             Group { key: "circles", items: circles(&layout) },
@@ -201,24 +200,23 @@ fn person(layout: &Layout) -> Vec<Item> {
 }
 
 /// Both numbers at the corners and what the lines mean, with the height of the sheet.
-fn words(space: &Space, layout: &Layout, width_px: f64) -> (Vec<Item>, f64) {
+fn explained(space: &Space, layout: &Layout, width_px: f64) -> (Vec<Item>, f64) {
     let out = layout.clear_px + LEADER_PX;
     let right = layout.at(out, FRAC_PI_4);
-    let metres = |m: f64| format!("{} m", trimmed(m, 1));
     let clear_at = Point { x: right.x + 3.0, y: right.y - 2.0 };
     // The number of the ring alone stands at it: that of the swept circle would be read as
     // another one.
     let mut items = vec![Item::text(
         clear_at,
         Anchor::Start,
-        metres(space.clear_m),
+        format!("{} m", Number::trimmed(space.clear_m, 1)),
         Colour::Alert,
         true,
     )];
-    let reach = format!("rocket and string reach {}", metres(space.swept_told_m()));
+    let reach = words::drawing_reach(Number::trimmed(space.swept_told_m(), 1));
     let entries = [
-        Entry::line(swept_style(), &reach),
-        Entry::line(clear_style(), "nobody stands inside this line"),
+        Entry::line(swept_style(), reach),
+        Entry::line(clear_style(), words::drawing_nobody_inside()),
     ];
     let below = layout.centre.y + layout.clear_px + MARGIN_PX;
     if width_px >= BESIDE_PX {
@@ -239,7 +237,7 @@ fn words(space: &Space, layout: &Layout, width_px: f64) -> (Vec<Item>, f64) {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::boxes::{lines_miss_words, words_keep_apart};
+    use crate::boxes::{in_languages, lines_miss_words, words_keep_apart};
     use crate::swing::examples;
     use noseward_stability::{Swing, SwingField};
 
@@ -348,5 +346,10 @@ mod tests {
         let end = path.runs[0].0[1];
         let radius = libm::hypot(end.x - layout.centre.x, end.y - layout.centre.y);
         assert!((radius / layout.px_per_m - setup.radius_m()).abs() < 1e-9);
+    }
+
+    #[test]
+    fn there_is_room_in_german_and_arabic() {
+        in_languages(&words_stay_clear_of_lines_and_of_each_other);
     }
 }

@@ -1,6 +1,7 @@
 //! The rocket as one sees it who swings it.
 
 use noseward_stability::{Design, Figures};
+use noseward_words as words;
 
 use super::arrow_head;
 use crate::palette::Colour;
@@ -34,9 +35,7 @@ pub fn swing_rocket(
     Some(Scene {
         width_px: size_px,
         height_px: ROW_PX + size_px,
-        name: "The rocket seen along the string, turned to its path, which runs to the \
-               left"
-            .into(),
+        name: words::drawing_along().into(),
         groups: vec![
             Group { key: "path", items: path(size_px, centre.y) },
             Group { key: "rocket", items: rocket },
@@ -65,7 +64,7 @@ fn path(size_px: f64, path_y: f64) -> Vec<Item> {
         Item::text(
             Point { x: 40.0, y: y + 4.5 },
             Anchor::Start,
-            "flies this way",
+            words::drawing_flies_this_way(),
             Colour::Ink,
             false,
         ),
@@ -75,7 +74,7 @@ fn path(size_px: f64, path_y: f64) -> Vec<Item> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::boxes::{lines_miss_words, words_keep_apart};
+    use crate::boxes::{in_languages, lines_miss_words, words_keep_apart};
     use noseward_stability::{Example, evaluate};
 
     #[test]
@@ -120,5 +119,10 @@ mod tests {
         assert!(nose_x(0.0) < 60.0, "{}", nose_x(0.0));
         assert!(nose_x(std::f64::consts::PI) > 140.0);
         assert!((nose_x(std::f64::consts::FRAC_PI_2) - 100.0).abs() < 1.0);
+    }
+
+    #[test]
+    fn there_is_room_in_german_and_arabic() {
+        in_languages(&the_string_is_in_the_middle_and_words_keep_apart);
     }
 }

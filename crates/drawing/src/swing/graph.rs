@@ -3,6 +3,7 @@
 use std::f64::consts::PI;
 
 use noseward_stability::{Turning, fixed, minus};
+use noseward_words as words;
 
 use crate::area::Area;
 use crate::legend::{Entry, legend};
@@ -82,7 +83,7 @@ pub fn swing_graph(
             |area: &Area| vec![Item::Path { path: area.outline(), style: band_style() }];
         entries.push(Entry {
             sample: Box::new(sample),
-            words: "within 10° of where it rests".into(),
+            words: words::drawing_rest_band().into(),
         });
     }
     let below = plot.area.bottom + TIMES;
@@ -91,7 +92,7 @@ pub fn swing_graph(
     Scene {
         width_px,
         height_px,
-        name: "Angle between nose and path against time".into(),
+        name: words::drawing_angle_graph().into(),
         groups: vec![
             Group { key: "graph", items },
             swing_cursor(cursor_s, duration_s, width_px),
@@ -275,8 +276,8 @@ impl Plot {
             lines.line(Point { x: left, y }, Point { x: right, y });
             // Past tail first it is nearer to count from the other side.
             let words = match libm::remainder(degrees, 360.0) {
-                0.0 => "nose first".to_owned(),
-                side if side.abs() == 180.0 => "tail first".to_owned(),
+                0.0 => words::drawing_nose_first().into(),
+                side if side.abs() == 180.0 => words::drawing_tail_first().into(),
                 side => minus(&format!("{side}°")),
             };
             let at = Point { x: left - 6.0, y: y + 4.5 };
@@ -286,7 +287,7 @@ impl Plot {
         items.push(Item::text(
             Point { x: 6.0, y: self.area.top - 17.0 },
             Anchor::Start,
-            "angle between nose and path",
+            words::drawing_angle_axis(),
             Colour::Ink,
             true,
         ));
@@ -317,7 +318,7 @@ impl Plot {
         items.push(Item::text(
             Point { x: self.area.middle().x, y: self.area.bottom + 34.0 },
             Anchor::Middle,
-            "time in seconds",
+            words::drawing_time_axis(),
             Colour::Ink,
             false,
         ));
@@ -357,7 +358,7 @@ impl Plot {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::boxes::{lines_miss_words, words_keep_apart};
+    use crate::boxes::{in_languages, lines_miss_words, words_keep_apart};
     use crate::swing::examples;
     use noseward_stability::Trajectory;
 
@@ -551,5 +552,10 @@ mod tests {
             words_keep_apart(&scene, "nothing");
             assert_eq!(scene.groups[1].items, []);
         }
+    }
+
+    #[test]
+    fn there_is_room_in_german_and_arabic() {
+        in_languages(&words_stay_clear_of_lines_and_of_each_other);
     }
 }

@@ -2,7 +2,8 @@
 
 use std::f64::consts::PI;
 
-use noseward_stability::{Settles, StartRange, fixed};
+use noseward_stability::{Settles, StartRange};
+use noseward_words::{self as words, Number, Text};
 
 use super::arrow_head;
 use crate::area::Area;
@@ -38,12 +39,12 @@ impl Pattern {
         }
     }
 
-    fn words(self) -> &'static str {
+    fn words(self) -> Text {
         match self {
-            Self::NoseFirst => "nose first",
-            Self::Across => "across its path",
-            Self::TailFirst => "tail first",
-            Self::StillSwinging => "still swinging",
+            Self::NoseFirst => words::drawing_nose_first(),
+            Self::Across => words::drawing_across(),
+            Self::TailFirst => words::drawing_tail_first(),
+            Self::StillSwinging => words::drawing_still_swinging(),
         }
     }
 
@@ -148,10 +149,10 @@ pub fn start_strip(ranges: &[StartRange], start_rad: f64, width_px: f64) -> Scen
         let look = Pattern::of(result);
         let words = match result {
             Settles::Across { angle_rad } => {
-                format!("across, at {}°", fixed(angle_rad.to_degrees(), 0))
+                words::drawing_across_at(Number::fixed(angle_rad.to_degrees(), 0))
             }
             Settles::NoseFirst | Settles::TailFirst | Settles::StillSwinging { .. } => {
-                look.words().to_owned()
+                look.words().into()
             }
         };
         let named = words_px(&words) + 16.0 <= area.right - area.left;
@@ -179,7 +180,7 @@ pub fn start_strip(ranges: &[StartRange], start_rad: f64, width_px: f64) -> Scen
         .filter(|look| unnamed.contains(look))
         .map(|look| Entry {
             sample: Box::new(move |area: &Area| look.sample(area)),
-            words: look.words().to_owned(),
+            words: look.words().into(),
         })
         .collect();
     let (rows, bottom) = legend(&entries, SIDE, width_px - 4.0, strip.bottom + ANGLES);
@@ -187,7 +188,7 @@ pub fn start_strip(ranges: &[StartRange], start_rad: f64, width_px: f64) -> Scen
     Scene {
         width_px,
         height_px: bottom,
-        name: "What each starting angle leads to, from nose first to tail first".into(),
+        name: words::drawing_starts().into(),
         groups: vec![
             Group { key: "strip", items },
             Group { key: "axis", items: axis },
@@ -254,9 +255,9 @@ fn axis(strip: &Area) -> Vec<Item> {
     }
     items.push(Item::Path { path: ticks, style: Style::line(Colour::Ink, 1.0) });
     for (at_x, anchor, words) in [
-        (4.0, Anchor::Start, "nose first"),
-        (strip.middle().x, Anchor::Middle, "side-on"),
-        (strip.right + SIDE - 4.0, Anchor::End, "tail first"),
+        (4.0, Anchor::Start, words::drawing_nose_first()),
+        (strip.middle().x, Anchor::Middle, words::drawing_side_on()),
+        (strip.right + SIDE - 4.0, Anchor::End, words::drawing_tail_first()),
     ] {
         let at = Point { x: at_x, y: strip.bottom + 35.0 };
         items.push(Item::text(at, anchor, words, Colour::Soft, false));
@@ -268,7 +269,7 @@ fn axis(strip: &Area) -> Vec<Item> {
 fn marker(strip: &Area, start_rad: f64) -> Vec<Item> {
     let start_rad = if start_rad.is_finite() { start_rad.clamp(0.0, PI) } else { 0.0 };
     let tip = Point { x: x(strip, start_rad), y: strip.top };
-    let words = format!("starts at {}°", fixed(start_rad.to_degrees(), 0));
+    let words = words::drawing_starts_at(Number::fixed(start_rad.to_degrees(), 0));
     let half = bold_px(&words) / 2.0;
     let right = strip.right + SIDE;
     let at = Point { x: tip.x.clamp(half, right - half), y: strip.top - 18.0 };
@@ -284,7 +285,7 @@ fn marker(strip: &Area, start_rad: f64) -> Vec<Item> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::boxes::{lines_miss_words, words_keep_apart};
+    use crate::boxes::{in_languages, lines_miss_words, words_keep_apart};
     use crate::swing::examples;
 
     const WIDTHS: [f64; 4] = [280.0, 360.0, 600.0, 900.0];
@@ -402,5 +403,10 @@ mod tests {
         let found = segments(&ranges, &strip);
         assert_eq!(found.len(), 2);
         assert!((found[0].1.right - 100.0).abs() < 1e-9);
+    }
+
+    #[test]
+    fn there_is_room_in_german_and_arabic() {
+        in_languages(&words_stay_clear_of_lines_and_of_each_other);
     }
 }

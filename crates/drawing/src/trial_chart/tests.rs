@@ -3,7 +3,7 @@ use noseward_lesson::SwingOutcome::{
 };
 
 use super::*;
-use crate::boxes::{lines_miss_words, words_keep_apart};
+use crate::boxes::{in_languages, lines_miss_words, words_keep_apart};
 
 const WIDTHS: [f64; 6] = [300.0, 320.0, 420.0, 519.0, 700.0, 900.0];
 
@@ -236,7 +236,8 @@ fn the_band_goes_from_one_to_two_body_widths() {
         let xs: Vec<f64> =
             edges.unwrap().runs.iter().map(|(points, _)| points[0].x).collect();
         assert_eq!(xs, [scale.x(66.0), scale.x(132.0)]);
-        let named = texts(&scene).iter().filter(|(_, words)| words == BAND).count();
+        let named =
+            texts(&scene).iter().filter(|(_, words)| *words == BAND.as_str()).count();
         assert_eq!(named, 1, "{width}");
     }
 }
@@ -294,4 +295,9 @@ fn words_tell_rows_places_and_the_band() {
     );
     let none = [trial(1, 20.0, true, &[Slipped])];
     assert!(trial_chart_words(&none, Units::METRIC).starts_with("No swing yet."));
+}
+
+#[test]
+fn there_is_room_in_german_and_arabic() {
+    in_languages(&words_stay_clear_of_lines_and_of_each_other);
 }

@@ -1,6 +1,7 @@
 //! What the chart shows, in words.
 
 use noseward_stability::Units;
+use noseward_words::{self as texts, Number, Origin, Spread};
 
 use super::{ChartTrial, ROWS, median_mm, shown};
 use crate::axis::{reading, reading_number};
@@ -27,47 +28,33 @@ pub fn trial_chart_words(trials: &[ChartTrial<'_>], units: Units) -> String {
         if count == 0 {
             continue;
         }
-        let dots = if count == 1 { "dot" } else { "dots" };
-        let told = match (measured, count - measured) {
-            (_, 0) => "measured".to_owned(),
-            (0, _) => "computed".to_owned(),
-            (measured, computed) => format!("{measured} measured, {computed} computed"),
+        let origin = match (measured, count - measured) {
+            (_, 0) => Origin::AllMeasured,
+            (0, _) => Origin::AllComputed,
+            _ => Origin::Both,
         };
-        sentences.push(format!(
-            "{} {dots} in the row {}, {}: {told}.",
-            number(count),
-            outcome.label(),
-            stretch(&separations, units),
-        ));
+        let [dots, of_measured, of_computed] =
+            [count, measured, count - measured].map(Number::from);
+        let (spread, from, to) = stretch(&separations, units);
+        let row = outcome.label();
+        sentences.push(texts::drawing_row(dots, row, spread, &from, &to));
+        sentences.push(texts::drawing_row_origin(origin, of_measured, of_computed));
     }
     if sentences.is_empty() {
-        sentences.push("No swing yet.".to_owned());
+        sentences.push(texts::drawing_no_swing().into());
     }
     if let Some(mm) = median_mm(&trials) {
-        let from_to = stretch(&[mm, 2.0 * mm], units);
-        sentences.push(format!("Common practice, 1 to 2 body widths, goes {from_to}."));
+        let (spread, from, to) = stretch(&[mm, 2.0 * mm], units);
+        sentences.push(texts::drawing_practice(spread, &from, &to));
     }
     sentences.join(" ")
 }
 
-/// From the least to the most of some lengths, or where all of them are.
-fn stretch(lengths_mm: &[f64], units: Units) -> String {
+/// From the least, without its unit, to the most of some lengths, or where all of them are.
+fn stretch(lengths_mm: &[f64], units: Units) -> (Spread, String, String) {
     let least = lengths_mm.iter().copied().fold(f64::INFINITY, f64::min);
     let most = lengths_mm.iter().copied().fold(f64::NEG_INFINITY, f64::max);
     let (from, to) = (reading_number(units, least), reading(units, most));
-    if reading(units, least) == to {
-        format!("at {to}")
-    } else {
-        format!("from {from} to {to}")
-    }
-}
-
-/// A number at the beginning of a sentence.
-fn number(count: usize) -> String {
-    const WORDS: [&str; 12] = [
-        "One", "Two", "Three", "Four", "Five", "Six", "Seven", "Eight", "Nine", "Ten",
-        "Eleven", "Twelve",
-    ];
-    let word = count.checked_sub(1).and_then(|i| WORDS.get(i));
-    word.map_or_else(|| count.to_string(), |&word| word.to_owned())
+    let is_one = reading(units, least) == to;
+    (if is_one { Spread::InOnePlace } else { Spread::Apart }, from, to)
 }

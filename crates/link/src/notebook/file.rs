@@ -82,7 +82,7 @@ pub fn to_notebook_file(file: &NotebookFile) -> String {
 
 fn written(fields: impl FnOnce(&mut Writer) -> Result<(), LinkError>) -> Entry {
     let mut writer = Writer::default();
-    fields(&mut writer).expect("whatever is in a notebook can be written");
+    fields::written(fields(&mut writer));
     writer.0
 }
 

@@ -22,13 +22,13 @@ pub(super) fn columns() -> Vec<String> {
     let mut keys = KeysOf(vec![KIND.into(), GROUP.into()]);
     let mut parts = TrialParts { id: 1, ..TrialParts::default() };
     let mut notebook = NotebookParts::default();
-    fields::trial(&mut parts, &mut keys).expect("no trial is in the way");
+    fields::written(fields::trial(&mut parts, &mut keys));
     keys.0.extend(worked_out_keys());
     keys.0.extend([fields::PLACE.into(), VERSION_KEY.into()]);
     let shared = keys.0.len();
-    fields::settings(&mut notebook, &mut keys).expect("nothing is in the way");
+    fields::written(fields::settings(&mut notebook, &mut keys));
     let conclusion = &mut Conclusion::default();
-    fields::conclusion(conclusion, &mut keys).expect("nothing is in the way");
+    fields::written(fields::conclusion(conclusion, &mut keys));
     let (trial, others) = keys.0.split_at(shared);
     // A trial and the notebook share a column where their fields have one key.
     let more = others.iter().filter(|key| !trial.contains(key));
@@ -75,16 +75,20 @@ pub(crate) fn rows(notebook: &Notebook, format: Format, end: Terminator) -> Stri
         .delimiter(format.delimiter())
         .terminator(end)
         .from_writer(Vec::new());
-    table.write_record(&columns).expect("memory has room");
+    let mut write = |cells: Vec<&str>| {
+        let Ok(()) = table.write_record(cells) else { unreachable!("memory has room") };
+    };
+    write(columns.iter().map(String::as_str).collect());
     for row in cells_of(notebook, format.mark()) {
         let cell = |column: &String| {
             let found = row.iter().find(|(key, _)| key == column);
             found.map_or("", |(_, cell)| cell)
         };
-        table.write_record(columns.iter().map(cell)).expect("memory has room");
+        write(columns.iter().map(cell).collect());
     }
-    let bytes = table.into_inner().expect("memory has room");
-    String::from_utf8(bytes).expect("cells are text")
+    let Ok(bytes) = table.into_inner() else { unreachable!("memory has room") };
+    let Ok(text) = String::from_utf8(bytes) else { unreachable!("cells are text") };
+    text
 }
 
 /// The cells of each row, with their keys.
@@ -100,7 +104,7 @@ fn cells_of(notebook: &Notebook, mark: char) -> Vec<Vec<(String, String)>> {
     };
     let of_trial = |kind, trial: &Trial, parts: &mut TrialParts| {
         let mut row = begin(kind);
-        fields::trial(parts, &mut row).expect("whatever is in a trial can be written");
+        fields::written(fields::trial(parts, &mut row));
         row.cells.extend(worked_out(trial, mark));
         row
     };
@@ -112,7 +116,7 @@ fn cells_of(notebook: &Notebook, mark: char) -> Vec<Vec<(String, String)>> {
         notebook.deleted().iter().zip(&mut parts.deleted)
     {
         let mut row = of_trial(Kind::Deleted, trial, &mut parts.trial);
-        fields::place(&mut parts.place, &mut row).expect("a place can be written");
+        fields::written(fields::place(&mut parts.place, &mut row));
         rows.push(row);
     }
     for plan in notebook.plans() {
@@ -121,11 +125,11 @@ fn cells_of(notebook: &Notebook, mark: char) -> Vec<Vec<(String, String)>> {
         rows.push(row);
     }
     let mut row = begin(Kind::Conclusion);
-    fields::conclusion(&mut parts.conclusion, &mut row).expect("texts can be written");
+    fields::written(fields::conclusion(&mut parts.conclusion, &mut row));
     rows.push(row);
     let mut row = begin(Kind::Notebook);
     row.put(VERSION_KEY, VERSION.to_string());
-    fields::settings(&mut parts, &mut row).expect("settings can be written");
+    fields::written(fields::settings(&mut parts, &mut row));
     rows.push(row);
     rows.into_iter().map(|row| row.cells).collect()
 }

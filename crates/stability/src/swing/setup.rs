@@ -109,12 +109,19 @@ pub struct SwingFault {
 
 /// What is wrong with a value of a setup.
 #[derive(Clone, Copy, Debug, PartialEq)]
-#[non_exhaustive]
-#[expect(missing_docs, reason = "`sentence` says what each means, in the words used")]
 pub enum SwingProblem {
+    /// It is no number.
     NotANumber,
-    OutOfBounds { least: f64, most: f64 },
+    /// It is smaller or larger than the bounds of its field.
+    OutOfBounds {
+        /// The smallest it can be, in the unit of the setup.
+        least: f64,
+        /// The largest.
+        most: f64,
+    },
+    /// So slow that the string hangs down: the figures are a rough guide.
     HangsDown,
+    /// So slow that the string hangs nearly straight down: nothing is worked out.
     TooSlow,
 }
 
@@ -127,28 +134,6 @@ impl SwingFault {
             SwingProblem::NotANumber
             | SwingProblem::OutOfBounds { .. }
             | SwingProblem::TooSlow => Severity::Stop,
-        }
-    }
-
-    /// What is wrong and how to mend it, in a pupil's words and in the units given.
-    #[must_use]
-    pub fn sentence(&self, units: Units) -> String {
-        match self.problem {
-            SwingProblem::NotANumber => "This needs a number.".into(),
-            SwingProblem::OutOfBounds { least, most } => format!(
-                "Use a number from {} to {}.",
-                self.field.written(least, units),
-                self.field.written(most, units)
-            ),
-            SwingProblem::HangsDown => {
-                "This slowly the string hangs down: take the figures as a rough guide."
-                    .into()
-            }
-            SwingProblem::TooSlow => {
-                "This slowly the string hangs nearly straight down: there is nothing to \
-                 work out."
-                    .into()
-            }
         }
     }
 }
@@ -164,13 +149,12 @@ impl SwingSetup {
     /// Every fault, in the order of [`SwingField::ALL`]. Empty is good.
     ///
     /// ```
-    /// use noseward_stability::{SwingField, SwingSetup, Units};
+    /// use noseward_stability::{SwingField, SwingProblem, SwingSetup};
     ///
     /// let setup = SwingSetup { string_m: 15.0, ..SwingSetup::default() };
     /// let faults = setup.faults();
     /// assert_eq!(faults[0].field, SwingField::String);
-    /// let sentence = faults[0].sentence(Units::METRIC);
-    /// assert_eq!(sentence, "Use a number from 0.3 m to 3 m.");
+    /// assert_eq!(faults[0].problem, SwingProblem::OutOfBounds { least: 0.3, most: 3.0 });
     /// ```
     #[must_use]
     pub fn faults(&self) -> Vec<SwingFault> {
@@ -290,16 +274,10 @@ mod tests {
     }
 
     #[test]
-    fn sentences_are_in_the_units_of_the_reader() {
-        let fault = |field: SwingField| {
-            let (least, most) = field.bounds();
-            SwingFault { field, problem: SwingProblem::OutOfBounds { least, most } }
-        };
-        let arm = fault(SwingField::Arm);
-        assert_eq!(arm.sentence(Units::METRIC), "Use a number from 0 m to 1 m.");
-        assert_eq!(arm.sentence(Units::INCH), "Use a number from 0 in to 39.37 in.");
-        let turns = fault(SwingField::Turns).sentence(Units::INCH);
-        assert_eq!(turns, "Use a number from 0.3 turns a second to 3 turns a second.");
+    fn values_are_in_the_units_of_the_reader() {
+        assert_eq!(SwingField::Arm.written(1.0, Units::METRIC), "1 m");
+        assert_eq!(SwingField::Arm.written(1.0, Units::INCH), "39.37 in");
+        assert_eq!(SwingField::Turns.written(0.3, Units::INCH), "0.3 turns a second");
         assert_eq!(SwingField::Turns.written(1.0, Units::METRIC), "1 turn a second");
     }
 }

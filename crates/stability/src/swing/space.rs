@@ -97,12 +97,6 @@ impl SwingLimit {
     pub const FASTEST_M_PER_S: f64 = 15.0;
     /// The hardest pull in the string, in newtons. Our judgement.
     pub const HARDEST_N: f64 = 15.0;
-
-    /// What to do, in a pupil's words.
-    #[must_use]
-    pub fn sentence(self) -> &'static str {
-        "Do not swing this. Shorter string, fewer turns, lighter rocket: ask the adult."
-    }
 }
 
 impl SwingSetup {

@@ -7,11 +7,13 @@ use noseward_lesson::{Group, Notebook, Record};
 use noseward_link::{
     self as link, Any, At, LinkErrorKind, NotebookFile, QrSegments, Text, table_sentence,
 };
+use noseward_words as words;
 
 use super::trial::onto_page;
 use super::update::{say, written};
 use crate::app::{Effect, Keeping, NotebookView, Notice, Slot, State, changed};
 use crate::places::hand_in::out::result_words;
+use crate::places::labels;
 use crate::places::sentence;
 
 /// The file of the open notebook.
@@ -81,14 +83,10 @@ fn read(text: &str) -> Option<NotebookFile> {
 
 /// What tells a notebook from others with the same label: "3 trials, Puffin".
 fn holds(notebook: &Notebook) -> String {
-    let count = match notebook.trials().len() {
-        0 => "no trials".to_owned(),
-        1 => "1 trial".to_owned(),
-        n => format!("{n} trials"),
-    };
+    let count = notebook.trials().len().into();
     match notebook.trials().last().map(|trial| trial.design().name.as_str()) {
-        None | Some("") => count,
-        Some(name) => format!("{count}, {name}"),
+        None | Some("") => words::notebook_holds(count),
+        Some(name) => words::notebook_holds_of(count, name),
     }
 }
 
@@ -173,12 +171,7 @@ pub(crate) fn kept_elsewhere(
         return vec![Effect::Redraw];
     }
     state.desk.slot = free_slot(state);
-    let mut effects = say(
-        state,
-        true,
-        "Another tab has written in this notebook too. Yours is kept beside it, as a \
-         notebook of its own.",
-    );
+    let mut effects = say(state, true, words::notebook_two_tabs());
     effects.extend(written(state));
     effects
 }
@@ -203,12 +196,7 @@ pub(crate) fn switch(state: &mut State, slot: u32) -> Vec<Effect> {
         return Vec::new();
     };
     let Some(file) = read(&known.text) else {
-        return say(
-            state,
-            true,
-            "What is kept there is no notebook that this version of the page can read. It \
-             stays as it is.",
-        );
+        return say(state, true, words::notebook_unreadable());
     };
     let mut effects = put_away(state);
     effects.extend(open(state, slot, file));
@@ -219,12 +207,11 @@ pub(crate) fn switch(state: &mut State, slot: u32) -> Vec<Effect> {
 fn open(state: &mut State, slot: u32, file: NotebookFile) -> Vec<Effect> {
     let NotebookFile { notebook, rocket } = file;
     let group = notebook.group;
-    let mut words = format!("This is the notebook of {group}: {}.", holds(&notebook));
+    let label = labels::group(group);
+    let mut said = words::notebook_is_open(&label, &holds(&notebook));
     let is_twin = |other: &Slot| other.number != slot && other.group == Some(group);
     if state.desk.slots.iter().any(is_twin) {
-        words += &format!(
-            " Another notebook here is {group} too: give one of them another label."
-        );
+        said = format!("{said} {}", words::notebook_twin(&label));
     }
     // No trial is in hand while the rocket changes: it belongs to the other group.
     state.desk.drafts.clear();
@@ -237,7 +224,7 @@ fn open(state: &mut State, slot: u32, file: NotebookFile) -> Vec<Effect> {
     state.desk.slot = slot;
     let rocket = state.record();
     state.put_on_desk(notebook, &rocket);
-    effects.extend(say(state, false, words));
+    effects.extend(say(state, false, said));
     effects.extend(written(state));
     effects
 }
@@ -283,11 +270,8 @@ pub(crate) fn delete_open(state: &mut State) -> Vec<Effect> {
             effects.push(Effect::Redraw);
         }
     }
-    effects.extend(say(
-        state,
-        false,
-        format!("The notebook of {group} is deleted from this computer."),
-    ));
+    let said = words::notebook_is_deleted(&labels::group(group));
+    effects.extend(say(state, false, said));
     effects.push(Effect::Focus("place-title".into()));
     effects
 }
@@ -356,7 +340,7 @@ fn opened(state: &mut State, text: &str) -> Result<Vec<Effect>, String> {
 fn open_all(state: &mut State, pieces: &[&str]) -> Vec<Effect> {
     let (mut effects, mut told, mut wrong) = (Vec::new(), Vec::new(), false);
     let (mut seen, mut rockets) = (Vec::new(), Vec::new());
-    for (piece, number) in pieces.iter().zip(1..) {
+    for (piece, number) in pieces.iter().zip(1_usize..) {
         let any = link::open_any(piece);
         if seen.contains(&any) {
             continue;
@@ -364,7 +348,7 @@ fn open_all(state: &mut State, pieces: &[&str]) -> Vec<Effect> {
         seen.push(any.clone());
         match any {
             Ok(Any::Notebook(file)) => {
-                told.push(format!("The notebook of {} is here.", file.notebook.group));
+                told.push(words::notebook_is_here(&labels::group(file.notebook.group)));
                 effects.extend(come_in(state, file));
             }
             Ok(Any::Result(result)) => {
@@ -378,8 +362,12 @@ fn open_all(state: &mut State, pieces: &[&str]) -> Vec<Effect> {
             },
             Err(error) => {
                 wrong = true;
-                let (of, error) = (pieces.len(), sentence(&error.sentence()));
-                told.push(format!("Number {number} of {of}: {error}"));
+                let fault = sentence(&error.sentence());
+                told.push(words::notebook_of_several(
+                    number.into(),
+                    pieces.len().into(),
+                    &fault,
+                ));
             }
         }
     }
@@ -392,9 +380,7 @@ fn open_all(state: &mut State, pieces: &[&str]) -> Vec<Effect> {
     if !rockets.is_empty() {
         let names: Vec<&str> = rockets.iter().map(name_of).collect();
         let names = names.join(", ");
-        told.push(format!(
-            "Not opened: {names}. The page shows one rocket: open each alone."
-        ));
+        told.push(words::notebook_not_opened(&names));
     }
     effects.extend([Effect::CloseMenus, Effect::Redraw]);
     if !told.is_empty() {
@@ -405,7 +391,7 @@ fn open_all(state: &mut State, pieces: &[&str]) -> Vec<Effect> {
 
 fn name_of(record: &Record) -> &str {
     match record.design.name.as_str() {
-        "" => "a rocket without a name",
+        "" => words::notebook_nameless().as_str(),
         name => name,
     }
 }
@@ -436,7 +422,7 @@ fn come_in(state: &mut State, file: NotebookFile) -> Vec<Effect> {
         read(&slot.text).is_some_and(|known| known.notebook == file.notebook)
     };
     if file.notebook == state.desk.notebook {
-        return say(state, false, "This notebook is open already.");
+        return say(state, false, words::notebook_open_already());
     }
     if let Some(slot) = state.desk.slots.iter().find(same).map(|slot| slot.number) {
         return switch(state, slot);

@@ -4,7 +4,7 @@ use noseward_lesson::{NotebookError, Record};
 
 use super::update::{say, written};
 use crate::app::{Effect, Place, State, changed, go_to};
-use crate::places::sentence;
+use crate::places::labels;
 
 /// Measuring or predicting begins a trial, where the rocket on the page has none. Returns
 /// whether there is one now.
@@ -22,7 +22,7 @@ pub(crate) fn begin_if_needed(state: &mut State) -> bool {
 }
 
 pub(crate) fn full(state: &mut State) -> Vec<Effect> {
-    say(state, true, sentence(&NotebookError::TooManyTrials.to_string()))
+    say(state, true, labels::room_for_trials())
 }
 
 pub(crate) fn begun_trial(

@@ -5,12 +5,14 @@ use noseward_lesson::{
     REASON_CHARS, Support, Telling, Trial,
 };
 use noseward_stability::{Field, FinField, Quantity, cleaned_lines};
+use noseward_words as words;
 
 use super::fields::NotebookField;
 use super::opening;
 use super::trial::{begin_if_needed, full};
 use super::update::{say, written};
 use crate::app::{Draft, Effect, State, read_number};
+use crate::places::labels;
 
 /// What typing into a field does.
 pub(super) fn typed(state: &mut State, field: NotebookField, text: &str) -> Vec<Effect> {
@@ -49,8 +51,8 @@ pub(super) fn typed(state: &mut State, field: NotebookField, text: &str) -> Vec<
             let twice = others.any(|slot| slot.group == Some(group));
             let mut effects = written(state);
             if twice {
-                let words = format!("Another notebook here is {group} too. Is it yours?");
-                effects.extend(say(state, true, words));
+                let said = words::notebook_taken(&labels::group(group));
+                effects.extend(say(state, true, said));
             }
             return effects;
         }
@@ -154,10 +156,10 @@ pub(crate) fn fault(state: &State, field: NotebookField) -> Option<String> {
     let why = draft.why.sentence(Field::Fins(0, FinField::Start), state.units);
     Some(match field {
         NotebookField::Reading(_, i) => {
-            format!("Reading {}: {why} Until then it does not count.", i + 1)
+            words::notebook_reading_fault((i + 1).into(), &why)
         }
-        NotebookField::Guess(_) => format!("Your guess: {why}"),
-        NotebookField::RocketLength => format!("Length of the rocket: {why}"),
-        _ => format!("Length of the cut-out: {why}"),
+        NotebookField::Guess(_) => words::notebook_guess_fault(&why),
+        NotebookField::RocketLength => words::notebook_rocket_fault(&why),
+        _ => words::notebook_cutout_fault(&why),
     })
 }

@@ -10,9 +10,13 @@ pub(crate) use update::update;
 
 use maud::{Markup, html};
 use noseward_lesson::{COUNTED, Level, NOTE_CHARS, Overall, PLAN_CHARS, Trial};
+use noseward_words::{self as words, GoesBack, HowKnown, Text};
 
-use super::form::{button, level, measured, mm, no_names, words};
-use super::trial::{changed, compared};
+use super::form::{
+    area, heads, level, measured, mm, no_names, plain_button, told_button,
+};
+use super::labels::{self, number};
+use super::trial::{changed, compared, thought};
 use crate::app::State;
 use crate::notebook::NotebookField;
 use crate::shell::{Region, region};
@@ -28,7 +32,7 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
             html! {
                 @if let Some(trial) = in_hand { (this_trial(state, trial)) }
                 @else if summaries.is_empty() {
-                    p class="place__lead" { "There is no trial yet. Measure, predict and swing: then the results stand here." }
+                    p class="place__lead" { (words::compare_no_trial()) }
                 }
             },
         ),
@@ -41,38 +45,46 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
 fn this_trial(state: &State, trial: &Trial) -> Markup {
     html! {
         section class="card card--place" aria-labelledby="compare-title" {
-            h3 id="compare-title" { "Trial " (trial.id()) @if !trial.design().name.is_empty() { ": " (trial.design().name) } }
-            @if !trial.plan.is_empty() { p { "Planned: " (trial.plan) } }
+            h3 id="compare-title" {
+                @match trial.design().name.as_str() {
+                    "" => (words::compare_trial(number(trial.id()))),
+                    name => (words::compare_trial_of(number(trial.id()), name)),
+                }
+            }
+            @if !trial.plan.is_empty() { p { (words::compare_planned(&trial.plan)) } }
             (compared(state, trial))
             (changed(state, trial))
             (versus(state, trial))
-            (words(state, NotebookField::Words, &html! { "It did this because … and anything else to remember." (no_names()) }, 2, NOTE_CHARS))
+            (area(state, NotebookField::Words, &html! { (words::compare_note()) (no_names()) }, 2, NOTE_CHARS))
         }
     }
 }
 
 /// What the group thought beside what it saw.
 fn versus(state: &State, trial: &Trial) -> Markup {
+    const HEADS: [Text; 3] =
+        [words::compare_we_thought(), words::compare_we_saw(), words::compare_together()];
     let seen = trial.swings().counted().count();
     let first = trial.predictions().first();
     html! {
         @if seen > 0 {
             table class="table nb__versus" {
-                thead { tr { th scope="col" { "We thought" } th scope="col" { "We saw" } th scope="col" { "Together" } } }
+                thead { tr { (heads(&HEADS)) } }
                 tbody { tr {
-                    td { @if let Some(first) = first { (first.outcome.label())
-                            @if !first.because.is_empty() { ", because " q { (first.because) } } }
-                        @else { "nothing" } }
+                    td { @if let Some(first) = first { (thought(first, &first.because)) }
+                        @else { (words::compare_nothing_thought()) } }
                     td { @for (i, outcome) in trial.swings().outcomes().iter().enumerate() {
-                        @if i > 0 { br; } (outcome.label()) @if !outcome.counts() { " (not counted)" } } }
-                    td { (trial.overall().label()) }
+                        @let label = labels::outcome(*outcome);
+                        @if i > 0 { br; }
+                        @if outcome.counts() { (label) } @else { (words::compare_not_counted(&label)) } } }
+                    td { (labels::overall(trial.overall())) }
                 } }
             }
             @if let (Some(first), true) = (first, seen >= COUNTED) {
                 @if trial.overall() == Overall::Mostly(first.outcome) {
-                    p { "It did what you predicted. Was your reason right too?" }
+                    p { (words::compare_as_predicted()) }
                 } @else {
-                    p { "It did something else: now you have found something out. What could be the reason?" }
+                    p { (words::compare_not_as_predicted()) }
                 }
             }
         }
@@ -84,48 +96,41 @@ fn versus(state: &State, trial: &Trial) -> Markup {
 /// group has predicted.
 fn moment(state: &State, trial: &Trial) -> Markup {
     let figures = trial.rocket().figures().filter(|_| trial.is_locked());
-    html! {
-        @if let Some(figures) = figures {
-            p class="nb__hint" {
-                "Moments: side-on, the air pushes at the centre of pressure, "
-                @let found = trial.measured.separation_mm(trial.design().length_mm());
-                @let separation_mm = found.unwrap_or(figures.separation_m * 1000.0);
-                @if found.is_some() { (measured(state, separation_mm.abs())) " (measured)" }
-                @else { (mm(state, separation_mm.abs())) " (worked out)" }
-                " from the centre of mass. Push × that distance turns the rocket: "
-                @if separation_mm > 0.0 { "its tail goes back, nose into the air." }
-                @else { "its nose goes back, tail into the air." }
-                " The cut-out stands for air straight from the side; flying straight, the air pushes at "
-                "another place. With water inside, the centre of mass is elsewhere and moves."
-            }
-        }
-    }
+    let Some(figures) = figures else { return html! {} };
+    let found = trial.measured.separation_mm(trial.design().length_mm());
+    let separation_mm = found.unwrap_or(figures.separation_m * 1000.0);
+    let (distance, how) = match found {
+        Some(_) => (measured(state, separation_mm.abs()), HowKnown::Measured),
+        None => (mm(state, separation_mm.abs()), HowKnown::WorkedOut),
+    };
+    let back = if separation_mm > 0.0 { GoesBack::Tail } else { GoesBack::Nose };
+    html! { p class="nb__hint" { (words::compare_moment(&distance, how, back)) } }
 }
 
 /// What the group plans to try.
 fn plans(state: &State) -> Markup {
     let notebook = &state.desk.notebook;
     html! {
-        h3 { "What we will try next" }
+        h3 { (words::compare_next()) }
         @if !notebook.plans().is_empty() {
             ol class="list list--numbers" {
                 @for (i, plan) in notebook.plans().iter().enumerate() {
                     li {
                         (plan) " "
-                        (button("nb-begin-plan", &i.to_string(), true, &html! { "Begin it with the rocket above" span class="visually-hidden" { ": " (plan) } })) " "
-                        (button("nb-plan-remove", &i.to_string(), true, &html! { "Take it off the list" span class="visually-hidden" { ": " (plan) } }))
+                        (told_button("nb-begin-plan", &i.to_string(), words::compare_begin_plan(plan))) " "
+                        (told_button("nb-plan-remove", &i.to_string(), words::compare_remove_plan(plan)))
                     }
                 }
             }
         }
         div class="nb__row" {
-            label for=(NotebookField::Plan.name()) { "One change to try" (no_names()) }
+            label for=(NotebookField::Plan.name()) { (words::compare_one_change()) (no_names()) }
             span class="field__box nb__plan" {
                 input class="field__input field__input--words" id=(NotebookField::Plan.name()) type="text"
                     data-note=(NotebookField::Plan.name()) maxlength=(PLAN_CHARS) autocomplete="off"
-                    value=(NotebookField::Plan.text(state)) placeholder="bigger fins";
+                    value=(NotebookField::Plan.text(state)) placeholder=(words::compare_plan_example());
             }
-            (button("nb-plan-add", "", true, &html! { "Add it" }))
+            (plain_button("nb-plan-add", true, words::compare_add_plan()))
         }
     }
 }

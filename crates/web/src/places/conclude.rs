@@ -8,8 +8,10 @@ pub(crate) use update::update;
 
 use maud::{Markup, html};
 use noseward_lesson::{BOX_CHARS, Level, Sentences, Statement, Support};
+use noseward_words::{self as words, Text};
 
-use super::form::{button, level, no_names, words};
+use super::form::{area, level, no_names, told_button};
+use super::labels;
 use crate::app::State;
 use crate::notebook::NotebookField;
 use crate::shell::{Region, region};
@@ -22,19 +24,19 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
         "conclude-how",
         html! {
             p class="place__lead" {
-                "Write about the rocket, not about people: no names."
-                @if state.desk.notebook.support == Support::None { " Your data are under Compare." }
+                (words::conclude_no_names())
+                @if state.desk.notebook.support == Support::None { " " (words::conclude_data()) }
             }
         },
     )];
     regions.extend(shown(state).map(|of| {
         let label = match state.desk.notebook.support {
-            Support::None => of.label(),
+            Support::None => labels::statement(of),
             Support::Questions | Support::Sentences => lead(of),
         };
         region(id(of), html! {
             section class="conclude__box" {
-                (words(state, NotebookField::Statement(of), &html! { (label) (no_names()) }, 3, BOX_CHARS))
+                (area(state, NotebookField::Statement(of), &html! { (label) (no_names()) }, 3, BOX_CHARS))
                 div { (help(state, &sentences, of)) }
             }
         })
@@ -56,12 +58,12 @@ fn shown(state: &State) -> impl Iterator<Item = Statement> {
     Statement::ALL.into_iter().filter(move |of| asked(state).contains(of) || written(*of))
 }
 
-fn lead(of: Statement) -> &'static str {
+fn lead(of: Statement) -> Text {
     match of {
-        Statement::Claim => "Claim: what did you find out?",
-        Statement::Evidence => "Evidence: which numbers and swings show it?",
-        Statement::Reason => "Reason: why is it so?",
-        Statement::Trust => "Trust: how sure are you, and why?",
+        Statement::Claim => words::conclude_claim(),
+        Statement::Evidence => words::conclude_evidence(),
+        Statement::Reason => words::conclude_reason(),
+        Statement::Trust => words::conclude_trust(),
     }
 }
 
@@ -87,13 +89,12 @@ fn help(state: &State, sentences: &Sentences<'_>, of: Statement) -> Markup {
             @let place = Statement::ALL.iter().position(|other| *other == of).unwrap_or_default();
             @if !sentences.is_empty() {
                 details class="nb__offered" id=(format!("{}-offered", id(of))) open[of == Statement::Claim] {
-                    summary { "Sentences with your own numbers" }
+                    summary { (words::conclude_offered()) }
                     ul class="list" {
                         @for (i, sentence) in sentences.iter().enumerate() {
                             li {
                                 (sentence) " "
-                                (button("nb-use", &format!("{place} {i}"), true,
-                                    &html! { "Use it" span class="visually-hidden" { ": " (sentence) } }))
+                                (told_button("nb-use", &format!("{place} {i}"), words::conclude_use(sentence)))
                             }
                         }
                     }

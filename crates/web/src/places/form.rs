@@ -3,11 +3,13 @@
 use maud::{Markup, html};
 use noseward_lesson::Level;
 use noseward_stability::minus;
+use noseward_words::{self as words, Mark, Marked, Text};
 
 use super::measure;
 use crate::app::State;
 use crate::notebook::{NotebookField, fault};
-use crate::shell::{magnification, spoken_unit};
+use crate::shell::magnification;
+use crate::shell::marked::marked;
 
 pub(crate) fn level(state: &State) -> Level {
     state.desk.notebook.level
@@ -23,21 +25,46 @@ pub(crate) fn measured(state: &State, value: f64) -> String {
     minus(&state.units.length(value))
 }
 
+/// A sentence whose asides are only spoken, and whose values are quoted: a group’s own words.
+pub(crate) fn told(sentence: Marked) -> Markup {
+    marked(&sentence, &|mark, run| {
+        html! {
+            @if mark == Mark::Value { q { (run) } }
+            @else { span class="visually-hidden" { (run) } }
+        }
+    })
+}
+
 /// The width that charts are made for, in pixels: for a projector they are shown larger.
 pub(crate) fn graph_px(state: &State) -> f64 {
     state.graph_px / magnification(state)
 }
 
 /// A button of the notebook.
-pub(crate) fn button(action: &str, target: &str, small: bool, words: &Markup) -> Markup {
+pub(crate) fn button(action: &str, target: &str, small: bool, label: &Markup) -> Markup {
     let id =
         if target.is_empty() { action.to_owned() } else { format!("{action}:{target}") };
     let class = if small { "button button--small" } else { "button" };
     html! {
         button type="button" class=(class) id=(id) data-action=(action) data-target=(target) {
-            (words)
+            (label)
         }
     }
+}
+
+/// A button of the notebook that needs no target.
+pub(crate) fn plain_button(action: &str, small: bool, label: Text) -> Markup {
+    button(action, "", small, &html! { (label) })
+}
+
+/// A small button whose label is partly spoken only: see [`told`].
+pub(crate) fn told_button(action: &str, target: &str, label: Marked) -> Markup {
+    button(action, target, true, &told(label))
+}
+
+/// The heads of columns.
+pub(crate) fn heads(heads: &[Text]) -> Markup {
+    html! { @for head in heads { th scope="col" { (head) } } }
 }
 
 /// What is told on demand: a line, and what opens below it.
@@ -56,8 +83,8 @@ pub(crate) fn choice(
         span class="nb__choice" {
             label for=(name) { (label) }
             select class="field__select" id=(name) data-note=(name) {
-                @for (value, words, chosen) in entries {
-                    option value=(value) selected[*chosen] { (words) }
+                @for (value, label, chosen) in entries {
+                    option value=(value) selected[*chosen] { (label) }
                 }
             }
         }
@@ -65,12 +92,7 @@ pub(crate) fn choice(
 }
 
 /// A length's field with the place for what is wrong in it.
-pub(crate) fn number(
-    state: &State,
-    note: NotebookField,
-    label: &str,
-    spoken: &str,
-) -> Markup {
+pub(crate) fn number(state: &State, note: NotebookField, label: Marked) -> Markup {
     let name = note.name();
     let unit = state.units.length_unit();
     let described = match note {
@@ -81,9 +103,7 @@ pub(crate) fn number(
     };
     html! {
         span class="nb__number" {
-            label class="field__label" for=(name) {
-                (label) span class="visually-hidden" { " " (spoken) " in " (spoken_unit(unit)) }
-            }
+            label class="field__label" for=(name) { (told(label)) }
             span class="field__box" {
                 input class="field__input" id=(name) type="text" inputmode="decimal"
                     autocomplete="off" spellcheck="false" maxlength="40" data-note=(name)
@@ -101,7 +121,7 @@ pub(crate) fn in_area(text: &str) -> String {
 }
 
 /// Room for some lines of the group's own.
-pub(crate) fn words(
+pub(crate) fn area(
     state: &State,
     note: NotebookField,
     label: &Markup,
@@ -120,7 +140,7 @@ pub(crate) fn words(
 
 /// Beside every room for free text.
 pub(crate) fn no_names() -> Markup {
-    html! { span class="nb__hint" { " (no names)" } }
+    html! { span class="nb__hint" { " " (words::forms_no_names()) } }
 }
 
 /// What is wrong in some fields, as sentences.
@@ -138,7 +158,7 @@ pub(crate) fn faults(
 pub(crate) fn wide(name: &str, table: &Markup) -> Markup {
     html! {
         p class="nb__hint nb__sideways" {
-            "If the table is cut off, scroll it sideways: with a finger, or with Tab and the arrow keys."
+            (words::forms_sideways())
         }
         div class="nb__wide" tabindex="0" role="group" aria-label=(name) { (table) }
     }

@@ -9,6 +9,7 @@ pub(crate) use message::HandInMsg;
 pub(crate) use update::{copy_link, show_symbols, update};
 
 use maud::html;
+use noseward_words as words;
 
 use crate::app::State;
 use crate::shell::{Region, region};
@@ -20,7 +21,7 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
             "hand-in-out",
             html! {
                 @if state.desk.notebook.is_blank() {
-                    p class="place__lead" { "Nothing is written yet: what goes out is the rocket." }
+                    p class="place__lead" { (words::hand_in_nothing()) }
                 } @else { (out::out(state)) }
             },
         ),
@@ -28,7 +29,7 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
             "hand-in-rocket",
             html! {
                 section class="card card--place" aria-labelledby="share-title" {
-                    h3 id="share-title" { "The rocket alone" }
+                    h3 id="share-title" { (words::share_title()) }
                     div id="share" { (share::panel(state)) }
                 }
             },

@@ -10,6 +10,7 @@ pub(crate) use message::LeadMsg;
 pub(crate) use update::update;
 
 use maud::html;
+use noseward_words as words;
 
 use super::form::more;
 use crate::app::State;
@@ -24,7 +25,7 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
             html! {
                 (more(
                     "computer",
-                    &html! { "Check this computer" },
+                    &html! { (words::computer_check()) },
                     &html! { div id="check" { (computer::computer(state)) } },
                 ))
             },

@@ -1,34 +1,45 @@
 //! The two points: three readings each, and what they come to beside what was worked out.
 
+mod beside;
+mod slips;
+
 use maud::{Markup, PreEscaped, html};
 use noseward_drawing::{Picture, picture, svg_document};
 use noseward_lesson::{
     BalancePoint, End, Level, REASON_CHARS, REPEATS, ReadingField, ReadingStats, Trial,
-    compare, explanations, slips,
+    compare, explanations,
 };
-use noseward_stability::{Nearer, fixed};
+use noseward_stability::Nearer;
+use noseward_words::{self as words, Number, Text};
 
-use super::form::{choice, faults, level, measured, mm, more, no_names, number, wide};
+use super::form::{
+    choice, faults, heads, level, measured, mm, more, no_names, number, told, wide,
+};
+use super::labels;
 use crate::app::State;
 use crate::notebook::NotebookField;
-use crate::shell::{Region, region};
+use crate::shell::{Region, region, spoken_unit};
 
 /// The place: a card for each point, the two lengths, and what both come to.
 pub(crate) fn regions(state: &State) -> Vec<Region> {
     let Some(trial) = state.trial() else { return super::full() };
     let trial = trial.as_ref();
-    let slips = slips(&trial.measured, trial.design().length_mm(), state.units);
+    let unit = spoken_unit(state.units.length_unit());
+    let found =
+        noseward_lesson::slips(&trial.measured, trial.design().length_mm(), state.units);
     let typing = state.typing.as_ref();
     let waits = |place| {
         let note = note_of(place).map(NotebookField::name);
         typing.is_some_and(|(name, _)| note.as_ref() == Some(name))
     };
-    let told = |is_here: &dyn Fn(ReadingField) -> bool| -> Markup {
+    let asked = |is_here: &dyn Fn(ReadingField) -> bool| -> Markup {
         html! {
-            @for slip in slips.iter().filter(|slip| is_here(slip.place) && !waits(slip.place)) {
+            @for slip in found.iter().filter(|slip| is_here(slip.place) && !waits(slip.place)) {
+                @let sentence = slips::sentence(slip, state.units);
                 p class="field__words" {
-                    @if let ReadingField::Reading(_, i) = slip.place { "Reading " (i + 1) ": " }
-                    (slip.sentence)
+                    @if let ReadingField::Reading(_, i) = slip.place {
+                        (words::measure_slip((i + 1).into(), &sentence))
+                    } @else { (sentence) }
                 }
             }
         }
@@ -36,7 +47,7 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
     let of = |point: BalancePoint| {
         html! {
             (faults(state, notes_of(point)))
-            (told(&|place| match place {
+            (asked(&|place| match place {
                 ReadingField::Reading(p, _) | ReadingField::Guess(p) | ReadingField::Readings(p) => p == point,
                 ReadingField::RocketLength | ReadingField::CutOutLength => false,
             }))
@@ -50,10 +61,7 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
         region(
             "measure-how",
             html! {
-                p class="place__lead" {
-                    "Both points from the nose tip, along the body. The rocket is empty. Three \
-                     readings of each: take the ruler away in between."
-                }
+                p class="place__lead" { (words::measure_lead()) }
             },
         ),
         point(BalancePoint::Mass, "measure-mass"),
@@ -63,13 +71,13 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
             "measure-lengths",
             html! {
                 details class="nb__lengths" id="nb-lengths" {
-                    summary { "The cut-out is smaller or larger than the rocket" }
-                    (number(state, NotebookField::RocketLength, "Length of the rocket", ""))
-                    (number(state, NotebookField::CutoutLength, "Length of the cut-out", ""))
-                    p class="nb__hint" { "Type both lengths." }
+                    summary { (words::measure_other_scale()) }
+                    (number(state, NotebookField::RocketLength, words::measure_rocket_length(unit)))
+                    (number(state, NotebookField::CutoutLength, words::measure_cutout_length(unit)))
+                    p class="nb__hint" { (words::measure_type_both()) }
                 }
                 (faults(state, [NotebookField::RocketLength, NotebookField::CutoutLength]))
-                (told(&|place| matches!(place, ReadingField::RocketLength | ReadingField::CutOutLength)))
+                (asked(&|place| matches!(place, ReadingField::RocketLength | ReadingField::CutOutLength)))
             },
         ),
     ]
@@ -90,21 +98,20 @@ fn point_form(
 ) -> Markup {
     let readings = trial.measured.of(point);
     let (name, how, sketch) = match point {
-        BalancePoint::Mass => (
-            "Centre of mass",
-            "Loop the string round the rocket until it hangs level. Read at the string.",
-            Picture::HangingPoint,
-        ),
-        BalancePoint::Pressure => (
-            "Centre of pressure (side-on)",
-            "Balance the flat card cut-out on a ruler’s edge. Read at the edge.",
-            Picture::Balance,
-        ),
+        BalancePoint::Mass => {
+            (words::measure_mass(), words::measure_mass_how(), Picture::HangingPoint)
+        }
+        BalancePoint::Pressure => {
+            (words::measure_pressure(), words::measure_pressure_how(), Picture::Balance)
+        }
     };
     let counts = |at| trial.measured.counts(point, at, trial.design().length_mm());
-    let ends = [End::Nose, End::Tail].map(|end| {
-        (end.word().to_owned(), format!("the {}", end.word()), readings.from == end)
-    });
+    let ends = [
+        ("nose", words::measure_from_nose(), End::Nose),
+        ("tail", words::measure_from_tail(), End::Tail),
+    ]
+    .map(|(value, label, end)| (value.into(), label.into(), readings.from == end));
+    let (of, unit) = (labels::point_in(point), spoken_unit(state.units.length_unit()));
     html! {
         @let class = match point {
             BalancePoint::Mass => "legend legend--mass",
@@ -117,32 +124,32 @@ fn point_form(
                 span { (how) }
             }
             @if level(state) > Level::Balance || readings.from == End::Tail {
-                (choice(NotebookField::From(point), &html! { "Measured from" span class="visually-hidden" { ", " (point.label()) } }, &ends))
+                (choice(NotebookField::From(point), &told(words::measure_from(of)), &ends))
             }
             div class="nb__guess" {
                 @if readings.any() {
                     @match readings.guess_mm {
-                        Some(guess) => p { "Your guess was " (measured(state, guess)) " from the nose." },
-                        None => p class="nb__hint" { "No guess was made." },
+                        Some(guess) => p { (words::measure_guessed(&measured(state, guess))) },
+                        None => p class="nb__hint" { (words::measure_no_guess()) },
                     }
                 } @else {
-                    (number(state, NotebookField::Guess(point), "First a guess", &format!("of the {}, from the nose tip", point.label())))
+                    (number(state, NotebookField::Guess(point), words::measure_guess(of, unit)))
                 }
             }
             div class="nb__readings" {
                 @for i in 0..REPEATS {
-                    (number(state, NotebookField::Reading(point, i), &format!("Reading {}", i + 1), &format!("of the {}", point.label())))
+                    (number(state, NotebookField::Reading(point, i), words::measure_reading((i + 1).into(), of, unit)))
                 }
             }
             div id=(output_id(point)) { (comes_to) }
             @if readings.outlier().is_some_and(counts) || readings.left_out.is_some() {
                 @let out = readings.left_out.as_ref().map(|out| out.reading);
-                @let mut entries = vec![(String::new(), "keep all".to_owned(), out.is_none())];
-                @let () = entries.extend((0..REPEATS).map(|i| (i.to_string(), format!("leave out reading {}", i + 1), out == Some(i))));
-                (choice(NotebookField::LeftOut(point), &html! { "What do you do with it?" }, &entries))
+                @let mut entries = vec![(String::new(), words::measure_keep_all().into(), out.is_none())];
+                @let () = entries.extend((0..REPEATS).map(|i| (i.to_string(), words::measure_leave_out((i + 1).into()), out == Some(i))));
+                (choice(NotebookField::LeftOut(point), &html! { (words::measure_apart()) }, &entries))
                 @if out.is_some() {
                     span class="nb__number" {
-                        label class="field__label" for=(NotebookField::WhyLeftOut(point).name()) { "Why?" (no_names()) }
+                        label class="field__label" for=(NotebookField::WhyLeftOut(point).name()) { (words::measure_why()) (no_names()) }
                         span class="field__box" {
                             input class="field__input field__input--words" id=(NotebookField::WhyLeftOut(point).name()) type="text"
                                 data-note=(NotebookField::WhyLeftOut(point).name()) maxlength=(REASON_CHARS) autocomplete="off"
@@ -181,24 +188,30 @@ fn middle(state: &State, trial: &Trial, point: BalancePoint) -> Markup {
     let from_tail = trial.measured.rocket_mm(length) - middle.middle_mm;
     let converted =
         readings.from == End::Tail || trial.measured.cutout_length_mm.is_some();
-    html! {
-        p {
-            "Middle value: " strong { (measured(state, middle.middle_mm)) " from the nose" }
-            @if converted { " (" (measured(state, from_tail)) " from the tail)" }
-            ". " (range(state, &middle))
-        }
-    }
+    let value = measured(state, middle.middle_mm);
+    let sentence = if converted {
+        words::measure_middle_both(&value, &measured(state, from_tail))
+    } else {
+        words::measure_middle(&value)
+    };
+    html! { p { (told(sentence)) " " (range(state, &middle)) } }
 }
 
-fn range(state: &State, middle: &ReadingStats) -> Markup {
-    html! {
-        @if middle.count < 2 { "One reading has no range." }
-        @else if level(state) == Level::Balance {
-            @if middle.range_mm() < 5.0 { "The readings are close together." }
-            @else { "The readings are spread out: measure again?" }
-        } @else {
-            "Range: " (measured(state, middle.range_mm())) " (" (measured(state, middle.least_mm)) " to " (measured(state, middle.most_mm)) ")."
+fn range(state: &State, middle: &ReadingStats) -> String {
+    if middle.count < 2 {
+        words::measure_range_none().into()
+    } else if level(state) == Level::Balance {
+        if middle.range_mm() < 5.0 {
+            words::measure_range_close().into()
+        } else {
+            words::measure_range_spread().into()
         }
+    } else {
+        words::measure_range(
+            &measured(state, middle.range_mm()),
+            &measured(state, middle.least_mm),
+            &measured(state, middle.most_mm),
+        )
     }
 }
 
@@ -211,26 +224,25 @@ fn together(state: &State, trial: &Trial) -> Markup {
     html! {
         @if let Some(separation) = readings.separation_mm(length) {
             p class="nb__found" {
-                @if level(state) == Level::Balance {
-                    (nearer(separation, overlaps))
-                } @else {
-                    "Measured separation: " strong { (measured(state, separation.abs())) } ". "
-                    (nearer(separation, overlaps))
-                    @if level(state) >= Level::Explain {
-                        @if let Some(figures) = figures {
-                            (format!(" That is {} body widths.", fixed(separation.abs() / (figures.body_width_m * 1000.0), 1)))
-                        }
+                @if level(state) > Level::Balance {
+                    (told(words::measure_separation(&measured(state, separation.abs())))) " "
+                }
+                @if let Some(nearer) = nearer(separation, overlaps) { (nearer) }
+                @if level(state) >= Level::Explain {
+                    @if let Some(figures) = figures {
+                        @let widths = separation.abs() / (figures.body_width_m * 1000.0);
+                        " " (words::measure_widths(Number::fixed(widths, 1)))
                     }
                 }
             }
             @if overlaps == Some(true) {
-                p { strong { "Too close to call. " } "The ranges of the two points overlap: these readings cannot tell which point is nearer the nose." }
+                p { (told(words::measure_too_close())) }
             }
         }
         @if readings.any() && level(state) > Level::Balance {
             (more(
                 "measure-beside",
-                &html! { "Measured beside worked out" },
+                &html! { (words::measure_beside()) },
                 &beside(state, trial),
             ))
         }
@@ -239,18 +251,26 @@ fn together(state: &State, trial: &Trial) -> Markup {
 
 /// Measured beside worked out, and what a difference may come from.
 fn beside(state: &State, trial: &Trial) -> Markup {
+    const HEADS: [Text; 4] = [
+        words::measure_head_what(),
+        words::measure_head_measured(),
+        words::measure_head_worked_out(),
+        words::measure_head_difference(),
+    ];
     let Some(comparison) = compare(trial.rocket(), &trial.measured) else {
         return html! {};
     };
     let rows = [
-        (BalancePoint::Mass.label(), comparison.mass),
-        (BalancePoint::Pressure.label(), comparison.pressure),
-        ("separation", comparison.separation),
+        (words::lesson_mass(), comparison.mass),
+        (words::lesson_pressure(), comparison.pressure),
+        (words::measure_row_separation(), comparison.separation),
     ];
     html! {
-        (wide("Measured beside worked out", &html! { table class="table nb__beside" {
-            caption { "From the nose tip: measured beside worked out" }
-            thead { tr { th scope="col" { "what" } th scope="col" { "measured" } th scope="col" { "worked out" } th scope="col" { "difference" } } }
+        (wide(&words::measure_beside(), &html! { table class="table nb__beside" {
+            caption { (words::measure_beside_caption()) }
+            thead { tr {
+                (heads(&HEADS))
+            } }
             tbody {
                 @for (label, beside) in rows {
                     tr {
@@ -262,19 +282,21 @@ fn beside(state: &State, trial: &Trial) -> Markup {
                 }
             }
         } }))
-        @for words in explanations(trial.rocket(), &trial.measured, state.units) { p { (words) } }
+        @for explanation in explanations(trial.rocket(), &trial.measured, state.units) {
+            p { (beside::sentence(explanation, state.units)) }
+        }
     }
 }
 
-fn nearer(separation_mm: f64, overlaps: Option<bool>) -> &'static str {
-    match Nearer::of(separation_mm / 1000.0) {
-        _ if overlaps == Some(true) => "",
-        Nearer::CentreOfMass => "The centre of mass is nearer the nose.",
-        Nearer::CentreOfPressure => {
-            "The centre of pressure (side-on) is nearer the nose."
-        }
-        Nearer::Neither => "Both points are in the same place.",
+fn nearer(separation_mm: f64, overlaps: Option<bool>) -> Option<Text> {
+    if overlaps == Some(true) {
+        return None;
     }
+    Some(match Nearer::of(separation_mm / 1000.0) {
+        Nearer::CentreOfMass => words::measure_mass_nearer(),
+        Nearer::CentreOfPressure => words::measure_pressure_nearer(),
+        Nearer::Neither => words::measure_neither_nearer(),
+    })
 }
 
 #[cfg(test)]
@@ -285,11 +307,12 @@ mod tests {
     #[test]
     fn what_is_nearer_is_said_unless_the_readings_overlap() {
         for separation_mm in [-20.0, 0.0, 20.0] {
-            assert_eq!(nearer(separation_mm, Some(true)), "");
+            assert_eq!(nearer(separation_mm, Some(true)), None);
             assert_eq!(nearer(separation_mm, Some(false)), nearer(separation_mm, None));
         }
-        assert!(nearer(20.0, None).starts_with("The centre of mass"));
-        assert!(nearer(-20.0, None).starts_with("The centre of pressure"));
-        assert!(nearer(0.0, None).contains("same place"));
+        let said = |separation_mm| nearer(separation_mm, None).unwrap();
+        assert!(said(20.0).starts_with("The centre of mass"));
+        assert!(said(-20.0).starts_with("The centre of pressure"));
+        assert!(said(0.0).contains("same place"));
     }
 }

@@ -3,11 +3,13 @@
 
 use maud::{Markup, PreEscaped, html};
 use noseward_drawing::{LabelStyle, Sheet, Told, rocket, svg_document};
-use noseward_lesson::{BalancePoint, End, REPEATS, Statement, SwingOutcome, Trial};
+use noseward_lesson::{BalancePoint, End, REPEATS, Statement, Trial};
 use noseward_stability::evaluate_measured;
+use noseward_words::{self as words, Text};
 
 use super::compare::{charts, list};
-use super::form::measured;
+use super::form::{heads, measured, told};
+use super::labels::{self, number};
 use crate::app::State;
 
 /// The open notebook: the trials, the charts, the readings and the conclusion.
@@ -15,7 +17,7 @@ pub(crate) fn notebook(state: &State) -> Markup {
     let notebook = &state.desk.notebook;
     let summaries = notebook.summaries();
     html! {
-        h2 { "Notebook of " (notebook.group) }
+        h2 { (words::paper_notebook_of(&labels::group(notebook.group))) }
         @if let Some(trial) = notebook.in_hand().or(notebook.trials().last()) { (drawing(state, trial)) }
         (list::list(state, &summaries))
         (charts::charts(state, &summaries))
@@ -26,22 +28,21 @@ pub(crate) fn notebook(state: &State) -> Markup {
             (swings(notebook.trials()))
         }
         @for trial in notebook.trials().iter().filter(|trial| !trial.note.is_empty()) {
-            p { strong { "Trial " (trial.id()) ": " } (trial.note) }
+            p { (told(words::paper_note(number(trial.id()), &trial.note))) }
         }
         @if !notebook.plans().is_empty() {
-            p { strong { "What we will try next: " } (notebook.plans().join("; ")) }
+            p { (told(words::paper_plans(&notebook.plans().join("; ")))) }
         }
-        h3 { "What we found out" }
+        h3 { (words::paper_found_out()) }
         @for of in Statement::ALL {
             div class="nb__written" {
-                p { strong { (of.label()) } }
+                p { strong { (labels::statement(of)) } }
                 @let text = notebook.conclusion.text(of);
                 @if text.is_empty() { p class="nb__lines" {} } @else { p class="nb__text" { (text) } }
             }
         }
-        p { "Adult’s initials, space checked before every three swings: ____ ____ ____ ____" }
-        p { "A good swing is not permission to launch. Local rules, your school’s own risk \
-             assessment and a qualified person decide." }
+        p { (words::paper_initials()) }
+        p { (words::paper_no_permission()) }
     }
 }
 
@@ -72,7 +73,7 @@ fn drawing(state: &State, trial: &Trial) -> Markup {
     html! {
         @if let Some(scene) = scene {
             figure class="nb__chart" {
-                figcaption { "The rocket of trial " (trial.id()) }
+                figcaption { (words::paper_rocket_of(number(trial.id()))) }
                 (PreEscaped(svg_document(&scene, None)))
             }
         }
@@ -81,11 +82,12 @@ fn drawing(state: &State, trial: &Trial) -> Markup {
 
 /// Every swing of every trial, in the order in which they were seen.
 fn swings(trials: &[Trial]) -> Markup {
-    let outcomes = |trial: &Trial| SwingOutcome::list(trial.swings().outcomes());
+    const HEADS: [Text; 2] = [words::compare_head_trial(), words::paper_head_swings()];
+    let outcomes = |trial: &Trial| labels::outcomes(trial.swings().outcomes());
     html! {
         table class="table nb__table" {
-            caption { "What we saw, swing by swing" }
-            thead { tr { th scope="col" { "Trial" } th scope="col" { "Swings" } } }
+            caption { (words::paper_swings()) }
+            thead { tr { (heads(&HEADS)) } }
             tbody {
                 @for trial in trials.iter().filter(|trial| !trial.swings().outcomes().is_empty()) {
                     tr { th scope="row" { (trial.id()) } td { (outcomes(trial)) } }
@@ -102,13 +104,20 @@ fn is_read(trial: &Trial, point: BalancePoint) -> bool {
 }
 
 fn readings(state: &State, trials: &[Trial]) -> Markup {
+    /// Before the readings, which have numbers.
+    const BEFORE: [Text; 3] = [
+        words::compare_head_trial(),
+        words::paper_head_point(),
+        words::paper_head_guess(),
+    ];
+    const BEHIND: [Text; 2] = [words::paper_head_middle(), words::paper_head_range()];
     html! {
         table class="table nb__table" {
-            caption { "What we guessed and measured, from the nose tip" }
+            caption { (words::paper_readings()) }
             thead { tr {
-                th scope="col" { "Trial" } th scope="col" { "Point" } th scope="col" { "Guess" }
+                (heads(&BEFORE))
                 @for i in 1..=REPEATS { th scope="col" { (i) } }
-                th scope="col" { "Middle" } th scope="col" { "Range" }
+                (heads(&BEHIND))
             } }
             tbody {
                 @for trial in trials {
@@ -117,6 +126,27 @@ fn readings(state: &State, trials: &[Trial]) -> Markup {
             }
         }
     }
+}
+
+/// A point, and what is to be known about its readings.
+fn known_of(trial: &Trial, point: BalancePoint) -> String {
+    let readings = trial.measured.of(point);
+    let mut known = String::from(labels::point(point));
+    if readings.from == End::Tail {
+        known = words::paper_from_tail(&known);
+    }
+    if let Some(out) = &readings.left_out {
+        let number = (out.reading + 1).into();
+        known = match out.reason.as_str() {
+            "" => words::paper_left_out(&known, number),
+            reason => words::paper_left_out_because(&known, number, reason),
+        };
+    }
+    let length_mm = trial.design().length_mm();
+    for i in (0..REPEATS).filter(|i| !trial.measured.counts(point, *i, length_mm)) {
+        known = words::paper_not_true(&known, (i + 1).into());
+    }
+    known
 }
 
 fn row(state: &State, trial: &Trial, point: BalancePoint) -> Markup {
@@ -129,17 +159,7 @@ fn row(state: &State, trial: &Trial, point: BalancePoint) -> Markup {
     html! {
         tr {
             th scope="row" { (trial.id()) }
-            td {
-                (point.label())
-                @if readings.from == End::Tail { " (readings from the tail)" }
-                @if let Some(out) = &readings.left_out {
-                    ", reading " (out.reading + 1) " left out"
-                    @if !out.reason.is_empty() { ": " (out.reason) }
-                }
-                @for i in (0..REPEATS).filter(|i| !trial.measured.counts(point, *i, length_mm)) {
-                    ", reading " (i + 1) " does not count: it cannot be true"
-                }
-            }
+            td { (known_of(trial, point)) }
             td { @if let Some(guess) = readings.guess_mm { (state.units.length(guess)) } }
             @for reading in readings.mm {
                 td { @if let Some(value) = reading { (state.units.length(value)) } }

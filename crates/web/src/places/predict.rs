@@ -8,9 +8,11 @@ pub(crate) use update::update;
 
 use maud::{Markup, html};
 use noseward_lesson::{BECAUSE_CHARS, SwingOutcome, Trial};
+use noseward_words as words;
 
-use super::form::{button, no_names, words};
-use super::trial::{changed, compared};
+use super::form::{area, button, no_names};
+use super::labels;
+use super::trial::{changed, compared, thought};
 use crate::app::State;
 use crate::notebook::NotebookField;
 use crate::shell::{Region, pressed, region};
@@ -23,7 +25,7 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
         region(
             "predict-what",
             html! {
-                p class="place__lead" { "Trial " (trial.id()) ". On its string, what will the rocket do?" }
+                p class="place__lead" { (words::predict_lead(labels::number(trial.id()))) }
             },
         ),
         region(
@@ -37,7 +39,7 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
             html! {
                 @if trial.is_locked() {
                     details class="nb__again" id="nb-think-again" {
-                        summary { "Think again: the first prediction stays" }
+                        summary { (words::predict_again()) }
                         (prediction(state, trial))
                     }
                 } @else { (prediction(state, trial)) }
@@ -47,7 +49,7 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
             "predict-changed",
             html! {
                 section class="card card--place" aria-labelledby="predict-changed-title" {
-                    h3 id="predict-changed-title" { "A fair test changes one thing" }
+                    h3 id="predict-changed-title" { (words::predict_fair()) }
                     (compared(state, trial))
                     (changed(state, trial))
                 }
@@ -59,15 +61,15 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
 fn prediction(state: &State, trial: &Trial) -> Markup {
     html! {
         (outcomes(trial))
-        (words(state, NotebookField::Because, &html! { "because …" (no_names()) }, 2, BECAUSE_CHARS))
+        (area(state, NotebookField::Because, &html! { (words::predict_because()) (no_names()) }, 2, BECAUSE_CHARS))
         p class="nb__lock" {
             (button("nb-lock", "", false, &html! {
-                @if trial.is_locked() { "Add this as a later prediction" } @else { "Lock the prediction" }
+                @if trial.is_locked() { (words::predict_add()) } @else { (words::predict_lock()) }
             }))
             @if let Some(asks) = &state.desk.look.nudge {
                 " " strong id="nb-lock-asks" role="alert" { (asks) }
             } @else if !trial.is_locked() {
-                " " span class="nb__hint" { "Once it is locked, this page never changes it. Only then can you record a swing." }
+                " " span class="nb__hint" { (words::predict_stays()) }
             }
         }
     }
@@ -75,11 +77,11 @@ fn prediction(state: &State, trial: &Trial) -> Markup {
 
 fn outcomes(trial: &Trial) -> Markup {
     html! {
-        div class="outcomes" role="group" aria-label="On the string it will fly" {
+        div class="outcomes" role="group" aria-label=(words::predict_outcomes()) {
             @for (i, outcome) in SwingOutcome::ALL.into_iter().enumerate().filter(|(_, o)| o.can_be_predicted()) {
                 button type="button" class="button" id=(format!("nb-outcome:{i}"))
                     data-action="nb-outcome" data-target=(i)
-                    aria-pressed=(pressed(trial.draft.outcome == Some(outcome))) { (outcome.label()) }
+                    aria-pressed=(pressed(trial.draft.outcome == Some(outcome))) { (labels::outcome(outcome)) }
             }
         }
     }
@@ -90,18 +92,16 @@ fn predicted(trial: &Trial) -> Markup {
     html! {
         @for (i, version) in versions.iter().enumerate() {
             p class=(if i == 0 { "nb__locked" } else { "nb__later" }) {
-                strong { @if i == 0 { "Locked: " } @else { "Later: " } }
-                (version.outcome.label())
-                @if !version.because.is_empty() { ", because " q { (version.because) } }
+                strong { @if i == 0 { (words::predict_locked()) } @else { (words::predict_later()) } " " }
+                (thought(version, &version.because))
                 @if version.swings_seen > 0 {
-                    span class="nb__mark" { " written after " (version.swings_seen)
-                        @if version.swings_seen == 1 { " swing" } @else { " swings" } }
+                    span class="nb__mark" { " " (words::predict_after(version.swings_seen.into())) }
                 }
             }
         }
         @if trial.is_altered() {
             p class="notice notice--alarm" {
-                "Something in this trial was changed by hand, outside of the page: in a file, a table or a code."
+                (words::predict_altered())
             }
         }
     }

@@ -10,6 +10,8 @@ pub(crate) use model::{
 };
 pub(crate) use update::update;
 
+use model::written;
+
 use std::f64::consts::PI;
 
 use maud::{Markup, PreEscaped, html};
@@ -19,11 +21,15 @@ use noseward_drawing::{
 };
 use noseward_lesson::{COUNTED, MOST_TAKEN_BACK, SwingOutcome, Trial};
 use noseward_stability::{
-    About, Outcome, Settles, Settling, Shares, Space, SwingField, When, fixed, trimmed,
+    About, Outcome, Settles, Settling, Shares, Space, SwingField, When, fixed,
+};
+use noseward_words::{
+    self as words, ComesTo, Marked, Motion, Number, Spin, StringEnding, Text,
 };
 
 use super::form::{graph_px, more};
 use crate::app::{Place, State};
+use crate::shell::marked::marked;
 use crate::shell::strip::drawn;
 use crate::shell::{Region, link_to, pressed, region};
 
@@ -39,15 +45,7 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
     vec![
         region(
             "swing-caution",
-            html! {
-                p class="governing" {
-                    strong { "Ask the adult before you swing." }
-                    " Hall or outside. Empty: no water, no air pumped in. Eye protection on, then \
-                     tug the string hard. One person swings; everyone else outside the marked \
-                     line. Anybody shouts Stop: it stops. Local rules, your school’s own risk \
-                     assessment and a qualified person decide. This page does not."
-                }
-            },
+            html! { p class="governing" { (strongly(words::swing_caution())) } },
         ),
         region("swing-cards", cards(state)),
         region("swing-record", record(state)),
@@ -55,12 +53,12 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
             "swing-room",
             more(
                 "swing-part-room",
-                &html! { "String, turns, and the room they need" },
+                &html! { (words::swing_room()) },
                 &html! {
                     div class="swing__fields" {
-                        (field(state, SetupField::Setup(SwingField::String), "String", "m"))
-                        (field(state, SetupField::Setup(SwingField::Turns), "Turns a second", "/s"))
-                        (field(state, SetupField::Setup(SwingField::Arm), "Arm, shoulder to hand", "m"))
+                        (field(state, SetupField::Setup(SwingField::String), words::swing_string(), "m"))
+                        (field(state, SetupField::Setup(SwingField::Turns), words::swing_turns(), "/s"))
+                        (field(state, SetupField::Setup(SwingField::Arm), words::swing_arm(), "m"))
                     }
                     (space(state))
                 },
@@ -70,18 +68,23 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
             "swing-model",
             more(
                 "swing-part-model",
-                &html! { "What it should do on its string, worked out" },
+                &html! { (words::swing_model()) },
                 &html! {
                     @if state.tells_outcome() { (model(state)) }
-                    @else { p { "Hidden until you have predicted." } }
+                    @else { p { (words::swing_hidden()) } }
                 },
             ),
         ),
     ]
 }
 
+/// A sentence of which a part may be strong.
+fn strongly(sentence: Marked) -> Markup {
+    marked(&sentence, &|_, run| html! { (run) })
+}
+
 /// A field of the swing test, with what is wrong in it.
-fn field(state: &State, of: SetupField, label: &str, unit: &str) -> Markup {
+fn field(state: &State, of: SetupField, label: Text, unit: &str) -> Markup {
     let (id, fault) = (of.id(), state.setup_fault(of));
     let fault_id = format!("swing-fault-{}", of.name());
     html! {
@@ -104,14 +107,14 @@ fn field(state: &State, of: SetupField, label: &str, unit: &str) -> Markup {
 fn model(state: &State) -> Markup {
     html! {
         div class="swing__fields" {
-            (field(state, SetupField::Start, "Nose starts at", "°"))
-            (field(state, SetupField::Setup(SwingField::AirDensity), "One cubic metre of air weighs", "kg/m³"))
+            (field(state, SetupField::Start, words::swing_start(), "°"))
+            (field(state, SetupField::Setup(SwingField::AirDensity), words::swing_density(), "kg/m³"))
         }
-        label for="swing-slider" { "Where the nose starts: 0° ahead, 180° behind" }
+        label for="swing-slider" { (words::swing_slider()) }
         input class="swing__slider" id="swing-slider" type="range" min="0" max="180" step="5"
             value=(fixed(state.swing.start_deg, 0));
         div id="swing-strip" { (strip(state)) }
-        div id="swing-words" aria-live="polite" { (words(state)) }
+        div id="swing-words" aria-live="polite" { (in_words(state)) }
         (pictures(state))
         (stills(state))
         @if let Some(known) = &state.swing.known {
@@ -206,13 +209,13 @@ fn graph(state: &State, known: &SwingResult) -> Scene {
     let mut curves = vec![SwingCurve {
         samples: &known.trajectory.samples,
         dashed: false,
-        label: "this rocket",
+        label: words::swing_this_rocket().as_str(),
     }];
     if let Some(before) = &known.before {
         curves.push(SwingCurve {
             samples: &before.samples,
             dashed: true,
-            label: "before the change",
+            label: words::swing_before_change().as_str(),
         });
     }
     let cursor_s = Some(state.swing.motion.time_s);
@@ -228,25 +231,25 @@ fn strip(state: &State) -> Markup {
                 (PreEscaped(svg_document(
                     &start_strip(&ranges, start_rad, wide_px(state)), None)))
             } @else {
-                p { "Every start is being tried…" }
+                p { (words::swing_trying()) }
             }
         }
     }
 }
 
 /// What it comes to, in words: the result is never told by motion or picture alone.
-fn words(state: &State) -> Markup {
+fn in_words(state: &State) -> Markup {
     let Some(known) = &state.swing.known else {
         return html! {
             p {
                 @if state.report.figures.is_none() {
-                    "Nothing to swing yet. First put right what is listed under the drawing."
+                    (words::swing_nothing_yet())
                 } @else if SetupField::ALL.iter().any(|f| state.setup_fault(*f).is_some()) {
-                    "Nothing to swing yet. First put the number above right."
-                } @else if let Some(limit) = state.swing_limit() {
-                    strong { (limit.sentence()) }
+                    (words::swing_number_first())
+                } @else if state.swing_limit().is_some() {
+                    strong { (words::swing_limit()) }
                 } @else {
-                    "Being worked out…"
+                    (words::swing_wait())
                 }
             }
         };
@@ -257,109 +260,94 @@ fn words(state: &State) -> Markup {
         (share_words(known.swing.outcome(), &known.shares))
         @if known.starts.is_done() {
             @for range in known.starts.ranges().iter().filter(|r| r.is_tail_first_trap()) {
-                p { strong { "A tail-first trap. " } "Started between "
-                    (degrees(range.from_rad)) " and " (degrees(range.to_rad))
-                    ", it flies with its tail ahead." }
+                p {
+                    (strongly(words::swing_trap(
+                        degrees(range.from_rad),
+                        degrees(range.to_rad),
+                    )))
+                }
             }
         }
     }
 }
 
-fn degrees(rad: f64) -> String {
-    format!("{}°", fixed(rad.to_degrees(), 0))
+fn degrees(rad: f64) -> Number {
+    Number::fixed(rad.to_degrees(), 0)
 }
 
 /// Where what is not known exactly decides what the string shows.
 fn too_close(known: &SwingResult) -> Option<String> {
-    const NAMES: [&str; 4] = [
-        "turns nose-first from any start",
-        "stays nose-first once it is",
-        "settles across its path",
-        "turns tail-first",
+    const ENDINGS: [StringEnding; 4] = [
+        StringEnding::FromAnyStart,
+        StringEnding::OnceItIs,
+        StringEnding::Across,
+        StringEnding::TailFirst,
     ];
     let verdict = known.draws.verdict().filter(|verdict| verdict.is_too_close())?;
-    let told: Vec<String> = NAMES
-        .iter()
+    let told = ENDINGS
+        .into_iter()
         .zip(verdict.shares)
         .filter(|(_, share)| *share >= 0.025)
-        .map(|(name, share)| format!("in about {} it {name}", fixed(share * 20.0, 0)))
-        .collect();
-    Some(format!(
-        "Too close to call on the string. Of 20 tries with your readings, {}.",
-        told.join(", ")
-    ))
+        .map(|(ending, share)| words::swing_tries(Number::fixed(share * 20.0, 0), ending))
+        .reduce(|tries, more| words::swing_more_tries(&tries, &more));
+    Some(words::swing_too_close(&told.unwrap_or_default()))
 }
 
 fn settles(settling: &Settling, watched_s: f64) -> String {
-    let start = degrees(settling.start_rad);
-    let when = settling.when.map_or(String::new(), |when| {
-        let (seconds, turns) = (when.seconds(), when.turns());
-        let word = if turns.is_one() { "turn" } else { "turns" };
-        format!("in about {seconds} s ({turns} {word})")
-    });
-    let remains = settling.remaining_rad.filter(|rad| rad.to_degrees() >= 0.5);
-    let remains = remains.map_or(String::new(), |rad| {
-        format!(" It still swings by {} at the end.", degrees(rad))
-    });
-    match settling.comes_to {
+    let about = |about: About| Number::trimmed(about.value(), 1);
+    let (motion, angle_rad) = match settling.comes_to {
         Settles::NoseFirst if settling.when.is_some_and(When::is_from_the_start) => {
-            format!("Started at {start}, it is nose-first at once.{remains}")
+            (Motion::AtOnce, 0.0)
         }
-        Settles::NoseFirst => {
-            format!("Started at {start}, it comes round nose-first {when}.{remains}")
-        }
-        Settles::TailFirst => {
-            format!("Started at {start}, it settles tail first {when}.{remains}")
-        }
-        Settles::Across { angle_rad } => format!(
-            "Started at {start}, it settles across its path, turned by {}, {when}.{remains}",
-            degrees(angle_rad)
-        ),
-        Settles::StillSwinging { about_rad: Some(about_rad) } => format!(
-            "Started at {start}, after about {} s it is still swinging round {}.",
-            About::of(watched_s),
-            degrees(about_rad)
-        ),
-        Settles::StillSwinging { about_rad: None } => format!(
-            "Started at {start}, after about {} s it is still turning over.",
-            About::of(watched_s)
-        ),
+        Settles::NoseFirst => (Motion::NoseFirst, 0.0),
+        Settles::TailFirst => (Motion::TailFirst, 0.0),
+        Settles::Across { angle_rad } => (Motion::Across, angle_rad),
+        Settles::StillSwinging { about_rad: Some(rad) } => (Motion::StillSwinging, rad),
+        Settles::StillSwinging { about_rad: None } => (Motion::TurningOver, 0.0),
+    };
+    // What still swings has no such time: it does so as long as it is watched.
+    let told = words::swing_settles(
+        degrees(settling.start_rad),
+        motion,
+        degrees(angle_rad),
+        about(settling.when.map_or(About::of(watched_s), When::seconds)),
+        about(settling.when.map_or(About::of(0.0), When::turns)),
+    );
+    if settling.when.is_none() {
+        return told;
+    }
+    match settling.remaining_rad.filter(|rad| rad.to_degrees() >= 0.5) {
+        Some(rad) => format!("{told} {}", words::swing_remains(degrees(rad))),
+        None => told,
     }
 }
 
 /// What turns it back: where it is the spin, the swing proves little.
 fn share_words(on_string: Outcome, shares: &Shares) -> Markup {
+    let holds = on_string.holds_nose_first();
     let share = shares.spin_share_at_small_angles;
-    let part = share.map(|share| format!("{} %", fixed(share * 100.0, 0)));
-    html! {
-        @if shares.spin_alone_holds {
-            p { strong { "This swing proves little. " }
-                "The spin of the swing itself pulls this rocket along its path. The air "
-                "alone would not hold it nose-first, and nothing swings it round in flight." }
-        } @else if shares.string_flatters {
-            p { strong { "On the string it does better than it would in flight. " }
-                "The spin of the swing holds it better than the air alone would." }
-        } @else if shares.air_stiffness_n_m < 0.0 && !on_string.holds_nose_first() {
-            p { "Near nose-first the air turns this rocket away, and the spin of the swing "
-                "is too weak to hold it." }
-        } @else if shares.spin_does_most {
-            p { strong { "This swing proves little. " }
-                "When the nose is nearly in front, the string does " (part.unwrap_or_default())
-                " of the turning and the air the rest. In flight nothing swings it round." }
-        } @else if let (Some(part), true) = (part, on_string.holds_nose_first()) {
-            p { "When the nose is nearly in front, the string does " (part)
-                " of the turning and the air the rest." }
-        }
-    }
-}
-
-fn metres(m: f64) -> String {
-    format!("{} m", fixed(m, 1))
+    let spin = if shares.spin_alone_holds {
+        Spin::HoldsAlone
+    } else if shares.string_flatters {
+        Spin::Flatters
+    } else if shares.air_stiffness_n_m < 0.0 && !holds {
+        Spin::TooWeak
+    } else if share.is_none() {
+        return html! {};
+    } else if shares.spin_does_most {
+        Spin::DoesMost
+    } else if holds {
+        Spin::DoesPart
+    } else {
+        return html! {};
+    };
+    let part = Number::fixed(share.unwrap_or_default() * 100.0, 0);
+    html! { p { (strongly(words::swing_spin(spin, part))) } }
 }
 
 /// Centimetres hide behind one decimal: whole and half metres have at most that.
-fn half_metres(m: f64) -> String {
-    format!("{} m", trimmed(m, 1))
+fn half_metres(m: f64) -> Number {
+    Number::trimmed(m, 1)
 }
 
 /// The room it takes.
@@ -367,45 +355,52 @@ fn space(state: &State) -> Markup {
     let asks = html! {
         p class="card__caution" {
             strong {
-                @if let Some(limit) = state.swing_limit() { (limit.sentence()) }
-                @else { "Ask the adult before you swing." }
+                @if state.swing_limit().is_some() { (words::swing_limit()) }
+                @else { (words::swing_ask()) }
             }
         }
     };
     let Some(known) = &state.swing.known else { return asks };
     let space = known.space;
     let Space { speed_m_per_s, pull_n, .. } = space;
+    let clear_across = half_metres(space.clear_across_m());
     html! {
         (asks)
-        p {
-            "Nobody stands within " strong { (half_metres(space.clear_m)) }
-            " of the swinger. That is " (half_metres(space.clear_across_m()))
-            " across. Too small? Then not here."
-        }
-        p class="swing__small" {
-            "It holds for letting go up to 20° upwards from the shoulder, without drag. "
-            "Steeper flies further. With this rocket’s own drag it is about "
-            (half_metres(space.about_m)) ". Worked out, not a permission."
-        }
+        p { (strongly(words::swing_clear(half_metres(space.clear_m), clear_across))) }
+        p class="swing__small" { (words::swing_holds_for(half_metres(space.about_m))) }
         dl class="swing__figures" {
-            div { dt { "String and rocket sweep" } dd { (metres(space.swept_told_m())) " from the swinger" } }
-            div { dt { "Speed" } dd { (format!("{} m/s", fixed(speed_m_per_s, 0))) } }
-            div { dt { "Pull in the string" } dd { (format!("{} N", fixed(pull_n, 1)))
-                ", like " (hung_weight(space.hung_kg())) " hung on it" } }
+            div {
+                dt { (words::swing_sweep()) }
+                dd { (words::swing_sweep_value(Number::fixed(space.swept_told_m(), 1))) }
+            }
+            div {
+                dt { (words::swing_how_fast()) }
+                dd { (Number::fixed(speed_m_per_s, 0).to_string()) " m/s" }
+            }
+            div {
+                dt { (words::swing_pull()) }
+                dd {
+                    (words::swing_pull_value(
+                        Number::fixed(pull_n, 1),
+                        &hung_weight(space.hung_kg()),
+                    ))
+                }
+            }
         }
         @if !known.smaller.is_empty() {
             table class="table" {
-                caption { "Less room: shorter string, slower turns" }
+                caption { (words::swing_less_room()) }
                 thead { tr {
-                    th scope="col" { "String" } th scope="col" { "Turns" }
-                    th scope="col" { "Nobody within" }
+                    th scope="col" { (words::swing_string()) }
+                    th scope="col" { (words::swing_turns_column()) }
+                    th scope="col" { (words::swing_nobody_within()) }
                 } }
                 tbody {
                     @for row in &known.smaller {
                         tr {
-                            td { (SwingField::String.written(row.setup.string_m, state.units)) }
-                            td { (SwingField::Turns.written(row.setup.turns_per_s, state.units)) }
-                            td { (half_metres(row.clear_m)) }
+                            td { (written(SwingField::String, row.setup.string_m, state.units)) }
+                            td { (written(SwingField::Turns, row.setup.turns_per_s, state.units)) }
+                            td { (half_metres(row.clear_m).to_string()) " m" }
                         }
                     }
                 }
@@ -417,9 +412,9 @@ fn space(state: &State) -> Markup {
 /// A mass that hangs: grams, from a kilogram on kilograms.
 fn hung_weight(kg: f64) -> String {
     if kg < 1.0 {
-        format!("{} g", fixed(kg * 1000.0, 0))
+        format!("{} g", Number::fixed(kg * 1000.0, 0))
     } else {
-        format!("{} kg", fixed(kg, 1))
+        format!("{} kg", Number::fixed(kg, 1))
     }
 }
 
@@ -430,9 +425,9 @@ fn player(state: &State) -> Markup {
         @if state.swing.known.is_some() {
             @if !state.swing.still {
                 @let (action, label) = if motion.playing {
-                    ("swing-pause", "Pause")
+                    ("swing-pause", words::swing_pause())
                 } else {
-                    ("swing-play", "Play")
+                    ("swing-play", words::swing_play())
                 };
                 button type="button" class="button" id="swing-play" data-action=(action) {
                     (label)
@@ -440,14 +435,18 @@ fn player(state: &State) -> Markup {
                 " "
             }
             button type="button" class="button" id="swing-step" data-action="swing-step" {
-                "Step"
+                (words::swing_step())
             } " "
             button type="button" class="button" id="swing-rewind" data-action="swing-rewind" {
-                "Back to the start"
+                (words::swing_rewind())
             }
             @if !state.swing.still {
-                span class="switch" role="group" aria-label="Speed" {
-                    @for (percent, label) in [(25, "¼ speed"), (50, "½"), (100, "full")] {
+                span class="switch" role="group" aria-label=(words::swing_speed()) {
+                    @for (percent, label) in [
+                        (25, words::swing_quarter().as_str()),
+                        (50, "½"),
+                        (100, words::swing_full().as_str()),
+                    ] {
                         @let chosen = (motion.speed * 100.0 - f64::from(percent)).abs() < 1.0;
                         button type="button" id=(format!("swing-speed:{percent}"))
                             data-action="swing-speed" data-target=(percent)
@@ -464,7 +463,7 @@ pub(crate) fn time(state: &State) -> String {
     let Some(known) = &state.swing.known else { return String::new() };
     let time_s = state.swing.motion.time_s;
     let off = off_path(angle_at(known, time_s));
-    format!("{} s: nose {} off its path", fixed(time_s, 2), degrees(off))
+    words::swing_time(Number::fixed(time_s, 2), degrees(off))
 }
 
 /// How far the nose is off its path, in radians: whole turns and the side do not matter to
@@ -494,7 +493,10 @@ fn stills(state: &State) -> Markup {
                 @if let Some(scene) = swing_rocket(design, figures, angle_rad, STILL_PX) {
                     li {
                         (PreEscaped(svg_document(&scene, None)))
-                        (format!("{} s: {}", fixed(time_s, 1), degrees(off_path(angle_rad))))
+                        (words::swing_still(
+                            &Number::fixed(time_s, 1).to_string(),
+                            &degrees(off_path(angle_rad)).to_string(),
+                        ))
                     }
                 }
             }
@@ -512,79 +514,59 @@ fn before(state: &State) -> Markup {
     html! {
         @if let Some(previous) = &state.swing.previous {
             @let name = &previous.design.name;
-            p {
-                "Dashed: " strong { @if name.is_empty() { "the rocket" } @else { (name) } }
-                " before the change, "
-                (state.units.reading(previous.figures.separation_m * 1000.0)) " apart. "
-                (previous.swings.summary())
-            }
+            @let apart = state.units.reading(previous.figures.separation_m * 1000.0);
+            @let dashed = if name.is_empty() {
+                words::swing_dashed_nameless(&apart)
+            } else {
+                words::swing_dashed(name, &apart)
+            };
+            p { (strongly(dashed)) " " (previous.swings.summary()) }
         }
         button type="button" class="button button--small" id="swing-compare"
-            data-action="swing-compare" { "Compare changes with the rocket as it is now" }
+            data-action="swing-compare" { (words::swing_compare()) }
         " "
         button type="button" class="button button--small" id="print-swing"
-            data-action="print-swing" { "Print the swing test" }
+            data-action="print-swing" { (words::swing_print()) }
     }
 }
 
 /// A card in words: its title, and what is done.
-fn card(state: &State, card: usize) -> (&'static str, Markup) {
+fn card(state: &State, card: usize) -> (Text, Markup) {
     let space = state.swing.known.as_ref().map(|known| known.space);
     match card {
         0 => (
-            "Find the hanging point",
-            html! {
-                p { "Loop the string round the empty rocket: no water, no air pumped in. Slide "
-                    "it until the rocket hangs level: nose and tail the same height above the "
-                    "table. Hang it low; keep feet and faces clear." }
-                p { "Measure from the nose tip to the string, three times." }
-            },
+            words::swing_hang_title(),
+            html! { p { (words::swing_hang()) } p { (words::swing_hang_measure()) } },
         ),
-        1 => (
-            "Tape it",
-            html! { p { "Tape the string on both sides, so that it cannot slide. Never wind it "
-            "round fingers." } },
-        ),
-        2 => (
-            "Cover your eyes",
-            html! { p { "Eye protection on: the swinger and everybody who watches." } },
-        ),
+        1 => (words::swing_tape_title(), html! { p { (words::swing_tape()) } }),
+        2 => (words::swing_eyes_title(), html! { p { (words::swing_eyes()) } }),
         3 => (
-            "Tug it",
+            words::swing_tug_title(),
             html! {
-                p { "Tug the string hard, three times. Knot, string and tape must hold"
+                p {
                     @if let Some(space) = space {
-                        ": the swing will pull with about " (format!("{} N", fixed(space.pull_n, 1))) }
-                    "." }
+                        (words::swing_tug_pull(Number::fixed(space.pull_n, 1)))
+                    } @else { (words::swing_tug()) }
+                }
             },
         ),
         SPACE_CARD => (
-            "Check the space, with the adult",
+            words::swing_space_title(),
             html! {
-                p { "A hall, or outside. Look up as well: lamps, wires, branches."
+                p {
+                    (words::swing_space())
                     @if let Some(space) = space {
-                        " Mark a line " strong { (half_metres(space.clear_m)) } " from the "
-                        "swinger, all the way round: nobody stands inside it. That is "
-                        (half_metres(space.clear_across_m())) " across. Too small? Then not "
-                        "here. Steeper flies further." } }
+                        @let across = half_metres(space.clear_across_m());
+                        " " (strongly(words::swing_space_line(half_metres(space.clear_m), across)))
+                    }
+                }
             },
         ),
         5 => (
-            "One person swings",
-            html! {
-                p { strong { "Ask the adult before you swing. " } "One person swings, level, over the head. Everyone else is outside the "
-                    "marked line. Anybody shouts Stop: it stops." }
-                p { "The same string and the same speed each time: count the turns in ten "
-                    "seconds." }
-            },
+            words::swing_one_title(),
+            html! { p { (strongly(words::swing_one())) } p { (words::swing_one_count()) } },
         ),
-        _ => (
-            "Let it slow",
-            html! {
-                p { "Watch the nose for five turns. Then arm up until it hangs still; nobody "
-                    "walks in before. Don’t grab it. Say what you saw." }
-            },
-        ),
+        _ => (words::swing_slow_title(), html! { p { (words::swing_slow()) } }),
     }
 }
 
@@ -594,16 +576,17 @@ fn controls(state: &State, card: usize) -> Markup {
     let action = if checked { "space-open" } else { "space-checked" };
     html! {
         @if card == 0 {
-            (link_to(Place::Measure, "type-hanging", &html! { "Type what you measured" }))
+            (link_to(Place::Measure, "type-hanging", &html! { (words::swing_type_measured()) }))
         } @else if card == SPACE_CARD {
-            p id="space-who" {
-                "The adult in charge looks at the space and presses this, before every set of "
-                "three swings."
-            }
+            p id="space-who" { (words::swing_space_who()) }
             button type="button" class="button" id="space-checked" data-action=(action)
-                aria-pressed=(pressed(checked)) { "Space checked" }
+                aria-pressed=(pressed(checked)) { (words::swing_space_checked()) }
         }
     }
+}
+
+fn number(n: usize) -> String {
+    Number::from(n).to_string()
 }
 
 /// The cards one at a time, and all of them for paper.
@@ -614,10 +597,15 @@ fn cards(state: &State) -> Markup {
     let (title, inside) = card(state, now);
     html! {
         div class="card card--test" id="swing-card" tabindex="-1" {
-            @if let Some(limit) = state.swing_limit() {
-                p class="card__caution" { strong { (limit.sentence()) } }
+            @if state.swing_limit().is_some() {
+                p class="card__caution" { strong { (words::swing_limit()) } }
             }
-            h3 { (title) span class="swing__small" { " " (now + 1) " of " (CARDS) } }
+            h3 {
+                (title)
+                span class="swing__small" {
+                    " " (words::swing_card_of(&number(now + 1), &number(CARDS)))
+                }
+            }
             @if now == 0 {
                 span aria-hidden="true" {
                     (PreEscaped(svg_document(&picture(Picture::HangingPoint), None)))
@@ -628,14 +616,14 @@ fn cards(state: &State) -> Markup {
             div class="card__steps" {
                 @if now > 0 {
                     button type="button" class="button" id="swing-card:back"
-                        data-action="swing-card" data-target=(now - 1) { "Back" } " "
+                        data-action="swing-card" data-target=(now - 1) { (words::swing_back()) } " "
                 }
                 @if now + 1 < CARDS {
                     @let waits = now == SPACE_CARD && !state.is_space_checked();
                     button type="button" class="button button--main" id="swing-card:next"
                         data-action="swing-card" data-target=(now + 1)
                         aria-disabled=[waits.then_some("true")]
-                        aria-describedby=[waits.then_some("space-who")] { "Next" }
+                        aria-describedby=[waits.then_some("space-who")] { (words::swing_next()) }
                 }
             }
         }
@@ -645,22 +633,23 @@ fn cards(state: &State) -> Markup {
 /// The test on paper: every card, the room, and a table to write into.
 pub(crate) fn paper(state: &State) -> Markup {
     html! {
-        h2 { "Swing test" }
+        h2 { (words::swing_test()) }
         div { (rocket_line(state)) }
         (space(state))
         ol {
-            @for other in (0..CARDS).map(|i| card(state, i)) {
-                li { strong { (other.0) ". " } (other.1) }
+            @for (title, inside) in (0..CARDS).map(|i| card(state, i)) {
+                li { strong { (words::swing_paper_title(&title)) } " " (inside) }
             }
         }
         div {
-            p { "Space checked, adult’s initials: __________ (before every three swings)" }
-            p { "This is not permission to launch. Local rules, your school’s own risk "
-                "assessment and a qualified person decide. This page does not." }
+            p { (words::swing_initials()) }
+            p { (words::swing_no_permission()) }
             table class="table paper__table" {
-                caption { "What did it do? " (outcomes()) }
+                caption { (words::swing_what()) " " (outcomes()) }
                 thead { tr {
-                    @for swing in ["Swing 1", "Swing 2", "Swing 3"] { th scope="col" { (swing) } }
+                    @for swing in 1..=3_u8 {
+                        th scope="col" { (words::swing_number(swing.into())) }
+                    }
                 } }
                 @let mut seen = state.swings.counted();
                 tbody { tr {
@@ -676,17 +665,19 @@ fn rocket_line(state: &State) -> Markup {
     let setup = &state.swings.setup;
     html! {
         @if let Some((design, figures)) = drawn(state) {
+            @let name = match design.name.as_str() {
+                "" => words::swing_sheet_nameless().as_str(),
+                name => name,
+            };
             p {
-                strong {
-                    @if design.name.is_empty() { "Rocket: ______________" }
-                    @else { (design.name) }
-                }
-                ", " (state.units.reading(figures.length_m * 1000.0)) " long, "
-                (format!("{} g", fixed(figures.mass.mass_kg * 1000.0, 0))) ", "
-                (state.units.reading(figures.separation_m * 1000.0)) " apart. String "
-                (SwingField::String.written(setup.string_m, state.units)) ", "
-                (SwingField::Turns.written(setup.turns_per_s, state.units))
-                ". Group: ______________"
+                (strongly(words::swing_sheet(
+                    name,
+                    &state.units.reading(figures.length_m * 1000.0),
+                    Number::fixed(figures.mass.mass_kg * 1000.0, 0),
+                    &state.units.reading(figures.separation_m * 1000.0),
+                    &written(SwingField::String, setup.string_m, state.units),
+                    &written(SwingField::Turns, setup.turns_per_s, state.units),
+                )))
             }
         }
     }
@@ -707,33 +698,36 @@ fn record(state: &State) -> Markup {
     let may_take_back = trial.is_some_and(Trial::may_take_back);
     html! {
         section class="card card--place swing__record" id="swing-record-card" tabindex="-1" aria-labelledby="swing-record-title" {
-        h3 id="swing-record-title" { "What did it do?" }
+        h3 id="swing-record-title" { (words::swing_what()) }
         // Above the buttons: what stands below them is out of sight on a low screen.
         p role="status" id="swings-said" {
             @if counted >= COUNTED {
-                "Three swings recorded. " (expected(state))
+                (words::swing_all_recorded()) " " (expected(state))
             } @else if swings.is_full() {
-                "The list is full: take one back, or begin another trial."
+                (words::swing_list_full())
             } @else {
-                (counted) " of " (COUNTED) " swings recorded."
+                (words::swing_recorded(counted.into(), COUNTED.into()))
             }
         }
         @if waits {
             p id="swing-waits" {
-                "First predict, and lock it: only then is a swing a test. "
-                (link_to(Place::Predict, "swing-to-predict", &html! { "Predict" }))
+                (words::swing_predict_first()) " "
+                (link_to(
+                    Place::Predict,
+                    "swing-to-predict",
+                    &html! { (words::swing_predict()) },
+                ))
             }
         }
-        p class="card__caution" {
-            "Eye protection on. Nobody inside the marked line. Anybody shouts Stop: it stops."
-        }
-        @if let Some(limit) = state.swing_limit() {
-            p class="card__caution" id="swing-why-not" { strong { (limit.sentence()) } }
+        p class="card__caution" { (words::swing_record_caution()) }
+        @if state.swing_limit().is_some() {
+            p class="card__caution" id="swing-why-not" { strong { (words::swing_limit()) } }
         } @else if !state.is_space_checked() && !state.swings.is_done() {
             p id="swing-why-not" {
-                "First the space has to be checked: "
-                button type="button" class="button button--small" id="to-space"
-                    data-action="swing-card" data-target=(SPACE_CARD) { "to that card" }
+                (marked(&words::swing_check_first(), &|_, run| html! {
+                    button type="button" class="button button--small" id="to-space"
+                        data-action="swing-card" data-target=(SPACE_CARD) { (run) }
+                }))
             }
         }
         @let why_not = if waits { Some("swing-waits") }
@@ -749,33 +743,32 @@ fn record(state: &State) -> Markup {
             }
         }
         @if state.may_swing() {
-            p class="nb__hint" { "Two quick presses of the same one count once." }
+            p class="nb__hint" { (words::swing_quick_presses()) }
         }
         @if !swings.outcomes().is_empty() {
             ol class="list list--numbers" id="swings-seen" {
                 @for outcome in swings.outcomes() {
-                    li { (outcome.label())
-                        @if !outcome.counts() { " (not counted)" } }
+                    li {
+                        @if outcome.counts() { (outcome.label()) }
+                        @else { (words::swing_not_counted(outcome.label())) }
+                    }
                 }
             }
         }
         @if !taken_back.is_empty() {
             p class="nb__hint" id="swings-taken-back" {
-                "Taken back, and kept on record: "
-                (SwingOutcome::list(taken_back)) "."
-                @if taken_back.len() == MOST_TAKEN_BACK {
-                    " No more can be taken back in this trial: begin another one instead."
-                }
+                (words::swing_taken_back(&SwingOutcome::list(taken_back)))
+                @if taken_back.len() == MOST_TAKEN_BACK { " " (words::swing_none_more()) }
             }
         }
         @if !swings.outcomes().is_empty() {
             div class="share__buttons" {
                 @if may_take_back {
                     button type="button" class="button button--small" id="swung-wrong"
-                        data-action="swung-wrong" { "That was a slip: take the last one back" }
+                        data-action="swung-wrong" { (words::swing_was_slip()) }
                 }
                 button type="button" class="button button--small" id="nb-once-more"
-                    data-action="nb-once-more" data-target="" { "Another trial with the same rocket" }
+                    data-action="nb-once-more" data-target="" { (words::swing_once_more()) }
             }
         }
         }
@@ -786,16 +779,16 @@ fn record(state: &State) -> Markup {
 fn expected(state: &State) -> String {
     let Some(known) = &state.swing.known else { return String::new() };
     if too_close(known).is_some() {
-        return "Worked out here: too close to call. What you saw counts.".into();
+        return words::swing_open().into();
     }
     let (what, fits): (_, &[SwingOutcome]) = match known.settling.comes_to {
         Settles::NoseFirst => {
-            ("nose first", &[SwingOutcome::Steady, SwingOutcome::Wobbling])
+            (ComesTo::NoseFirst, &[SwingOutcome::Steady, SwingOutcome::Wobbling])
         }
-        Settles::TailFirst => ("tail first", &[SwingOutcome::TailFirst]),
-        Settles::Across { .. } => ("across its path", &[SwingOutcome::Sideways]),
+        Settles::TailFirst => (ComesTo::TailFirst, &[SwingOutcome::TailFirst]),
+        Settles::Across { .. } => (ComesTo::Across, &[SwingOutcome::Sideways]),
         Settles::StillSwinging { .. } => {
-            ("still swinging", &[SwingOutcome::Wobbling, SwingOutcome::Sideways])
+            (ComesTo::StillSwinging, &[SwingOutcome::Wobbling, SwingOutcome::Sideways])
         }
     };
     let seen: Vec<SwingOutcome> = state
@@ -805,13 +798,8 @@ fn expected(state: &State) -> String {
         .collect();
     let as_seen = seen.iter().filter(|outcome| fits.contains(outcome)).count();
     if 2 * as_seen < seen.len() {
-        let words: Vec<&str> = seen.iter().map(|outcome| outcome.label()).collect();
-        format!(
-            "You saw: {}. Worked out here: {what}. What you saw counts. What could be the \
-             reason?",
-            words.join("; ")
-        )
+        words::swing_differs(&SwingOutcome::list(&seen), what)
     } else {
-        format!("Worked out here: {what}.")
+        words::swing_expected(what)
     }
 }

@@ -1,13 +1,24 @@
 //! What a trial changed: Predict and Compare show it.
 
-use maud::{Markup, html};
-use noseward_lesson::{Level, Trial, measured_separation, moved};
+mod moved;
 
-use super::compare::list;
-use super::form::{button, choice, level};
-use super::sentence;
+use maud::{Markup, html};
+use noseward_lesson::{Level, Prediction, Trial, measured_separation};
+use noseward_words as words;
+
+use super::form::{choice, level, told, told_button};
+use super::labels::{self, number};
 use crate::app::State;
 use crate::notebook::NotebookField;
+
+/// What a group predicted, with its reason as it is to be written.
+pub(crate) fn thought(prediction: &Prediction, because: &str) -> Markup {
+    let outcome = labels::outcome(prediction.outcome);
+    html! {
+        @if because.is_empty() { (outcome) }
+        @else { (told(words::trial_because(&outcome, because))) }
+    }
+}
 
 /// Which trial this one is compared with.
 pub(crate) fn compared(state: &State, trial: &Trial) -> Markup {
@@ -15,22 +26,23 @@ pub(crate) fn compared(state: &State, trial: &Trial) -> Markup {
     let id = trial.id();
     let mut others = vec![(
         String::new(),
-        "nothing: it is a baseline".to_owned(),
+        words::trial_with_nothing().into(),
         trial.compared_with().is_none(),
     )];
     others.extend(notebook.trials().iter().filter(|other| other.id() != id).map(
         |other| {
             let chosen = trial.compared_with() == Some(other.id());
-            (other.id().to_string(), format!("trial {}", other.id()), chosen)
+            (other.id().to_string(), words::trial_with(number(other.id())), chosen)
         },
     ));
     let gone = notebook.deleted().iter().map(|deleted| deleted.trial.id());
     others.extend(
-        gone.filter(|gone| trial.compared_with() == Some(*gone))
-            .map(|gone| (gone.to_string(), format!("trial {gone} (deleted)"), true)),
+        gone.filter(|gone| trial.compared_with() == Some(*gone)).map(|gone| {
+            (gone.to_string(), words::trial_with_deleted(number(gone)), true)
+        }),
     );
     html! {
-        @if others.len() > 1 { (choice(NotebookField::Compared, &html! { "Compared with" }, &others)) }
+        @if others.len() > 1 { (choice(NotebookField::Compared, &html! { (words::trial_compared_with()) }, &others)) }
     }
 }
 
@@ -38,32 +50,32 @@ pub(crate) fn compared(state: &State, trial: &Trial) -> Markup {
 pub(crate) fn changed(state: &State, trial: &Trial) -> Markup {
     let notebook = &state.desk.notebook;
     let Some(baseline) = notebook.baseline_of(trial) else {
-        return html! { p { "This is a baseline: the others are compared with it." } };
+        return html! { p { (words::trial_is_baseline()) } };
     };
     let changes = notebook.changes_of(trial);
     let open = !trial.is_locked();
     html! {
         @if changes.is_empty() {
-            p { "Nothing has changed since trial " (baseline.id()) ". "
-                @if open { "Change " strong { "one thing" } " about the rocket above; this trial follows it." } }
+            p { (words::trial_unchanged(number(baseline.id()))) " "
+                @if open { (told(words::trial_change_one())) } }
         } @else {
-            p { "Since trial " (baseline.id()) ":" }
+            p { (words::trial_since(number(baseline.id()))) }
             ul class="list" {
                 @for (i, change) in changes.iter().enumerate() {
                     li {
                         (change.sentence(state.units))
                         @if changes.len() > 1 && open && !notebook.allows_two_changes {
-                            " " (button("nb-undo-change", &i.to_string(), true, &html! { "Undo this change" span class="visually-hidden" { ": " (change.label()) } }))
+                            " " (told_button("nb-undo-change", &i.to_string(), words::trial_undo_change(&change.label())))
                         }
                     }
                 }
             }
             @if changes.len() > 1 {
                 p class="notice notice--alarm" id="nb-unfair" {
-                    (sentence(&format!("{} things changed", list::count(changes.len())))) " Which of them did it? "
-                    @if notebook.allows_two_changes { "Whoever leads allows it; the table says so." }
-                    @else if open { "Undo all but one for a fair test." }
-                    @else { "The table says so." }
+                    (words::trial_things_changed(changes.len().into())) " "
+                    @if notebook.allows_two_changes { (words::trial_several_allowed()) }
+                    @else if open { (words::trial_undo_all_but_one()) }
+                    @else { (words::trial_table_says_so()) }
                 }
             }
             @if state.tells_points() { (knock_on(state, trial, baseline)) }
@@ -73,17 +85,16 @@ pub(crate) fn changed(state: &State, trial: &Trial) -> Markup {
 
 /// A change moves more than itself.
 fn knock_on(state: &State, trial: &Trial, baseline: &Trial) -> Markup {
-    let Some(moved) = moved(baseline.rocket(), trial.rocket()) else { return html! {} };
-    let sentences = moved.sentences(state.units);
+    let found = noseward_lesson::moved(baseline.rocket(), trial.rocket());
+    let Some(found) = found else { return html! {} };
     html! {
-        @if let Some(measured) = measured_separation(baseline, trial, state.units).filter(|_| level(state) > Level::Balance) {
-            p { (measured) }
-        }
-        @if sentences.is_empty() {}
-        @else if level(state) == Level::Balance {
-            p { "That moved a balance point too: see the drawing above." }
+        @if level(state) == Level::Balance {
+            p { (words::trial_point_moved_too()) }
         } @else {
-            p { "What else moved (worked out): " (sentences.join(" ")) }
+            @if let Some(measured) = measured_separation(baseline, trial) {
+                p { (moved::measured(measured, state.units)) }
+            }
+            p { (words::trial_moved_too(&moved::sentences(&found, state.units))) }
         }
     }
 }

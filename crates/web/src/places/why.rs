@@ -5,6 +5,7 @@ pub(crate) mod table;
 
 use maud::{Markup, html};
 use noseward_stability::fixed;
+use noseward_words::{self as words, Number, Text};
 
 use super::form::more;
 use crate::app::State;
@@ -23,13 +24,16 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
                         (more("why-points", &air::pushes(state), &air::points(state)))
                         (more(
                             "why-sure",
-                            &html! { "How sure is that? " span class="nb__hint" { (likely(state)) " apart" } },
+                            &html! {
+                                (words::why_how_sure()) " "
+                                span class="nb__hint" { (words::why_likely(&likely(state))) }
+                            },
                             &html! {
                                 div id="air-sure" { (air::sure(state)) }
                                 (resolution(state))
                             },
                         ))
-                    } @else { p id="air-words" { "Hidden until you have predicted." } }
+                    } @else { p id="air-words" { (words::why_hidden()) } }
                 }
             },
         ),
@@ -41,7 +45,7 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
                         div class="air__chosen" {
                             div id="air-turned" { (air::turned(state)) }
                             div class="air__angle" {
-                                label for="angle" { "Angle between the nose and the oncoming air" }
+                                label for="angle" { (words::why_angle()) }
                                 input id="angle" type="range" min="0" max="180" step="5"
                                     value=(fixed(state.angle_deg, 0)) aria-describedby="air-reading";
                                 p id="air-reading" role="status" { (air::reading(state)) }
@@ -56,7 +60,7 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
             "why-in-words",
             more(
                 "why-sentences",
-                &html! { "The rocket in words" },
+                &html! { (words::why_in_words()) },
                 &html! { div id="rocket-in-words" { (table::in_words(state)) } },
             ),
         ),
@@ -64,33 +68,26 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
             "why-table",
             more(
                 "why-table-part",
-                &html! { "The rocket as a table" },
+                &html! { (words::why_as_table()) },
                 &html! { div id="as-table" { (table::as_table(state)) } },
             ),
         ),
-        region(
-            "why-governing",
-            html! {
-                p class="governing" {
-                    "The cut-out’s centre of pressure stands for air from the side. A good separation \
-                     is not permission to swing or launch. Local rules, your school’s own risk \
-                     assessment and a qualified person decide. This page does not."
-                }
-            },
-        ),
+        region("why-governing", html! { p class="governing" { (words::why_caution()) } }),
     ]
 }
 
 /// How finely ruler and scales are read.
 fn resolution(state: &State) -> Markup {
     let (mm, g) = (state.resolution.length_mm, state.resolution.mass_g);
-    let choice = |id: &str, label: &str, entries: [(f64, &str); 3], now: f64| {
+    let choice = |id: &str, label: Text, steps: [f64; 3], unit: &str, now: f64| {
         html! {
             label {
                 (label) " "
                 select class="field__select" id=(id) data-resolution="" {
-                    @for (value, words) in entries {
-                        option value=(value) selected[(value - now).abs() < 1e-9] { (words) }
+                    @for step in steps {
+                        option value=(step) selected[(step - now).abs() < 1e-9] {
+                            (Number::trimmed(step, 1).to_string()) " " (unit)
+                        }
                     }
                 }
             }
@@ -98,8 +95,8 @@ fn resolution(state: &State) -> Markup {
     };
     html! {
         p class="air__tools" {
-            (choice("ruler-step", "Ruler reads to", [(0.5, "0.5 mm"), (1.0, "1 mm"), (5.0, "5 mm")], mm))
-            (choice("scales-step", "Scales read to", [(0.1, "0.1 g"), (1.0, "1 g"), (5.0, "5 g")], g))
+            (choice("ruler-step", words::why_ruler(), [0.5, 1.0, 5.0], "mm", mm))
+            (choice("scales-step", words::why_scales(), [0.1, 1.0, 5.0], "g", g))
         }
     }
 }

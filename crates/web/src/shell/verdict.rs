@@ -5,20 +5,12 @@ use std::f64::consts::FRAC_PI_4;
 use maud::{Markup, PreEscaped, html};
 use noseward_drawing::{svg_document, turned_rocket};
 use noseward_stability::{Confidence, Figures, Outcome, Verdict, minus};
-use noseward_words::{self as words, ComesOut, Number, Text};
+use noseward_words::{self as words, ComesOut, Number};
 
 use super::marked::listed;
 use super::strip::drawn;
 use crate::app::{Certainty, Code, State, Uncertainty};
 use crate::part::Part;
-
-/// The names of the outcomes, in the order in which they are counted.
-pub(crate) const OUTCOMES: [Text; 4] = [
-    words::verdict_self_righting(),
-    words::verdict_straight_start_only(),
-    words::verdict_broadside(),
-    words::verdict_swaps_ends(),
-];
 
 /// The outcomes in the order in which they are counted.
 const COUNTED: [ComesOut; 4] = [

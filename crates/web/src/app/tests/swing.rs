@@ -116,6 +116,49 @@ fn what_it_comes_to_is_told_in_words() {
     }
 }
 
+/// Whole sentences, as they are read out.
+#[test]
+fn what_it_comes_to_is_whole_sentences() {
+    let told = |turns: &str, start: f64| {
+        let mut state = in_view(Example::Puffin);
+        let field = SetupField::Setup(SwingField::Turns);
+        bench(&mut state, SwingMsg::Typed(field, turns.into()));
+        bench(&mut state, SwingMsg::Start(start));
+        region(&state, "swing-words")
+    };
+    for (turns, start, words) in [
+        ("0.8", 0.0, "Started at 0°, it is nose-first at once.</strong>"),
+        (
+            "0.8",
+            90.0,
+            "Started at 90°, it comes round nose-first in about 0.5 s (0.5 turns). It still \
+             swings by 3° at the end.</strong></p>",
+        ),
+        ("3", 90.0, "<strong>Do not swing this. Shorter string, fewer turns, lighter "),
+        ("9", 90.0, "Nothing to swing yet. First put the number above right."),
+    ] {
+        let found = told(turns, start);
+        assert!(found.contains(words), "{turns} {start}: {found}");
+    }
+}
+
+#[test]
+fn faults_are_in_the_units_of_the_reader() {
+    let mut state = in_view(Example::Puffin);
+    let arm = SetupField::Setup(SwingField::Arm);
+    bench(&mut state, SwingMsg::Typed(arm, "2".into()));
+    assert_eq!(state.setup_fault(arm).unwrap(), "Use a number from 0 m to 1 m.");
+    state.units = Units::INCH;
+    assert_eq!(state.setup_fault(arm).unwrap(), "Use a number from 0 in to 39.37 in.");
+    let turns = SetupField::Setup(SwingField::Turns);
+    bench(&mut state, SwingMsg::Typed(turns, "5".into()));
+    let fault = state.setup_fault(turns).unwrap();
+    assert_eq!(fault, "Use a number from 0.3 turns a second to 3 turns a second.");
+    bench(&mut state, SwingMsg::Typed(turns, "many".into()));
+    let fault = state.setup_fault(turns).unwrap();
+    assert_eq!(fault, "I cannot read this. Type, for example, 1.");
+}
+
 #[test]
 fn a_hidden_outcome_stays_hidden_on_the_bench() {
     let mut state = in_view(Example::Puffin);

@@ -7,10 +7,12 @@ use noseward_drawing::{
     trial_series, trial_series_words,
 };
 use noseward_lesson::{Level, Summary, SwingOutcome, Trial};
+use noseward_words::{self as words, Text};
 
 use super::list::is_told;
 use crate::app::State;
-use crate::places::form::{graph_px, level, measured, mm, wide};
+use crate::places::form::{graph_px, heads, level, measured, mm, wide};
+use crate::places::labels::{self, number};
 
 /// Charts are drawn no wider than this, in pixels.
 const WIDEST_PX: f64 = 720.0;
@@ -32,6 +34,11 @@ fn width_px(state: &State) -> f64 {
 
 /// A dot for every swing: separation across, outcome in rows.
 fn swings(state: &State, summaries: &[Summary]) -> Markup {
+    const HEADS: [Text; 3] = [
+        words::compare_head_trial(),
+        words::compare_head_separation(),
+        words::charts_how(),
+    ];
     let trials = state.desk.notebook.trials();
     let seen: Vec<Vec<SwingOutcome>> =
         trials.iter().map(|trial| trial.swings().counted().collect()).collect();
@@ -55,19 +62,22 @@ fn swings(state: &State, summaries: &[Summary]) -> Markup {
     };
     html! {
         figure class="nb__chart" {
-            figcaption { h3 { "Separation and what we saw" } p class="nb__hint" { "Each dot is one swing. Pick one: what does it tell? Now look at all: is there a pattern? One to two body widths is a habit, not a permission." } }
+            figcaption { h3 { (words::charts_swings()) } p class="nb__hint" { (words::charts_swings_hint()) } }
             (PreEscaped(svg_document(&scene, Some("nb-chart-words"))))
             p id="nb-chart-words" { (trial_chart_words(&dots, state.units)) }
-            details id="nb-chart-table" { summary { "The same as a table" }
-                (wide("Separation and swings", &html! { table class="table" {
-                    thead { tr { th scope="col" { "Trial" } th scope="col" { "Separation" } th scope="col" { "How" } @for i in 1..=3 { th scope="col" { "Swing " (i) } } } }
+            details id="nb-chart-table" { summary { (words::charts_as_table()) }
+                (wide(&words::charts_swings_table(), &html! { table class="table" {
+                    thead { tr {
+                        (heads(&HEADS))
+                        @for i in 1..=3_u8 { th scope="col" { (words::charts_swing(i.into())) } }
+                    } }
                     tbody {
                         @for dot in &dots {
                             tr {
                                 th scope="row" { (dot.label) }
                                 td { @if dot.measured { (measured(state, dot.separation_mm)) } @else { (mm(state, dot.separation_mm)) } }
-                                td { @if dot.measured { "measured" } @else { "worked out" } }
-                                @for i in 0..3 { td { (dot.outcomes.get(i).map_or("", |o| o.label())) } }
+                                td { @if dot.measured { (words::charts_is_measured()) } @else { (words::charts_is_worked_out()) } }
+                                @for i in 0..3 { td { @if let Some(seen) = dot.outcomes.get(i) { (labels::outcome(*seen)) } } }
                             }
                         }
                     }
@@ -89,6 +99,13 @@ fn separation_range_mm(found: &Summary) -> Option<(f64, f64, f64)> {
 
 /// Separation over the trials, measured beside worked out.
 fn series(state: &State, summaries: &[Summary]) -> Markup {
+    const HEADS: [Text; 5] = [
+        words::compare_head_trial(),
+        words::charts_head_measured(),
+        words::charts_head_from(),
+        words::charts_head_to(),
+        words::charts_head_worked_out(),
+    ];
     let points: Vec<SeriesTrial> = summaries
         .iter()
         .map(|found| SeriesTrial {
@@ -102,12 +119,12 @@ fn series(state: &State, summaries: &[Summary]) -> Markup {
     };
     html! {
         figure class="nb__chart" {
-            figcaption { h3 { "Separation over the trials" } }
+            figcaption { h3 { (words::charts_series()) } }
             (PreEscaped(svg_document(&scene, Some("nb-series-words"))))
             p id="nb-series-words" { (trial_series_words(&points, state.units)) }
-            details id="nb-series-table" { summary { "The same as a table" }
-                (wide("Separation of each trial", &html! { table class="table" {
-                    thead { tr { th scope="col" { "Trial" } th scope="col" { "Measured" } th scope="col" { "From" } th scope="col" { "To" } th scope="col" { "Worked out" } } }
+            details id="nb-series-table" { summary { (words::charts_as_table()) }
+                (wide(&words::charts_series_table(), &html! { table class="table" {
+                    thead { tr { (heads(&HEADS)) } }
                     tbody {
                         @for point in &points {
                             tr {
@@ -133,9 +150,9 @@ fn side_by_side(state: &State) -> Markup {
     let (Some(left), Some(right)) = (find(left), find(right)) else { return html! {} };
     let figures = (left.rocket().figures(), right.rocket().figures());
     let (Some(left_figures), Some(right_figures)) = figures else {
-        return html! { p { "One of the two rockets cannot be drawn." } };
+        return html! { p { (words::charts_no_pair()) } };
     };
-    let caption = |trial: &Trial| format!("Trial {}", trial.id());
+    let caption = |trial: &Trial| words::compare_trial(number(trial.id()));
     let (left_caption, right_caption) = (caption(left), caption(right));
     let scene = pair(
         (left.design(), left_figures, &left_caption),
@@ -148,8 +165,8 @@ fn side_by_side(state: &State) -> Markup {
         @if let Some(scene) = scene {
             figure class="nb__chart" id="nb-pair-figure" {
                 figcaption {
-                    h3 { (left_caption) " and " (right_caption) ", side by side" }
-                    p class="nb__hint" { "Both as worked out" (separations(state, [left, right])) "." }
+                    h3 { (words::charts_pair(number(left.id()), number(right.id()))) }
+                    p class="nb__hint" { (separations(state, [left, right])) }
                 }
                 (PreEscaped(svg_document(&scene, None)))
             }
@@ -159,15 +176,19 @@ fn side_by_side(state: &State) -> Markup {
 
 /// What was measured of two trials that are drawn as computed.
 fn separations(state: &State, trials: [&Trial; 2]) -> String {
-    let mut words = String::new();
-    for trial in trials {
-        let length = trial.design().length_mm();
-        if let Some(value) = trial.measured.separation_mm(length) {
-            words +=
-                &format!("; trial {} measured: {}", trial.id(), measured(state, value));
+    let found = trials.map(|trial| {
+        let value = trial.measured.separation_mm(trial.design().length_mm())?;
+        Some((number(trial.id()), measured(state, value)))
+    });
+    match found {
+        [Some((left, a)), Some((right, b))] => {
+            words::charts_pair_both(left, &a, right, &b)
         }
+        [Some((trial, value)), None] | [None, Some((trial, value))] => {
+            words::charts_pair_one(trial, &value)
+        }
+        [None, None] => words::charts_pair_neither().into(),
     }
-    words
 }
 
 #[cfg(test)]

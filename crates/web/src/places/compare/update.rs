@@ -1,11 +1,12 @@
 //! What a message does where trials are compared.
 
-use noseward_lesson::{NotebookError, Trial};
+use noseward_lesson::Trial;
+use noseward_words as words;
 
 use super::CompareMsg;
 use crate::app::{Effect, Place, State, go_to};
 use crate::notebook::{NotebookField, begun_trial, full, open_trial, say, written};
-use crate::places::sentence;
+use crate::places::labels::{self, number};
 
 /// What a message does.
 pub(crate) fn update(state: &mut State, msg: CompareMsg) -> Vec<Effect> {
@@ -57,8 +58,7 @@ fn delete(state: &mut State, id: u16) -> Vec<Effect> {
     if !state.desk.notebook.delete(id) {
         return Vec::new();
     }
-    let words = format!("Trial {id} is deleted. It can be brought back below.");
-    let mut effects = say(state, false, words);
+    let mut effects = say(state, false, words::compare_is_deleted(number(id)));
     effects.extend(written(state));
     effects.push(Effect::Focus(format!("nb-restore:{id}")));
     effects
@@ -71,24 +71,25 @@ fn restore(state: &mut State, id: u16) -> Vec<Effect> {
     let record = state.record();
     let notebook = &mut state.desk.notebook;
     let is_here = |trial: &Trial| trial.record() == record;
-    let words = if notebook.in_hand().is_none() && notebook.trial(id).is_some_and(is_here)
+    let said = if notebook.in_hand().is_none() && notebook.trial(id).is_some_and(is_here)
     {
         notebook.take_in_hand(id);
-        format!("Trial {id} is back, and in hand.")
+        words::compare_is_back(number(id))
     } else {
-        format!("Trial {id} is back. Open it to go on with it.")
+        words::compare_is_back_closed(number(id))
     };
-    let mut effects = say(state, false, words);
+    let mut effects = say(state, false, said);
     effects.extend(written(state));
     effects.push(Effect::Focus(format!("nb-open:{id}")));
     effects
 }
 
 fn shift(state: &mut State, id: u16, to_front: bool) -> Vec<Effect> {
-    let (end, button) = if to_front { ("first", "nb-up") } else { ("last", "nb-down") };
     if !state.desk.notebook.shift(id, to_front) {
-        return say(state, false, format!("Trial {id} is the {end} one already."));
+        let end = if to_front { words::compare_is_first } else { words::compare_is_last };
+        return say(state, false, end(number(id)));
     }
+    let button = if to_front { "nb-up" } else { "nb-down" };
     let mut effects = written(state);
     effects.push(Effect::Focus(format!("{button}:{id}")));
     effects
@@ -98,9 +99,9 @@ fn add_plan(state: &mut State) -> Vec<Effect> {
     let plan = state.desk.look.plan.clone();
     if !state.desk.notebook.add_plan(&plan) {
         return if plan.trim().is_empty() {
-            say(state, true, "First write what you will try.")
+            say(state, true, words::compare_write_first())
         } else {
-            say(state, true, sentence(&NotebookError::TooManyPlans.to_string()))
+            say(state, true, labels::room_for_plans())
         };
     }
     state.desk.look.plan.clear();

@@ -2,6 +2,7 @@
 
 use noseward_lesson::{BOX_CHARS, Sentences, Statement};
 use noseward_stability::cleaned_lines;
+use noseward_words as words;
 
 use super::ConcludeMsg;
 use crate::app::{Effect, State};
@@ -21,14 +22,10 @@ fn use_sentence(state: &mut State, statement: Statement, place: usize) -> Vec<Ef
     let Some(sentence) = offered.get(place) else { return Vec::new() };
     let text = notebook.conclusion.text(statement);
     if text.contains(sentence.as_str()) {
-        return say(state, false, "That sentence is there already.");
+        return say(state, false, words::conclude_there_already());
     }
     if text.chars().count() + sentence.chars().count() >= BOX_CHARS {
-        return say(
-            state,
-            true,
-            "There is no room for that sentence: shorten the text first.",
-        );
+        return say(state, true, words::conclude_no_room());
     }
     let gap = if text.is_empty() || text.ends_with(['\n', ' ']) { "" } else { "\n" };
     let text = format!("{text}{gap}{sentence}");

@@ -3,11 +3,13 @@
 use maud::{Markup, PreEscaped, html};
 use noseward_lesson::Trial;
 use noseward_link::{self as link, ResultCode};
+use noseward_words as words;
 
 use super::share::code_rows;
 use crate::app::State;
 use crate::notebook::contents;
-use crate::places::form::{button, measured, mm, more};
+use crate::places::form::{button, measured, mm, more, plain_button};
+use crate::places::labels::{self, number};
 
 /// The code of one trial's result.
 pub(crate) fn result_code(state: &State, id: u16) -> Option<String> {
@@ -19,39 +21,34 @@ pub(crate) fn result_code(state: &State, id: u16) -> Option<String> {
 
 /// One result in words, for whoever opened its code.
 pub(crate) fn result_words(state: &State, result: &ResultCode) -> String {
-    let mut words =
-        format!("This is the result of {}, trial {}: ", result.group, result.trial);
+    let (group, trial) = (labels::group(result.group), number(result.trial));
     let at = |mm: f64| measured(state, mm);
-    match (result.mass, result.pressure, result.model) {
-        (Some(mass), Some(pressure), _) => {
-            words += &format!(
-                "centre of mass {}, centre of pressure {}, separation {} (measured). ",
-                at(mass.middle_mm),
-                at(pressure.middle_mm),
-                at(pressure.middle_mm - mass.middle_mm)
-            );
-        }
+    let mut said = vec![match (result.mass, result.pressure, result.model) {
+        (Some(mass), Some(pressure), _) => words::result_measured(
+            &group,
+            trial,
+            &at(mass.middle_mm),
+            &at(pressure.middle_mm),
+            &at(pressure.middle_mm - mass.middle_mm),
+        ),
         (_, _, Some(model)) => {
-            words += &format!(
-                "separation {} (worked out). ",
-                mm(state, model.pressure_point_mm - model.mass_point_mm)
-            );
+            let separation_mm = model.pressure_point_mm - model.mass_point_mm;
+            words::result_worked_out(&group, trial, &mm(state, separation_mm))
         }
-        _ => {}
-    }
+        _ => words::result_of(&group, trial),
+    }];
     if let Some(predicted) = result.predicted {
-        words += &format!("Predicted: {}. ", predicted.outcome.label());
+        said.push(words::result_predicted(&labels::outcome(predicted.outcome)));
     }
-    let seen: Vec<&str> = result.outcomes.iter().map(|outcome| outcome.label()).collect();
-    if seen.is_empty() {
-        words += "Not swung.";
+    said.push(if result.outcomes.is_empty() {
+        words::result_not_swung().into()
     } else {
-        words += &format!("Seen: {}.", seen.join("; "));
-    }
+        words::result_seen(&labels::outcomes(&result.outcomes))
+    });
     if result.altered {
-        words += " Something in it was changed by hand, outside of the page.";
+        said.push(words::result_altered().into());
     }
-    words
+    said.join(" ")
 }
 
 pub(crate) fn out(state: &State) -> Markup {
@@ -59,38 +56,34 @@ pub(crate) fn out(state: &State) -> Markup {
     if notebook.is_blank() {
         return html! {};
     }
-    let words = |text: &str| html! { (text) };
     let shows = state.desk.look.shows_symbols;
     html! {
         section class="card card--place" aria-labelledby="out-title" {
-        h3 id="out-title" { "The notebook of " (notebook.group) ", with the rocket" }
+        h3 id="out-title" { (words::hand_in_notebook_of(&labels::group(notebook.group))) }
         div class="nb__row" {
             button type="button" class="button button--main" id="nb-save" data-action="nb-save"
-                data-target="" { "Save the notebook as a file" }
-            (button("nb-copy-link", "", false, &words("Copy a link to all of it")))
-            (button("print-notebook", "", false, &words("Print the notebook")))
+                data-target="" { (words::hand_in_save()) }
+            (plain_button("nb-copy-link", false, words::hand_in_copy_link()))
+            (plain_button("print-notebook", false, words::hand_in_print()))
         }
-        p class="nb__hint" {
-            "File and link open again under “a link, code or file”. They hold the group’s colour and number, and "
-            "what you wrote."
-        }
+        p class="nb__hint" { (words::hand_in_what_is_in_it()) }
         (more(
             "out-tables",
-            &words("For a spreadsheet, or as plain text"),
+            &html! { (words::hand_in_tables()) },
             &html! {
                 div class="nb__row" {
-                    (button("nb-csv-point", "", false, &words("Table as a file, 12.5 with a point")))
-                    (button("nb-csv-comma", "", false, &words("Table as a file, 12,5 with a comma")))
-                    (button("nb-copy-table", "", false, &words("Copy the table, with points")))
-                    (button("nb-copy-table-comma", "", false, &words("Copy the table, with commas")))
-                    (button("nb-text", "", false, &words("Plain text")))
+                    (plain_button("nb-csv-point", false, words::hand_in_table_point()))
+                    (plain_button("nb-csv-comma", false, words::hand_in_table_comma()))
+                    (plain_button("nb-copy-table", false, words::hand_in_copy_table_point()))
+                    (plain_button("nb-copy-table-comma", false, words::hand_in_copy_table_comma()))
+                    (plain_button("nb-text", false, words::hand_in_plain_text()))
                 }
             },
         ))
         @if let Some(trial) = notebook.in_hand() { (result(state, trial)) }
         button type="button" class="button" id="nb-symbols" data-action="nb-symbols"
             aria-expanded=(if shows { "true" } else { "false" }) {
-            @if shows { "Hide the QR symbols" } @else { "QR symbols, and the whole notebook as codes" }
+            @if shows { (words::hand_in_hide_symbols()) } @else { (words::hand_in_show_symbols()) }
         }
         @if shows { (symbols(state)) }
         }
@@ -104,14 +97,14 @@ fn result(state: &State, trial: &Trial) -> Markup {
     html! {
         @if let Some(code) = result_code(state, id) {
             div class="nb__result" {
-                p { "The result of trial " (id) " as a short code: numbers and the group’s label, no words" }
+                p { (words::hand_in_result(number(id))) }
                 @if state.desk.look.shows_symbols {
                     @if let Some(symbol) = noseward_drawing::qr(None, &code) {
                         div class="share__symbol" { (PreEscaped(symbol)) }
                     }
                 }
-                (code_rows(&code, &format!("The code of trial {id}")))
-                (button("nb-copy-result", &id.to_string(), true, &html! { "Copy this code" }))
+                (code_rows(&code, &words::hand_in_code_of(number(id))))
+                (button("nb-copy-result", &id.to_string(), true, &html! { (words::hand_in_copy_code()) }))
             }
         }
     }
@@ -120,21 +113,18 @@ fn result(state: &State, trial: &Trial) -> Markup {
 /// The parts of the whole notebook.
 fn symbols(state: &State) -> Markup {
     let Some(parts) = link::notebook_parts(&contents(state)) else {
-        return html! { p { "This notebook is too large for symbols. Save it as a file." } };
+        return html! { p { (words::hand_in_too_large()) } };
     };
     html! {
-        p class="nb__hint" {
-            "Read all of them with a phone, in any order, and paste the texts under “a link, code or file”; or type them. "
-            "The page says which are missing."
-        }
+        p class="nb__hint" { (words::hand_in_read_all()) }
         ol class="nb__symbols" {
             @for (i, part) in parts.iter().enumerate() {
                 li {
-                    p { "Part " (i + 1) " of " (parts.len()) }
+                    p { (words::hand_in_part_of((i + 1).into(), parts.len().into())) }
                     @if let Some(symbol) = noseward_drawing::qr(None, part) {
                         div class="share__symbol" { (PreEscaped(symbol)) }
                     }
-                    (code_rows(part, &format!("Part {}", i + 1)))
+                    (code_rows(part, &words::hand_in_part((i + 1).into())))
                 }
             }
         }

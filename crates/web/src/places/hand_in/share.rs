@@ -2,8 +2,10 @@
 
 use maud::{Markup, PreEscaped, html};
 use noseward_link as link;
+use noseward_words as words;
 
 use crate::app::State;
+use crate::places::form::told;
 
 /// Link, code, symbol, file, paper.
 pub(crate) fn panel(state: &State) -> Markup {
@@ -14,26 +16,23 @@ pub(crate) fn panel(state: &State) -> Markup {
     let link = state.address.as_ref().map(|at| format!("{at}#{}", link::hash(&record)));
     html! {
         div class="share__buttons" {
-            button type="button" class="button" id="print-too" data-action="print" { "Print the rocket" }
+            button type="button" class="button" id="print-too" data-action="print" { (words::share_print()) }
             button type="button" class="button" id="save-too" data-action="save-rocket" {
-                "Save the rocket as a file"
+                (words::share_save())
             }
         }
-        p class="menu__title" { "A code to write down, and to type where a link is opened" }
-        (code_rows(code, "The code"))
-        p class="share__hint" {
-            "Capital letters or small, spaces or none: all the same; leave out the numbers \
-             of the rows. The last character of each row finds slips."
-        }
+        p class="menu__title" { (words::share_code_title()) }
+        (code_rows(code, &words::share_code()))
+        p class="share__hint" { (words::share_code_hint()) }
         @if let Some(symbol) = symbol {
             p class="menu__title" {
-                @if link.is_some() { "Or point a phone or tablet at this" }
-                @else { "Or read the code with a phone" }
+                @if link.is_some() { (words::share_point_at_link()) }
+                @else { (words::share_point_at_code()) }
             }
             div class="share__symbol" { (symbol) }
         }
         @if let Some(link) = &link {
-            p class="menu__title" { label for="share-link" { "The link" } }
+            p class="menu__title" { label for="share-link" { (words::share_link()) } }
             input class="notice__link" id="share-link" type="text" readonly
                 value=(link);
         }
@@ -49,17 +48,10 @@ pub(crate) fn handout(state: &State) -> Markup {
     html! {
         @if let Some(symbol) = symbol { (symbol) }
         div {
-            p {
-                strong { "To open this rocket again: " }
-                @if is_served {
-                    "point a phone at the symbol, or open Noseward and type this code \
-                     under “a link, code or file”."
-                } @else {
-                    "open Noseward and type this code under “a link, code or file”."
-                }
-            }
-            (code_rows(code, "The code"))
-            p { "A good separation is not permission to swing or launch." }
+            @let again = if is_served { words::share_open_again() } else { words::share_open_again_typed() };
+            p { (told(again)) }
+            (code_rows(code, &words::share_code()))
+            p { (words::share_no_permission()) }
         }
     }
 }

@@ -1,6 +1,7 @@
 //! What a message does where a notebook is handed in.
 
 use noseward_link::{self as link, Format};
+use noseward_words as words;
 
 use super::HandInMsg;
 use super::out::result_code;
@@ -56,12 +57,7 @@ pub(crate) fn copy_link(state: &mut State) -> Vec<Effect> {
         None => {
             let text = state.link_to(&link::hash(&state.record()));
             let mut effects = vec![Effect::Copy { text, is_link: true }];
-            effects.extend(say(
-                state,
-                true,
-                "This notebook does not fit into a link. The link holds the rocket \
-                 alone: save the notebook as a file.",
-            ));
+            effects.extend(say(state, true, words::hand_in_no_link()));
             effects
         }
     }
@@ -95,11 +91,7 @@ fn download(
     text: impl Fn(&State) -> String,
 ) -> Vec<Effect> {
     let text = text(state);
-    let mut effects = say(
-        state,
-        false,
-        format!("Saved as {name}, if this computer allows downloads. Look in Downloads."),
-    );
+    let mut effects = say(state, false, words::hand_in_saved(&name));
     effects.insert(0, Effect::Download { name, text });
     effects
 }

@@ -1,182 +1,175 @@
 //! What this computer allows, and what to do about each thing that it does not.
 
-use maud::{Markup, html};
+use maud::{Markup, Render, html};
+use noseward_words::{self as words, Text};
 
 use crate::app::{Capability, CapabilityProbe, Computer, Keeping, State};
+use crate::places::form::heads;
+use crate::shell::marked::marked;
 
 /// The least width in pixels for which the page is made.
 const LEAST_WIDTH_PX: u32 = 320;
 
 /// The list.
 pub(crate) fn computer(state: &State) -> Markup {
+    const HEADS: [Text; 3] =
+        [words::computer_what(), words::computer_here(), words::computer_to_do()];
     let computer = &state.computer;
     html! {
         table class="table table--words" {
-            caption { "What this computer allows, and what to do where it does not" }
+            caption { (words::computer_caption()) }
             thead { tr {
-                th scope="col" { "What" }
-                th scope="col" { "Here" }
-                th scope="col" { "What to do" }
+                (heads(&HEADS))
             } }
             tbody {
                 (keeping(state))
                 (offline(state))
-                (way(computer, Capability::Copy, "Copying the link", "Works: Copy link, under More.",
-                    "Under Hand in, select the link and press Ctrl and C, write down the \
-                     code, or point a phone at the QR symbol."))
-                (way(computer, Capability::Save, "Saving files", "Works: Save as a file, under More.",
-                    "Use the link, or write down the code under Hand in."))
-                (way(computer, Capability::Pick, "Opening files", "Works: “a link, code or file”, under Rocket.",
-                    "Open the file in a text editor, copy all of it and paste it under \
-                     “a link, code or file”. Or type its code there."))
-                (way(computer, Capability::Print, "Printing", "Works: Print, under More and Hand in.",
-                    "Draw from the table of numbers under Why?, or open the link on a computer with a \
-                     printer."))
-                (row("Camera", "Not used", html! {
-                    "This page never asks for the camera. A phone reads the QR symbol with \
-                     its own camera."
-                }))
+                @for capability in [Capability::Copy, Capability::Save, Capability::Pick, Capability::Print] {
+                    (way(computer, capability))
+                }
+                (row(words::computer_camera(), &words::computer_not_used(), words::computer_camera_to_do()))
                 (frame(state))
                 (window(computer))
             }
         }
-        p {
-            "If none of these works, one way is left: write the code under Hand in on paper, \
-             and type it under “a link, code or file” on another computer."
-        }
+        p { (words::computer_one_way_left()) }
     }
 }
 
-fn row(what: &str, here: &str, to_do: Markup) -> Markup {
+fn row(what: Text, here: &str, to_do: impl Render) -> Markup {
     html! { tr { th scope="row" { (what) } td { (here) } td { (to_do) } } }
 }
 
 fn keeping(state: &State) -> Markup {
     let (here, to_do) = match state.keeping {
-        Keeping::Blocked => (
-            "Barred",
-            "Copy the link, save a file or write down the code before you close the page.",
-        ),
-        _ if state.refused => (
-            "Refused",
-            "The browser’s room for this page may be full. The page tries again at each change; \
-             until then save a file or copy the link. Deleting notebooks you no longer need \
-             makes room.",
-        ),
-        _ => (
-            "Allowed",
-            "It lasts until you sign out or the browser’s data are cleared: some schools do \
-             that every day. Copy the link to be sure.",
-        ),
+        Keeping::Blocked => {
+            (words::computer_is_barred(), words::computer_keeping_barred())
+        }
+        _ if state.refused => {
+            (words::computer_is_refused(), words::computer_keeping_refused())
+        }
+        _ => (words::computer_is_allowed(), words::computer_keeping_allowed()),
     };
-    row("Keeping your rocket", here, html! { (to_do) })
+    row(words::computer_keeping(), &here, to_do)
 }
 
 fn offline(state: &State) -> Markup {
     let (here, to_do) = match state.computer.offline {
-        Some(true) => {
-            ("Works", "This page opens here without a network, in this browser.")
-        }
+        Some(true) => (words::computer_works(), words::computer_offline_works()),
         Some(false) if state.address.is_none() => {
-            ("Works", "This page is a file: it needs no network.")
+            (words::computer_works(), words::computer_offline_file())
         }
-        Some(false) => (
-            "Barred",
-            "Keep the page open, or get it as one file (at the foot of the page).",
-        ),
-        None => (
-            "Not yet",
-            "The browser is still storing the page. If this does not change, get it as one \
-             file (at the foot of the page).",
-        ),
+        Some(false) => (words::computer_is_barred(), words::computer_offline_barred()),
+        None => (words::computer_not_yet(), words::computer_offline_not_yet()),
     };
-    row("Without a network", here, html! { (to_do) })
+    row(words::computer_offline(), &here, to_do)
 }
 
 fn frame(state: &State) -> Markup {
     if state.computer.framed {
         let own = noseward_link::hash(&state.record());
         row(
-            "In another page",
-            "Yes",
+            words::computer_frame(),
+            &words::computer_yes(),
             html! {
-                "This page stands inside another one, which may keep it from storing, saving \
-                 and printing. "
+                (words::computer_framed()) " "
                 @if let Some(address) = &state.address {
-                    a id="own-tab" href=(format!("{address}#{own}")) target="_blank"
-                        rel="noopener" { "Open it in its own tab" }
-                    ", or copy the link and open that."
+                    (marked(&words::computer_own_tab(), &|_, run| html! {
+                        a id="own-tab" href=(format!("{address}#{own}")) target="_blank"
+                            rel="noopener" { (run) }
+                    }))
                 }
             },
         )
     } else {
-        row("In another page", "No", html! { "Nothing to do." })
+        row(
+            words::computer_frame(),
+            &words::computer_no(),
+            words::computer_nothing_to_do(),
+        )
     }
 }
 
 fn window(computer: &Computer) -> Markup {
     let (width, height) = computer.window_px;
-    let here = format!("{width} by {height}");
-    row(
-        "Window",
-        &here,
-        html! {
-            @if width < LEAST_WIDTH_PX {
-                "Narrower than this page is made for: make the window wider or the text smaller."
-            } @else {
-                "Wide enough."
-            }
-        },
-    )
+    let here = words::computer_window_size(&width.to_string(), &height.to_string());
+    let to_do = if width < LEAST_WIDTH_PX {
+        words::computer_narrow()
+    } else {
+        words::computer_wide_enough()
+    };
+    row(words::computer_window(), &here, to_do)
 }
 
 /// Something that only a trial can tell.
-fn way(
-    computer: &Computer,
-    way: Capability,
-    what: &str,
-    works: &str,
-    barred: &str,
-) -> Markup {
+fn way(computer: &Computer, way: Capability) -> Markup {
+    let [what, works, barred, question, about] = words_for(way);
     let trial = computer.trial(way);
     let here = match trial {
-        CapabilityProbe::Open => "Not tried",
-        CapabilityProbe::Asking => "Trying",
-        CapabilityProbe::Works => "Works",
-        CapabilityProbe::Barred => "Barred",
+        CapabilityProbe::Open => words::computer_not_tried(),
+        CapabilityProbe::Asking => words::computer_trying(),
+        CapabilityProbe::Works => words::computer_works(),
+        CapabilityProbe::Barred => words::computer_is_barred(),
     };
+    let answer = |action, label| answer(action, way, label, about);
     row(
         what,
-        here,
+        &here,
         html! {
             @match trial {
                 CapabilityProbe::Works => { (works) }
                 CapabilityProbe::Barred => { (barred) }
-                CapabilityProbe::Open => { (answer("try", way, "Try it")) }
+                CapabilityProbe::Open => { (answer("try", words::computer_try())) }
                 CapabilityProbe::Asking => {
-                    (question(way)) " "
-                    (answer("works", way, "Yes")) " "
-                    (answer("barred", way, "No"))
+                    (question) " "
+                    (answer("works", words::computer_yes())) " "
+                    (answer("barred", words::computer_no()))
                 }
             }
         },
     )
 }
 
-fn question(way: Capability) -> &'static str {
+/// What it is, what to do where it works and where it is barred, the question that only a
+/// person can answer, and what its buttons are about.
+fn words_for(way: Capability) -> [Text; 5] {
     match way {
-        Capability::Copy => "Did the browser let the page copy?",
-        Capability::Save => "Did a file named noseward-try.txt arrive?",
-        Capability::Pick => "Did a window for choosing a file open? (Close it again.)",
-        Capability::Print => "Did a window for printing open? (Close it again.)",
+        Capability::Copy => [
+            words::computer_copy(),
+            words::computer_copy_works(),
+            words::computer_copy_barred(),
+            words::computer_asks_copy(),
+            words::computer_about_copy(),
+        ],
+        Capability::Save => [
+            words::computer_save(),
+            words::computer_save_works(),
+            words::computer_save_barred(),
+            words::computer_asks_save(),
+            words::computer_about_save(),
+        ],
+        Capability::Pick => [
+            words::computer_pick(),
+            words::computer_pick_works(),
+            words::computer_pick_barred(),
+            words::computer_asks_pick(),
+            words::computer_about_pick(),
+        ],
+        Capability::Print => [
+            words::computer_print(),
+            words::computer_print_works(),
+            words::computer_print_barred(),
+            words::computer_asks_print(),
+            words::computer_about_print(),
+        ],
     }
 }
 
-fn answer(action: &str, way: Capability, label: &str) -> Markup {
+fn answer(action: &str, way: Capability, label: Text, about: Text) -> Markup {
     html! {
         button type="button" class="button button--small" id=(format!("{action}:{}", way.name()))
             data-action=(action) data-target=(way.name()) {
-            (label) span class="visually-hidden" { ": " (way.name()) }
+            (label) span class="visually-hidden" { ": " (about) }
         }
     }
 }

@@ -2,10 +2,12 @@
 
 use maud::{Markup, html};
 use noseward_lesson::{Level, Support, Telling};
+use noseward_words as words;
 
 use crate::app::State;
 use crate::notebook::NotebookField;
-use crate::places::form::{button, choice};
+use crate::places::form::{choice, plain_button};
+use crate::places::labels;
 use crate::shell::pressed;
 
 /// The settings of the open notebook, and deleting it.
@@ -14,41 +16,39 @@ pub(crate) fn settings(state: &State) -> Markup {
     let levels: Vec<_> = Level::ALL
         .into_iter()
         .enumerate()
-        .map(|(i, l)| (i.to_string(), l.label().to_owned(), l == notebook.level))
+        .map(|(i, l)| (i.to_string(), labels::level(l).into(), l == notebook.level))
         .collect();
     let supports: Vec<_> = Support::ALL
         .into_iter()
         .enumerate()
-        .map(|(i, s)| (i.to_string(), s.label().to_owned(), s == notebook.support))
+        .map(|(i, s)| (i.to_string(), labels::support(s).into(), s == notebook.support))
         .collect();
     let tellings: Vec<_> = Telling::ALL
         .into_iter()
         .enumerate()
-        .map(|(i, t)| (i.to_string(), t.label().to_owned(), t == notebook.telling))
+        .map(|(i, t)| (i.to_string(), labels::telling(t).into(), t == notebook.telling))
         .collect();
+    let group = labels::group(notebook.group);
     html! {
         section class="card card--place" aria-labelledby="settings-title" {
-            h3 id="settings-title" { "The lesson of " (notebook.group) }
+            h3 id="settings-title" { (words::lead_lesson_of(&group)) }
             div class="nb__row" {
-                (choice(NotebookField::Level, &html! { "Detail" }, &levels))
-                (choice(NotebookField::Support, &html! { "Help with the conclusion" }, &supports))
+                (choice(NotebookField::Level, &html! { (words::lead_detail()) }, &levels))
+                (choice(NotebookField::Support, &html! { (words::lead_help()) }, &supports))
             }
-            div class="nb__row" { (choice(NotebookField::Telling, &html! { "What is told when" }, &tellings)) }
+            div class="nb__row" { (choice(NotebookField::Telling, &html! { (words::lead_telling()) }, &tellings)) }
             div class="nb__row" {
                 button type="button" class="button button--small" id="nb-allow" data-action="nb-allow"
-                    aria-pressed=(pressed(notebook.allows_two_changes)) { "Allow two changes at once" }
+                    aria-pressed=(pressed(notebook.allows_two_changes)) { (words::lead_allow_two()) }
             }
-            p class="nb__hint" {
-                "Changing these loses nothing. Ages are a guide; the readings are the same at every \
-                 level. They go along in the link of the notebook."
-            }
+            p class="nb__hint" { (words::lead_loses_nothing()) }
             div class="nb__row" {
                 @if state.desk.look.asks_to_delete {
-                    span { "Delete the notebook of " (notebook.group) " from this computer? It cannot be brought back." }
-                    (button("nb-delete-now", "", true, &html! { "Delete it" }))
-                    (button("nb-keep-it", "", true, &html! { "Keep it" }))
+                    span { (words::lead_delete_asks(&group)) }
+                    (plain_button("nb-delete-now", true, words::lead_delete_now()))
+                    (plain_button("nb-keep-it", true, words::lead_keep()))
                 } @else {
-                    (button("nb-ask-delete", "", true, &html! { "Delete this notebook" }))
+                    (plain_button("nb-ask-delete", true, words::lead_delete()))
                 }
             }
         }

@@ -1,10 +1,12 @@
 //! What a message does where a group predicts.
 
 use noseward_lesson::same_build;
+use noseward_words as words;
 
 use super::PredictMsg;
 use crate::app::{Effect, State};
 use crate::notebook::{NotebookField, begin_if_needed, full, onto_page, say, written};
+use crate::places::labels::number;
 
 /// What a message does.
 pub(crate) fn update(state: &mut State, msg: PredictMsg) -> Vec<Effect> {
@@ -32,34 +34,24 @@ fn lock(state: &mut State) -> Vec<Effect> {
     let Some(trial) = state.desk.notebook.in_hand() else { return Vec::new() };
     let (id, was_locked) = (trial.id(), trial.is_locked());
     if trial.draft.outcome.is_none() {
-        return say(
-            state,
-            true,
-            "First choose what the rocket will do. Then lock the prediction.",
-        );
+        return say(state, true, words::predict_first_choose());
     }
     let wordless = trial.draft.because.trim().is_empty();
     let mut asks = Vec::new();
     if wordless {
-        asks.push(
-            "Why do you think so? Even a guess has a reason: write it down.".to_owned(),
-        );
+        asks.push(words::predict_why().into());
     }
     let notebook = &state.desk.notebook;
     if let Some(before) = notebook.baseline_of(trial).filter(|_| !was_locked) {
         match notebook.changes_of(trial).len() {
-            0 => asks.push(format!("Nothing has changed since trial {}.", before.id())),
+            0 => asks.push(words::trial_unchanged(number(before.id()))),
             1 => {}
             _ if notebook.allows_two_changes => {}
-            _ => asks.push(format!(
-                "More than one thing has changed since trial {}: afterwards nobody can \
-                 tell which of them did it. Above you can take one back.",
-                before.id()
-            )),
+            _ => asks.push(words::predict_several_changes(number(before.id()))),
         }
     }
     if !asks.is_empty() && state.desk.look.nudge.is_none() {
-        asks.push("Or press again to lock it as it is.".to_owned());
+        asks.push(words::predict_or_again().into());
         state.desk.look.nudge = Some(asks.join(" "));
         let mut effects = vec![Effect::Redraw];
         if wordless {
@@ -73,14 +65,11 @@ fn lock(state: &mut State) -> Vec<Effect> {
         state.desk.notebook.follow(&state.record());
     }
     if !state.desk.notebook.lock(id) {
-        return say(state, false, "That is what you predicted already.");
+        return say(state, false, words::predict_already());
     }
-    let words = if was_locked {
-        "Your new prediction stands beside the first one."
-    } else {
-        "Locked. Next: the cards, with the adult."
-    };
-    let mut effects = say(state, false, words);
+    let said =
+        if was_locked { words::predict_beside() } else { words::predict_now_cards() };
+    let mut effects = say(state, false, said);
     effects.extend(written(state));
     let next = if was_locked { "nb-lock" } else { "next" };
     effects.push(Effect::Focus(next.into()));

@@ -3,8 +3,10 @@
 use noseward_lesson::{Swings, Trial, same_build};
 use noseward_stability::{
     Design, Figures, Quantity, Settling, Shares, SmallerSpace, Space, Starts, Swing,
-    SwingDraws, SwingField, SwingLimit, SwingSetup, Trajectory, trimmed,
+    SwingDraws, SwingField, SwingLimit, SwingProblem, SwingSetup, Trajectory, UnitSystem,
+    Units, trimmed,
 };
+use noseward_words::{self as words, Number, Setup};
 
 use crate::app::{Draft, Effect, State, Unreadable, call, read_number};
 use crate::later::Ask;
@@ -180,6 +182,16 @@ impl SwingState {
     }
 }
 
+/// A value of the setup with its unit, to the digits that matter.
+pub(super) fn written(field: SwingField, value: f64, units: Units) -> String {
+    match (field, units.system) {
+        (SwingField::Turns, _) => words::swing_turns_a_second(Number::trimmed(value, 2)),
+        (SwingField::AirDensity, _) => format!("{} kg/m³", Number::trimmed(value, 3)),
+        (_, UnitSystem::Metric) => format!("{} m", Number::trimmed(value, 2)),
+        (_, UnitSystem::Inch) => units.length(value * 1000.0),
+    }
+}
+
 impl State {
     /// What stands in a field of the bench.
     pub(crate) fn setup_text(&self, field: SetupField) -> String {
@@ -199,28 +211,31 @@ impl State {
     /// What is wrong in a field of the bench, if anything is.
     pub(crate) fn setup_fault(&self, field: SetupField) -> Option<String> {
         if let Some(draft) = self.swing.draft(field) {
-            return Some(match &draft.why {
-                Unreadable::Ambiguous { small, large } => {
-                    format!("Is that {small} or {large}?")
+            return Some(match (&draft.why, field) {
+                (Unreadable::Ambiguous { small, large }, _) => {
+                    words::swing_ambiguous(small, large)
                 }
-                _ if field == SetupField::Start => {
-                    "This needs an angle from 0 to 180 degrees.".into()
-                }
-                _ => {
-                    let example = match field {
-                        SetupField::Setup(SwingField::String) => "1.5 or 150 cm",
-                        SetupField::Setup(SwingField::Arm) => "0.7 or 70 cm",
-                        SetupField::Setup(SwingField::AirDensity) => "1.2",
-                        _ => "1",
-                    };
-                    format!("I cannot read this. Type, for example, {example}.")
-                }
+                (_, SetupField::Start) => words::swing_needs_angle().into(),
+                (_, SetupField::Setup(field)) => words::swing_unreadable(match field {
+                    SwingField::String => Setup::String,
+                    SwingField::Arm => Setup::Arm,
+                    SwingField::AirDensity => Setup::Density,
+                    SwingField::Turns => Setup::Turns,
+                }),
             });
         }
         let SetupField::Setup(field) = field else { return None };
         let faults = self.swings.setup.faults();
         let fault = faults.into_iter().find(|fault| fault.field == field)?;
-        Some(fault.sentence(self.units))
+        let written = |value| written(field, value, self.units);
+        Some(match fault.problem {
+            SwingProblem::NotANumber => words::swing_no_number().into(),
+            SwingProblem::OutOfBounds { least, most } => {
+                words::swing_out_of_bounds(&written(least), &written(most))
+            }
+            SwingProblem::HangsDown => words::swing_hangs_down().into(),
+            SwingProblem::TooSlow => words::swing_too_slow().into(),
+        })
     }
 
     fn swings_of(&self) -> Owner {

@@ -2,6 +2,7 @@
 
 use noseward_lesson::Trial;
 use noseward_stability::trimmed;
+use noseward_words as words;
 
 use super::SwingMsg;
 use super::model::{SPACE_CARD, STARTS_IN_SLICE, STEP_S, SWINGS_IN_SLICE, SetupField};
@@ -79,11 +80,9 @@ pub(crate) fn update(state: &mut State, msg: SwingMsg) -> Vec<Effect> {
             state.swing.card = if waits { SPACE_CARD } else { card };
             vec![Effect::Redraw, Effect::Focus("swing-card".into())]
         }
-        SwingMsg::SpaceChecked(true) if state.space_needed().is_none() => say(
-            state,
-            true,
-            "How much space it needs can’t be worked out yet: first put right what is marked.",
-        ),
+        SwingMsg::SpaceChecked(true) if state.space_needed().is_none() => {
+            say(state, true, words::swing_space_unknown())
+        }
         SwingMsg::SpaceChecked(checked) => {
             state.swing.checked = state.space_needed().filter(|_| checked);
             redraw

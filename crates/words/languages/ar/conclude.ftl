@@ -1,0 +1,10 @@
+conclude-no-names = اكتبوا عن الصاروخ لا عن الأشخاص: دون أسماء.
+conclude-data = بياناتكم تحت «المقارنة».
+conclude-claim = الادّعاء: ماذا اكتشفتم؟
+conclude-evidence = الدليل: أيّ أرقام وتدويرات تُظهر ذلك؟
+conclude-reason = السبب: لماذا هو كذلك؟
+conclude-trust = الثقة: ما مدى تأكّدكم، ولماذا؟
+conclude-offered = جمل بأرقامكم أنتم
+conclude-use = استخدامها<aside>: { $sentence }</aside>
+conclude-there-already = هذه الجملة موجودة أصلاً.
+conclude-no-room = لا مكان لهذه الجملة: اختصروا النصّ أولاً.

@@ -1,0 +1,11 @@
+drawing-air-graphs = مركز الضغط وعزم الدوران مع زاوية الهواء
+drawing-from-nose = { $unit } من الأنف
+drawing-pressure = مركز الضغط
+drawing-mass = مركز الكتلة
+drawing-turns-nose = إلى أين يدير الهواء الأنف
+drawing-back = يعيده
+drawing-away = يبعده
+drawing-turned = الصاروخ مائلًا بهذه الزاوية والريح من اليسار
+drawing-push = أين يدفع الهواء كل جزء حين يطير الصاروخ مستقيمًا
+drawing-push-share = { $part }: { $share }٪
+drawing-push-other-way = { $part }: { $share }٪، في الاتجاه الآخر

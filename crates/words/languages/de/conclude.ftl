@@ -1,0 +1,10 @@
+conclude-no-names = Schreibt über die Rakete, nicht über Menschen: keine Namen.
+conclude-data = Eure Daten stehen unter „Vergleichen“.
+conclude-claim = Behauptung: Was habt ihr herausgefunden?
+conclude-evidence = Belege: Welche Zahlen und Schwünge zeigen es?
+conclude-reason = Begründung: Warum ist es so?
+conclude-trust = Vertrauen: Wie sicher seid ihr, und warum?
+conclude-offered = Sätze mit euren eigenen Zahlen
+conclude-use = Übernehmen<aside>: { $sentence }</aside>
+conclude-there-already = Dieser Satz steht schon da.
+conclude-no-room = Für diesen Satz ist kein Platz: Kürzt erst den Text.

@@ -1,0 +1,11 @@
+drawing-air-graphs = Druckpunkt und Drehmoment über dem Winkel der Luft
+drawing-from-nose = { $unit } ab Nase
+drawing-pressure = Druckpunkt
+drawing-mass = Schwerpunkt
+drawing-turns-nose = wohin die Luft die Nase dreht
+drawing-back = zurück
+drawing-away = weg
+drawing-turned = Die Rakete in diesen Winkel gedreht, der Wind kommt von links
+drawing-push = Wo die Luft auf jedes Teil drückt, wenn die Rakete gerade fliegt
+drawing-push-share = { $part }: { $share } %
+drawing-push-other-way = { $part }: { $share } %, andersherum

@@ -1,0 +1,1 @@
+swing-density = One cubic meter of air weighs

@@ -1,0 +1,1 @@
+compare-baseline = the first to compare with

@@ -1,0 +1,1 @@
+conclude-evidence = Evidence: which numbers and swings make you think so?
