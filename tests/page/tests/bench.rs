@@ -166,12 +166,14 @@ async fn memory(when: &str, page: &Page) -> Result<String> {
     page.cdp("HeapProfiler.collectGarbage", serde_json::json!({})).await?;
     let used = page.cdp("Runtime.getHeapUsage", serde_json::json!({})).await?;
     let part = |name: &str| used[name].as_f64().unwrap_or_default() / 1e6;
-    let (scripts, page_itself, buffers) =
-        (part("usedSize"), part("embedderHeapUsedSize"), part("backingStorageSize"));
+    let (scripts, document) = (part("usedSize"), part("embedderHeapUsedSize"));
+    // The heap does not count the module's own.
+    let module = "(await import('./noseward.js')).initSync().memory.buffer.byteLength";
+    let module = page.eval(module).await?.as_f64().unwrap_or_default() / 1e6;
     Ok(format!(
-        "memory {when}: {:.1} MB, of which scripts {scripts:.1}, the document \
-         {page_itself:.1}, buffers with the module's memory {buffers:.1}",
-        scripts + page_itself + buffers
+        "memory {when}: {:.1} MB, of which scripts {scripts:.1}, the document {document:.1}, \
+         the module {module:.1}",
+        scripts + document + module
     ))
 }
 
