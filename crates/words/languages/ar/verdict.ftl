@@ -1,8 +1,3 @@
-verdict-self-righting = يعتدل من تلقاء نفسه
-verdict-straight-start-only = عند الانطلاق المستقيم فقط
-verdict-broadside = عرضيّ
-verdict-swaps-ends = ينقلب طرفاه
-
 verdict-open = { $comes-out ->
     [self-righting] يعتدل من تلقاء نفسه؟
     [straight-start-only] عند الانطلاق المستقيم فقط؟

@@ -1,8 +1,3 @@
-verdict-self-righting = Richtet sich selbst auf
-verdict-straight-start-only = Nur bei geradem Start
-verdict-broadside = Quer
-verdict-swaps-ends = Dreht sich um
-
 verdict-open = { $comes-out ->
     [self-righting] Richtet sich selbst auf?
     [straight-start-only] Nur bei geradem Start?

@@ -1,7 +1,3 @@
-verdict-self-righting = Turns itself straight
-verdict-broadside = Sideways
-verdict-swaps-ends = Turns right round
-
 verdict-open = { $comes-out ->
     [self-righting] Turns itself straight?
     [straight-start-only] Straight start only?

@@ -1,14 +1,5 @@
 ## What the air will do, with how sure that is: in the strip below the drawing and in Why.
 
-# The name of an outcome. In a sentence the page writes it small.
-verdict-self-righting = Self-righting
-# The name of an outcome. In a sentence the page writes it small.
-verdict-straight-start-only = Straight start only
-# The name of an outcome. In a sentence the page writes it small.
-verdict-broadside = Broadside
-# The name of an outcome. In a sentence the page writes it small.
-verdict-swaps-ends = Swaps ends
-
 # An outcome, before it is known how sure it is.
 # $comes-out (self-righting | straight-start-only | at-an-angle | broadside | swaps-ends): the outcome
 verdict-open = { $comes-out ->
