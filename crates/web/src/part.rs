@@ -34,7 +34,7 @@ pub(crate) enum Part {
 }
 
 impl Part {
-    /// Every part.
+    /// Every part, in the order in which they are fetched ahead.
     pub(crate) const ALL: [Self; 11] = [
         Self::Notebook,
         Self::Certainty,
@@ -45,27 +45,10 @@ impl Part {
         Self::Compare,
         Self::Why,
         Self::HandIn,
-        Self::Lead,
-        Self::Files,
-    ];
-
-    /// Those of a lesson, in the order in which they are fetched ahead.
-    pub(crate) const PREFETCHED: [Self; 11] = [
-        Self::Notebook,
-        Self::Certainty,
-        Self::Measure,
-        Self::Trial,
-        Self::Swing,
-        Self::Motion,
-        Self::Compare,
-        Self::Why,
-        Self::HandIn,
         Self::Files,
         Self::Lead,
     ];
-}
 
-impl Part {
     /// What has to be here for it, itself included: what is kept on this computer is opened
     /// before anything else happens to a notebook, and a motion is one of the place Swing.
     pub(crate) fn needed(self) -> [Self; 3] {

@@ -38,14 +38,14 @@ impl Loading {
 
     /// Whether all that is fetched ahead is here.
     pub(crate) fn is_complete(&self) -> bool {
-        Part::PREFETCHED.into_iter().all(|part| self.is_here(part))
+        Part::ALL.into_iter().all(|part| self.is_here(part))
     }
 
     /// The part that is fetched when nothing else is to be done: one at a time, so that what
     /// somebody asks for meanwhile does not wait for long.
     fn next(&self) -> Option<Part> {
         let is_busy = self.0.contains(&Code::Loading);
-        let mut left = Part::PREFETCHED.into_iter();
+        let mut left = Part::ALL.into_iter();
         left.find(|part| self.of(*part) == Code::NotAsked).filter(|_| !is_busy)
     }
 }
