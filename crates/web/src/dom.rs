@@ -68,6 +68,8 @@ struct Page {
     frame: Frame,
     animation: Animation,
     keep_timer: Timer,
+    /// Whether something has another size than when it was measured.
+    measure_due: Cell<bool>,
     /// Whether something is to be kept as soon as it is this tab's turn.
     keep_due: Cell<bool>,
     /// The same of the units and the other choices of the view.
@@ -141,6 +143,7 @@ impl Page {
                 presses: RefCell::default(),
                 frame: Frame::new(window.clone(), call(Self::draw)),
                 animation: Animation::new(window.clone(), call(Self::tick)),
+                measure_due: Cell::new(false),
                 keep_due: Cell::new(false),
                 view_due: Cell::new(false),
                 keep_timer: Timer::new(window.clone(), call(Self::keep_now)),
@@ -267,6 +270,9 @@ impl Page {
 
     /// What a keystroke brings up to date: the drawing and what is told beside it.
     fn draw(self: &Rc<Self>) {
+        if self.measure_due.take() {
+            self.measure();
+        }
         report(self.draw_first());
         self.later_timer.restart(0);
         self.pause_timer.restart(PAUSE_MS);

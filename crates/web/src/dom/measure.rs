@@ -22,7 +22,10 @@ impl SizeWatch {
         let weak = Rc::downgrade(page);
         let closure = Closure::<dyn Fn()>::new(move || {
             if let Some(page) = weak.upgrade() {
-                page.measure();
+                // In the next frame: measuring now would lay the page out while the browser
+                // tells of sizes, and WebKit reports what changes by that as an error.
+                page.measure_due.set(true);
+                page.frame.request();
             }
         });
         let observer = ResizeObserver::new(closure.as_ref().unchecked_ref())?;
