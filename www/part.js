@@ -42,16 +42,22 @@ async function startPart(address) {
   for (const each of [module, ...modules]) await WebAssembly.instantiate(each, imports);
 }
 
-// A style sheet of the places. One that fails is taken out again.
+// A style sheet of the places, which is small: one that does not come before the line counts
+// as silent is given up like one that fails, and taken out again.
 function startSheet(address) {
   return new Promise((resolve, reject) => {
     const link = document.createElement('link');
-    link.rel = 'stylesheet';
-    link.onload = resolve;
-    link.onerror = () => {
+    const giveUp = () => {
       link.remove();
       reject(new Error(`${address} could not be loaded`));
     };
+    const silence = setTimeout(giveUp, SILENCE_MS);
+    link.rel = 'stylesheet';
+    link.onload = () => {
+      clearTimeout(silence);
+      resolve();
+    };
+    link.onerror = giveUp;
     link.href = address;
     document.head.append(link);
   });
