@@ -81,12 +81,7 @@ pub(crate) struct File {
 
 impl File {
     pub(crate) fn visited(name: &str, bytes: impl Into<Vec<u8>>) -> Self {
-        Self {
-            name: name.to_owned(),
-            bytes: bytes.into(),
-            first_visit: true,
-            parts: Vec::new(),
-        }
+        Self { first_visit: true, ..Self::beside(name, bytes) }
     }
 
     pub(crate) fn beside(name: &str, bytes: impl Into<Vec<u8>>) -> Self {

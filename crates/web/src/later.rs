@@ -117,7 +117,6 @@ pub(crate) fn notebook(question: &mut Question<'_>) {
     let Question::Page { state, call } = question else { return };
     match &call.ask {
         Ask::Update(NotebookMsg::Place(_)) => {
-            state.take_away_words();
             call.effects = places::hand_in::copy_link(state);
         }
         Ask::Update(msg) => call.effects = notebook::update(state, msg),
@@ -147,7 +146,6 @@ pub(crate) fn trial(question: &mut Question<'_>) {
         Ask::Place(Place::Predict) => call.regions = places::predict::regions(state),
         Ask::Place(Place::Conclude) => call.regions = places::conclude::regions(state),
         Ask::Update(NotebookMsg::Place(msg)) => {
-            state.take_away_words();
             call.effects = match msg {
                 PlaceMsg::Predict(msg) => places::predict::update(state, *msg),
                 PlaceMsg::Conclude(msg) => places::conclude::update(state, *msg),
@@ -202,7 +200,6 @@ pub(crate) fn compare(question: &mut Question<'_>) {
     match &call.ask {
         Ask::Place(_) => call.regions = places::compare::regions(state),
         Ask::Update(NotebookMsg::Place(PlaceMsg::Compare(msg))) => {
-            state.take_away_words();
             call.effects = places::compare::update(state, *msg);
         }
         _ => {}
@@ -223,7 +220,6 @@ pub(crate) fn hand_in(question: &mut Question<'_>) {
     match &call.ask {
         Ask::Place(_) => call.regions = places::hand_in::regions(state),
         Ask::Update(_) => {
-            state.take_away_words();
             call.effects = places::hand_in::show_symbols(state);
         }
         _ => {}
@@ -235,7 +231,6 @@ pub(crate) fn lead(question: &mut Question<'_>) {
     match &call.ask {
         Ask::Place(_) => call.regions = places::lead::regions(state),
         Ask::Update(NotebookMsg::Place(PlaceMsg::Lead(msg))) => {
-            state.take_away_words();
             call.effects = places::lead::update(state, *msg);
         }
         _ => {}
@@ -260,7 +255,6 @@ pub(crate) fn files(question: &mut Question<'_>) {
             call.effects = notebook::open_link(state, text);
         }
         Ask::Update(NotebookMsg::Place(PlaceMsg::HandIn(msg))) => {
-            state.take_away_words();
             call.effects = places::hand_in::update(state, *msg);
         }
         _ => {}

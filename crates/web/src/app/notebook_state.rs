@@ -237,6 +237,9 @@ fn loaded(state: &mut State, part: Part, done: bool) -> Vec<Effect> {
 
 /// Lets a message change the notebook, whose code is here; what was measured leads.
 fn asked(state: &mut State, msg: NotebookMsg) -> Vec<Effect> {
+    if matches!(&msg, NotebookMsg::Place(place) if !matches!(place, PlaceMsg::Swing(_))) {
+        state.take_away_words();
+    }
     let mut effects = call(state, Ask::Update(msg)).effects;
     if state.take_readings() {
         effects.extend([Effect::Redraw, Effect::Slice]);

@@ -23,13 +23,11 @@ use noseward_lesson::{COUNTED, MOST_TAKEN_BACK, SwingOutcome, Trial};
 use noseward_stability::{
     About, Outcome, Settles, Settling, Shares, Space, SwingField, When, fixed,
 };
-use noseward_words::{
-    self as words, ComesTo, Marked, Motion, Number, Spin, StringEnding, Text,
-};
+use noseward_words::{self as words, ComesTo, Motion, Number, Spin, StringEnding, Text};
 
 use super::form::{graph_px, more};
 use crate::app::{Place, State};
-use crate::shell::marked::marked;
+use crate::shell::marked::{listed, marked, said};
 use crate::shell::strip::drawn;
 use crate::shell::{Region, link_to, pressed, region};
 
@@ -45,7 +43,7 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
     vec![
         region(
             "swing-caution",
-            html! { p class="governing" { (strongly(words::swing_caution())) } },
+            html! { p class="governing" { (said(words::swing_caution())) } },
         ),
         region("swing-cards", cards(state)),
         region("swing-record", record(state)),
@@ -76,11 +74,6 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
             ),
         ),
     ]
-}
-
-/// A sentence of which a part may be strong.
-fn strongly(sentence: Marked) -> Markup {
-    marked(&sentence, &|_, run| html! { (run) })
 }
 
 /// A field of the swing test, with what is wrong in it.
@@ -261,7 +254,7 @@ fn in_words(state: &State) -> Markup {
         @if known.starts.is_done() {
             @for range in known.starts.ranges().iter().filter(|r| r.is_tail_first_trap()) {
                 p {
-                    (strongly(words::swing_trap(
+                    (said(words::swing_trap(
                         degrees(range.from_rad),
                         degrees(range.to_rad),
                     )))
@@ -284,13 +277,11 @@ fn too_close(known: &SwingResult) -> Option<String> {
         StringEnding::TailFirst,
     ];
     let verdict = known.draws.verdict().filter(|verdict| verdict.is_too_close())?;
-    let told = ENDINGS
-        .into_iter()
-        .zip(verdict.shares)
-        .filter(|(_, share)| *share >= 0.025)
-        .map(|(ending, share)| words::swing_tries(Number::fixed(share * 20.0, 0), ending))
-        .reduce(|tries, more| words::swing_more_tries(&tries, &more));
-    Some(words::swing_too_close(&told.unwrap_or_default()))
+    let tries =
+        ENDINGS.into_iter().zip(verdict.shares).filter(|(_, share)| *share >= 0.025).map(
+            |(ending, share)| words::swing_tries(Number::fixed(share * 20.0, 0), ending),
+        );
+    Some(words::swing_too_close(&listed(tries)))
 }
 
 fn settles(settling: &Settling, watched_s: f64) -> String {
@@ -342,7 +333,7 @@ fn share_words(on_string: Outcome, shares: &Shares) -> Markup {
         return html! {};
     };
     let part = Number::fixed(share.unwrap_or_default() * 100.0, 0);
-    html! { p { (strongly(words::swing_spin(spin, part))) } }
+    html! { p { (said(words::swing_spin(spin, part))) } }
 }
 
 /// Centimetres hide behind one decimal: whole and half metres have at most that.
@@ -366,7 +357,7 @@ fn space(state: &State) -> Markup {
     let clear_across = half_metres(space.clear_across_m());
     html! {
         (asks)
-        p { (strongly(words::swing_clear(half_metres(space.clear_m), clear_across))) }
+        p { (said(words::swing_clear(half_metres(space.clear_m), clear_across))) }
         p class="swing__small" { (words::swing_holds_for(half_metres(space.about_m))) }
         dl class="swing__figures" {
             div {
@@ -520,7 +511,7 @@ fn before(state: &State) -> Markup {
             } else {
                 words::swing_dashed(name, &apart)
             };
-            p { (strongly(dashed)) " " (previous.swings.summary()) }
+            p { (said(dashed)) " " (previous.swings.summary()) }
         }
         button type="button" class="button button--small" id="swing-compare"
             data-action="swing-compare" { (words::swing_compare()) }
@@ -557,14 +548,14 @@ fn card(state: &State, card: usize) -> (Text, Markup) {
                     (words::swing_space())
                     @if let Some(space) = space {
                         @let across = half_metres(space.clear_across_m());
-                        " " (strongly(words::swing_space_line(half_metres(space.clear_m), across)))
+                        " " (said(words::swing_space_line(half_metres(space.clear_m), across)))
                     }
                 }
             },
         ),
         5 => (
             words::swing_one_title(),
-            html! { p { (strongly(words::swing_one())) } p { (words::swing_one_count()) } },
+            html! { p { (said(words::swing_one())) } p { (words::swing_one_count()) } },
         ),
         _ => (words::swing_slow_title(), html! { p { (words::swing_slow()) } }),
     }
@@ -670,7 +661,7 @@ fn rocket_line(state: &State) -> Markup {
                 name => name,
             };
             p {
-                (strongly(words::swing_sheet(
+                (said(words::swing_sheet(
                     name,
                     &state.units.reading(figures.length_m * 1000.0),
                     Number::fixed(figures.mass.mass_kg * 1000.0, 0),

@@ -51,7 +51,6 @@ swing-tries = { $string-ending ->
     [across] في { $tries } تقريبًا يستقر عرضيًّا على مساره
    *[tail-first] في { $tries } تقريبًا يستدير والذيل أولًا
 }
-swing-more-tries = { $tries }، { $more }
 
 swing-settles = { $motion ->
     [at-once] إذا بدأ عند { $start }° كان الأنف أولًا على الفور.

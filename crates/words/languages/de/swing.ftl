@@ -52,7 +52,6 @@ swing-tries = { $string-ending ->
     [across] in etwa { $tries } kommt sie quer zu ihrer Bahn zur Ruhe
    *[tail-first] in etwa { $tries } dreht sie sich mit dem Heck voran
 }
-swing-more-tries = { $tries }, { $more }
 
 swing-settles = { $motion ->
     [at-once] Bei { $start }° losgelassen, fliegt sie sofort mit der Nase voran.

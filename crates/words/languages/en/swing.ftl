@@ -90,10 +90,6 @@ swing-tries =
         [across] settles across its path
        *[tail-first] turns tail-first
     }
-# Two of those lines, or the list so far and one more.
-# $tries (text): the list so far
-# $more (text): the line that follows
-swing-more-tries = { $tries }, { $more }
 
 # How it settles, in bold.
 # $start (number): degrees off its path at the start

@@ -8,14 +8,9 @@ use noseward_words::{self as words, Agreement, Marked, Number, SumSays, Turning}
 use crate::app::State;
 use crate::shell::faults::place;
 use crate::shell::magnification;
-use crate::shell::marked::marked;
+use crate::shell::marked::said;
 use crate::shell::strip::drawn;
 use crate::shell::verdict::{known, outcome_sentence, shares};
-
-/// A sentence of which a part is strong.
-fn strongly(sentence: Marked) -> Markup {
-    marked(&sentence, &|_, run| html! { (run) })
-}
 
 /// How sure the figures are: what the readings leave open, which of them matter most, and
 /// apart from that what the model itself leaves open.
@@ -24,7 +19,7 @@ pub(crate) fn sure(state: &State) -> Markup {
         return html! {};
     }
     let Some(sure) = known(state) else {
-        return html! { p { (strongly(words::why_sure_wait())) } };
+        return html! { p { (said(words::why_sure_wait())) } };
     };
     let reading = |m: f64| state.units.reading(m * 1000.0);
     let interval = sure.verdict.separation_m;
@@ -35,7 +30,7 @@ pub(crate) fn sure(state: &State) -> Markup {
         .reduce(|before, more| words::why_more_readings(&before, &more));
     html! {
         p {
-            (strongly(words::why_sure_readings(
+            (said(words::why_sure_readings(
                 &reading(sure.verdict.readings_alone_m),
                 &reading(interval.low),
                 &reading(interval.high),
@@ -43,7 +38,7 @@ pub(crate) fn sure(state: &State) -> Markup {
             )))
             @if let Some(readings) = matter_most { " " (words::why_matter_most(&readings)) }
         }
-        @if let Some(doubts) = &sure.doubts { p { (strongly(model(state, doubts))) } }
+        @if let Some(doubts) = &sure.doubts { p { (said(model(state, doubts))) } }
     }
 }
 
