@@ -34,46 +34,45 @@ function startOnce(file) {
 }
 
 async function startPart(address) {
-  if (address.pathname.endsWith('.css')) return startSheet(address);
-  const module = await fetchPart(address);
+  if (address.pathname.endsWith('.css')) {
+    await fetchFile(address, () => {});
+    return startSheet(address);
+  }
+  const module = await fetchFile(address, (bytes) => WebAssembly.compile(bytes));
   const small = WebAssembly.Module.customSections(module, 'part');
-  const modules = await Promise.all(small.map((bytes) => WebAssembly.compile(bytes)));
+  const modules = await Promise.all(small.map((part) => WebAssembly.compile(part)));
   const imports = { __wasm_split: initSync() };
   for (const each of [module, ...modules]) await WebAssembly.instantiate(each, imports);
 }
 
-// A style sheet of the places, which is small: one that does not come before the line counts
-// as silent is given up like one that fails, and taken out again.
+// A style sheet of the places, which is in the browser's cache by now: a link cannot be given
+// up, nor asked for past the cache. One that fails is taken out again.
 function startSheet(address) {
   return new Promise((resolve, reject) => {
     const link = document.createElement('link');
-    const giveUp = () => {
+    link.rel = 'stylesheet';
+    link.onload = resolve;
+    link.onerror = () => {
       link.remove();
       reject(new Error(`${address} could not be loaded`));
     };
-    const silence = setTimeout(giveUp, SILENCE_MS);
-    link.rel = 'stylesheet';
-    link.onload = () => {
-      clearTimeout(silence);
-      resolve();
-    };
-    link.onerror = giveUp;
     link.href = address;
     document.head.append(link);
   });
 }
 
-async function fetchPart(address) {
+// What `use` makes of a file. What it cannot use is fetched anew too.
+async function fetchFile(address, use) {
   try {
-    return await compilePart(address, partCache);
+    return await fetchOnce(address, use, partCache);
   } catch (error) {
     partCache = 'reload';
     if (error.name === 'AbortError') throw error;
-    return compilePart(address, partCache);
+    return fetchOnce(address, use, partCache);
   }
 }
 
-async function compilePart(address, cache) {
+async function fetchOnce(address, use, cache) {
   const stop = new AbortController();
   let silence;
   const listen = () => {
@@ -92,7 +91,7 @@ async function compilePart(address, cache) {
       if (done) break;
       pieces.push(value);
     }
-    return await WebAssembly.compile(await new Blob(pieces).arrayBuffer());
+    return await use(await new Blob(pieces).arrayBuffer());
   } finally {
     clearTimeout(silence);
   }

@@ -945,17 +945,27 @@ async fn a_blocked_boot_script_is_told_at_once() -> Result<()> {
     page.ready().await
 }
 
-/// A later part of which nothing comes is given up and told; trying again works.
 #[tokio::test]
 async fn a_later_part_that_stays_silent_is_told_and_tried_again() -> Result<()> {
-    let site = Site::start("silent-later")?;
-    site.spoil(&["notebook-"], Fault::Silent);
+    silent_and_tried_again("silent-later", "notebook-").await
+}
+
+#[tokio::test]
+async fn a_style_sheet_that_stays_silent_is_told_and_tried_again() -> Result<()> {
+    silent_and_tried_again("silent-styles", "places-").await
+}
+
+/// A file that comes later and of which nothing comes is given up and told; trying again
+/// works.
+async fn silent_and_tried_again(name: &str, file: &'static str) -> Result<()> {
+    let site = Site::start(name)?;
+    site.spoil(&[file], Fault::Silent);
     let page = Page::unopened(1366, 600).await?;
     go(&page, &site.address).await?;
     page.ready().await?;
     page.click("#to-measure").await?;
     page.wait_until("document.querySelector('#waits button')").await?;
-    page.screenshot("silent-later").await?;
+    page.screenshot(name).await?;
     // What needs nothing of it goes on.
     page.click("#to-rocket").await?;
     page.type_into("[id='/sections/1/diameter_mm']", "70").await?;
