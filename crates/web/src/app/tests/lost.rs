@@ -193,6 +193,27 @@ fn the_place_that_a_link_names_is_loaded_with_the_notebook() {
     for part in [Part::Notebook, Part::Why] {
         assert!(effects.contains(&Effect::Load(part)), "{part:?}: {effects:?}");
     }
+    // Nothing is fetched ahead while somebody waits for that.
+    let is_load = |effect: &Effect| matches!(effect, Effect::Load(_));
+    let effects = tell(&mut state, NotebookMsg::Loaded(Part::Notebook, true));
+    assert!(!effects.iter().any(is_load), "{effects:?}");
+    let effects = tell(&mut state, NotebookMsg::Loaded(Part::Why, true));
+    assert!(effects.contains(&Effect::Load(Part::Certainty)), "{effects:?}");
+}
+
+#[test]
+fn what_was_said_is_past_once_a_button_of_a_place_is_pressed() {
+    let mut state = desk();
+    begin(&mut state);
+    let words = || Some(Notice::Said { alarming: true, words: "a word".into() });
+    state.notice = words();
+    update(&mut state, SwingMsg::Play(false).into());
+    assert_eq!(said(&state).as_deref(), Some("a word"), "a motion is no answer");
+    press(&mut state, "nb-outcome", 0);
+    assert_eq!(said(&state), None);
+    state.notice = words();
+    press(&mut state, "nb-symbols", "");
+    assert_eq!(said(&state), None);
 }
 
 #[test]
