@@ -34,10 +34,7 @@ function startOnce(file) {
 }
 
 async function startPart(address) {
-  if (address.pathname.endsWith('.css')) {
-    await fetchFile(address, () => {});
-    return startSheet(address);
-  }
+  if (address.pathname.endsWith('.css')) return fetchFile(address, useStyles);
   const module = await fetchFile(address, (bytes) => WebAssembly.compile(bytes));
   const small = WebAssembly.Module.customSections(module, 'part');
   const modules = await Promise.all(small.map((part) => WebAssembly.compile(part)));
@@ -45,20 +42,11 @@ async function startPart(address) {
   for (const each of [module, ...modules]) await WebAssembly.instantiate(each, imports);
 }
 
-// A style sheet of the places, which is in the browser's cache by now: a link cannot be given
-// up, nor asked for past the cache. One that fails is taken out again.
-function startSheet(address) {
-  return new Promise((resolve, reject) => {
-    const link = document.createElement('link');
-    link.rel = 'stylesheet';
-    link.onload = resolve;
-    link.onerror = () => {
-      link.remove();
-      reject(new Error(`${address} could not be loaded`));
-    };
-    link.href = address;
-    document.head.append(link);
-  });
+// The styles of the places become one rule of the page's sheet: a link of their own would be
+// loaded a second time, could not be given up, nor asked for past the cache.
+function useStyles(bytes) {
+  const { sheet } = document.querySelector('link[rel=stylesheet]');
+  sheet?.insertRule(`@media all{${new TextDecoder().decode(bytes)}}`, sheet.cssRules.length);
 }
 
 // What `use` makes of a file. What it cannot use is fetched anew too.
