@@ -2,8 +2,8 @@
 
 use maud::{Markup, html};
 use noseward_lesson::Level;
-use noseward_stability::minus;
-use noseward_words::{self as words, Mark, Marked, Text};
+use noseward_stability::{SwingField, UnitSystem, Units, minus};
+use noseward_words::{self as words, Mark, Marked, Number, Text};
 
 use super::measure;
 use crate::app::State;
@@ -23,6 +23,16 @@ pub(crate) fn mm(state: &State, value: f64) -> String {
 /// A distance that was measured, to the digits that were typed.
 pub(crate) fn measured(state: &State, value: f64) -> String {
     minus(&state.units.length(value))
+}
+
+/// A value of the setup with its unit, to the digits that matter.
+pub(crate) fn setup_value(field: SwingField, value: f64, units: Units) -> String {
+    match (field, units.system) {
+        (SwingField::Turns, _) => words::swing_turns_a_second(Number::trimmed(value, 2)),
+        (SwingField::AirDensity, _) => format!("{} kg/m³", Number::trimmed(value, 3)),
+        (_, UnitSystem::Metric) => format!("{} m", Number::trimmed(value, 2)),
+        (_, UnitSystem::Inch) => units.length(value * 1000.0),
+    }
 }
 
 /// A sentence whose asides are only spoken, and whose values are quoted: a group’s own words.

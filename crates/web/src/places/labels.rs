@@ -87,6 +87,16 @@ pub(crate) fn statement(statement: Statement) -> Text {
     }
 }
 
+/// A box of the conclusion as an argument of a sentence.
+pub(crate) fn statement_in(statement: Statement) -> words::Statement {
+    match statement {
+        Statement::Claim => words::Statement::Claim,
+        Statement::Evidence => words::Statement::Evidence,
+        Statement::Reason => words::Statement::Reason,
+        Statement::Trust => words::Statement::Trust,
+    }
+}
+
 pub(crate) fn colour(colour: Colour) -> Text {
     match colour {
         Colour::Red => words::lesson_red(),

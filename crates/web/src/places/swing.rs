@@ -10,8 +10,6 @@ pub(crate) use model::{
 };
 pub(crate) use update::update;
 
-use model::written;
-
 use std::f64::consts::PI;
 
 use maud::{Markup, PreEscaped, html};
@@ -19,13 +17,14 @@ use noseward_drawing::{
     Group, Picture, Scene, SwingCurve, picture, start_strip, svg_document, svg_group,
     swing_circle, swing_cursor, swing_graph, swing_rocket, swing_turning,
 };
-use noseward_lesson::{COUNTED, MOST_TAKEN_BACK, SwingOutcome, Trial};
+use noseward_lesson::{COUNTED, MOST_TAKEN_BACK, SwingOutcome, Swings, Trial};
 use noseward_stability::{
     About, Outcome, Settles, Settling, Shares, Space, SwingField, When, fixed,
 };
 use noseward_words::{self as words, ComesTo, Motion, Number, Spin, StringEnding, Text};
 
-use super::form::{graph_px, more};
+use super::form::{graph_px, more, setup_value};
+use super::labels;
 use crate::app::{Place, State};
 use crate::shell::marked::{listed, marked, said};
 use crate::shell::strip::drawn;
@@ -389,8 +388,8 @@ fn space(state: &State) -> Markup {
                 tbody {
                     @for row in &known.smaller {
                         tr {
-                            td { (written(SwingField::String, row.setup.string_m, state.units)) }
-                            td { (written(SwingField::Turns, row.setup.turns_per_s, state.units)) }
+                            td { (setup_value(SwingField::String, row.setup.string_m, state.units)) }
+                            td { (setup_value(SwingField::Turns, row.setup.turns_per_s, state.units)) }
                             td { (half_metres(row.clear_m).to_string()) " m" }
                         }
                     }
@@ -500,6 +499,21 @@ fn count(n: usize) -> f64 {
     f64::from(u32::try_from(n).unwrap_or(u32::MAX))
 }
 
+/// What was seen of a rocket.
+fn seen(swings: &Swings) -> String {
+    let counted: Vec<_> = swings.counted().collect();
+    let said = match counted.len() {
+        0 => words::swing_none_seen(COUNTED.into()),
+        count => {
+            words::swing_seen(count.into(), COUNTED.into(), &labels::outcomes(&counted))
+        }
+    };
+    match swings.outcomes().len() - counted.len() {
+        0 => said,
+        slipped => format!("{said} {}", words::swing_slipped(slipped.into())),
+    }
+}
+
 /// The rocket it is compared with.
 fn before(state: &State) -> Markup {
     html! {
@@ -511,7 +525,7 @@ fn before(state: &State) -> Markup {
             } else {
                 words::swing_dashed(name, &apart)
             };
-            p { (said(dashed)) " " (previous.swings.summary()) }
+            p { (said(dashed)) " " (seen(&previous.swings)) }
         }
         button type="button" class="button button--small" id="swing-compare"
             data-action="swing-compare" { (words::swing_compare()) }
@@ -666,8 +680,8 @@ fn rocket_line(state: &State) -> Markup {
                     &state.units.reading(figures.length_m * 1000.0),
                     Number::fixed(figures.mass.mass_kg * 1000.0, 0),
                     &state.units.reading(figures.separation_m * 1000.0),
-                    &written(SwingField::String, setup.string_m, state.units),
-                    &written(SwingField::Turns, setup.turns_per_s, state.units),
+                    &setup_value(SwingField::String, setup.string_m, state.units),
+                    &setup_value(SwingField::Turns, setup.turns_per_s, state.units),
                 )))
             }
         }
@@ -729,7 +743,7 @@ fn record(state: &State) -> Markup {
                     data-action="swung" data-target=(i)
                     aria-disabled=(if state.may_swing() { "false" } else { "true" })
                     aria-describedby=[why_not] {
-                    (outcome.label())
+                    (labels::outcome(outcome))
                 }
             }
         }
@@ -740,15 +754,15 @@ fn record(state: &State) -> Markup {
             ol class="list list--numbers" id="swings-seen" {
                 @for outcome in swings.outcomes() {
                     li {
-                        @if outcome.counts() { (outcome.label()) }
-                        @else { (words::swing_not_counted(outcome.label())) }
+                        @let label = labels::outcome(*outcome);
+                        @if outcome.counts() { (label) } @else { (words::swing_not_counted(&label)) }
                     }
                 }
             }
         }
         @if !taken_back.is_empty() {
             p class="nb__hint" id="swings-taken-back" {
-                (words::swing_taken_back(&SwingOutcome::list(taken_back)))
+                (words::swing_taken_back(&labels::outcomes(taken_back)))
                 @if taken_back.len() == MOST_TAKEN_BACK { " " (words::swing_none_more()) }
             }
         }
@@ -789,7 +803,7 @@ fn expected(state: &State) -> String {
         .collect();
     let as_seen = seen.iter().filter(|outcome| fits.contains(outcome)).count();
     if 2 * as_seen < seen.len() {
-        words::swing_differs(&SwingOutcome::list(&seen), what)
+        words::swing_differs(&labels::outcomes(&seen), what)
     } else {
         words::swing_expected(what)
     }
