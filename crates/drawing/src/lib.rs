@@ -40,5 +40,7 @@ pub use swing::{
     SwingCurve, start_strip, swing_circle, swing_cursor, swing_graph, swing_graph_time_s,
     swing_rocket, swing_turning,
 };
-pub use trial_chart::{ChartTrial, trial_chart, trial_chart_blank, trial_chart_words};
+pub use trial_chart::{
+    ChartTrial, outcome_name, trial_chart, trial_chart_blank, trial_chart_words,
+};
 pub use trial_series::{SeriesTrial, trial_series, trial_series_words};

@@ -57,7 +57,9 @@ pub use notebook::{
 };
 pub use number::{could_be_thousands, decimal};
 pub use outcome::SwingOutcome;
-pub use prediction::{BECAUSE_CHARS, MOST_VERSIONS, Prediction, Predictions};
+pub use prediction::{
+    BECAUSE_CHARS, MOST_VERSIONS, Prediction, Predictions, PredictionsError,
+};
 pub use readings::{
     BalancePoint, End, LeftOut, Measurements, REASON_CHARS, REPEATS, ReadingStats,
     Readings,

@@ -1,19 +1,24 @@
 //! The rows of the chart, and what each is called.
 
-use super::{EDGE, ROWS};
+use noseward_words::Text;
+
+use super::{EDGE, ROWS, outcome_name};
 use crate::area::Area;
 use crate::palette::Colour;
 use crate::scene::{Anchor, Item, Path, Point, Style};
 
-/// From this width on the rows are named at their left; above them else.
+/// From this width on the rows are named at their left, where no name has more letters than
+/// there is room for; above them else.
 const BESIDE_PX: f64 = 520.0;
 const NAMES_PX: f64 = 184.0;
+const MOST_LETTERS: usize = 26;
 /// Height of a name above its row, and its base above the row.
 const NAME_PX: f64 = 20.0;
 const BASE_PX: f64 = 5.0;
 
 fn is_beside(width_px: f64) -> bool {
-    width_px >= BESIDE_PX
+    let fits = |name: Text| name.chars().count() <= MOST_LETTERS;
+    width_px >= BESIDE_PX && ROWS.into_iter().map(outcome_name).all(fits)
 }
 
 /// The left and right edge of every row.
@@ -74,7 +79,7 @@ impl Rows {
             }
             let y = if self.beside { area.middle().y + 4.5 } else { area.top - BASE_PX };
             let at = Point { x: EDGE, y };
-            let name = outcome.label();
+            let name = outcome_name(outcome);
             items.push(Item::text(at, Anchor::Start, name, Colour::Ink, false));
         }
         let y = self.bottom();

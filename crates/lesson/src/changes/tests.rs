@@ -218,7 +218,7 @@ fn each_deed_is_told_from_the_others() {
         (Deed::Added(Nose), with_nose),
         (Deed::Weight(ChangedPart::Weight, Less), |d| d.weights[0].mass_g = 15.0),
         (Deed::Moved(ChangedPart::Weight, End::Nose), |d| {
-            d.weights[0].position_mm = 40.0
+            d.weights[0].position_mm = 40.0;
         }),
         (Deed::Width(Nose, Less), |d| d.sections[0].diameter_mm = Some(60.0)),
     ];

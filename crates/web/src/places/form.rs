@@ -173,3 +173,23 @@ pub(crate) fn wide(name: &str, table: &Markup) -> Markup {
         div class="nb__wide" tabindex="0" role="group" aria-label=(name) { (table) }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn values_of_the_setup_are_in_the_units_of_the_reader() {
+        let (metric, inch) = (Units::METRIC, Units::INCH);
+        for (field, value, units, words) in [
+            (SwingField::Arm, 1.0, metric, "1 m"),
+            (SwingField::Arm, 1.0, inch, "39.37 in"),
+            (SwingField::String, 0.85, metric, "0.85 m"),
+            (SwingField::Turns, 0.3, inch, "0.3 turns a second"),
+            (SwingField::Turns, 1.0, metric, "1 turn a second"),
+            (SwingField::AirDensity, 1.225, metric, "1.225 kg/m³"),
+        ] {
+            assert_eq!(setup_value(field, value, units), words);
+        }
+    }
+}

@@ -808,3 +808,30 @@ fn expected(state: &State) -> String {
         words::swing_expected(what)
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use SwingOutcome::{NotSure, Slipped, Steady, TailFirst, Wobbling};
+
+    #[test]
+    fn what_was_seen_of_a_rocket_is_told_in_one_line() {
+        for (outcomes, words) in [
+            (&[][..], "0 of 3"),
+            (&[Slipped, Slipped], "0 of 3 (2 slipped, not counted)"),
+            (&[Wobbling], "1 of 3: nose first after wobbling"),
+            (
+                &[Steady, Slipped, TailFirst],
+                "2 of 3: nose first, steady; tail first (1 slipped, not counted)",
+            ),
+            (
+                &[Steady, Steady, NotSure],
+                "3 of 3: nose first, steady; nose first, steady; not sure",
+            ),
+        ] {
+            let mut swings = Swings::default();
+            assert!(outcomes.iter().all(|outcome| swings.add(*outcome)));
+            assert_eq!(seen(&swings), words);
+        }
+    }
+}

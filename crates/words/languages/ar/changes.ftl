@@ -16,18 +16,14 @@ change-fins = { $came ->
     [few] { $count } زعانف
     [many] { $count } زعنفة
    *[other] { $count } زعنفة
-}، الجذر { $root }، الطرف { $tip }، الامتداد { $span }، الارتداد { $sweep }، { $mass }.
-change-other-fins = { $came ->
-    [added] إضافة
-   *[removed] إزالة
-} { $card }: { $count ->
-    [zero] بلا زعانف
-    [one] زعنفة واحدة
-    [two] زعنفتان
-    [few] { $count } زعانف
-    [many] { $count } زعنفة
-   *[other] { $count } زعنفة
-}، الطول { $length }، الامتداد { $span }، { $mass }.
+}، { $sizes }، { $mass }.
+change-fin-size = { $fin-size ->
+    [root] الجذر
+    [tip] الطرف
+    [span] الامتداد
+    [sweep] الارتداد
+   *[length] الطول
+} { $size }
 change-weight = { $came ->
     [added] إضافة ثقل
    *[removed] إزالة ثقل

@@ -12,14 +12,14 @@ change-fins = { $card } { $came ->
 }: { $count ->
     [one] { $count } Flosse
    *[other] { $count } Flossen
-}, Wurzel { $root }, Spitze { $tip }, Spannweite { $span }, Pfeilung { $sweep }, { $mass }.
-change-other-fins = { $card } { $came ->
-    [added] hinzugefügt
-   *[removed] weggenommen
-}: { $count ->
-    [one] { $count } Flosse
-   *[other] { $count } Flossen
-}, Länge { $length }, Spannweite { $span }, { $mass }.
+}, { $sizes }, { $mass }.
+change-fin-size = { $fin-size ->
+    [root] Wurzel
+    [tip] Spitze
+    [span] Spannweite
+    [sweep] Pfeilung
+   *[length] Länge
+} { $size }
 change-weight = Gewicht { $came ->
     [added] hinzugefügt
    *[removed] weggenommen

@@ -24,26 +24,22 @@ change-nose = { $card } { $came ->
 # $card (text): the name of the set
 # $came (added | removed): which of the two
 # $count (number): how many fins
-# $root (text): their edge on the body, with its unit
-# $tip (text): their outer edge, with its unit
-# $span (text): how far they stick out, with its unit
-# $sweep (text): how far they slant back, with its unit
+# $sizes (text): a list, such as “root 70 mm, tip 40 mm, span 60 mm, sweep 30 mm”
 # $mass (text): their mass, or what they are made of
 change-fins = { $card } { $came ->
     [added] added
    *[removed] removed
-}: { $count } fins, root { $root }, tip { $tip }, span { $span }, sweep { $sweep }, { $mass }.
-# The same for fins that have not four sides.
-# $card (text): the name of the set
-# $came (added | removed): which of the two
-# $count (number): how many fins
-# $length (text): how far they reach along the body, with its unit
-# $span (text): how far they stick out, with its unit
-# $mass (text): their mass, or what they are made of
-change-other-fins = { $card } { $came ->
-    [added] added
-   *[removed] removed
-}: { $count } fins, length { $length }, span { $span }, { $mass }.
+}: { $count } fins, { $sizes }, { $mass }.
+# In that list.
+# $fin-size (root | tip | span | sweep | length): what of them; the length is how far fins without four sides reach along the body
+# $size (text): its size, with its unit
+change-fin-size = { $fin-size ->
+    [root] root
+    [tip] tip
+    [span] span
+    [sweep] sweep
+   *[length] length
+} { $size }
 # A weight that is new, or gone.
 # $came (added | removed): which of the two
 # $name (text): what it is

@@ -4,7 +4,7 @@ use noseward_lesson::{Change, ChangedPart, Difference, PartDifference as Of};
 use noseward_stability::{
     Design, Mass, Planform, Quantity, SectionKind, SwingField, Units, capital,
 };
-use noseward_words::{self as words, Aspect, Came, FinValue, Front, Number};
+use noseward_words::{self as words, Aspect, Came, FinSize, FinValue, Front, Number};
 
 use crate::places::form::setup_value;
 use crate::shell::marked::listed;
@@ -97,23 +97,14 @@ fn of_part(card: &str, what: Of<'_>, units: Units) -> String {
             };
         }
         Of::Fins { set, is_new } => {
-            let (came, count) = (came(is_new), set.count.into());
-            let mass = mass(set.mass, units);
-            return match &set.planform {
-                &Planform::FourSided { root_mm, tip_mm, span_mm, sweep_mm } => {
-                    let [root, tip, span, sweep] =
-                        [root_mm, tip_mm, span_mm, sweep_mm].map(length);
-                    words::change_fins(
-                        card, came, count, &root, &tip, &span, &sweep, &mass,
-                    )
-                }
-                Planform::PointsMm(points) => {
-                    let [long, span] = [0, 1].map(|axis: usize| {
-                        length(points.iter().map(|p| p[axis]).fold(0.0, f64::max))
-                    });
-                    words::change_other_fins(card, came, count, &long, &span, &mass)
-                }
-            };
+            let (sizes, mass) = (sizes(&set.planform, units), mass(set.mass, units));
+            return words::change_fins(
+                card,
+                came(is_new),
+                set.count.into(),
+                &sizes,
+                &mass,
+            );
         }
         Of::Weight { weight, is_new } => {
             let (came, name) = (came(is_new), weight.label.trim());
@@ -156,6 +147,27 @@ fn of_part(card: &str, what: Of<'_>, units: Units) -> String {
         Of::Middle(a, b) => (Aspect::Middle, length(a), length(b)),
     };
     words::change_value(card, aspect, &from, &to)
+}
+
+/// The sides of a four-sided fin; of another one how far it reaches.
+fn sizes(planform: &Planform, units: Units) -> String {
+    let size = |(of, mm)| words::change_fin_size(of, &units.length(mm));
+    match planform {
+        &Planform::FourSided { root_mm, tip_mm, span_mm, sweep_mm } => {
+            let sides = [
+                (FinSize::Root, root_mm),
+                (FinSize::Tip, tip_mm),
+                (FinSize::Span, span_mm),
+                (FinSize::Sweep, sweep_mm),
+            ];
+            listed(sides.into_iter().map(size))
+        }
+        Planform::PointsMm(points) => {
+            let most = |axis: usize| points.iter().map(|p| p[axis]).fold(0.0, f64::max);
+            let sides = [(FinSize::Length, most(0)), (FinSize::Span, most(1))];
+            listed(sides.into_iter().map(size))
+        }
+    }
 }
 
 /// How a four-sided fin, or the corners of another one, changed.

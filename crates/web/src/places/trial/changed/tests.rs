@@ -89,7 +89,7 @@ fn each_change_has_a_label_and_a_sentence() {
             d.weights[0].position_mm = 250.0;
         }),
         ("weight removed", "Weight removed: clay, 20 g, 45 mm from the nose tip.", |d| {
-            d.weights.clear()
+            d.weights.clear();
         }),
         ("weight added", "Weight added: 5 g, 90 mm from the nose tip.", |d| {
             let weight = Weight { label: " ".into(), mass_g: 5.0, position_mm: 90.0 };
@@ -98,7 +98,7 @@ fn each_change_has_a_label_and_a_sentence() {
         ("taper length", "Taper: length 55 mm → 70 mm.", |d| {
             d.sections[2].length_mm = 70.0;
         }),
-        ("neck shape", "Neck: shape rounded taper → neck.", |d| {
+        ("neck shape", "Neck 1: shape rounded taper → neck.", |d| {
             d.sections[2].kind = SectionKind::Neck;
         }),
     ];
