@@ -11,6 +11,7 @@ mod notebook_state;
 mod notice;
 mod place;
 mod presses;
+mod speech;
 mod sure;
 mod typed;
 
@@ -38,6 +39,7 @@ pub(crate) use notebook_state::{NotebookMsg, NotebookState, NotebookView, Slot, 
 pub(crate) use notice::Notice;
 pub(crate) use place::Place;
 pub(crate) use presses::Presses;
+pub(crate) use speech::{Speech, failed as language_failed};
 pub(crate) use typed::{Unreadable, read as read_number};
 
 use crate::later::Ask;
@@ -68,6 +70,8 @@ pub(crate) struct State {
     /// Text that could not be read as a value; the design keeps the value before it.
     pub(crate) drafts: Vec<(Field, Draft)>,
     pub(crate) units: Units,
+    /// The language it speaks.
+    pub(crate) speech: Speech,
     /// Whether every measurement is shown, or only those that matter most.
     pub(crate) all_measurements: bool,
     /// Size of the sheet in pixels.
@@ -165,6 +169,7 @@ pub(crate) struct Opening {
     /// Whether the reader's system asks for as little motion as possible.
     pub(crate) still: bool,
     pub(crate) units: UnitSystem,
+    pub(crate) speech: Speech,
     pub(crate) all_measurements: bool,
     pub(crate) big: bool,
     /// The place that the address names.
@@ -222,6 +227,7 @@ impl State {
             drawn,
             drafts: Vec::new(),
             units: Units { system: opening.units },
+            speech: opening.speech.clone(),
             all_measurements: opening.all_measurements,
             sheet_px: (640.0, 420.0),
             place: opening.place,
@@ -392,6 +398,7 @@ impl State {
             address: self.address.clone(),
             still: self.swing.still,
             big: self.big,
+            speech: self.speech.clone().forgotten(),
             place: self.place,
             ..Opening::default()
         };
@@ -580,6 +587,8 @@ fn perform(state: &mut State, msg: Msg) -> Vec<Effect> {
         Msg::Go(field) => go(state, field),
         Msg::To(place) => go_to(state, place, place != state.place),
         Msg::Back(place) => go_to(state, place, false),
+        Msg::Speak(choice) => speech::chose(state, choice),
+        Msg::TableCame(table) => speech::came(state, table),
         Msg::Big(big) => {
             state.big = big;
             vec![Effect::Redraw, Effect::KeepView]

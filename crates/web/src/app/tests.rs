@@ -6,6 +6,7 @@ mod lost;
 mod markup;
 mod notebook;
 mod paths;
+mod speech;
 mod swing;
 mod telling;
 mod words;
