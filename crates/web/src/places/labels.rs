@@ -119,6 +119,18 @@ pub(crate) fn room_for_plans() -> String {
     words::lesson_room_plans(MOST_PLANS.into())
 }
 
+/// Checks it in English, in German and in Arabic.
+#[cfg(test)]
+pub(crate) fn in_languages(check: &dyn Fn()) {
+    for key in ["en", "de", "ar"] {
+        let table = words::TABLES.iter().find(|(table, _)| *table == key);
+        words::speak(table.map(|(_, bytes)| words::Table::load(bytes.to_vec()).unwrap()));
+        assert_eq!(words::language().key, key);
+        check();
+    }
+    words::speak(None);
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
