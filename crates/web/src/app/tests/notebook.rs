@@ -562,8 +562,10 @@ fn three_groups_share_one_computer() {
         write(&mut state, "nb:note", &format!("span {span}"));
         notebooks.push((state.desk.slot, state.desk.notebook.clone()));
     }
-    let groups: Vec<String> =
-        notebooks.iter().map(|(_, notebook)| notebook.group.to_string()).collect();
+    let groups: Vec<String> = notebooks
+        .iter()
+        .map(|(_, notebook)| places::labels::group(notebook.group))
+        .collect();
     assert_eq!(groups, ["Red 1", "Red 2", "Red 3"]);
     for (slot, notebook) in notebooks.iter().chain(&notebooks) {
         write(&mut state, "nb:slot", &slot.to_string());
@@ -828,7 +830,7 @@ fn a_notebook_that_is_put_away_keeps_its_own_label() {
     let mut labels = Vec::new();
     for _ in 0..3 {
         begin(&mut state);
-        labels.push(state.desk.notebook.group.to_string());
+        labels.push(places::labels::group(state.desk.notebook.group));
         let effects = press(&mut state, "nb-new-group", "");
         keep(&mut state, effects);
     }
@@ -837,7 +839,7 @@ fn a_notebook_that_is_put_away_keeps_its_own_label() {
         .desk
         .slots
         .iter()
-        .filter_map(|slot| Some(slot.group?.to_string()))
+        .filter_map(|slot| slot.group.map(places::labels::group))
         .collect();
     assert_eq!(kept, labels);
     // A label that is taken is said so.
