@@ -26,13 +26,6 @@ impl SwingOutcome {
         Self::NotSure,
     ];
 
-    /// The words for several, in their order, with semicolons between them.
-    #[must_use]
-    pub fn list(outcomes: &[Self]) -> String {
-        let labels: Vec<&str> = outcomes.iter().map(|outcome| outcome.label()).collect();
-        labels.join("; ")
-    }
-
     /// The words that stand for it, on the page and on paper.
     #[must_use]
     pub fn label(self) -> &'static str {

@@ -7,7 +7,10 @@ use std::borrow::Cow;
 
 use noseward_drawing::{Item, LabelStyle, Point, Sheet, Told, rocket, svg_document};
 use noseward_lesson::{Record, SwingOutcome, Swings};
-use noseward_link::{Opened, code, hash, open_code, open_file, open_hash, to_file};
+use noseward_link::{
+    LinkError, LinkErrorKind, Opened, code, hash, open_code, open_file, open_hash,
+    to_file,
+};
 use noseward_stability::{Design, Field, Swing, SwingField, Units, check, evaluate};
 
 pub use notebook::{
@@ -37,6 +40,37 @@ pub fn input(bytes: &[u8]) -> Input<'_> {
         [0, bytes @ ..] => Input::Payload(bytes),
         _ => Input::Text(String::from_utf8_lossy(bytes).into_owned()),
     }
+}
+
+/// Holds an error against what is promised of it: whoever reads it counts rows and lines
+/// from 1.
+///
+/// # Panics
+///
+/// If a promise is broken.
+pub fn check_error(error: &LinkError) {
+    use LinkErrorKind as Kind;
+    let places = match &error.kind {
+        Kind::Rows { rows } => {
+            assert!(rows.is_sorted_by(|one, next| one < next), "{error:?}");
+            rows.clone()
+        }
+        Kind::Swapped { rows: (one, other) } => vec![*one, *other],
+        Kind::EndsEarly { row }
+        | Kind::Character { row, .. }
+        | Kind::TooFew { row }
+        | Kind::TooMany { row }
+        | Kind::MissingRow { row }
+        | Kind::RowTwice { row } => vec![*row],
+        Kind::EndsInLine { line }
+        | Kind::Syntax { line, .. }
+        | Kind::Content { line, .. } => {
+            vec![*line]
+        }
+        Kind::Crowded { count, most, .. } => vec![count.saturating_sub(*most)],
+        _ => return,
+    };
+    assert!(!places.is_empty() && !places.contains(&0), "{error:?}");
 }
 
 /// Holds a record against all that is promised of it.

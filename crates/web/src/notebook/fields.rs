@@ -213,6 +213,7 @@ mod tests {
         let table = noseward_link::to_table(
             &noseward_lesson::Notebook::default(),
             noseward_link::Format::Tabs,
+            &|_| String::new(),
         );
         let keys: Vec<&str> = table.lines().next().unwrap().split('\t').collect();
         for field in NotebookField::all() {

@@ -26,6 +26,7 @@ use noseward_stability::{
 use noseward_words::{self as words, ComesTo, Motion, Number, Spin, StringEnding, Text};
 
 use super::form::{graph_px, more};
+use super::labels;
 use crate::app::{Place, State};
 use crate::shell::marked::{listed, marked, said};
 use crate::shell::strip::drawn;
@@ -644,7 +645,7 @@ pub(crate) fn paper(state: &State) -> Markup {
                 } }
                 @let mut seen = state.swings.counted();
                 tbody { tr {
-                    @for _ in 0..3 { td { (seen.next().map_or("", SwingOutcome::label)) } }
+                    @for _ in 0..3 { td { @if let Some(one) = seen.next() { (labels::outcome(one)) } } }
                 } }
             }
         }
@@ -676,7 +677,7 @@ fn rocket_line(state: &State) -> Markup {
 
 /// The words to choose from, for paper.
 fn outcomes() -> String {
-    SwingOutcome::ALL.map(SwingOutcome::label).join(" / ")
+    SwingOutcome::ALL.map(|one| labels::outcome(one).as_str()).join(" / ")
 }
 
 /// What was seen.
@@ -729,7 +730,7 @@ fn record(state: &State) -> Markup {
                     data-action="swung" data-target=(i)
                     aria-disabled=(if state.may_swing() { "false" } else { "true" })
                     aria-describedby=[why_not] {
-                    (outcome.label())
+                    (labels::outcome(outcome))
                 }
             }
         }
@@ -740,15 +741,15 @@ fn record(state: &State) -> Markup {
             ol class="list list--numbers" id="swings-seen" {
                 @for outcome in swings.outcomes() {
                     li {
-                        @if outcome.counts() { (outcome.label()) }
-                        @else { (words::swing_not_counted(outcome.label())) }
+                        @if outcome.counts() { (labels::outcome(*outcome)) }
+                        @else { (words::swing_not_counted(&labels::outcome(*outcome))) }
                     }
                 }
             }
         }
         @if !taken_back.is_empty() {
             p class="nb__hint" id="swings-taken-back" {
-                (words::swing_taken_back(&SwingOutcome::list(taken_back)))
+                (words::swing_taken_back(&labels::outcomes(taken_back)))
                 @if taken_back.len() == MOST_TAKEN_BACK { " " (words::swing_none_more()) }
             }
         }
@@ -789,7 +790,7 @@ fn expected(state: &State) -> String {
         .collect();
     let as_seen = seen.iter().filter(|outcome| fits.contains(outcome)).count();
     if 2 * as_seen < seen.len() {
-        words::swing_differs(&SwingOutcome::list(&seen), what)
+        words::swing_differs(&labels::outcomes(&seen), what)
     } else {
         words::swing_expected(what)
     }

@@ -7,6 +7,7 @@ use noseward_words as words;
 
 use crate::app::{Slot, State};
 use crate::notebook::kept;
+use crate::places::labels;
 use crate::shell::marked::marked;
 use crate::shell::{Region, region};
 
@@ -19,7 +20,7 @@ pub(crate) fn for_crash(state: &State) -> Vec<Region> {
         return vec![region("crash-notebook", html! {})];
     }
     let text = if desk.unsaved { kept(state) } else { String::new() };
-    let sentence = words::crash_notebook(&notebook.group.to_string());
+    let sentence = words::crash_notebook(&labels::group(notebook.group));
     let file = notebook_text_name(notebook);
     let markup = html! {
         p {

@@ -8,6 +8,7 @@ use super::marked::said;
 use crate::app::State;
 use crate::notebook::NotebookField;
 use crate::places::form::{button, choice};
+use crate::places::labels;
 
 /// The label as a menu.
 pub(crate) fn menu(state: &State) -> Markup {
@@ -15,11 +16,11 @@ pub(crate) fn menu(state: &State) -> Markup {
     let colours: Vec<_> = Colour::ALL
         .into_iter()
         .enumerate()
-        .map(|(i, c)| (i.to_string(), c.label().to_owned(), c == group.colour))
+        .map(|(i, c)| (i.to_string(), labels::colour(c).into(), c == group.colour))
         .collect();
     html! {
         details class="menu menu--group" id="group-menu" {
-            summary { (said(words::group_menu(&group.to_string()))) }
+            summary { (said(words::group_menu(&labels::group(group)))) }
             div class="menu__panel" {
                 div class="nb__choices" role="group" aria-label=(words::group_label()) {
                     (choice(NotebookField::Colour, &html! { (words::group_colour()) }, &colours))
@@ -47,7 +48,7 @@ fn others(state: &State) -> Markup {
         .filter(|slot| slot.number != desk.slot)
         .map(|slot| {
             let label = slot.group.map_or(words::group_unreadable().into(), |group| {
-                words::group_other(&group.to_string(), &slot.holds)
+                words::group_other(&labels::group(group), &slot.holds)
             });
             (slot.number.to_string(), label, false)
         })
@@ -55,7 +56,7 @@ fn others(state: &State) -> Markup {
     if others.is_empty() {
         return html! {};
     }
-    let open = words::group_open(&desk.notebook.group.to_string());
+    let open = words::group_open(&labels::group(desk.notebook.group));
     let mut entries = vec![(desk.slot.to_string(), open, true)];
     entries.extend(others);
     choice(NotebookField::Slot, &html! { (words::group_notebooks()) }, &entries)
