@@ -31,7 +31,7 @@ mod report;
 mod swing;
 mod tolerance;
 
-pub use check::{Fault, Problem, Severity, check};
+pub use check::{Fault, Problem, ProblemValues, Severity, check};
 pub use design::bottles::BottleSize;
 pub use design::common_weights::{COMMON_WEIGHTS, CommonWeight};
 pub use design::component::Component;

@@ -11,6 +11,7 @@ mod notebook_state;
 mod notice;
 mod place;
 mod presses;
+mod problems;
 mod sure;
 mod typed;
 
@@ -38,6 +39,7 @@ pub(crate) use notebook_state::{NotebookMsg, NotebookState, NotebookView, Slot, 
 pub(crate) use notice::Notice;
 pub(crate) use place::Place;
 pub(crate) use presses::Presses;
+pub(crate) use problems::sentence as problem_sentence;
 pub(crate) use typed::{Unreadable, read as read_number};
 
 use crate::later::Ask;
@@ -290,7 +292,7 @@ impl State {
         let faults = faults
             .filter(|fault| is_told(fault.field) && self.draft(fault.field).is_none())
             .map(|fault| {
-                (fault.field, fault.severity(), fault.problem.sentence(self.units))
+                (fault.field, fault.severity(), problems::sentence(fault, self.units))
             });
         let (mut all, questions): (Vec<_>, Vec<_>) = drafts
             .chain(faults)
