@@ -21,9 +21,9 @@ use noseward_link as link;
 use noseward_stability::{
     BottleSize, Component, Confidence, Design, Doubts, Example, Field, Influence,
     MeasuredPoints, Quantity, Report, Resolution, SeparationDraws, Severity, UnitSystem,
-    Units, Verdict, WeightField, evaluate, trimmed, within,
+    Units, Verdict, WeightField, evaluate, within,
 };
-use noseward_words::{self as words, Text};
+use noseward_words::{self as words, Number, Text};
 
 pub(crate) use computer::{Capability, CapabilityProbe, Computer};
 pub(crate) use edits::{
@@ -203,7 +203,7 @@ impl State {
         };
         let record = from_link
             .or(kept.filter(|_| !opening.afresh))
-            .unwrap_or_else(|| Example::Puffin.design().rounded().into());
+            .unwrap_or_else(|| edits::example(Example::Puffin).rounded().into());
         let keeping = match &opening.kept {
             _ if !opening.can_keep => Keeping::Blocked,
             Some(text) => Keeping::of_text(text.clone(), &record),
@@ -552,13 +552,13 @@ fn perform(state: &mut State, msg: Msg) -> Vec<Effect> {
         Msg::Start(start) => {
             let (design, name) = match start {
                 Start::Example(example) => {
-                    let design = example.design();
+                    let design = edits::example(example);
                     let name = design.name.clone();
                     (design, name)
                 }
                 Start::Bottle(size) => (
                     size.design(),
-                    format!("an empty {} litre bottle", trimmed(size.litres(), 2)),
+                    words::menus_empty_bottle(Number::trimmed(size.litres(), 2)),
                 ),
             };
             state.replace_all(design.into());
