@@ -1,7 +1,8 @@
-//! What the parts of a rocket are called, in the language in use.
+//! What the parts of a rocket and its swings are called, in the language in use.
 
+use noseward_lesson::SwingOutcome;
 use noseward_stability::{Called, Component, Design, PartKind};
-use noseward_words as words;
+use noseward_words::{self as words, Text};
 
 /// What a part is called, with its number where there are several; empty for a section that
 /// the design has not.
@@ -22,6 +23,19 @@ pub fn part_name(design: &Design, part: Component) -> String {
     match number {
         Some(number) => words::part_numbered(name, number.into()),
         None => name.into(),
+    }
+}
+
+/// What a swing showed.
+#[must_use]
+pub fn outcome_name(outcome: SwingOutcome) -> Text {
+    match outcome {
+        SwingOutcome::Steady => words::lesson_steady(),
+        SwingOutcome::Wobbling => words::lesson_wobbling(),
+        SwingOutcome::Sideways => words::lesson_sideways(),
+        SwingOutcome::TailFirst => words::lesson_tail_first(),
+        SwingOutcome::Slipped => words::lesson_slipped(),
+        SwingOutcome::NotSure => words::lesson_not_sure(),
     }
 }
 
