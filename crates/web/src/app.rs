@@ -11,6 +11,7 @@ mod notebook_state;
 mod notice;
 mod place;
 mod presses;
+mod problems;
 mod speech;
 mod sure;
 mod typed;
@@ -21,9 +22,9 @@ use noseward_link as link;
 use noseward_stability::{
     BottleSize, Component, Confidence, Design, Doubts, Example, Field, Influence,
     MeasuredPoints, Quantity, Report, Resolution, SeparationDraws, Severity, UnitSystem,
-    Units, Verdict, WeightField, evaluate, trimmed, within,
+    Units, Verdict, WeightField, evaluate, within,
 };
-use noseward_words::{self as words, Text};
+use noseward_words::{self as words, Number, Text};
 
 pub(crate) use computer::{Capability, CapabilityProbe, Computer};
 pub(crate) use edits::{
@@ -39,6 +40,7 @@ pub(crate) use notebook_state::{NotebookMsg, NotebookState, NotebookView, Slot, 
 pub(crate) use notice::Notice;
 pub(crate) use place::Place;
 pub(crate) use presses::Presses;
+pub(crate) use problems::sentence as problem_sentence;
 pub(crate) use speech::{Speech, failed as language_failed};
 pub(crate) use typed::{Unreadable, read as read_number};
 
@@ -206,7 +208,7 @@ impl State {
         };
         let record = from_link
             .or(kept.filter(|_| !opening.afresh))
-            .unwrap_or_else(|| Example::Puffin.design().rounded().into());
+            .unwrap_or_else(|| edits::example(Example::Puffin).rounded().into());
         let keeping = match &opening.kept {
             _ if !opening.can_keep => Keeping::Blocked,
             Some(text) => Keeping::of_text(text.clone(), &record),
@@ -296,7 +298,7 @@ impl State {
         let faults = faults
             .filter(|fault| is_told(fault.field) && self.draft(fault.field).is_none())
             .map(|fault| {
-                (fault.field, fault.severity(), fault.problem.sentence(self.units))
+                (fault.field, fault.severity(), problems::sentence(fault, self.units))
             });
         let (mut all, questions): (Vec<_>, Vec<_>) = drafts
             .chain(faults)
@@ -557,13 +559,13 @@ fn perform(state: &mut State, msg: Msg) -> Vec<Effect> {
         Msg::Start(start) => {
             let (design, name) = match start {
                 Start::Example(example) => {
-                    let design = example.design();
+                    let design = edits::example(example);
                     let name = design.name.clone();
                     (design, name)
                 }
                 Start::Bottle(size) => (
                     size.design(),
-                    format!("an empty {} litre bottle", trimmed(size.litres(), 2)),
+                    words::menus_empty_bottle(Number::trimmed(size.litres(), 2)),
                 ),
             };
             state.replace_all(design.into());
