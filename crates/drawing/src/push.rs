@@ -5,6 +5,7 @@ use noseward_stability::{Design, Figures, Units};
 use noseward_words::{self as words, Number};
 
 use crate::axis::{Reach, axis_number, round_step_mm};
+use crate::names::part_name;
 use crate::palette::Colour;
 use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style};
 
@@ -37,7 +38,7 @@ pub fn push_bars(design: &Design, figures: &Figures, units: Units) -> Option<Sce
         .filter(|part| part.normal_force_slope_per_rad.abs() > 1e-9)
         .filter_map(|part| {
             let slope = part.normal_force_slope_per_rad;
-            Some((part.nose_on_centre_m?, slope, part.part.name(design)))
+            Some((part.nose_on_centre_m?, slope, part_name(design, part.part)))
         })
         .collect();
     let all: f64 = pushed.iter().map(|(_, slope, _)| slope.abs()).sum();
@@ -47,22 +48,23 @@ pub fn push_bars(design: &Design, figures: &Figures, units: Units) -> Option<Sce
     }
     let reach_m = pushed.iter().map(|&(at, ..)| at).fold(figures.length_m, f64::max);
     let y = |m: f64| TOP_PX + BODY_PX * (m / reach_m).max(0.0);
-    let mut bars: Vec<Bar> = pushed
-        .into_iter()
-        .map(|(at, slope, name)| Bar {
-            y: y(at),
-            length_px: LONGEST_PX * slope / most,
-            words: {
-                let share = Number::fixed(slope.abs() / all * 100.0, 0);
-                if slope < 0.0 {
-                    words::drawing_push_other_way(&name, share)
-                } else {
-                    words::drawing_push_share(&name, share)
-                }
-            },
-        })
-        .collect();
-    bars.sort_by(|a, b| a.y.total_cmp(&b.y));
+    let bar = |(at, slope, name): (f64, f64, String)| Bar {
+        y: y(at),
+        length_px: LONGEST_PX * slope / most,
+        words: {
+            let share = Number::fixed(slope.abs() / all * 100.0, 0);
+            if slope < 0.0 {
+                words::drawing_push_other_way(&name, share)
+            } else {
+                words::drawing_push_share(&name, share)
+            }
+        },
+    };
+    let mut bars: Vec<Bar> = Vec::new();
+    for bar in pushed.into_iter().map(bar) {
+        let before = bars.iter().take_while(|other| other.y <= bar.y).count();
+        bars.insert(before, bar);
+    }
     Some(Scene {
         width_px: WIDTH_PX,
         height_px: TOP_PX + BODY_PX + BOTTOM_PX,

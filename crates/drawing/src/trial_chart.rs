@@ -174,19 +174,6 @@ pub fn trial_chart_blank(width_px: f64, height_px: f64, units: Units) -> Scene {
     }
 }
 
-/// What a swing showed, in the language in use.
-#[must_use]
-pub fn outcome_name(outcome: SwingOutcome) -> Text {
-    match outcome {
-        SwingOutcome::Steady => texts::lesson_steady(),
-        SwingOutcome::Wobbling => texts::lesson_wobbling(),
-        SwingOutcome::Sideways => texts::lesson_sideways(),
-        SwingOutcome::TailFirst => texts::lesson_tail_first(),
-        SwingOutcome::Slipped => texts::lesson_slipped(),
-        SwingOutcome::NotSure => texts::lesson_not_sure(),
-    }
-}
-
 /// The trials that a chart can show.
 fn shown<'a, 'b>(trials: &'a [ChartTrial<'b>]) -> Vec<&'a ChartTrial<'b>> {
     trials.iter().filter(|trial| is_shown(trial.separation_mm)).collect()

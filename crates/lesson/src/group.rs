@@ -1,7 +1,5 @@
 //! Which group of a class it is.
 
-use std::fmt;
-
 use serde::{Deserialize, Serialize};
 
 use crate::{from_key, key};
@@ -56,25 +54,6 @@ impl Colour {
         Self::Silver,
         Self::Gold,
     ];
-
-    /// The word for it.
-    #[must_use]
-    pub fn label(self) -> &'static str {
-        match self {
-            Self::Red => "Red",
-            Self::Orange => "Orange",
-            Self::Yellow => "Yellow",
-            Self::Green => "Green",
-            Self::Blue => "Blue",
-            Self::Purple => "Purple",
-            Self::Brown => "Brown",
-            Self::Black => "Black",
-            Self::Grey => "Grey",
-            Self::White => "White",
-            Self::Silver => "Silver",
-            Self::Gold => "Gold",
-        }
-    }
 }
 
 impl Default for Group {
@@ -113,12 +92,6 @@ impl Group {
     }
 }
 
-impl fmt::Display for Group {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "{} {}", self.colour.label(), self.number)
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -134,7 +107,7 @@ mod tests {
             assert_eq!(Group::new(colour, 0), None);
             assert_eq!(Group::new(colour, 41), None);
         }
-        assert_eq!(Group::default().to_string(), "Blue 1");
+        assert_eq!(Group::default().key(), "blue 1");
         assert_eq!(Group::from_key(" Grey 12 "), Group::new(Colour::Grey, 12));
         for bad in ["", "Blue", "4", "Pink 4", "Blue 0", "Blue 41", "Blue 4 5", "Blue x"]
         {

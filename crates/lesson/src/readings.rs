@@ -33,17 +33,6 @@ pub enum End {
     Tail,
 }
 
-impl End {
-    /// The word for it.
-    #[must_use]
-    pub fn word(self) -> &'static str {
-        match self {
-            Self::Nose => "nose",
-            Self::Tail => "tail",
-        }
-    }
-}
-
 /// A point that a group measures.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
@@ -57,15 +46,6 @@ pub enum BalancePoint {
 impl BalancePoint {
     /// Both points.
     pub const ALL: [Self; 2] = [Self::Mass, Self::Pressure];
-
-    /// What it is called.
-    #[must_use]
-    pub fn label(self) -> &'static str {
-        match self {
-            Self::Mass => "centre of mass",
-            Self::Pressure => "centre of pressure (side-on)",
-        }
-    }
 }
 
 /// The readings of one point, as they were read: millimetres from [`End`], on the rocket
@@ -396,7 +376,6 @@ mod tests {
             measured.of_mut(point).mm[2] = Some(203.0);
             assert!(measured.of(point).any() && measured.any());
         }
-        assert_eq!([End::Nose, End::Tail].map(End::word), ["nose", "tail"]);
     }
 
     /// The same value, by the same rule, wherever it is used.

@@ -23,17 +23,6 @@ pub enum Level {
 impl Level {
     /// Every level, the one that shows least first.
     pub const ALL: [Self; 4] = [Self::Balance, Self::Measure, Self::Explain, Self::Model];
-
-    /// Its name, with the ages it is meant for.
-    #[must_use]
-    pub fn label(self) -> &'static str {
-        match self {
-            Self::Balance => "Balance (about 8 to 10)",
-            Self::Measure => "Measure (about 10 to 12)",
-            Self::Explain => "Explain (about 12 to 14)",
-            Self::Model => "Model (about 14 to 16)",
-        }
-    }
 }
 
 /// How much help the conclusion gets.
@@ -52,39 +41,4 @@ pub enum Support {
 impl Support {
     /// Every kind, the most helpful first.
     pub const ALL: [Self; 3] = [Self::Sentences, Self::Questions, Self::None];
-
-    /// What it is called.
-    #[must_use]
-    pub fn label(self) -> &'static str {
-        match self {
-            Self::Sentences => "sentences to use",
-            Self::Questions => "questions only",
-            Self::None => "an empty page",
-        }
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::{Colour, Overall, Statement, SwingOutcome, Telling};
-
-    /// Two entries of one list that read alike are no choice.
-    #[test]
-    fn each_choice_has_words_of_its_own() {
-        let outcomes = SwingOutcome::ALL.map(Overall::Mostly).into_iter();
-        let overall = outcomes.chain([Overall::Nothing, Overall::Mixed]);
-        for labels in [
-            Level::ALL.map(Level::label).to_vec(),
-            Support::ALL.map(Support::label).to_vec(),
-            Telling::ALL.map(Telling::label).to_vec(),
-            Statement::ALL.map(Statement::label).to_vec(),
-            Colour::ALL.map(Colour::label).to_vec(),
-            overall.map(Overall::label).collect(),
-        ] {
-            for (i, label) in labels.iter().enumerate() {
-                assert!(!label.is_empty() && !labels[..i].contains(label), "{labels:?}");
-            }
-        }
-    }
 }

@@ -20,16 +20,6 @@ impl Telling {
     /// Every kind, the one that holds nothing back first.
     pub const ALL: [Self; 3] = [Self::All, Self::Verdict, Self::Points];
 
-    /// What it is called.
-    #[must_use]
-    pub fn label(self) -> &'static str {
-        match self {
-            Self::All => "everything at once",
-            Self::Verdict => "the verdict after predicting",
-            Self::Points => "the points after measuring, the verdict after predicting",
-        }
-    }
-
     /// Whether a trial is told what its rocket will do, by whether its prediction is locked.
     #[must_use]
     pub fn tells_verdict(self, is_locked: bool) -> bool {

@@ -65,18 +65,6 @@ pub enum Overall {
     Mixed,
 }
 
-impl Overall {
-    /// In words.
-    #[must_use]
-    pub fn label(self) -> &'static str {
-        match self {
-            Self::Nothing => "not swung",
-            Self::Mostly(outcome) => outcome.label(),
-            Self::Mixed => "mixed",
-        }
-    }
-}
-
 /// A trial taken apart: every field as it is written down, in files and elsewhere, and the
 /// seal that stands there.
 #[derive(Clone, Debug, Default, PartialEq)]

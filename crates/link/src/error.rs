@@ -2,7 +2,8 @@
 
 use noseward_lesson::{NotebookError, SwingsError};
 
-/// Why a text cannot be opened. It holds no words: [`sentence`](Self::sentence) has those.
+/// Why a text cannot be opened: what, where and with which values. Whoever opens it has the
+/// words.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct LinkError {
     /// What is wrong.
@@ -37,7 +38,7 @@ pub enum At {
     },
     /// A table.
     Table,
-    /// A row of a table, as a spreadsheet counts: the keys of the columns are row 1.
+    /// A row of a table, as a spreadsheet counts: the headings are row 1.
     TableRow(usize),
     /// A cell of a table.
     Cell {
@@ -53,7 +54,6 @@ pub enum At {
 /// Lines, columns and rows count from 1. Rows of a code are groups of twenty characters,
 /// wherever its lines end.
 #[derive(Clone, Debug, PartialEq, Eq)]
-#[non_exhaustive]
 pub enum LinkErrorKind {
     /// It is larger than anything that this page writes.
     TooLarge {

@@ -1,8 +1,9 @@
 //! A record, a rocket with what a class did with it, as a link, as a code to be typed,
 //! and as a file; and a group's notebook, or one of its results, in the same ways.
 //!
-//! Pure: text in, a record or a notebook out, and back. What is stored is named by keys; all
-//! sentences are in one file (`words.rs`). The formats themselves are written down below.
+//! Pure: text in, a record or a notebook out, and back. What is stored is named by keys, and
+//! what is wrong is a kind with values: there are no sentences here. The formats themselves are
+//! written down below.
 //!
 //! ```
 //! use noseward_link::{Opened, hash, open_hash};
@@ -36,14 +37,13 @@ mod payload;
 mod result;
 mod table;
 mod text;
-mod words;
 
 pub use any::{Any, looks_like_notebook, open_any, pieces};
 pub use cells::escape_formula;
 pub use code::{code, compact, looks_like_code, open_code};
 pub use error::{At, LinkError, LinkErrorKind};
 pub use file::name::file_name;
-pub use file::{FILE_BYTES, open_file, to_file};
+pub use file::{FILE_BYTES, design_of_json, open_file, to_file};
 pub use link::{HASH_CHARS, Opened, hash, open_hash};
 pub use missing::Missing;
 pub use notebook::NotebookFile;
@@ -59,6 +59,7 @@ pub use result::{
     ResultCode, ResultMiddle, ResultModel, ResultPrediction, open_result_code,
     result_code, result_of,
 };
-pub use table::{Format, TABLE_BYTES, looks_like_table, open_table, to_table};
+pub use table::{
+    Format, TABLE_BYTES, TABLE_END, looks_like_table, open_table, table_in_text, to_table,
+};
 pub use text::{Spelling, Text, open_text};
-pub use words::{table_sentence, to_plain_text};

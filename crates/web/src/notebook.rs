@@ -2,6 +2,7 @@
 
 mod fields;
 mod opening;
+mod refused;
 mod trial;
 mod typed;
 mod update;

@@ -52,7 +52,7 @@ type Inputs = Vec<(String, Vec<u8>)>;
 fn notebooks(here: &Path) -> Result<Inputs, Box<dyn Error>> {
     let shipped = here.join("../../crates/link/tests/links/shipped/notebook.json");
     let shipped = open_notebook_file(&fs::read_to_string(shipped)?);
-    let shipped = shipped.map_err(|error| error.sentence())?;
+    let shipped = shipped.map_err(|error| format!("{error:?}"))?;
     let mut bare = shipped.clone();
     bare.notebook.conclusion = Conclusion::default();
     bare.notebook.delete(1);
@@ -103,7 +103,7 @@ fn records(here: &Path) -> Result<Vec<(String, Record)>, Box<dyn Error>> {
         }
         let name = path.file_stem().unwrap_or_default().to_string_lossy().into_owned();
         let record = open_file(&fs::read_to_string(path)?);
-        records.push((name, record.map_err(|error| error.sentence())?));
+        records.push((name, record.map_err(|error| format!("{error:?}"))?));
     }
     Ok(records)
 }

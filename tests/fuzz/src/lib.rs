@@ -7,8 +7,11 @@ use std::borrow::Cow;
 
 use noseward_drawing::{Item, LabelStyle, Point, Sheet, Told, rocket, svg_document};
 use noseward_lesson::{Record, SwingOutcome, Swings};
-use noseward_link::{Opened, code, hash, open_code, open_file, open_hash, to_file};
-use noseward_stability::{Design, Field, Swing, SwingField, Units, check, evaluate};
+use noseward_link::{
+    LinkError, LinkErrorKind, Opened, code, hash, open_code, open_file, open_hash,
+    to_file,
+};
+use noseward_stability::{Design, Fault, Field, Swing, SwingField, Units, check, evaluate};
 
 pub use notebook::{
     NotebookInput, check_notebook, check_parts, check_result, notebook_input,
@@ -39,6 +42,37 @@ pub fn input(bytes: &[u8]) -> Input<'_> {
     }
 }
 
+/// Holds an error against what is promised of it: whoever reads it counts rows and lines
+/// from 1.
+///
+/// # Panics
+///
+/// If a promise is broken.
+pub fn check_error(error: &LinkError) {
+    use LinkErrorKind as Kind;
+    let places = match &error.kind {
+        Kind::Rows { rows } => {
+            assert!(rows.is_sorted_by(|one, next| one < next), "{error:?}");
+            rows.clone()
+        }
+        Kind::Swapped { rows: (one, other) } => vec![*one, *other],
+        Kind::EndsEarly { row }
+        | Kind::Character { row, .. }
+        | Kind::TooFew { row }
+        | Kind::TooMany { row }
+        | Kind::MissingRow { row }
+        | Kind::RowTwice { row } => vec![*row],
+        Kind::EndsInLine { line }
+        | Kind::Syntax { line, .. }
+        | Kind::Content { line, .. } => {
+            vec![*line]
+        }
+        Kind::Crowded { count, most, .. } => vec![count.saturating_sub(*most)],
+        _ => return,
+    };
+    assert!(!places.is_empty() && !places.contains(&0), "{error:?}");
+}
+
 /// Holds a record against all that is promised of it.
 ///
 /// # Panics
@@ -55,11 +89,11 @@ fn check_design(design: &Design, swings: &Swings) {
         assert!(!text.contains(is_unwanted), "{text:?}");
     }
     let report = evaluate(design);
-    let faults: Vec<_> =
-        report.faults.iter().map(|fault| fault.problem.sentence(Units::METRIC)).collect();
-    assert!(faults.iter().all(|words| !words.is_empty()));
+    let numbers = |fault: &Fault| fault.problem.values().0;
+    let mut numbers = report.faults.iter().flat_map(numbers);
+    assert!(numbers.all(|(_, number)| number.is_finite()));
     let Some(figures) = &report.figures else {
-        assert!(!faults.is_empty(), "no figures, and no fault that says why");
+        assert!(!report.faults.is_empty(), "no figures, and no fault that says why");
         return;
     };
     let written = format!("{figures:?}");

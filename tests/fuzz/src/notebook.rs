@@ -7,7 +7,7 @@ use noseward_link::{
     to_notebook_file,
 };
 
-use crate::{EXACT, assert_same, is_unwanted, largest};
+use crate::{EXACT, assert_same, check_error, is_unwanted, largest};
 
 /// What the bytes of a fuzzer stand for.
 #[derive(Debug)]
@@ -97,7 +97,7 @@ pub fn check_parts(parts: &QrSegments) {
     match parts.notebook() {
         None => assert!(!parts.missing().is_empty()),
         Some(Ok(file)) => check_notebook(&file),
-        Some(Err(error)) => assert!(!error.sentence().is_empty()),
+        Some(Err(error)) => check_error(&error),
     }
 }
 

@@ -5,8 +5,8 @@
 
 use libfuzzer_sys::fuzz_target;
 use noseward_fuzz::{
-    NotebookInput, check_notebook, check_parts, check_result, link_of, notebook_input,
-    notebook_parts_of, result_code_of,
+    NotebookInput, check_error, check_notebook, check_parts, check_result, link_of,
+    notebook_input, notebook_parts_of, result_code_of,
 };
 use noseward_link::{Any, looks_like_notebook, open_any};
 
@@ -23,6 +23,6 @@ fuzz_target!(|bytes: &[u8]| {
         Ok(Any::Notebook(file)) => check_notebook(&file),
         Ok(Any::Parts(parts)) => check_parts(&parts),
         Ok(Any::Result(result)) => check_result(&result),
-        Err(error) => assert!(!error.sentence().is_empty()),
+        Err(error) => check_error(&error),
     }
 });

@@ -290,7 +290,8 @@ async fn every_way_out_leads_back_in() -> Result<()> {
 async fn a_prediction_that_was_changed_elsewhere_says_so() -> Result<()> {
     let page = one_trial().await?;
     let notebook = page.keeps_notebook(|_| true).await?;
-    let table = to_table(&notebook, Format::PointComma).replace("two", "three");
+    let table = to_table(&notebook, Format::PointComma, &|_| String::new())
+        .replace("two", "three");
     assert!(open_table(&table).expect("a table").trials()[0].is_altered());
     let (other, again) = opened(&[table]).await?;
     assert!(again.trials()[0].is_altered());

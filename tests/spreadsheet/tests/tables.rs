@@ -116,6 +116,15 @@ fn begin(notebook: &mut Notebook, i: usize, text: &str) {
     }
 }
 
+/// Headings in some language; those of numbers begin with one.
+fn called(key: &str) -> String {
+    match key {
+        "kind_of_row" => "نوع الصف".into(),
+        "swing_1" => "1. Schwung; März".into(),
+        key => format!("Größe, „{key}“ (mm)"),
+    }
+}
+
 /// A program for tables of a form.
 fn program(name: &str, format: Format) -> Spreadsheet {
     let (convention, separator) = match format {
@@ -137,9 +146,12 @@ fn a_saved_table_opens_as_the_same_notebook() {
         let program = program("saved", format);
         // Some put quotation marks round every text.
         let quotes_all = matches!(format, Format::CommaSemicolon | Format::TabsComma);
-        let saved = program.saved_again(&to_table(&notebook, format), quotes_all);
-        let opened = open_table(&saved.expect("a table"));
-        assert_eq!(opened.as_ref(), Ok(&notebook), "{format:?}");
+        let table = to_table(&notebook, format, &called);
+        let saved = program.saved_again(&table, quotes_all).expect("a table");
+        assert_eq!(open_table(&saved).as_ref(), Ok(&notebook), "{format:?}");
+        for heading in ["نوع الصف [kind_of_row]", "1. Schwung; März [swing_1]"] {
+            assert!(saved.contains(heading), "{format:?}: {heading}");
+        }
     }
 }
 
@@ -148,8 +160,8 @@ fn numbers_are_numbers_and_texts_are_texts() {
     let notebook = notebook();
     for format in [Format::PointComma, Format::CommaSemicolon] {
         let program = program("cells", format);
-        let document =
-            program.document(&to_table(&notebook, format)).expect("a document");
+        let table = to_table(&notebook, format, &called);
+        let document = program.document(&table).expect("a document");
         for number in ["12.5", "201.2", "1000", "1.25", "0.95", "1205"] {
             let cell = format!("office:value-type=\"float\" office:value=\"{number}\"");
             assert!(document.contains(&cell), "{format:?}: {number} is no number");

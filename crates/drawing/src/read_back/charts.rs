@@ -6,8 +6,9 @@ use noseward_lesson::SwingOutcome::{
 use noseward_stability::Units;
 
 use super::{Axis, dots, group, level, number, paths, points, texts, upright};
+use crate::names::outcome_name;
 use crate::{ChartTrial, Colour, Item, Path, SeriesTrial, Style};
-use crate::{outcome_name, qr, trial_chart, trial_series};
+use crate::{qr, trial_chart, trial_series};
 
 /// All the lines of a grid.
 fn grid(items: &[Item]) -> Path {

@@ -1,29 +1,34 @@
 //! The rows of the chart, and what each is called.
 
-use noseward_words::Text;
-
-use super::{EDGE, ROWS, outcome_name};
+use super::{EDGE, ROWS};
 use crate::area::Area;
+use crate::legend::words_px;
+use crate::names::outcome_name;
 use crate::palette::Colour;
 use crate::scene::{Anchor, Item, Path, Point, Style};
 
-/// From this width on the rows are named at their left, where no name has more letters than
-/// there is room for; above them else.
+/// From this width on the rows are named at their left; above them else.
 const BESIDE_PX: f64 = 520.0;
+/// Room for the names at the left, if none is longer.
 const NAMES_PX: f64 = 184.0;
-const MOST_LETTERS: usize = 26;
+/// Between the longest name and the rows.
+const NAMES_APART_PX: f64 = 10.0;
 /// Height of a name above its row, and its base above the row.
 const NAME_PX: f64 = 20.0;
 const BASE_PX: f64 = 5.0;
 
 fn is_beside(width_px: f64) -> bool {
-    let fits = |name: Text| name.chars().count() <= MOST_LETTERS;
-    width_px >= BESIDE_PX && ROWS.into_iter().map(outcome_name).all(fits)
+    width_px >= BESIDE_PX
 }
 
 /// The left and right edge of every row.
 pub(super) fn sides_px(width_px: f64) -> (f64, f64) {
-    let left = if is_beside(width_px) { NAMES_PX } else { EDGE };
+    let left = if is_beside(width_px) {
+        let names = ROWS.iter().map(|&outcome| words_px(&outcome_name(outcome)));
+        names.map(|px| EDGE + px + NAMES_APART_PX).fold(NAMES_PX, f64::max)
+    } else {
+        EDGE
+    };
     (left, width_px - EDGE)
 }
 

@@ -4,6 +4,7 @@ use noseward_lesson::SwingOutcome::{
 
 use super::*;
 use crate::boxes::{in_languages, lines_miss_words, words_keep_apart};
+use crate::names::outcome_name;
 
 const WIDTHS: [f64; 6] = [300.0, 320.0, 420.0, 519.0, 700.0, 900.0];
 

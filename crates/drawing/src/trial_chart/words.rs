@@ -3,8 +3,9 @@
 use noseward_stability::Units;
 use noseward_words::{self as texts, Number, Origin, Spread};
 
-use super::{ChartTrial, ROWS, median_mm, outcome_name, shown};
+use super::{ChartTrial, ROWS, median_mm, shown};
 use crate::axis::{reading, reading_number};
+use crate::names::outcome_name;
 
 /// What [`trial_chart`](super::trial_chart) shows, in sentences: for every row with dots
 /// how many there are, from where to where, and how many of them were measured; then the

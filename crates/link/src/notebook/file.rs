@@ -166,7 +166,6 @@ pub fn notebook_file_name(notebook: &Notebook) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::table_sentence;
     use noseward_lesson::{Colour, Draft, SwingOutcome, Swings, Telling};
     use noseward_stability::{Example, SwingSetup};
     use serde_json::Value;
@@ -224,54 +223,78 @@ mod tests {
     }
 
     #[test]
-    fn the_words_say_what_is_wrong() {
+    fn what_is_wrong_is_named_with_its_place() {
+        use LinkErrorKind as Kind;
         let text = to_notebook_file(&file());
-        let say = |text: &str| open_notebook_file(text).unwrap_err().sentence();
+        let fault = |text: &str| {
+            let LinkError { kind, at } = open_notebook_file(text).unwrap_err();
+            assert_eq!(at, At::NotebookFile);
+            kind
+        };
         let twice = text.replacen("\"trial\": 2", "\"trial\": 1", 1);
-        assert!(say(&twice).contains("two trials have the same number"));
-        let cut = say(&text[..text.len() / 2]);
-        assert!(cut.starts_with("This file ends too early, in line "), "{cut}");
-        let comma = say(&text.replacen("\"version\": 1,", "\"version\": 1", 1));
-        assert!(comma.contains("line 4, column"), "{comma}");
-        let field = say(&text.replacen("\"plans\"", "\"plan\"", 1));
-        assert!(field.starts_with("Something does not belong in a notebook file"));
-        let number = say(&text.replacen("\"length_mm\": 90", "\"length_mm\": \"90\"", 1));
-        assert!(number.contains("at line 19, column"), "{number}");
-        let large = say(&" ".repeat(NOTEBOOK_BYTES + 1));
-        assert!(large.contains("too large") && large.contains("1024 KB"), "{large}");
+        assert_eq!(fault(&twice), Kind::Notebook(NotebookError::Numbers));
+        let lines = text[..text.len() / 2].lines().count();
+        assert_eq!(fault(&text[..text.len() / 2]), Kind::EndsInLine { line: lines });
+        let comma = fault(&text.replacen("\"version\": 1,", "\"version\": 1", 1));
+        assert!(matches!(comma, Kind::Syntax { line: 4, .. }), "{comma:?}");
+        let field = fault(&text.replacen("\"plans\"", "\"plan\"", 1));
+        let Kind::Content { detail, .. } = field else { panic!("{field:?}") };
+        assert!(detail.starts_with("unknown field `plan`"), "{detail}");
+        let number = text.replacen("\"length_mm\": 90", "\"length_mm\": \"90\"", 1);
+        let number = fault(&number);
+        assert!(matches!(number, Kind::Content { line: 19, .. }), "{number:?}");
+        let bytes = NOTEBOOK_BYTES + 1;
+        assert_eq!(fault(&" ".repeat(bytes)), Kind::TooLarge { bytes });
     }
 
-    /// What a field must hold, and what the words say where it does not.
+    /// What a field must hold, and what is told where it does not.
     #[test]
     fn a_value_that_cannot_be_is_named_with_its_place() {
+        use LinkErrorKind as Kind;
         let mut file = NotebookFile { rocket: None, ..file() };
         let trial = file.notebook.trial_mut(2).unwrap();
         trial.measured.mass.mm[0] = Some(141.5);
         trial.note = "Windy".into();
         trial.draft.outcome = Some(SwingOutcome::Steady);
         let text = to_notebook_file(&file);
-        for (right, wrong, key, words) in [
-            ("141.5", "\"141\"", "centre_of_mass_reading_1_mm", "is not a number"),
-            ("\"trial\": 2", "\"trial\": 2.5", "trial", "whole number from 1"),
-            ("\"trial\": 2", "\"trial\": 70000", "trial", "whole number from 1"),
-            ("\"steady\"", "\"stedy\"", "draft_outcome", "steady; wobbling"),
-            ("\"Windy\"", "7", "note", "is no text"),
-            ("\"Windy\"", &format!("{:?}", "x".repeat(501)), "note", "501 characters"),
-            ("\"note\"", "\"notes\"", "notes", "does not know"),
-            ("\"rocket\": {", "\"rockets\": {", "rocket", "Fill it in"),
-            ("\"rocket\": {", "\"note\": \"a\", \"rocket\": {", "note", "duplicate"),
+        let count =
+            |found: &str| Kind::Count { found: found.into(), least: 1, most: 65_534 };
+        let outcomes = crate::payload::codes::OUTCOMES.to_vec();
+        let long = format!("{:?}", "x".repeat(501));
+        for (right, wrong, key, kind) in [
+            (
+                "141.5",
+                "\"141\"",
+                "centre_of_mass_reading_1_mm",
+                Kind::NotANumber { found: "141".into() },
+            ),
+            ("\"trial\": 2", "\"trial\": 2.5", "trial", count("2.5")),
+            ("\"trial\": 2", "\"trial\": 70000", "trial", count("70000")),
+            (
+                "\"steady\"",
+                "\"stedy\"",
+                "draft_outcome",
+                Kind::Choice { found: "stedy".into(), choices: outcomes },
+            ),
+            ("\"Windy\"", "7", "note", Kind::NotAText { found: "7".into() }),
+            ("\"Windy\"", &long, "note", Kind::TooLong { chars: 501, most: 500 }),
+            ("\"note\"", "\"notes\"", "notes", Kind::Unknown { key: "notes".into() }),
+            ("\"rocket\": {", "\"rockets\": {", "rocket", Kind::Empty),
         ] {
-            assert!(text.contains(right), "{right}");
             let at = text.rfind(right).unwrap();
             let changed = format!("{}{wrong}{}", &text[..at], &text[at + right.len()..]);
-            let said = table_sentence(&open_notebook_file(&changed).unwrap_err());
-            assert!(said.contains(words), "{key}: {said}");
-            let is_named = said.starts_with(&format!("In “trials”, number 2, “{key}”: "));
-            assert_eq!(is_named, words != "duplicate", "{said}");
+            let place = At::Entry { list: "trials", place: 2, key: key.into() };
+            assert_eq!(open_notebook_file(&changed), Err(kind.at(place)), "{wrong}");
         }
+        let at = text.rfind("\"rocket\": {").unwrap();
+        let twice = format!("{}\"note\": \"a\", {}", &text[..at], &text[at..]);
+        let twice = open_notebook_file(&twice).unwrap_err();
+        let Kind::Content { detail, .. } = twice.kind else { panic!("{twice:?}") };
+        assert_eq!(detail, "duplicate field `note`");
         let group = text.replacen("\"blue 1\"", "\"pink 1\"", 1);
-        let said = table_sentence(&open_notebook_file(&group).unwrap_err());
-        assert!(said.contains("“group”") && said.contains("no group"), "{said}");
+        let place = At::Entry { list: MARK, place: 1, key: "group".into() };
+        let kind = Kind::NotAGroup { found: "pink 1".into() };
+        assert_eq!(open_notebook_file(&group), Err(kind.at(place)));
     }
 
     /// One trial, predicted and swung twice.

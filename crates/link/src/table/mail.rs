@@ -2,6 +2,7 @@
 
 use std::borrow::Cow;
 
+use super::heading::has_key;
 use super::kind::Kind;
 use super::{BEGIN, GROUP, KIND, TRIAL};
 
@@ -24,11 +25,20 @@ fn has_headings(line: &str) -> bool {
     let cells = line.split([',', ';', '\t']);
     let cells: Vec<&str> =
         cells.map(|cell| cell.trim().trim_matches('"').trim()).collect();
-    let has = |heading: &str| cells.iter().any(|cell| cell.eq_ignore_ascii_case(heading));
-    let spaced = line.strip_prefix(KIND).unwrap_or_default();
+    let has = |key: &str| cells.iter().any(|cell| has_key(cell, key));
+    let spaced = |key: &str| is_bracketed(line, key);
+    let bare = line.strip_prefix(KIND).unwrap_or_default();
     has(KIND) && (has(TRIAL) || has(GROUP))
-        || spaced.contains(TRIAL)
-        || spaced.contains(GROUP)
+        || spaced(KIND) && (spaced(TRIAL) || spaced(GROUP))
+        || bare.contains(TRIAL)
+        || bare.contains(GROUP)
+}
+
+/// Whether a key stands in brackets anywhere in a line.
+fn is_bracketed(line: &str, key: &str) -> bool {
+    let behind =
+        |rest: &str| rest.strip_prefix(key).is_some_and(|rest| rest.starts_with(']'));
+    line.split('[').skip(1).any(behind)
 }
 
 /// Whether a line is a row of a table.

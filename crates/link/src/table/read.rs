@@ -7,18 +7,20 @@ use noseward_lesson::{
 };
 use noseward_stability::{Quantity, cleaned_lines};
 
+use super::heading::has_key;
 use super::kind::Kind;
 use super::number::Unread;
 use super::write::{columns, worked_out_keys};
 use super::{
-    BEGIN, DELIMITERS, END, GROUP, KIND, PLAN, TRIAL, VERSION_KEY, cell, mail, number,
+    BEGIN, DELIMITERS, GROUP, KIND, PLAN, TABLE_END, TRIAL, VERSION_KEY, cell, mail,
+    number,
 };
 use crate::error::{At, LinkError, LinkErrorKind};
 use crate::fields::{self, Slot, Visit, front_of};
 use crate::frame::VERSION;
 use crate::open_file;
 
-/// The table in a text: all of it where it begins with the keys of columns, or what stands between
+/// The table in a text: all of it where it begins with headings, or what stands between
 /// the two lines.
 pub(super) fn table_in(text: &str) -> Result<&str, LinkError> {
     let text = text.trim_start_matches(['\u{feff}', ' ', '\n', '\r']);
@@ -30,8 +32,9 @@ pub(super) fn table_in(text: &str) -> Result<&str, LinkError> {
         return Ok(if begins { text } else { mail::from_headings(text) });
     };
     let table = &text[begin + BEGIN.len()..];
-    let end =
-        line_starts(table, END).last().ok_or(LinkErrorKind::CutShort.at(At::Table))?;
+    let end = line_starts(table, TABLE_END)
+        .last()
+        .ok_or(LinkErrorKind::CutShort.at(At::Table))?;
     Ok(table[..end].trim_start())
 }
 
@@ -45,10 +48,10 @@ fn line_starts<'a>(text: &'a str, line: &'a str) -> impl Iterator<Item = usize> 
 /// table.
 fn delimiter(text: &str) -> Option<u8> {
     DELIMITERS.into_iter().find(|&delimiter| {
-        let mut keys = StringRecord::new();
+        let mut headings = StringRecord::new();
         let mut reader = reader(text, delimiter);
-        let is_read = reader.read_record(&mut keys).unwrap_or(false);
-        let has = |key: &str| keys.iter().any(|found| is_key(found, key));
+        let is_read = reader.read_record(&mut headings).unwrap_or(false);
+        let has = |key: &str| headings.iter().any(|found| has_key(found, key));
         is_read && has(KIND) && (has(TRIAL) || has(GROUP))
     })
 }
@@ -66,13 +69,13 @@ fn is_key(cell: &str, key: &str) -> bool {
     cell.trim().eq_ignore_ascii_case(key)
 }
 
-/// The notebook in a table that begins with the keys of its columns.
+/// The notebook in a table that begins with its headings.
 pub(super) fn read(text: &str) -> Result<Notebook, LinkError> {
     let no_table = || LinkErrorKind::Nothing.at(At::Table);
     let delimiter = delimiter(text).ok_or_else(no_table)?;
     let mut records = reader(text, delimiter).into_records();
     let columns = match records.next() {
-        Some(Ok(keys)) => known(&keys)?,
+        Some(Ok(headings)) => known(&headings)?,
         _ => return Err(no_table()),
     };
     let worked_out = worked_out_keys();
@@ -97,14 +100,15 @@ fn known(found: &StringRecord) -> Result<Vec<String>, LinkError> {
     let known = columns();
     let mut columns: Vec<String> = Vec::new();
     for found in found {
-        let column = known.iter().find(|key| is_key(found, key));
+        let column = known.iter().find(|key| has_key(found, key));
         let column = column.cloned().unwrap_or_default();
         if !column.is_empty() && columns.contains(&column) {
             return Err(LinkErrorKind::TwoColumns { column }.at(At::Table));
         }
         columns.push(column);
     }
-    let used = found.iter().zip(1..).filter(|(key, _)| !key.trim().is_empty()).last();
+    let used =
+        found.iter().zip(1..).filter(|(heading, _)| !heading.trim().is_empty()).last();
     columns.truncate(used.map_or(0, |(_, count)| count));
     Ok(columns)
 }

@@ -8,7 +8,7 @@ use noseward_lesson::{
 use noseward_stability::{Design, Quantity, cleaned_lines};
 
 use super::kind::Kind;
-use super::{Format, GROUP, KIND, PLAN, VERSION_KEY, cell, number};
+use super::{Format, GROUP, KIND, PLAN, VERSION_KEY, cell, heading, number};
 use crate::error::{LinkError, LinkErrorKind};
 use crate::fields::{self, KeysOf, Slot, Visit};
 use crate::frame::VERSION;
@@ -68,8 +68,13 @@ fn worked_out(trial: &Trial, mark: char) -> Vec<(String, String)> {
     cells
 }
 
-/// The rows of a notebook, the keys of the columns first, with this end of line.
-pub(crate) fn rows(notebook: &Notebook, format: Format, end: Terminator) -> String {
+/// The rows of a notebook, the headings first, with this end of line.
+pub(super) fn rows(
+    notebook: &Notebook,
+    format: Format,
+    end: Terminator,
+    called: &dyn Fn(&str) -> String,
+) -> String {
     let columns = columns();
     let mut table = WriterBuilder::new()
         .delimiter(format.delimiter())
@@ -78,7 +83,9 @@ pub(crate) fn rows(notebook: &Notebook, format: Format, end: Terminator) -> Stri
     let mut write = |cells: Vec<&str>| {
         let Ok(()) = table.write_record(cells) else { unreachable!("memory has room") };
     };
-    write(columns.iter().map(String::as_str).collect());
+    let headings: Vec<String> =
+        columns.iter().map(|key| heading::written(key, &called(key))).collect();
+    write(headings.iter().map(String::as_str).collect());
     for row in cells_of(notebook, format.mark()) {
         let cell = |column: &String| {
             let found = row.iter().find(|(key, _)| key == column);
@@ -200,7 +207,7 @@ fn rocket(design: &Design) -> String {
 }
 
 /// The computed separation, in millimetres; `None` where a fault stands in its way.
-pub(crate) fn separation_mm(rocket: &Rocket) -> Option<f64> {
+fn separation_mm(rocket: &Rocket) -> Option<f64> {
     rocket.figures().map(|figures| figures.separation_m * 1000.0)
 }
 

@@ -2,6 +2,7 @@
 
 use noseward_lesson::{BalancePoint, REPEATS, Statement, Trial};
 use noseward_stability::Quantity;
+use noseward_words as words;
 
 use crate::app::State;
 
@@ -183,7 +184,7 @@ impl NotebookField {
                         out.map(|out| out.reason.clone()).unwrap_or_default()
                     }
                     _ => self.length_mm(trial).map_or_else(String::new, |mm| {
-                        Quantity::Length.number(mm, state.units)
+                        words::as_typed(&Quantity::Length.number(mm, state.units))
                     }),
                 }
             }
@@ -213,6 +214,7 @@ mod tests {
         let table = noseward_link::to_table(
             &noseward_lesson::Notebook::default(),
             noseward_link::Format::Tabs,
+            &|_| String::new(),
         );
         let keys: Vec<&str> = table.lines().next().unwrap().split('\t').collect();
         for field in NotebookField::all() {

@@ -5,10 +5,11 @@
 
 use noseward_lesson::{Group, Notebook, Record};
 use noseward_link::{
-    self as link, Any, At, LinkErrorKind, NotebookFile, QrSegments, Text, table_sentence,
+    self as link, Any, At, LinkErrorKind, NotebookFile, QrSegments, Text,
 };
 use noseward_words as words;
 
+use super::refused;
 use super::trial::onto_page;
 use super::update::{say, written};
 use crate::app::{Effect, Keeping, NotebookView, Notice, Slot, State, changed};
@@ -308,7 +309,7 @@ pub(crate) fn open_text(state: &mut State, text: &str) -> Vec<Effect> {
 
 fn opened(state: &mut State, text: &str) -> Result<Vec<Effect>, String> {
     if link::looks_like_table(text) && !link::looks_like_notebook(text) {
-        let notebook = link::open_table(text).map_err(|error| table_sentence(&error))?;
+        let notebook = link::open_table(text).map_err(|error| refused::said(&error))?;
         return Ok(come_in(state, NotebookFile { notebook, rocket: None }));
     }
     match link::open_any(text) {
@@ -328,9 +329,9 @@ fn opened(state: &mut State, text: &str) -> Result<Vec<Effect>, String> {
         }
         // The right ones of several parts are kept all the same.
         Err(error) if matches!(error.at, At::Part(_)) => {
-            add_parts(state, text).and(Err(error.sentence()))
+            add_parts(state, text).and(Err(refused::said(&error)))
         }
-        Err(error) => Err(error.sentence()),
+        Err(error) => Err(refused::said(&error)),
     }
 }
 
@@ -362,7 +363,7 @@ fn open_all(state: &mut State, pieces: &[&str]) -> Vec<Effect> {
             },
             Err(error) => {
                 wrong = true;
-                let fault = sentence(&error.sentence());
+                let fault = sentence(&refused::said(&error));
                 told.push(words::notebook_of_several(
                     number.into(),
                     pieces.len().into(),
@@ -405,13 +406,13 @@ fn add_parts(state: &mut State, text: &str) -> Result<Vec<Effect>, String> {
         state.desk.look.parts = QrSegments::default();
         added = state.desk.look.parts.add(text);
     }
-    added.map_err(|error| error.sentence())?;
+    added.map_err(|error| refused::said(&error))?;
     match state.desk.look.parts.notebook() {
         Some(Ok(file)) => {
             state.desk.look.parts = QrSegments::default();
             Ok(come_in(state, file))
         }
-        Some(Err(error)) => Err(error.sentence()),
+        Some(Err(error)) => Err(refused::said(&error)),
         None => Ok(vec![Effect::Redraw]),
     }
 }

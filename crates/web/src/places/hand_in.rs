@@ -1,7 +1,9 @@
 //! Hand in: ways to keep the rocket and the notebook, and to give them away.
 
+mod columns;
 mod message;
 pub(crate) mod out;
+mod plain_text;
 pub(crate) mod share;
 mod update;
 

@@ -1,12 +1,11 @@
 //! What the lesson's choices are called, in the language in use.
 
+pub(crate) use noseward_drawing::outcome_name as outcome;
 use noseward_lesson::{
     BalancePoint, Colour, Group, Level, MOST_PLANS, MOST_TRIALS, Overall, Statement,
     Support, SwingOutcome, Telling,
 };
 use noseward_words::{self as words, Number, Text};
-
-pub(crate) use noseward_drawing::outcome_name as outcome;
 
 /// Several outcomes in their order, in one line.
 pub(crate) fn outcomes(seen: &[SwingOutcome]) -> String {
@@ -120,40 +119,76 @@ pub(crate) fn room_for_plans() -> String {
     words::lesson_room_plans(MOST_PLANS.into())
 }
 
+/// Checks it in English, in German and in Arabic.
+#[cfg(test)]
+pub(crate) fn in_languages(check: &dyn Fn()) {
+    for key in ["en", "de", "ar"] {
+        let table = words::TABLES.iter().find(|(table, _)| *table == key);
+        words::speak(table.map(|(_, bytes)| words::Table::load(bytes.to_vec()).unwrap()));
+        assert_eq!(words::language().key, key);
+        check();
+    }
+    words::speak(None);
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
 
-    /// Files and tables have the labels of the lesson: in English they are the same.
+    /// Two entries of one list that read alike are no choice.
     #[test]
-    fn in_english_they_are_what_files_and_tables_have() {
-        for one in SwingOutcome::ALL {
-            assert_eq!(outcome(one), one.label());
-            assert_eq!(overall(Overall::Mostly(one)), one.label());
-        }
-        assert_eq!(outcomes(&SwingOutcome::ALL), SwingOutcome::list(&SwingOutcome::ALL));
-        for one in [Overall::Nothing, Overall::Mixed] {
-            assert_eq!(overall(one), one.label());
-        }
-        for one in BalancePoint::ALL {
-            assert_eq!(point(one), one.label());
-        }
-        for one in Level::ALL {
-            assert_eq!(level(one), one.label());
-        }
-        for one in Support::ALL {
-            assert_eq!(support(one), one.label());
-        }
-        for one in Telling::ALL {
-            assert_eq!(telling(one), one.label());
-        }
-        for one in Statement::ALL {
-            assert_eq!(statement(one), one.label());
-        }
-        for one in Colour::ALL {
-            assert_eq!(colour(one), one.label());
-            let of = Group::new(one, 40).unwrap();
-            assert_eq!(group(of), of.to_string());
-        }
+    fn each_choice_has_words_of_its_own() {
+        let overall = || {
+            let outcomes = SwingOutcome::ALL.map(Overall::Mostly).into_iter();
+            outcomes.chain([Overall::Nothing, Overall::Mixed])
+        };
+        in_languages(&|| {
+            for labels in [
+                BalancePoint::ALL.map(point).to_vec(),
+                Level::ALL.map(level).to_vec(),
+                Support::ALL.map(support).to_vec(),
+                Telling::ALL.map(telling).to_vec(),
+                Statement::ALL.map(statement).to_vec(),
+                Colour::ALL.map(colour).to_vec(),
+                overall().map(super::overall).collect(),
+            ] {
+                for (i, label) in labels.iter().enumerate() {
+                    assert!(!labels[..i].contains(label), "{labels:?}");
+                }
+            }
+        });
+    }
+
+    #[test]
+    fn a_group_is_a_colour_and_a_number() {
+        let blue = Group::new(Colour::Blue, 40).unwrap();
+        assert_eq!(group(blue), "Blue 40");
+        in_languages(&|| {
+            let said = group(blue);
+            let label = colour(Colour::Blue);
+            assert!(said.contains(label.as_str()) && said.contains("40"), "{said}");
+        });
+    }
+
+    #[test]
+    fn outcomes_are_called_as_agreed() {
+        let agreed = [
+            "nose first, steady",
+            "nose first after wobbling",
+            "sideways or tumbling",
+            "tail first",
+            "string slipped, do again",
+            "not sure",
+        ];
+        assert_eq!(SwingOutcome::ALL.map(outcome), agreed);
+        assert_eq!(outcomes(&SwingOutcome::ALL), agreed.join("; "));
+        assert_eq!(
+            BalancePoint::ALL.map(point),
+            ["centre of mass", "centre of pressure (side-on)"]
+        );
+        assert_eq!(
+            Statement::ALL.map(statement),
+            ["Claim", "Evidence", "Reason", "Trust"]
+        );
     }
 }

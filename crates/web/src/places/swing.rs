@@ -658,7 +658,7 @@ pub(crate) fn paper(state: &State) -> Markup {
                 } }
                 @let mut seen = state.swings.counted();
                 tbody { tr {
-                    @for _ in 0..3 { td { (seen.next().map_or("", SwingOutcome::label)) } }
+                    @for _ in 0..3 { td { @if let Some(one) = seen.next() { (labels::outcome(one)) } } }
                 } }
             }
         }
@@ -690,7 +690,7 @@ fn rocket_line(state: &State) -> Markup {
 
 /// The words to choose from, for paper.
 fn outcomes() -> String {
-    SwingOutcome::ALL.map(SwingOutcome::label).join(" / ")
+    SwingOutcome::ALL.map(|one| labels::outcome(one).as_str()).join(" / ")
 }
 
 /// What was seen.

@@ -4,7 +4,7 @@ use super::*;
 
 use crate::later::Ask;
 use noseward_lesson::{Colour, Group, Notebook, SwingOutcome, Telling};
-use noseward_link::{Format, NotebookFile, open_notebook_file, open_table, to_table};
+use noseward_link::{Format, NotebookFile, open_notebook_file, open_table};
 use noseward_stability::evaluations;
 
 pub(super) const FIN_SPAN: Field = Field::Fins(0, FinField::Span);
@@ -41,6 +41,15 @@ pub(super) fn press(
 
 pub(super) fn write(state: &mut State, field: &str, text: &str) -> Vec<Effect> {
     tell(state, NotebookMsg::Typed { field: field.into(), text: text.into() })
+}
+
+/// The name and the text of the file that a button hands over.
+fn handed_over(state: &mut State, action: &str) -> (String, String) {
+    let saved = press(state, action, "").into_iter().find_map(|effect| match effect {
+        Effect::Download { name, text } => Some((name, text)),
+        _ => None,
+    });
+    saved.expect("a file is handed over")
 }
 
 /// Begins a trial of the rocket on the page as a group does, by turning to its readings; of
@@ -553,8 +562,10 @@ fn three_groups_share_one_computer() {
         write(&mut state, "nb:note", &format!("span {span}"));
         notebooks.push((state.desk.slot, state.desk.notebook.clone()));
     }
-    let groups: Vec<String> =
-        notebooks.iter().map(|(_, notebook)| notebook.group.to_string()).collect();
+    let groups: Vec<String> = notebooks
+        .iter()
+        .map(|(_, notebook)| places::labels::group(notebook.group))
+        .collect();
     assert_eq!(groups, ["Red 1", "Red 2", "Red 3"]);
     for (slot, notebook) in notebooks.iter().chain(&notebooks) {
         write(&mut state, "nb:slot", &slot.to_string());
@@ -624,8 +635,8 @@ fn a_notebook_from_elsewhere_stands_beside_the_open_one() {
     let slot = state.desk.slot;
     for text in [
         crate::notebook::file(&state).replace("small fins", "big fins"),
-        to_table(&mine, Format::CommaSemicolon).replace("small fins", "tiny fins"),
-        link::to_plain_text(&mine).replace("small fins", "no fins"),
+        handed_over(&mut state, "nb-csv-comma").1.replace("small fins", "tiny fins"),
+        handed_over(&mut state, "nb-text").1.replace("small fins", "no fins"),
     ] {
         tell(&mut state, NotebookMsg::OpenText(text));
         assert_ne!(state.desk.slot, slot);
@@ -641,7 +652,7 @@ fn a_notebook_from_elsewhere_stands_beside_the_open_one() {
         assert_eq!(state.desk.notebook, mine, "nothing happened to the open one");
     }
     // Without a row.
-    let table = to_table(&mine, Format::Tabs);
+    let table = link::to_table(&mine, Format::Tabs, &|_| String::new());
     let rows = table.lines().filter(|line| !line.starts_with("trial\t"));
     let without = rows.collect::<Vec<_>>().join("\r\n");
     tell(&mut state, NotebookMsg::OpenText(without));
@@ -672,17 +683,28 @@ fn every_spelling_brings_the_notebook_back() {
         link::open_notebook_hash(&file(&mut state)).unwrap().unwrap().notebook,
         notebook
     );
-    for format in Format::ALL {
-        assert_eq!(open_table(&to_table(&notebook, format)).unwrap(), notebook);
+    for (action, ending) in [
+        ("nb-csv-comma", "red-1-semicolons.csv"),
+        ("nb-csv-point", "red-1.csv"),
+        ("nb-text", "red-1.txt"),
+    ] {
+        let (name, text) = handed_over(&mut state, action);
+        assert!(name.ends_with(ending), "{name}");
+        assert_eq!(open_table(&text).unwrap(), notebook);
     }
-    let effects = press(&mut state, "nb-csv-comma", "");
-    let saved = effects.into_iter().find_map(|effect| match effect {
-        Effect::Download { name, text } => Some((name, text)),
-        _ => None,
-    });
-    let (name, text) = saved.expect("a file is handed over");
-    assert!(name.ends_with("red-1-semicolons.csv"), "{name}");
-    assert_eq!(open_table(&text).unwrap(), notebook);
+    for action in ["nb-copy-table", "nb-copy-table-comma"] {
+        let copied =
+            press(&mut state, action, "").into_iter().find_map(|effect| match effect {
+                Effect::Copy { text, is_link: false } => Some(text),
+                _ => None,
+            });
+        let table = copied.expect("a table is copied");
+        assert!(
+            table.starts_with("Kind of row [kind_of_row]\tGroup [group]\t"),
+            "{table}"
+        );
+        assert_eq!(open_table(&table).unwrap(), notebook);
+    }
 }
 
 #[test]
@@ -808,7 +830,7 @@ fn a_notebook_that_is_put_away_keeps_its_own_label() {
     let mut labels = Vec::new();
     for _ in 0..3 {
         begin(&mut state);
-        labels.push(state.desk.notebook.group.to_string());
+        labels.push(places::labels::group(state.desk.notebook.group));
         let effects = press(&mut state, "nb-new-group", "");
         keep(&mut state, effects);
     }
@@ -817,7 +839,7 @@ fn a_notebook_that_is_put_away_keeps_its_own_label() {
         .desk
         .slots
         .iter()
-        .filter_map(|slot| Some(slot.group?.to_string()))
+        .filter_map(|slot| slot.group.map(places::labels::group))
         .collect();
     assert_eq!(kept, labels);
     // A label that is taken is said so.
@@ -1181,7 +1203,7 @@ fn a_reading_that_cannot_be_true_counts_nowhere() {
         assert!(shown.contains("It does not count until it is changed."), "{typed}");
         assert!(shown.contains("reading 1 does not count: it cannot be true"), "{typed}");
         assert!(!shown.contains("before you changed it"), "{typed}: {shown}");
-        let words = noseward_link::to_plain_text(&state.desk.notebook);
+        let (_, words) = handed_over(&mut state, "nb-text");
         let told = "Reading 1 does not count: it cannot be true of this rocket.";
         assert!(words.contains(told), "{words}");
         let result = noseward_link::result_of(&state.desk.notebook, id, None).unwrap();

@@ -594,12 +594,12 @@ mod labels {
         assert!(menu.contains("nb:colour") && menu.contains("nb:number"), "{menu}");
         write(&mut state, "nb:colour", "4");
         write(&mut state, "nb:number", "7");
-        assert_eq!(state.desk.notebook.group.to_string(), "Blue 7");
+        assert_eq!(places::labels::group(state.desk.notebook.group), "Blue 7");
         assert!(region(&state, "trial-line").contains("Blue 7"));
         for (field, text) in [("nb:colour", "99"), ("nb:number", "0"), ("nb:number", "x")]
         {
             write(&mut state, field, text);
-            assert_eq!(state.desk.notebook.group.to_string(), "Blue 7");
+            assert_eq!(places::labels::group(state.desk.notebook.group), "Blue 7");
         }
     }
 }

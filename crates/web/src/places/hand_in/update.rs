@@ -4,7 +4,9 @@ use noseward_link::{self as link, Format};
 use noseward_words as words;
 
 use super::HandInMsg;
+use super::columns::called;
 use super::out::result_code;
+use super::plain_text::plain_text;
 use crate::app::{Effect, Notice, State};
 use crate::notebook::{file, link_hash, say};
 
@@ -26,10 +28,10 @@ pub(crate) fn update(state: &mut State, msg: HandInMsg) -> Vec<Effect> {
             table(state, ending, format)
         }
         HandInMsg::PlainText => download(state, file_name(state, ".txt"), |state| {
-            link::to_plain_text(&state.desk.notebook)
+            plain_text(&state.desk.notebook)
         }),
         HandInMsg::CopyTable(format) => {
-            copy(link::to_table(&state.desk.notebook, format))
+            copy(link::to_table(&state.desk.notebook, format, &called))
         }
         HandInMsg::CopyResult(id) => match result_code(state, id) {
             Some(code) => copy(code),
@@ -81,7 +83,7 @@ fn file_name(state: &State, ending: &str) -> String {
 
 fn table(state: &mut State, ending: &str, format: Format) -> Vec<Effect> {
     download(state, file_name(state, ending), |state| {
-        link::to_table(&state.desk.notebook, format)
+        link::to_table(&state.desk.notebook, format, &called)
     })
 }
 

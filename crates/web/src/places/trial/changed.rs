@@ -1,5 +1,6 @@
 //! One thing that changed, in words.
 
+use noseward_drawing::part_name;
 use noseward_lesson::{Change, ChangedPart, Difference, PartDifference as Of};
 use noseward_stability::{
     Design, Mass, Planform, Quantity, SectionKind, SwingField, Units, capital,
@@ -7,6 +8,7 @@ use noseward_stability::{
 use noseward_words::{self as words, Aspect, Came, FinSize, FinValue, Front, Number};
 
 use crate::places::form::setup_value;
+use crate::places::materials::material;
 use crate::shell::marked::listed;
 
 /// The change with its old and new values, and what moved with it, between two rockets.
@@ -18,7 +20,7 @@ pub(crate) fn sentence(change: &Change, designs: [&Design; 2], units: Units) -> 
         }
         Difference::Part(of, what) => of_part(&card(change, of, designs), what, units),
     };
-    let along = listed(change.moved_with_it().map(|part| part.name(designs[1])));
+    let along = listed(change.moved_with_it().map(|part| part_name(designs[1], part)));
     if along.is_empty() {
         said
     } else {
@@ -80,7 +82,7 @@ fn card(change: &Change, of: ChangedPart, [before, after]: [&Design; 2]) -> Stri
         return words::rocket_bottle().into();
     }
     let design = if change.is_removed() { before } else { after };
-    change.part.map(|part| capital(&part.name(design))).unwrap_or_default()
+    change.part.map(|part| capital(&part_name(design, part))).unwrap_or_default()
 }
 
 fn of_part(card: &str, what: Of<'_>, units: Units) -> String {
@@ -229,7 +231,7 @@ fn outline(planform: &Planform) -> String {
 fn mass(mass: Mass, units: Units) -> String {
     match mass {
         Mass::WeighedG(g) => units.mass(g),
-        Mass::Material(material) => material.name().into(),
+        Mass::Material(of) => material(of).into(),
         Mass::SheetGPerM2(density) => words::change_sheet(Number::trimmed(density, 0)),
         Mass::Joined => words::rocket_weighed_with().into(),
     }
