@@ -14,12 +14,30 @@ async function run() {
     if (missing) throw new Error(missing);
     const noseward = await import('./noseward.js');
     await Promise.all([load(noseward), broughtBack()]);
-    noseward.start();
+    root.dataset.wished = navigator.languages.join(' ');
+    // The module says by its attribute which language it wants.
+    const table = () => noseward.table(root.dataset.table).catch((error) => console.error(error));
+    document.addEventListener('noseward-table', async () => noseward.tableCame(await table()));
+    document.addEventListener('noseward-speak', () => speak(noseward.written));
+    noseward.start(noseward.wish() ? await table() : undefined);
     return true;
   } catch (error) {
     console.error(error);
     tellFailure(String(error));
     return false;
+  }
+}
+
+// Puts what stands in the page from the start into the language in use: each element has the
+// number of its sentence.
+function speak(written) {
+  for (const element of document.querySelectorAll('[data-w]')) {
+    element.english ??= element.innerHTML;
+    element.innerHTML = written(element.dataset.w) ?? element.english;
+  }
+  for (const element of document.querySelectorAll('[data-l]')) {
+    element.english ??= element.getAttribute('aria-label');
+    element.setAttribute('aria-label', written(element.dataset.l) ?? element.english);
   }
 }
 
@@ -48,9 +66,8 @@ function tellFailure(reason) {
   document.getElementById('failed-delete').hidden = false;
   document.getElementById('failed-delete-now').addEventListener('click', async () => {
     const left = await inTurn(deleteEverything);
-    document.getElementById('failed-deleted').textContent = left
-      ? `Not everything could be deleted: ${left} entries are left.`
-      : 'Everything of this page was deleted from this computer.';
+    const told = document.getElementById('failed-deleted');
+    told.textContent = left ? `${told.dataset.left} ${left}` : told.dataset.done;
   });
   document.getElementById('sheet').replaceChildren(failed);
 }

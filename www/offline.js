@@ -45,6 +45,7 @@ async function keepForLater() {
   document.getElementById('load-new').addEventListener('click', () => loadNew(registration));
   follow(registration, registration.installing);
   registration.addEventListener('updatefound', () => follow(registration, registration.installing));
+  document.addEventListener('noseward-table', () => look(registration));
   // Another tab may let the newer version take over: this one stays as it is.
   workers.addEventListener('controllerchange', () => look(registration));
   await look(registration);
@@ -74,7 +75,8 @@ function ask(worker) {
     const { port1, port2 } = new MessageChannel();
     port1.onmessage = (event) => resolve(event.data);
     setTimeout(resolve, 20000, null);
-    worker.postMessage('which-build', [port2]);
+    // With the language in which the page is read, which is to be kept too.
+    worker.postMessage(`which-build ${root.dataset.table ?? ''}`, [port2]);
   });
 }
 

@@ -42,11 +42,24 @@ async function startPart(address) {
   for (const each of [module, ...modules]) await WebAssembly.instantiate(each, imports);
 }
 
-// The styles of the places become one rule of the page's sheet: a link of their own would be
-// loaded a second time, could not be given up, nor asked for past the cache.
+// The styles of the places are no link of their own: that would be loaded a second time, could
+// not be given up, nor asked for past the cache.
 function useStyles(bytes) {
-  const { sheet } = document.querySelector('link[rel=stylesheet]');
-  sheet?.insertRule(`@media all{${new TextDecoder().decode(bytes)}}`, sheet.cssRules.length);
+  const styles = new TextDecoder().decode(bytes);
+  if (document.adoptedStyleSheets) {
+    const sheet = new CSSStyleSheet();
+    sheet.replaceSync(styles);
+    document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
+  } else {
+    // Before Safari 16.4: one rule of the page's own sheet.
+    const { sheet } = document.querySelector('link[rel=stylesheet]');
+    sheet.insertRule(`@media all{${styles}}`, sheet.cssRules.length);
+  }
+}
+
+// The sentences of a language; a table behind this says in which file. For boot.js.
+export function table(key) {
+  return fetchFile(new URL(TABLES[key], import.meta.url), (bytes) => new Uint8Array(bytes));
 }
 
 // What `use` makes of a file. What it cannot use is fetched anew too.

@@ -57,11 +57,8 @@
 
   window.addEventListener('load', function () {
     if (root.getAttribute('data-boot')) return;
-    element('failed-reason').appendChild(document.createTextNode(
-      'noModule' in document.createElement('script')
-        ? 'the script that starts the page did not arrive, or was blocked.'
-        : 'this browser is too old: it knows no JavaScript modules.'
-    ));
+    var knowsModules = 'noModule' in document.createElement('script');
+    element(knowsModules ? 'failed-blocked' : 'failed-old').hidden = false;
     root.setAttribute('data-state', 'failed');
   });
 })();

@@ -11,6 +11,8 @@ const BUILD = '{{build}}';
 const INDEX_DIGEST = '{{index-digest}}';
 const DIGESTS = {{{files}}};
 const FILES = Object.keys(DIGESTS);
+// The sentences of other languages, of which only those are kept that are read here.
+const TABLES = {{{tables}}};
 const OURS = `noseward ${registration.scope} `;
 const CACHE = OURS + BUILD;
 const SCOPE = new URL(registration.scope);
@@ -18,6 +20,8 @@ const SCOPE = new URL(registration.scope);
 const USED = new URL('used', SCOPE).href;
 // How a file is named after its content: the first digits of its SHA-256.
 const HASHED = /-([0-9a-f]{16})\.\w+$/;
+// The file of a language's sentences.
+const TABLE = /([^/]+)-[0-9a-f]{16}\.words$/;
 
 async function digest(bytes) {
   const found = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
@@ -28,7 +32,7 @@ async function digest(bytes) {
 function wanted(address) {
   if (address === SCOPE.href) return INDEX_DIGEST;
   const name = address.slice(SCOPE.href.length);
-  return DIGESTS[name] ?? HASHED.exec(name)?.[1];
+  return DIGESTS[name] ?? TABLES[name] ?? HASHED.exec(name)?.[1];
 }
 
 // The response made anew, if it brings what belongs at the address; otherwise nothing. A
@@ -53,8 +57,23 @@ async function fetchWhole(address) {
   throw new Error(`what arrived at ${address} is not of build ${BUILD}`);
 }
 
-function addresses() {
-  return [SCOPE.href, ...FILES.map((file) => new URL(file, SCOPE).href)];
+// What a worker that takes this one's place, and this one itself, need without a network.
+async function addresses() {
+  const read = await languages();
+  const tables = Object.keys(TABLES).filter((name) => read.has(TABLE.exec(name)[1]));
+  return ['', ...FILES, ...tables].map((file) => new URL(file, SCOPE).href);
+}
+
+// The languages that are read here: a page said so, or a build keeps their sentences.
+async function languages() {
+  const read = new Set(asked);
+  for (const name of await ours()) {
+    for (const { url } of await (await caches.open(name)).keys()) {
+      const table = TABLE.exec(url);
+      if (table) read.add(table[1]);
+    }
+  }
+  return read;
 }
 
 async function kept(address, name) {
@@ -62,6 +81,8 @@ async function kept(address, name) {
   return whole(await cache.match(address, { ignoreVary: true }), address);
 }
 
+// The languages of which a page has said that it is read in them.
+const asked = new Set();
 let filling;
 
 // Fetches what is missing or spoilt, and keeps it once all of it is there.
@@ -73,7 +94,7 @@ function fill() {
 }
 
 async function fillOnce() {
-  const files = await Promise.all(addresses().map(async (address) => {
+  const files = await Promise.all((await addresses()).map(async (address) => {
     return [address, await kept(address, CACHE) ?? await fetchWhole(address)];
   }));
   const cache = await caches.open(CACHE);
@@ -81,7 +102,7 @@ async function fillOnce() {
 }
 
 async function isComplete() {
-  const found = await Promise.all(addresses().map((address) => kept(address, CACHE)));
+  const found = await Promise.all((await addresses()).map((address) => kept(address, CACHE)));
   return found.every(Boolean);
 }
 
@@ -115,22 +136,23 @@ async function answerFile(request, address) {
     const found = await kept(address, name);
     if (found) return found;
   }
-  if (!(address.slice(SCOPE.href.length) in DIGESTS)) return fetch(request);
-  return fetchWhole(address).catch(() => Response.error());
+  const name = address.slice(SCOPE.href.length);
+  if (name in DIGESTS) return fetchWhole(address).catch(() => Response.error());
+  if (!(name in TABLES)) return fetch(request);
+  asked.add(TABLE.exec(name)[1]);
+  return fill().then(() => kept(address, CACHE), () => Response.error());
 }
 
 // Shown instead of a page of which a file was damaged or thrown away, without a network.
 function damaged() {
   const words = `<!doctype html><html lang="en-GB"><meta charset="utf-8">
 <meta name="viewport" content="width=device-width"><title>Noseward</title>
-<h1>This page needs the network once</h1>
-<p>A part of it is missing or damaged on this computer, and the network cannot be reached.
-What you wrote here is still kept. A rocket that came with a link stays in the address bar.</p>
-<p>Connect this computer, then load the page again with the browser’s own button.</p>`;
+{{damaged}}`;
   return new Response(words, { status: 503, headers: { 'Content-Type': 'text/html; charset=utf-8' } });
 }
 
-async function whichBuild() {
+async function whichBuild(language) {
+  if (language) asked.add(language);
   // The browser may have thrown the cache away to make room, or a file may be spoilt.
   const complete = await isComplete() || await fill().then(isComplete, () => false);
   return { build: BUILD, complete };
@@ -145,8 +167,9 @@ addEventListener('activate', (event) => event.waitUntil(tidy()));
 
 addEventListener('message', (event) => {
   if (event.data === 'take-over') skipWaiting();
-  if (event.data === 'which-build') {
-    event.waitUntil(whichBuild().then((found) => event.ports[0].postMessage(found)));
+  const [question, language] = event.data.split(' ');
+  if (question === 'which-build') {
+    event.waitUntil(whichBuild(language).then((found) => event.ports[0].postMessage(found)));
   }
 });
 

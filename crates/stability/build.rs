@@ -18,15 +18,17 @@ fn main() -> Result<(), Box<dyn Error>> {
                 text => Ok(format!("Some({:?})", text.parse::<f64>()?)),
             }
         };
+        if row[4].is_empty() {
+            return Err(format!("{} has no source", &row[1]).into());
+        }
         writeln!(
             table,
-            "CommonWeight {{ group: {:?}, name: {:?}, mass_g: {}, diameter_mm: {}, \
-             source: {:?} }},",
+            "CommonWeight {{ group: WeightGroup::{}, kind: WeightKind::{}, mass_g: {}, \
+             diameter_mm: {} }},",
             &row[0],
             &row[1],
             number(2)?,
             number(3)?,
-            &row[4]
         )?;
     }
     table.push_str("]\n");

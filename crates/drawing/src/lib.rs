@@ -14,6 +14,7 @@ mod boxes;
 #[cfg(test)]
 mod goldens;
 mod legend;
+mod names;
 mod palette;
 mod pictures;
 mod push;
@@ -29,6 +30,7 @@ mod trial_series;
 mod turned;
 
 pub use air::{AirSheet, air_graph, air_graph_angle_deg, turned_rocket};
+pub use names::{outcome_name, part_name};
 pub use palette::Colour;
 pub use pictures::{PICTURE_SIZE_PX, Picture, picture};
 pub use push::push_bars;

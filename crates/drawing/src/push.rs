@@ -5,6 +5,7 @@ use noseward_stability::{Design, Figures, Units};
 use noseward_words::{self as words, Number};
 
 use crate::axis::{Reach, axis_number, round_step_mm};
+use crate::names::part_name;
 use crate::palette::Colour;
 use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style};
 
@@ -37,7 +38,7 @@ pub fn push_bars(design: &Design, figures: &Figures, units: Units) -> Option<Sce
         .filter(|part| part.normal_force_slope_per_rad.abs() > 1e-9)
         .filter_map(|part| {
             let slope = part.normal_force_slope_per_rad;
-            Some((part.nose_on_centre_m?, slope, part.part.name(design)))
+            Some((part.nose_on_centre_m?, slope, part_name(design, part.part)))
         })
         .collect();
     let all: f64 = pushed.iter().map(|(_, slope, _)| slope.abs()).sum();

@@ -3,6 +3,7 @@
 use std::fmt::Write as _;
 
 use maud::html;
+use noseward_words as words;
 use qrcodegen::{QrCode, QrCodeEcc, QrSegment, Version};
 
 /// White modules around a symbol, as the standard (ISO/IEC 18004) asks for.
@@ -22,9 +23,9 @@ pub fn qr(address: Option<&str>, code: &str) -> Option<String> {
     let symbol = encode(address, code)?;
     let size = symbol.size() + 2 * QUIET;
     let name = if address.is_some() {
-        "QR symbol: a link to this rocket"
+        words::drawing_qr_link()
     } else {
-        "QR symbol: the code beside it"
+        words::drawing_qr_code()
     };
     let markup = html! {
         svg xmlns="http://www.w3.org/2000/svg" role="img" aria-label=(name)

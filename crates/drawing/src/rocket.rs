@@ -8,6 +8,7 @@ mod pair;
 mod paper;
 
 use noseward_stability::{Body, Design, Figures, SideView, Units};
+use noseward_words as words;
 
 use crate::scene::{Group, Scene};
 use layout::Layout;
@@ -62,11 +63,13 @@ pub fn rocket(design: &Design, figures: &Figures, sheet: &Sheet) -> Option<Scene
     let body = Body::new(design)?;
     let view = SideView::new(design, &body);
     let layout = Layout::new(&body, &view, sheet);
-    let name = if design.name.is_empty() { "The rocket" } else { &design.name };
     Some(Scene {
         width_px: layout.width,
         height_px: layout.height,
-        name: format!("{name}, drawn to scale with its two points"),
+        name: match design.name.as_str() {
+            "" => words::drawing_rocket_nameless().into(),
+            name => words::drawing_rocket(name),
+        },
         groups: vec![
             Group { key: "paper", items: paper::paper(&layout) },
             Group {
@@ -94,7 +97,7 @@ pub fn mm_per_px(design: &Design, sheet: &Sheet) -> Option<f64> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::boxes::{lines_miss_words, words_keep_apart};
+    use crate::boxes::{in_languages, lines_miss_words, words_keep_apart};
     use crate::palette::Colour;
     use crate::scene::{Item, Point};
     use crate::svg::GRIP_PX;
@@ -151,6 +154,11 @@ mod tests {
                 }
             }
         }
+    }
+
+    #[test]
+    fn words_stay_on_the_sheet_in_other_languages() {
+        in_languages(&words_never_overlap_and_stay_on_the_sheet);
     }
 
     /// The wind arrow comes from beyond the ruler, at whatever level.

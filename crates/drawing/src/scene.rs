@@ -1,6 +1,7 @@
 //! The drawing before it is spelled in any format.
 
 use noseward_stability::Component;
+use noseward_words::Text;
 
 use crate::palette::Colour;
 
@@ -72,7 +73,7 @@ pub enum Item {
         /// Which part.
         part: Component,
         /// What a hand can do with it; `None` where it can only be pointed at.
-        hint: Option<&'static str>,
+        hint: Option<Text>,
         /// What it is drawn with.
         items: Vec<Self>,
     },

@@ -16,11 +16,17 @@ const POLICY_MARK: &str = "<!--csp-->";
 const BUILD_PLACE: &str = "<!--build-->";
 /// Where it says which edition it is, for people.
 const EDITION_PLACE: &str = "<!--edition-->";
+/// Where it lists the languages that there are beside English.
+const LANGUAGES_PLACE: &str = "<!--languages-->";
+/// Where the service worker wants the files that it keeps where they are used.
+const TABLES_MARK: &str = "{{tables}}";
 /// Where it refers to the licences; the single file has them here.
 const LICENCES: &str = "licences.txt";
 const LICENCES_PLACE: &str = "<!--licences-->";
 /// What stands between these is left out of the single file.
 const HOSTED: (&str, &str) = ("<!--hosted-->", "<!--/hosted-->");
+/// What stands between these is in no other.
+const SINGLE: (&str, &str) = ("<!--single-->", "<!--/single-->");
 const BOOT_ELEMENT: &str = "<script type=\"module\" src=\"boot.js\"></script>";
 const RESCUE_ELEMENT: &str = "<script src=\"rescue.js\" async></script>";
 const STYLES_PLACE: &str = "<!--styles-->";
@@ -31,6 +37,9 @@ const MANIFEST: &str = "noseward.webmanifest";
 const INDEX_DIGEST_MARK: &str = "{{index-digest}}";
 /// Where the service worker wants the files, each with its SHA-256.
 const FILES_MARK: &str = "{{files}}";
+
+/// How the name of a file of sentences ends.
+pub(crate) const TABLE_ENDING: &str = "words";
 
 /// The name of the page in one file.
 pub(crate) const SINGLE_FILE: &str = "noseward.html";
@@ -64,6 +73,10 @@ pub(crate) struct Sources {
     pub(crate) icon: Vec<u8>,
     /// The pictures, in the order of [`ICONS`].
     pub(crate) icons: Vec<Vec<u8>>,
+    /// The sentences of every other language, by its key.
+    pub(crate) tables: Vec<(&'static str, Vec<u8>)>,
+    /// Which of them the single file has too.
+    pub(crate) single_languages: Vec<&'static str>,
 }
 
 /// A file of dist/.
@@ -124,6 +137,8 @@ pub(crate) fn assemble(
             Ok(File { parts, ..File::beside(&name, part.bytes.as_slice()) })
         })
         .collect::<Result<_>>()?;
+    let (tables, list) = tables(sources);
+    glue += &list;
     let module_name = hashed("noseward", "wasm", &bindings.module);
     let glue = replace(&glue, MODULE_NAME, &module_name, "the script of the bindings")?;
     let glue_name = hashed("noseward", "js", glue.as_bytes());
@@ -155,13 +170,15 @@ pub(crate) fn assemble(
 
     let place = "www/index.html";
     let words = edition.words();
-    let common = |words: &str| -> Result<String> {
+    let common = |words: &str, languages: &[&str]| -> Result<String> {
         let index = link_one_sheet(&sources.index, STYLES_PLACE)?;
+        let index = replace(&index, LANGUAGES_PLACE, &languages.join(" "), place)?;
         let meta = format!("<meta name=\"build\" content=\"{BUILD_MARK}\">");
         let index = replace(&index, BUILD_PLACE, &meta, place)?;
         replace(&index, EDITION_PLACE, words, place)
     };
-    let index = with_hosted(&common(&words)?);
+    let languages: Vec<&str> = sources.tables.iter().map(|(key, _)| *key).collect();
+    let index = only(HOSTED, SINGLE, &common(&words, &languages)?, place)?;
     let index = replace(
         &index,
         STYLES_PLACE,
@@ -183,7 +200,6 @@ pub(crate) fn assemble(
     let index = rename(&index, MANIFEST, &manifest.name, place)?;
     let index = rename(&index, ICONS[0], &pictures[0].name, place)?;
     let index = rename(&index, LICENCES, &licences_name, place)?;
-    let index = replace(&index, LICENCES_PLACE, "", place)?;
     ensure!(
         !index.contains("src=\"/") && !index.contains("href=\"/"),
         "{place} refers to an address that begins with `/`, which fails when the page \
@@ -205,10 +221,12 @@ pub(crate) fn assemble(
         rescue: &sources.rescue,
         icon: &sources.icon,
         module: &whole.module,
+        tables: &of_single_file(sources),
         licences,
     };
-    let words = format!("{words}. This is the single file: it needs no internet.");
-    let single = single_file(&common(&words)?, &marks, &parts)?;
+    let single = common(&words, &sources.single_languages)?;
+    let single = only(SINGLE, HOSTED, &single, place)?;
+    let single = single_file(&single, &marks, &parts)?;
 
     let stable = format!(
         "export * from './{glue_name}';\nexport {{ default }} from './{glue_name}';\n"
@@ -225,7 +243,8 @@ pub(crate) fn assemble(
     // Loaded later, and needed without a network all the same.
     files.extend(later);
     files.push(File::beside(&licences_name, marked));
-    let worker = worker(&sources.worker, &files)?;
+    let worker = worker(&sources.worker, &files, &tables)?;
+    files.extend(tables);
     files.extend(pictures);
     files.extend([
         File::visited("index.html", index),
@@ -267,17 +286,38 @@ fn manifest(sources: &Sources, icon_name: &str, pictures: &[File]) -> Result<Fil
     Ok(File::beside(&hashed("noseward", "webmanifest", text.as_bytes()), text))
 }
 
-/// The service worker, which keeps these files and the index.
-fn worker(source: &str, files: &[File]) -> Result<String> {
+/// The sentences of each other language as a file, and what tells the script of the bindings
+/// what these are called.
+fn tables(sources: &Sources) -> (Vec<File>, String) {
+    let file = |(key, bytes): &(&str, Vec<u8>)| {
+        File::beside(&hashed(key, TABLE_ENDING, bytes), bytes.as_slice())
+    };
+    let files: Vec<File> = sources.tables.iter().map(file).collect();
+    let names = sources.tables.iter().zip(&files);
+    let names: Vec<String> =
+        names.map(|((key, _), file)| format!("\"{key}\":\"./{}\"", file.name)).collect();
+    (files, format!("\nconst TABLES={{{}}};\n", names.join(",")))
+}
+
+/// The sentences that go into the single file.
+fn of_single_file(sources: &Sources) -> Vec<(&str, &[u8])> {
+    let is_there = |key: &&str| sources.single_languages.contains(key);
+    let tables = sources.tables.iter().filter(|(key, _)| is_there(key));
+    tables.map(|(key, bytes)| (*key, bytes.as_slice())).collect()
+}
+
+/// The service worker, which keeps these files and the index, and a table where it is used.
+fn worker(source: &str, files: &[File], tables: &[File]) -> Result<String> {
     let place = "www/sw.js";
-    let digests: Vec<String> = files
-        .iter()
-        .map(|file| format!("'{}': '{}'", file.name, digest(&file.bytes)))
-        .collect();
+    let digests = |files: &[File]| {
+        let entry = |file: &File| format!("'{}': '{}'", file.name, digest(&file.bytes));
+        files.iter().map(entry).collect::<Vec<String>>().join(", ")
+    };
+    let source = replace(source, TABLES_MARK, &digests(tables), place)?;
     for mark in [BUILD_MARK, INDEX_DIGEST_MARK] {
         ensure!(source.contains(mark), "{place} does not contain {mark}; put it back");
     }
-    replace(source, FILES_MARK, &digests.join(", "), place)
+    replace(&source, FILES_MARK, &digests(files), place)
 }
 
 /// Replaces a name in quotes by another.
@@ -285,19 +325,22 @@ fn rename(text: &str, from: &str, to: &str, place: &str) -> Result<String> {
     replace(text, &format!("\"{from}\""), &format!("\"{to}\""), place)
 }
 
-fn with_hosted(document: &str) -> String {
-    document.replace(HOSTED.0, "").replace(HOSTED.1, "")
-}
-
-/// A document without what only makes sense on a server.
-pub(crate) fn without_hosted(document: &str, place: &str) -> Result<String> {
-    let mut pieces = document.split(HOSTED.0);
+/// A document with what stands between some marks, without them, and without what stands
+/// between others.
+fn only(
+    wanted: (&str, &str),
+    unwanted: (&str, &str),
+    document: &str,
+    place: &str,
+) -> Result<String> {
+    let document = document.replace(wanted.0, "").replace(wanted.1, "");
+    let mut pieces = document.split(unwanted.0);
     let mut kept = pieces.next().unwrap_or_default().to_owned();
-    let unpaired = || format!("{place} has a {} without its {}", HOSTED.0, HOSTED.1);
-    ensure!(!kept.contains(HOSTED.1), unpaired());
+    let unpaired = || format!("{place} has a {} without its {}", unwanted.0, unwanted.1);
+    ensure!(!kept.contains(unwanted.1), unpaired());
     for piece in pieces {
-        let (_, after) = piece.split_once(HOSTED.1).with_context(unpaired)?;
-        ensure!(!after.contains(HOSTED.1), unpaired());
+        let (_, after) = piece.split_once(unwanted.1).with_context(unpaired)?;
+        ensure!(!after.contains(unwanted.1), unpaired());
         kept.push_str(after);
     }
     Ok(kept)
@@ -350,7 +393,7 @@ mod tests {
     use crate::names::is_hashed;
     use crate::split::PartFile;
 
-    const INDEX: &str = "<head>\n<!--csp-->\n<!--build-->\n\
+    const INDEX: &str = "<html data-languages=\"<!--languages-->\"><head>\n<!--csp-->\n<!--build-->\n\
         <link rel=\"icon\" href=\"icon.svg\">\n<!--hosted-->\
         <link rel=\"apple-touch-icon\" href=\"icon-180.png\">\
         <link rel=\"manifest\" href=\"noseward.webmanifest\"><!--/hosted-->\n\
@@ -359,7 +402,7 @@ mod tests {
         <script type=\"module\" src=\"boot.js\"></script>\n\
         <script src=\"rescue.js\" async></script>\n</head>\n<body><!--edition-->\
         <!--hosted--><a href=\"noseward.html\">one file</a>\
-        <a href=\"licences.txt\">licences</a><!--/hosted--><!--licences-->\n</body>";
+        <a href=\"licences.txt\">licences</a><!--/hosted--><!--single--><pre><!--licences--></pre><!--/single-->\n</body>";
 
     fn sources() -> Sources {
         Sources {
@@ -369,7 +412,7 @@ mod tests {
             unpack: "function unpacked(){}\n".to_owned(),
             rescue: "rescue();\n".to_owned(),
             worker: "const BUILD = '{{build}}', INDEX = '{{index-digest}}', \
-                     DIGESTS = {{{files}}};\n"
+                     TABLES = {{{tables}}}, DIGESTS = {{{files}}};\n"
                 .to_owned(),
             manifest: "[\"icon.svg\", \"icon-192.png\", \"icon-512.png\", \
                        \"icon-maskable.png\"]"
@@ -378,6 +421,8 @@ mod tests {
             place_styles: "c{}\n".to_owned(),
             icon: b"<svg/>".to_vec(),
             icons: ICONS.iter().map(|name| name.as_bytes().to_vec()).collect(),
+            tables: vec![("ar", b"arabic".to_vec()), ("de", b"german".to_vec())],
+            single_languages: vec!["de"],
         }
     }
 
@@ -427,7 +472,7 @@ mod tests {
         let part = named(&files, "notebook-", ".wasm");
         assert!(!part.first_visit && is_hashed(&part.name));
         let glue = text(named(&files, "noseward-", ".js"));
-        assert!(glue.ends_with(&format!("\"./{}\"", part.name)), "{glue}");
+        assert!(glue.contains(&format!("; \"./{}\"", part.name)), "{glue}");
         let worker = text(named(&files, "sw.js", ""));
         assert!(worker.contains(&format!("'{}'", part.name)), "{worker}");
     }
@@ -451,11 +496,15 @@ mod tests {
         let wasm = named(&files, "noseward-", ".wasm");
         let glue = named(&files, "noseward-", ".js");
         let boot = named(&files, "boot-", ".js");
-        assert_eq!(text(glue), format!("new URL('{}', import.meta.url)", wasm.name));
+        let german = named(&files, "de-", ".words");
+        let start = format!("new URL('{}', import.meta.url)", wasm.name);
+        assert!(text(glue).starts_with(&start), "{}", text(glue));
+        assert!(text(glue).contains(&format!("\"de\":\"./{}\"", german.name)));
         assert_eq!(text(boot), format!("import('./{}');\n\noffline();\n", glue.name));
         let page = text(named(&files, "index.html", ""));
         let manifest = text(named(&files, "noseward-", ".webmanifest"));
-        for file in files.iter().filter(|file| is_hashed(&file.name)) {
+        let tables = |file: &&File| !file.name.ends_with(TABLE_ENDING);
+        for file in files.iter().filter(|file| is_hashed(&file.name)).filter(tables) {
             let name = format!("\"{}\"", file.name);
             assert!(page.contains(&name) || manifest.contains(&name), "{}", file.name);
         }
@@ -506,7 +555,7 @@ mod tests {
         let error = refusal(&lost);
         assert!(error.contains("www/index.html"), "{error}");
         assert!(error.contains(POLICY_MARK), "{error}");
-        for mark in [BUILD_MARK, INDEX_DIGEST_MARK, FILES_MARK] {
+        for mark in [BUILD_MARK, INDEX_DIGEST_MARK, FILES_MARK, TABLES_MARK] {
             let worker = sources().worker.replace(mark, "");
             let error = refusal(&Sources { worker, ..sources() });
             assert!(error.contains("www/sw.js") && error.contains(mark), "{error}");
@@ -549,16 +598,10 @@ mod tests {
         let files = built(&sources());
         let build = build_of(&files);
         let page = text(named(&files, "index.html", ""));
-        let words = format!(
-            "Version 1.2.3, 1 January 1970, build {}, made with rustc 1.95.0",
-            &build[..8]
-        );
+        let words = format!("1.2.3, 1970-01-01, {}, rustc 1.95.0", &build[..8]);
         assert!(page.contains(&words), "{page}");
         let single = text(named(&files, "noseward.html", ""));
-        assert!(
-            single.contains(&format!("{words}. This is the single file")),
-            "{single}"
-        );
+        assert!(single.contains(&words), "{single}");
         for file in &files {
             assert!(
                 !String::from_utf8_lossy(&file.bytes).contains("{{"),
@@ -606,6 +649,23 @@ mod tests {
             assert!(listed.contains(&file.name.as_str()), "{}", file.name);
         }
         assert!(worker.contains(&format!("BUILD = '{}'", build_of(&files))), "{worker}");
+    }
+
+    #[test]
+    fn sentences_lie_beside_the_page_and_in_the_single_file_where_they_are_named() {
+        let files = built(&sources());
+        let page = text(named(&files, "index.html", ""));
+        assert!(page.contains("data-languages=\"ar de\""), "{page}");
+        let single = text(named(&files, "noseward.html", ""));
+        assert!(single.contains("data-languages=\"de\""), "{single}");
+        assert!(single.contains("id=\"packed-de\"") && !single.contains("packed-ar"));
+        let worker = text(named(&files, "sw.js", ""));
+        let (tables, digests) = worker.split_once("DIGESTS").unwrap();
+        for key in ["ar", "de"] {
+            let file = named(&files, &format!("{key}-"), ".words");
+            assert!(!file.first_visit && is_hashed(&file.name));
+            assert!(tables.contains(&file.name) && !digests.contains(&file.name));
+        }
     }
 
     #[test]

@@ -23,7 +23,7 @@ pub(crate) fn run_all(root: &Path) -> Result<()> {
 
     heading("build");
     let tools = PageTools::prepare(root)?;
-    bundle::build(root)?;
+    bundle::build(root, &[])?;
 
     heading("page");
     // One at a time, or they would measure each other.

@@ -5,17 +5,24 @@ use crate::bindings::Bindings;
 use crate::compile::Shape;
 use crate::edition::Edition;
 use crate::toolchain::Toolchain;
-use crate::{bindings, compile, dist, licences, toolchain};
+use crate::{bindings, compile, dist, licences, page_words, toolchain};
 use anyhow::{Context, Result, anyhow};
+use noseward_words::TABLES;
 use std::fs;
 use std::path::{Path, PathBuf};
 
 /// Builds the page into dist/ and gives its files.
 ///
 /// Everything is made in memory first: a build that fails leaves dist/ as it was.
-pub(crate) fn build(root: &Path) -> Result<Vec<File>> {
+///
+/// # Errors
+///
+/// When a language for the single file is none, and when anything fails.
+pub(crate) fn build(root: &Path, languages: &[&str]) -> Result<Vec<File>> {
+    let languages = in_single_file(languages)?;
     let toolchain = toolchain::find()?;
-    let files = make(root, toolchain, &Edition::of(root, toolchain)?)?;
+    let edition = Edition::of(root, toolchain)?;
+    let files = make(root, toolchain, &edition, languages)?;
     let folder = folder(root);
     dist::write(&folder, &files)?;
     println!("the page is in {}", folder.display());
@@ -27,11 +34,12 @@ pub(crate) fn make(
     root: &Path,
     toolchain: Toolchain,
     edition: &Edition,
+    languages: Vec<&'static str>,
 ) -> Result<Vec<File>> {
     let whole = compile::compile(root, toolchain, Shape::Whole)?;
     let whole = shorter(bindings::make(&whole)?);
     let in_parts = compile::compile(root, toolchain, Shape::InParts)?;
-    let sources = read_sources(&root.join("www"))?;
+    let sources = read_sources(&root.join("www"), languages)?;
     let in_parts = bindings::make_in_parts(&in_parts, &sources.place_styles)?;
     let in_parts = shorter(in_parts);
     let parts = in_parts.later.iter().map(|file| &file.bytes);
@@ -77,7 +85,18 @@ pub(crate) fn folder(root: &Path) -> PathBuf {
     root.join("dist")
 }
 
-fn read_sources(www: &Path) -> Result<Sources> {
+/// The languages that the single file is to have, by their keys.
+fn in_single_file(names: &[&str]) -> Result<Vec<&'static str>> {
+    let known = || TABLES.iter().map(|(key, _)| *key);
+    let find = |name: &&str| {
+        let found = known().find(|key| key == name);
+        let all = known().collect::<Vec<_>>().join(", ");
+        found.with_context(|| format!("there is no language {name}; there are {all}"))
+    };
+    names.iter().map(find).collect()
+}
+
+fn read_sources(www: &Path, languages: Vec<&'static str>) -> Result<Sources> {
     let bytes = |name: &str| {
         let path = www.join(name);
         fs::read(&path).with_context(|| {
@@ -102,10 +121,12 @@ fn read_sources(www: &Path) -> Result<Sources> {
         offline: read_script("offline.js")?,
         unpack: read_script("unpack.js")?,
         rescue: read_script("rescue.js")?,
-        worker: read("sw.js")?,
+        worker: page_words::fill_worker(&read("sw.js")?)?,
         manifest: read("noseward.webmanifest")?,
         icon: bytes("icon.svg")?,
         icons: ICONS.into_iter().map(icon).collect::<Result<_>>()?,
-        index,
+        tables: TABLES.iter().map(|(key, bytes)| (*key, bytes.to_vec())).collect(),
+        single_languages: languages,
+        index: page_words::fill(&index)?,
     })
 }

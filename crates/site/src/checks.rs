@@ -64,7 +64,7 @@ fn tables(root: &Path, office: &Path) -> Result<()> {
 /// Builds the page, and once more elsewhere.
 pub(crate) fn twice(root: &Path) -> Result<()> {
     heading("build");
-    bundle::build(root)?;
+    bundle::build(root, &[])?;
     reproducible(root, toolchain::find()?)?;
     println!("\nBoth builds are the same.");
     Ok(())
@@ -175,7 +175,7 @@ fn beyond_code(root: &Path) -> Result<supply::Unchecked> {
 
 fn built_page(root: &Path, tools: &PageTools, filter: &[&str]) -> Result<()> {
     heading("build");
-    let files = bundle::build(root)?;
+    let files = bundle::build(root, &[])?;
 
     heading("sizes");
     sizes::check(&files)?;

@@ -60,16 +60,14 @@ impl Edition {
         )
     }
 
-    /// Version, date, build and compiler in words; the build is still its mark.
+    /// Version, date, build and compiler; the build is still its mark.
     pub(crate) fn words(&self) -> String {
         let date = match &self.date {
-            Some(date) => date.strftime("%-d %B %Y").to_string(),
+            Some(date) => date.strftime("%Y-%m-%d").to_string(),
             None => "undated".to_owned(),
         };
         let Self { version, compiler, .. } = self;
-        format!(
-            "Version {version}, {date}, build {SHORT_BUILD_MARK}, made with {compiler}"
-        )
+        format!("{version}, {date}, {SHORT_BUILD_MARK}, {compiler}")
     }
 }
 
@@ -130,16 +128,10 @@ mod tests {
         // 25 November 2026, noon.
         assert_eq!(
             words(Some(1_795_608_000)),
-            "Version 0.1.0, 25 November 2026, build {{short-build}}, made with rustc 1.95.0"
+            "0.1.0, 2026-11-25, {{short-build}}, rustc 1.95.0"
         );
-        assert_eq!(
-            words(Some(0)),
-            "Version 0.1.0, 1 January 1970, build {{short-build}}, made with rustc 1.95.0"
-        );
-        assert_eq!(
-            words(None),
-            "Version 0.1.0, undated, build {{short-build}}, made with rustc 1.95.0"
-        );
+        assert_eq!(words(Some(0)), "0.1.0, 1970-01-01, {{short-build}}, rustc 1.95.0");
+        assert_eq!(words(None), "0.1.0, undated, {{short-build}}, rustc 1.95.0");
         assert!(Edition::new("0.1.0", Some(i64::MAX), "").is_err());
     }
 

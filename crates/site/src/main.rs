@@ -3,7 +3,7 @@
 //!
 //! ```text
 //! cargo run                        build the page and serve it on 127.0.0.1
-//! cargo run -- build               leave the page in dist/
+//! cargo run -- build [language …]  leave the page in dist/, and these languages in the single file
 //! cargo run -- test                every check, as the continuous integration runs it
 //! cargo run -- test unit           the checks that need no page
 //! cargo run -- test page [filter]  the page, its size, its tests in a browser
@@ -36,6 +36,7 @@ mod licences;
 mod monkey;
 mod mutants;
 mod names;
+mod page_words;
 mod policy;
 mod programs;
 mod reproducible;
@@ -54,7 +55,7 @@ use std::process::ExitCode;
 
 const USAGE: &str = "\
 usage: cargo run                        build the page and serve it on 127.0.0.1
-       cargo run -- build               leave the page in dist/
+       cargo run -- build [language …]  leave the page in dist/, these languages in its single file
        cargo run -- test                run every check
        cargo run -- test unit           run the checks that need no page
        cargo run -- test page [filter]  build the page, weigh it, test it in a browser
@@ -75,7 +76,7 @@ fn main() -> ExitCode {
         .expect("this crate lies two folders below the workspace");
     let outcome = match words.as_slice() {
         [] | ["serve"] => serve::build_and_serve(root),
-        ["build"] => bundle::build(root).map(|_| ()),
+        ["build", languages @ ..] => bundle::build(root, languages).map(|_| ()),
         ["test"] => checks::everything(root),
         ["test", "unit"] => checks::unit(root),
         ["test", "page", filter @ ..] => checks::page(root, filter),

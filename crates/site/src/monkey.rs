@@ -22,7 +22,7 @@ pub(crate) fn run_all(root: &Path, arguments: &[&str]) -> Result<()> {
     let (runs, seed) = (number(0, RUNS)?, number(1, 1)?);
     heading("build");
     let tools = PageTools::prepare(root)?;
-    bundle::build(root)?;
+    bundle::build(root, &[])?;
 
     heading("monkey");
     run(

@@ -25,7 +25,8 @@ pub(crate) fn check(root: &Path, toolchain: Toolchain) -> Result<()> {
         copy_file(&root.join(&path), &copy.join(&path))?;
     }
     // The copy has no history, and so no date of its own.
-    let mut again = bundle::make(&copy, toolchain, &Edition::of(root, toolchain)?)?;
+    let mut again =
+        bundle::make(&copy, toolchain, &Edition::of(root, toolchain)?, Vec::new())?;
     again.sort_by(|a, b| a.name.cmp(&b.name));
     let files = read(&bundle::folder(root))?;
     compare(&files, &again)?;

@@ -25,7 +25,7 @@ const TEST_FOLDER: &str = "/a/folder";
 
 /// Builds the page, serves it and says where. Ends only by a failure.
 pub(crate) fn build_and_serve(root: &Path) -> Result<()> {
-    bundle::build(root)?;
+    bundle::build(root, &[])?;
     let listener =
         next_free(PORT, PORTS, |port| TcpListener::bind((Ipv4Addr::LOCALHOST, port)))?;
     let address = listener.local_addr()?;

@@ -3,7 +3,7 @@
 //! It has to work from a disk, where a browser loads no further file: style and scripts
 //! stand in the document, the module as text, compressed.
 
-use crate::assemble::{replace, without_hosted};
+use crate::assemble::replace;
 use crate::policy;
 use anyhow::{Context, Result, ensure};
 use base64::Engine;
@@ -28,6 +28,8 @@ pub(crate) struct Parts<'a> {
     pub(crate) icon: &'a [u8],
     /// The module.
     pub(crate) module: &'a [u8],
+    /// The sentences of the languages that it has beside English, by their keys.
+    pub(crate) tables: &'a [(&'a str, &'a [u8])],
     /// The licences of what is compiled in.
     pub(crate) licences: &'a str,
 }
@@ -76,7 +78,6 @@ pub(crate) fn single_file(
          single file"
     );
 
-    let document = without_hosted(document, place)?;
     let element = policy::single_file_element(&[&module, parts.rescue], parts.styles);
     let document = replace(&document, marks.policy, &element, place)?;
     let icon =
@@ -88,17 +89,16 @@ pub(crate) fn single_file(
     let document = replace(&document, marks.boot, &boot, place)?;
     let rescue = format!("<script>{}</script>", parts.rescue);
     let document = replace(&document, marks.rescue, &rescue, place)?;
-    let licences = format!(
-        "<details class=\"licences\"><summary>Licences of what this page is made \
-         with</summary><pre>{}</pre></details>",
-        parts.licences.replace('&', "&amp;").replace('<', "&lt;")
-    );
+    let licences = parts.licences.replace('&', "&amp;").replace('<', "&lt;");
     let document = replace(&document, marks.licences, &licences, place)?;
-    let packed = format!(
-        "<script type=\"text/plain\" id=\"packed-module\">{}</script>\n</body>",
-        BASE64_STANDARD.encode(pack(parts.module)?)
-    );
-    let document = replace(&document, "</body>", &packed, place)?;
+    let mut packed = String::new();
+    for (name, bytes) in [("module", parts.module)].iter().chain(parts.tables) {
+        let text = BASE64_STANDARD.encode(pack(bytes)?);
+        packed += &format!(
+            "<script type=\"text/plain\" id=\"packed-{name}\">{text}</script>\n"
+        );
+    }
+    let document = replace(&document, "</body>", &format!("{packed}</body>"), place)?;
     ensure!(
         !refers_elsewhere(&document),
         "the single file would load another file: something in www/index.html has a `src` \
@@ -143,7 +143,7 @@ mod tests {
         licences: "<!--licences-->",
     };
     const DOCUMENT: &str = "<head>\n<!--csp-->\n<link rel=\"icon\" href=\"icon.svg\">\n\
-        <!--hosted--><link rel=\"manifest\" href=\"m\"><!--/hosted--><link styles>\n\
+        <link styles>\n\
         <script type=\"module\" src=\"boot.js\"></script>\n\
         <script src=\"rescue.js\" async></script></head>\n<body>\n<!--licences--></body>";
 
@@ -157,6 +157,7 @@ mod tests {
             rescue: "rescue();",
             icon: b"<svg/>",
             module: b"\0asm",
+            tables: &[("de", b"german")],
             licences: "MIT",
         }
     }
@@ -175,17 +176,18 @@ mod tests {
         assert!(module.contains("'$& $1'; unpacked();"), "{module}");
         let element = policy::single_file_element(&[module, rescue], style);
         assert!(page.contains(&element), "{page}");
-        assert!(!page.contains("hosted") && !page.contains("manifest"), "{page}");
     }
 
     #[test]
-    fn the_module_comes_out_as_it_went_in() {
+    fn module_and_sentences_come_out_as_they_went_in() {
         let page = single_file(DOCUMENT, &MARKS, &parts()).unwrap();
-        let packed = between(&page, "id=\"packed-module\">", "</script>");
-        let packed = BASE64_STANDARD.decode(packed).unwrap();
-        let mut module = Vec::new();
-        GzDecoder::new(packed.as_slice()).read_to_end(&mut module).unwrap();
-        assert_eq!(module, b"\0asm");
+        for (name, bytes) in [("module", b"\0asm".as_slice()), ("de", b"german")] {
+            let packed = between(&page, &format!("id=\"packed-{name}\">"), "</script>");
+            let packed = BASE64_STANDARD.decode(packed).unwrap();
+            let mut unpacked = Vec::new();
+            GzDecoder::new(packed.as_slice()).read_to_end(&mut unpacked).unwrap();
+            assert_eq!(unpacked, bytes);
+        }
     }
 
     #[test]

@@ -4,12 +4,9 @@ mod numbers;
 mod parts;
 mod slips;
 
-use std::fmt;
-
 use serde::{Serialize, Serializer, ser::SerializeStruct};
 
 use crate::design::field::Field;
-use crate::design::units::{Units, trimmed};
 use crate::design::{Design, limits};
 use crate::report::Figures;
 
@@ -32,14 +29,14 @@ pub enum Severity {
     Ask,
 }
 
-/// What is wrong. Lengths are in millimetres, masses in grams.
+/// What is wrong. Lengths are in millimetres, masses in grams, bounds in the unit of the
+/// field.
 #[derive(Clone, Copy, Debug, PartialEq)]
-#[non_exhaustive]
-#[expect(missing_docs, reason = "`sentence` says what each means, in the words used")]
+#[expect(missing_docs, reason = "their names say it, and `problems.ftl` in sentences")]
 pub enum Problem {
     // Stops.
     NotANumber,
-    OutOfBounds { field: Field, least: f64, most: f64 },
+    OutOfBounds { least: f64, most: f64 },
     NoSections,
     TooManySections,
     TooManyFinSets,
@@ -97,170 +94,95 @@ impl Fault {
 }
 
 impl Problem {
-    /// What is wrong and how to mend it, in a pupil's words and in the units given.
+    /// The key by which other programs know it: it stays when the words change.
     #[must_use]
-    pub fn sentence(&self, units: Units) -> String {
-        let length = |mm: f64| units.length(mm);
-        let mass = |g: f64| units.scale_reading(g);
-        match *self {
-            Self::NotANumber => "This needs a number.".into(),
-            Self::OutOfBounds { field, least, most } => {
-                let quantity = field.quantity();
-                let write = |value: f64| match quantity {
-                    Some(q) => format!("{} {}", q.number(value, units), q.unit(units)),
-                    None => trimmed(value, 3),
-                };
-                format!(
-                    "Use a number from {} to {}.",
-                    write(least).trim_end(),
-                    write(most).trim_end()
-                )
-            }
-            Self::NoSections => {
-                "There is no body yet. Add a nose, a tube or a bottle.".into()
-            }
-            Self::TooManySections => format!(
-                "That is more body sections than fit. Keep {} or fewer.",
-                limits::SECTIONS
-            ),
-            Self::TooManyFinSets => format!(
-                "That is more sets of fins than fit. Keep {} or fewer.",
-                limits::FIN_SETS
-            ),
-            Self::TooManyWeights => format!(
-                "That is more weights than fit. Keep {} or fewer.",
-                limits::WEIGHTS
-            ),
-            Self::NameTooLong => {
-                format!(
-                    "Use {} letters or fewer: a link cuts longer names short.",
-                    limits::LABEL_CHARS
-                )
-            }
-            Self::TextTooLong => {
-                "All names together are too long for a code or a symbol. Make some shorter."
-                    .into()
-            }
-            Self::NoseNotFirst => {
-                "A nose can only come first. Move it up, or choose a tube or taper."
-                    .into()
-            }
-            Self::TaperFirst => {
-                "A taper starts as wide as the section in front. Put a nose or a tube \
-                 in front of it."
-                    .into()
-            }
-            Self::WidthMissing => "How wide is it? Type its width.".into(),
-            Self::OgiveTooShort { least_mm } => format!(
-                "An ogive this short would bulge. Make it at least {} long, or choose \
-                 the ellipsoid.",
-                length(least_mm)
-            ),
-            Self::DomeTooLong { most_mm } => format!(
-                "A dome is at most half a ball. Make it {} or shorter, or choose the \
-                 ellipsoid.",
-                length(most_mm)
-            ),
-            Self::NeckTooWide { bottle_mm } => format!(
-                "A neck is narrower than its bottle, which is {} wide here.",
-                length(bottle_mm)
-            ),
-            Self::BottleTooNarrow { neck_mm } => format!(
-                "A bottle is wider than its neck, which is {} wide here.",
-                length(neck_mm)
-            ),
-            Self::JoinedToNothing => {
-                "There is nothing in front that it could be weighed with. Weigh it, or \
-                 choose a material."
-                    .into()
-            }
-            Self::FinJoined => "Weigh the fins, or choose a material.".into(),
-            Self::NothingWeighed => {
-                "Nothing weighs anything yet. Type what the parts weigh.".into()
-            }
-            Self::FinOffBody { length_mm } => format!(
-                "The fins start off the body. It ends {} from the nose tip.",
-                length(length_mm)
-            ),
-            Self::TooFewPoints => {
-                format!("A fin needs {} corners or more.", limits::FIN_POINTS.0)
-            }
-            Self::TooManyPoints => {
-                format!("Use {} corners or fewer.", limits::FIN_POINTS.1)
-            }
-            Self::FinCrossesItself => {
-                "The edges of this fin cross, or it has no area. Go round its corners in \
-                 order: front of the root, outside, rear of the root."
-                    .into()
-            }
-            Self::FinTouchesNothing => {
-                "This fin does not touch the body. Measure its corners from the place where \
-                 its front meets the body."
-                    .into()
-            }
-            Self::SameFinsTwice => {
-                "These fins are in the same place as another set. Is it one set, typed \
-                 twice? If not, turn one of them."
-                    .into()
-            }
-            Self::FinsInWake => {
-                "These fins fly in the wake of those in front, and may push much less than \
-                 worked out here."
-                    .into()
-            }
-            Self::WeightOutside { length_mm } => format!(
-                "This weight is outside the rocket, which ends {} from the nose tip.",
-                length(length_mm)
-            ),
-            Self::CentimetresForMillimetres { typed_mm } => format!(
-                "Only {}? If you measured in centimetres, type {}.",
-                length(typed_mm),
-                length(typed_mm * 10.0)
-            ),
-            Self::KilogramsForGrams { typed_g } => {
-                format!(
-                    "Does it really weigh {}? Type grams, not kilograms.",
-                    mass(typed_g)
-                )
-            }
-            Self::FinOverhangs { by_mm } => format!(
-                "The fins reach {} behind the end of the body. Is that right?",
-                length(by_mm)
-            ),
-            Self::TwoFins => {
-                "Two fins steady the rocket in one plane only. Three or more do it all \
-                 round."
-                    .into()
-            }
-            Self::ManyFins => {
-                "With more than four fins, each shades its neighbours.".into()
-            }
-            Self::SlenderFins => {
-                "Long, narrow fins lose their grip on the air early. At large angles they \
-                 push less than worked out here."
-                    .into()
-            }
-            Self::MassDiffers { computed_g, measured_g } => format!(
-                "The scales say {}, the parts add up to {}. Is a part missing, or wet?",
-                mass(measured_g),
-                mass(computed_g)
-            ),
+    pub fn code(&self) -> &'static str {
+        match self {
+            Self::NotANumber => "not_a_number",
+            Self::OutOfBounds { .. } => "out_of_bounds",
+            Self::NoSections => "no_sections",
+            Self::TooManySections => "too_many_sections",
+            Self::TooManyFinSets => "too_many_fin_sets",
+            Self::TooManyWeights => "too_many_weights",
+            Self::NameTooLong => "name_too_long",
+            Self::TextTooLong => "text_too_long",
+            Self::NoseNotFirst => "nose_not_first",
+            Self::TaperFirst => "taper_first",
+            Self::WidthMissing => "width_missing",
+            Self::OgiveTooShort { .. } => "ogive_too_short",
+            Self::DomeTooLong { .. } => "dome_too_long",
+            Self::NeckTooWide { .. } => "neck_too_wide",
+            Self::BottleTooNarrow { .. } => "bottle_too_narrow",
+            Self::JoinedToNothing => "joined_to_nothing",
+            Self::FinJoined => "fin_joined",
+            Self::NothingWeighed => "nothing_weighed",
+            Self::FinOffBody { .. } => "fin_off_body",
+            Self::TooFewPoints => "too_few_points",
+            Self::TooManyPoints => "too_many_points",
+            Self::FinCrossesItself => "fin_crosses_itself",
+            Self::FinTouchesNothing => "fin_touches_nothing",
+            Self::WeightOutside { .. } => "weight_outside",
+            Self::CentimetresForMillimetres { .. } => "centimetres_for_millimetres",
+            Self::KilogramsForGrams { .. } => "kilograms_for_grams",
+            Self::FinOverhangs { .. } => "fin_overhangs",
+            Self::TwoFins => "two_fins",
+            Self::ManyFins => "many_fins",
+            Self::SlenderFins => "slender_fins",
+            Self::SameFinsTwice => "same_fins_twice",
+            Self::FinsInWake => "fins_in_wake",
+            Self::MassDiffers { .. } => "mass_differs",
         }
+    }
+
+    /// Its numbers by their names. A name ends in its unit; one without is in the unit of
+    /// the field, or counts.
+    #[must_use]
+    pub fn values(&self) -> ProblemValues {
+        #[expect(clippy::cast_precision_loss, reason = "a few dozen at most")]
+        let count = |name, most: usize| vec![(name, most as f64)];
+        ProblemValues(match *self {
+            Self::OutOfBounds { least, most } => vec![("least", least), ("most", most)],
+            Self::TooManySections => count("most", limits::SECTIONS),
+            Self::TooManyFinSets => count("most", limits::FIN_SETS),
+            Self::TooManyWeights => count("most", limits::WEIGHTS),
+            Self::NameTooLong => count("most", limits::LABEL_CHARS),
+            Self::TooFewPoints => count("least", limits::FIN_POINTS.0),
+            Self::TooManyPoints => count("most", limits::FIN_POINTS.1),
+            Self::OgiveTooShort { least_mm } => vec![("least_mm", least_mm)],
+            Self::DomeTooLong { most_mm } => vec![("most_mm", most_mm)],
+            Self::NeckTooWide { bottle_mm } => vec![("bottle_mm", bottle_mm)],
+            Self::BottleTooNarrow { neck_mm } => vec![("neck_mm", neck_mm)],
+            Self::FinOffBody { length_mm } | Self::WeightOutside { length_mm } => {
+                vec![("length_mm", length_mm)]
+            }
+            Self::CentimetresForMillimetres { typed_mm } => vec![("typed_mm", typed_mm)],
+            Self::KilogramsForGrams { typed_g } => vec![("typed_g", typed_g)],
+            Self::FinOverhangs { by_mm } => vec![("by_mm", by_mm)],
+            Self::MassDiffers { computed_g, measured_g } => {
+                vec![("computed_g", computed_g), ("measured_g", measured_g)]
+            }
+            _ => Vec::new(),
+        })
     }
 }
 
-impl fmt::Display for Fault {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "{}: {}", self.field, self.problem.sentence(Units::METRIC))
+/// The numbers of a [`Problem`], each with its name.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ProblemValues(pub Vec<(&'static str, f64)>);
+
+impl Serialize for ProblemValues {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_map(self.0.iter().copied())
     }
 }
 
 impl Serialize for Fault {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        let mut fault = serializer.serialize_struct("Fault", 3)?;
+        let mut fault = serializer.serialize_struct("Fault", 4)?;
         fault.serialize_field("field", &self.field)?;
         fault.serialize_field("severity", &self.severity())?;
-        fault.serialize_field("sentence", &self.problem.sentence(Units::METRIC))?;
+        fault.serialize_field("code", self.problem.code())?;
+        fault.serialize_field("values", &self.problem.values())?;
         fault.end()
     }
 }

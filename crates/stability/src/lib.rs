@@ -31,9 +31,9 @@ mod report;
 mod swing;
 mod tolerance;
 
-pub use check::{Fault, Problem, Severity, check};
+pub use check::{Fault, Problem, ProblemValues, Severity, check};
 pub use design::bottles::BottleSize;
-pub use design::common_weights::{COMMON_WEIGHTS, CommonWeight};
+pub use design::common_weights::{COMMON_WEIGHTS, CommonWeight, WeightGroup, WeightKind};
 pub use design::component::Component;
 pub use design::examples::Example;
 pub use design::field::{
@@ -41,6 +41,7 @@ pub use design::field::{
 };
 pub use design::limits;
 pub use design::materials::Material;
+pub use design::names::{Called, PartKind};
 pub use design::texts::{capital, cleaned_lines};
 pub use design::units::{UnitSystem, Units, fixed, minus, trimmed, within};
 pub use design::{

@@ -11,6 +11,8 @@ mod notebook_state;
 mod notice;
 mod place;
 mod presses;
+mod problems;
+mod speech;
 mod sure;
 mod typed;
 
@@ -20,9 +22,9 @@ use noseward_link as link;
 use noseward_stability::{
     BottleSize, Component, Confidence, Design, Doubts, Example, Field, Influence,
     MeasuredPoints, Quantity, Report, Resolution, SeparationDraws, Severity, UnitSystem,
-    Units, Verdict, WeightField, evaluate, trimmed, within,
+    Units, Verdict, WeightField, evaluate, within,
 };
-use noseward_words::{self as words, Text};
+use noseward_words::{self as words, Number, Text};
 
 pub(crate) use computer::{Capability, CapabilityProbe, Computer};
 pub(crate) use edits::{
@@ -38,6 +40,8 @@ pub(crate) use notebook_state::{NotebookMsg, NotebookState, NotebookView, Slot, 
 pub(crate) use notice::Notice;
 pub(crate) use place::Place;
 pub(crate) use presses::Presses;
+pub(crate) use problems::sentence as problem_sentence;
+pub(crate) use speech::{Speech, failed as language_failed};
 pub(crate) use typed::{Unreadable, read as read_number};
 
 use crate::later::Ask;
@@ -68,6 +72,8 @@ pub(crate) struct State {
     /// Text that could not be read as a value; the design keeps the value before it.
     pub(crate) drafts: Vec<(Field, Draft)>,
     pub(crate) units: Units,
+    /// The language it speaks.
+    pub(crate) speech: Speech,
     /// Whether every measurement is shown, or only those that matter most.
     pub(crate) all_measurements: bool,
     /// Size of the sheet in pixels.
@@ -165,6 +171,7 @@ pub(crate) struct Opening {
     /// Whether the reader's system asks for as little motion as possible.
     pub(crate) still: bool,
     pub(crate) units: UnitSystem,
+    pub(crate) speech: Speech,
     pub(crate) all_measurements: bool,
     pub(crate) big: bool,
     /// The place that the address names.
@@ -201,7 +208,7 @@ impl State {
         };
         let record = from_link
             .or(kept.filter(|_| !opening.afresh))
-            .unwrap_or_else(|| Example::Puffin.design().rounded().into());
+            .unwrap_or_else(|| edits::example(Example::Puffin).rounded().into());
         let keeping = match &opening.kept {
             _ if !opening.can_keep => Keeping::Blocked,
             Some(text) => Keeping::of_text(text.clone(), &record),
@@ -222,6 +229,7 @@ impl State {
             drawn,
             drafts: Vec::new(),
             units: Units { system: opening.units },
+            speech: opening.speech.clone(),
             all_measurements: opening.all_measurements,
             sheet_px: (640.0, 420.0),
             place: opening.place,
@@ -290,7 +298,7 @@ impl State {
         let faults = faults
             .filter(|fault| is_told(fault.field) && self.draft(fault.field).is_none())
             .map(|fault| {
-                (fault.field, fault.severity(), fault.problem.sentence(self.units))
+                (fault.field, fault.severity(), problems::sentence(fault, self.units))
             });
         let (mut all, questions): (Vec<_>, Vec<_>) = drafts
             .chain(faults)
@@ -392,6 +400,7 @@ impl State {
             address: self.address.clone(),
             still: self.swing.still,
             big: self.big,
+            speech: self.speech.clone().forgotten(),
             place: self.place,
             ..Opening::default()
         };
@@ -550,13 +559,13 @@ fn perform(state: &mut State, msg: Msg) -> Vec<Effect> {
         Msg::Start(start) => {
             let (design, name) = match start {
                 Start::Example(example) => {
-                    let design = example.design();
+                    let design = edits::example(example);
                     let name = design.name.clone();
                     (design, name)
                 }
                 Start::Bottle(size) => (
                     size.design(),
-                    format!("an empty {} litre bottle", trimmed(size.litres(), 2)),
+                    words::menus_empty_bottle(Number::trimmed(size.litres(), 2)),
                 ),
             };
             state.replace_all(design.into());
@@ -580,6 +589,8 @@ fn perform(state: &mut State, msg: Msg) -> Vec<Effect> {
         Msg::Go(field) => go(state, field),
         Msg::To(place) => go_to(state, place, place != state.place),
         Msg::Back(place) => go_to(state, place, false),
+        Msg::Speak(choice) => speech::chose(state, choice),
+        Msg::TableCame(table) => speech::came(state, table),
         Msg::Big(big) => {
             state.big = big;
             vec![Effect::Redraw, Effect::KeepView]

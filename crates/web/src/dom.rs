@@ -5,6 +5,7 @@ mod animation;
 mod computer;
 mod events;
 mod keeping;
+mod language;
 mod listener;
 mod measure;
 mod morph;
@@ -16,11 +17,12 @@ use std::cell::{Cell, RefCell};
 use std::rc::Rc;
 
 use noseward_link as link;
+use noseward_words::{self as words, Choice};
 use wasm_bindgen::prelude::wasm_bindgen;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::{
-    Blob, BlobPropertyBag, Document, HtmlAnchorElement, HtmlElement, Url, Window,
+    Blob, BlobPropertyBag, Document, Event, HtmlAnchorElement, HtmlElement, Url, Window,
 };
 
 use crate::app::{
@@ -31,7 +33,7 @@ use crate::later::Ask;
 use crate::part::{self, Part};
 use crate::places::rocket;
 use crate::places::swing::SwingMsg;
-use crate::shell;
+use crate::shell::{self, marked::said};
 use animation::Animation;
 use events::Drag;
 use keeping::Store;
@@ -84,18 +86,57 @@ struct Page {
     sizes: RefCell<Option<SizeWatch>>,
 }
 
-/// Starts the page. Called once, by the script that loaded the module.
+/// Whether the page is to speak another language than English, whose sentences are to be
+/// fetched before it starts. Which one, the attribute `data-table` of the document says.
+///
+/// # Errors
+///
+/// Throws what the browser says when there is no document.
+#[wasm_bindgen]
+pub fn wish() -> Result<bool, JsValue> {
+    console_error_panic_hook::set_once();
+    let (window, document) = surroundings()?;
+    let speech = language::opening(&window, &document, &Store::new(window.clone()));
+    let awaited = speech.awaited();
+    awaited.map_or(Ok(false), |key| language::want(&document, key).map(|()| true))
+}
+
+/// Starts the page, with the sentences that [`wish`] wanted if they came. Called once, by the
+/// script that loaded the module.
 ///
 /// # Errors
 ///
 /// Throws what the browser says when the document is not the page that belongs to this module.
 #[wasm_bindgen]
-pub fn start() -> Result<(), JsValue> {
+pub fn start(table: Option<Vec<u8>>) -> Result<(), JsValue> {
     console_error_panic_hook::set_once();
     // As it comes: what shows a value of the browser's is a kilobyte of script.
-    let page = Page::open()?;
+    let page = Page::open(table)?;
     PAGE.with(|slot| slot.replace(Some(page)));
     Ok(())
+}
+
+/// Takes the sentences that the page asked for while it runs; none where they did not come.
+#[wasm_bindgen(js_name = tableCame)]
+pub fn table_came(table: Option<Vec<u8>>) {
+    let page = PAGE.with(|slot| slot.borrow().clone());
+    if let Some(page) = page {
+        page.send(Msg::TableCame(table));
+    }
+}
+
+/// The markup of a sentence that stands in the page from the start, by its number; none where
+/// that is to be English.
+#[wasm_bindgen]
+#[must_use]
+pub fn written(id: u16) -> Option<String> {
+    words::written(id).map(|words| said(words).into_string())
+}
+
+fn surroundings() -> Result<(Window, Document), JsValue> {
+    let window = web_sys::window().ok_or("there is no window")?;
+    let document = window.document().ok_or("there is no document")?;
+    Ok((window, document))
 }
 
 /// A failure that the person can do nothing about goes to the console, for developers.
@@ -111,11 +152,12 @@ fn title(place: Place) -> String {
 }
 
 impl Page {
-    fn open() -> Result<Rc<Self>, JsValue> {
-        let window = web_sys::window().ok_or("there is no window")?;
-        let document = window.document().ok_or("there is no document")?;
+    fn open(table: Option<Vec<u8>>) -> Result<Rc<Self>, JsValue> {
+        let (window, document) = surroundings()?;
         let store = Store::new(window.clone());
-        let state = State::new(&store.opening(Opening {
+        let mut speech = language::opening(&window, &document, &store);
+        let unspoken = speech.take(table).err();
+        let mut state = State::new(&store.opening(Opening {
             hash: address::hash(&window),
             afresh: address::asks_afresh(&window),
             address: address::is_served(&window).then(|| address::base(&window)),
@@ -123,8 +165,10 @@ impl Page {
             still: animation::is_unwanted(&window),
             place: address::place(&window),
             lot: js_sys::Math::random(),
+            speech,
             ..Opening::default()
         }));
+        state.notice = state.notice.or(unspoken.map(app::language_failed));
         let page = Rc::new_cyclic(|weak: &std::rc::Weak<Self>| {
             let call = |does: fn(&Rc<Self>)| {
                 let weak = weak.clone();
@@ -167,6 +211,9 @@ impl Page {
         let hash = address::hash(&page.window);
         let afresh = address::asks_afresh(&page.window);
         let is_notebook = app::is_for_notebook(&hash);
+        if page.state.borrow().speech.spoken() != Choice::ENGLISH {
+            page.speak()?;
+        }
         page.measure();
         page.draw();
         page.draw_later();
@@ -237,6 +284,14 @@ impl Page {
                 self.draw_later();
                 self.screen.focus(&id)?;
             }
+            Effect::Speak => {
+                self.speak()?;
+                address::rename_language(
+                    &self.window,
+                    self.state.borrow().speech.spoken().key,
+                );
+            }
+            Effect::FetchTable(key) => language::fetch(&self.document, key)?,
             Effect::Slice => self.slice_timer.restart(0),
             Effect::CloseMenus => self.screen.close_menus()?,
             Effect::Keep => self.keep_timer.restart(KEEP_AFTER_MS),
@@ -246,6 +301,21 @@ impl Page {
             Effect::Print(paper) => self.print(paper)?,
             Effect::Download { name, text } => self.download(&name, &text)?,
         }
+        Ok(())
+    }
+
+    /// What stands in the page from the start follows the language, and so does its title.
+    fn speak(&self) -> Result<(), JsValue> {
+        let (choice, place) = {
+            let state = self.state.borrow();
+            (state.speech.spoken(), state.place)
+        };
+        self.document.set_title(&title(place));
+        self.screen.mark("lang", choice.language.tag)?;
+        self.screen.mark("dir", choice.language.dir)?;
+        // What stands in the page from the start is put into it by the script that loaded
+        // this module, which asks for each sentence by its number.
+        self.document.dispatch_event(&Event::new("noseward-speak")?)?;
         Ok(())
     }
 

@@ -15,5 +15,5 @@ mod part;
 mod places;
 mod shell;
 
-pub use dom::start;
+pub use dom::{start, table_came, wish, written};
 pub use js::evaluate;

@@ -7,6 +7,7 @@ pub(crate) mod form;
 pub(crate) mod hand_in;
 pub(crate) mod labels;
 pub(crate) mod lead;
+pub(crate) mod materials;
 pub(crate) mod measure;
 mod message;
 mod paper;

@@ -5,6 +5,7 @@ pub(crate) mod crash;
 pub(crate) mod delete;
 pub(crate) mod faults;
 mod group;
+mod language;
 pub(crate) mod marked;
 pub(crate) mod menus;
 pub(crate) mod notice;
@@ -118,6 +119,7 @@ pub(crate) fn then(state: &State) -> Vec<Region> {
         region("path", way::path(state, &hash)),
         region("tools", way::tools(state, &hash)),
         region("trial-line", way::trial_line(state)),
+        region("language-choice", language::choice(state)),
         region("place-head", way::head(state)),
         region("next-bar", way::next(state, &hash)),
     ]

@@ -13,6 +13,7 @@
 //! assert_eq!(words::faults_to_mend(3_u8.into()), "3 things to mend");
 //! ```
 
+mod choice;
 mod code;
 mod languages;
 mod mark;
@@ -27,6 +28,9 @@ mod sentences {
     include!(concat!(env!("OUT_DIR"), "/sentences.rs"));
 }
 
+use std::borrow::Cow;
+
+pub use choice::Choice;
 pub use languages::{Kind, LANGUAGES, Language};
 pub use mark::Mark;
 pub use marked::{Marked, Runs};
@@ -51,4 +55,29 @@ pub fn by_key(key: &str) -> Option<(u16, Marked)> {
     let message = MESSAGES.iter().find(|message| message.key == key)?;
     let is_alone = message.arguments.is_empty();
     is_alone.then(|| (message.sentence.id, Marked::plain(&message.sentence)))
+}
+
+/// What the language in use has for a sentence without arguments, by the number that
+/// [`by_key`] gives; `None` in English, and where English is said in its place.
+#[must_use]
+pub fn written(id: u16) -> Option<Marked> {
+    table::in_use(id).map(|sentence| Marked(Cow::Borrowed(sentence)))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_stands_in_the_page_is_found_by_its_number() {
+        let (id, purpose) = by_key("index-purpose").unwrap();
+        assert_eq!(purpose.text(), "Will your bottle rocket fly nose-first?");
+        assert_eq!(written(id), None);
+        let german = TABLES.iter().find(|(key, _)| *key == "de").unwrap().1;
+        speak(Some(Table::load(german.to_vec()).unwrap()));
+        let german = written(id).unwrap();
+        assert_eq!(german.text(), "Fliegt eure Flaschenrakete mit der Nase voran?");
+        assert_eq!(by_key("index-purpose"), Some((id, german)));
+        assert_eq!(written(u16::MAX), None);
+    }
 }

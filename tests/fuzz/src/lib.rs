@@ -11,7 +11,7 @@ use noseward_link::{
     LinkError, LinkErrorKind, Opened, code, hash, open_code, open_file, open_hash,
     to_file,
 };
-use noseward_stability::{Design, Field, Swing, SwingField, Units, check, evaluate};
+use noseward_stability::{Design, Fault, Field, Swing, SwingField, Units, check, evaluate};
 
 pub use notebook::{
     NotebookInput, check_notebook, check_parts, check_result, notebook_input,
@@ -89,11 +89,11 @@ fn check_design(design: &Design, swings: &Swings) {
         assert!(!text.contains(is_unwanted), "{text:?}");
     }
     let report = evaluate(design);
-    let faults: Vec<_> =
-        report.faults.iter().map(|fault| fault.problem.sentence(Units::METRIC)).collect();
-    assert!(faults.iter().all(|words| !words.is_empty()));
+    let numbers = |fault: &Fault| fault.problem.values().0;
+    let mut numbers = report.faults.iter().flat_map(numbers);
+    assert!(numbers.all(|(_, number)| number.is_finite()));
     let Some(figures) = &report.figures else {
-        assert!(!faults.is_empty(), "no figures, and no fault that says why");
+        assert!(!report.faults.is_empty(), "no figures, and no fault that says why");
         return;
     };
     let written = format!("{figures:?}");

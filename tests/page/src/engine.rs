@@ -64,6 +64,9 @@ pub(crate) const WEBKIT_WINDOW: &str = "
     toolbar image, button image { -gtk-icon-source: none; }
     entry { font-size: 1px; }";
 
+/// What every browser wishes for, whatever the machine does: the page follows that.
+const LANGUAGE: &str = "en-GB";
+
 impl Engine {
     /// The program that drives the browser.
     pub(crate) fn driver(self) -> String {
@@ -100,6 +103,7 @@ impl Engine {
 fn chromium(profile: &Path, storage: Storage) -> Result<Value> {
     let mut flags: Vec<String> = CHROMIUM_FLAGS.map(str::to_owned).to_vec();
     flags.push(format!("--user-data-dir={}", profile.display()));
+    flags.push(format!("--accept-lang={LANGUAGE}"));
     let mut options = json!({ "args": flags });
     if let Some(browser) = settings::chromium() {
         options["binary"] = browser.into();
@@ -126,6 +130,7 @@ fn firefox(profile: &Path, storage: Storage) -> Value {
         "devtools.console.stdout.content": true,
         "devtools.console.stdout.chrome": false,
         "toolkit.legacyUserProfileCustomizations.stylesheets": true,
+        "intl.accept_languages": LANGUAGE,
     });
     match storage {
         Storage::Allowed => {}

@@ -613,6 +613,23 @@ async fn the_call_for_other_programs_gives_the_native_report() -> Result<()> {
         let native: Value = serde_json::from_str(&native)?;
         assert_eq!(numbers_as_floats(report), numbers_as_floats(native), "{example:?}");
     }
+    let mut design = Example::Puffin.design();
+    design.fins[0].count = 5;
+    let faults = page
+        .run(&format!(
+            "return import('./noseward.js').then(async noseward => {{
+                 await noseward.default();
+                 const report = await noseward.evaluate({});
+                 return report.faults.map(fault => JSON.stringify(fault)).join();
+             }});",
+            serde_json::to_string(&design)?
+        ))
+        .await?;
+    assert_eq!(
+        faults,
+        "{\"field\":\"/fins/0/count\",\"severity\":\"ask\",\"code\":\"many_fins\",\"values\":{},\
+         \"sentence\":\"With more than four fins, each shades its neighbours.\"}"
+    );
     let refused = page
         .run(
             "return import('./noseward.js').then(async noseward => {

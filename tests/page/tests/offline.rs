@@ -1003,7 +1003,7 @@ async fn without_scripts_the_page_can_be_read() -> Result<()> {
     page.visit("").await?;
     page.screenshot("no-scripts").await?;
     assert!(page.text("#sheet").await?.contains("scripts"));
-    assert!(page.text(".footer").await?.contains("Version"));
+    assert!(page.text(".footer").await?.contains("Version, date"));
     let lesson = page.text(".paper").await?;
     for part in ["This page does not", "hangs level", "Swing test", "Results"] {
         assert!(lesson.contains(part), "{part} is not in {lesson}");
@@ -1055,7 +1055,7 @@ async fn a_frame_that_may_load_no_module_says_so_with_a_way_out() -> Result<()> 
     page.element("iframe").await?.enter_frame().await?;
     let words = message(&page).await?;
     page.screenshot("framed-barred").await?;
-    assert!(words.contains("open it in a tab of its own"), "{words}");
+    assert!(words.contains("Open it in a tab of its own"), "{words}");
     assert_eq!(page.value("#failed-address").await?, link);
     assert_eq!(page.eval("document.getElementById('failed-tab').href").await?, link);
     go(&page, &link).await?;

@@ -267,7 +267,8 @@ fn the_report_as_json() {
     let fault = &report["faults"][0];
     assert_eq!(fault["field"], "/fins/0/count");
     assert_eq!(fault["severity"], "ask");
-    assert!(fault["sentence"].as_str().unwrap().ends_with('.'));
+    assert_eq!(fault["code"], "many_fins");
+    assert_eq!(fault["values"], json!({}));
     assert_eq!(json.pointer("/fins/0/count"), Some(&json!(6)));
 
     json["sections"][0]["length_mm"] = json!(0);
@@ -275,4 +276,8 @@ fn the_report_as_json() {
     assert_eq!(stopped["figures"], Value::Null);
     assert_eq!(stopped["faults"][0]["field"], "/sections/0/length_mm");
     assert_eq!(stopped["faults"][0]["severity"], "stop");
+    assert_eq!(stopped["faults"][0]["code"], "out_of_bounds");
+    let values = &stopped["faults"][0]["values"];
+    assert!(values["least"].as_f64().unwrap() > 0.0);
+    assert!(values["most"].as_f64().unwrap() > values["least"].as_f64().unwrap());
 }

@@ -5,6 +5,7 @@
 //! left. The bracket between them carries the separation.
 
 use noseward_stability::{Design, Figures, Units};
+use noseward_words as words;
 
 use super::labels::{Wanted, place};
 use super::layout::{LINE_PX, Layout};
@@ -144,22 +145,18 @@ fn left_words(figures: &Figures, y: f64, layout: &Layout) -> Vec<Item> {
     let is_measured = figures.centre_of_pressure_side_on_m != computed_m;
     let lines = match layout.labels {
         LabelStyle::Full if is_measured => vec![
-            ("centre of pressure".to_owned(), true),
-            ("side-on, measured".to_owned(), false),
+            (words::drawing_pressure().into(), true),
+            (words::drawing_side_on_measured().into(), false),
             (distance, false),
         ],
-        LabelStyle::Full => {
-            vec![
-                ("centre of pressure".to_owned(), true),
-                (format!("side-on, {distance}"), false),
-            ]
-        }
+        LabelStyle::Full => vec![
+            (words::drawing_pressure().into(), true),
+            (words::drawing_side_on_at(&distance), false),
+        ],
         LabelStyle::Short => {
-            vec![
-                ("centre of".to_owned(), true),
-                ("pressure".to_owned(), true),
-                (distance, false),
-            ]
+            let name = words::drawing_pressure_lines().as_str().split('|');
+            let name = name.map(|line| (line.to_owned(), true));
+            name.chain([(distance, false)]).collect()
         }
     };
     #[expect(clippy::cast_precision_loss, reason = "a few lines")]
@@ -206,20 +203,22 @@ fn right_words(
     let full = layout.labels == LabelStyle::Full;
     let mass_mm = figures.mass.centre_m * 1000.0;
     let measured = figures.mass.centre_m != figures.computed_mass.centre_m;
-    let mass_words = if measured {
-        format!("measured, {}", units.reading(mass_mm))
-    } else {
-        format!("{} from nose", units.reading(mass_mm))
-    };
+    let distance = units.reading(mass_mm);
     let mut labels = Vec::new();
     if told.mass {
         labels.push(Label {
             level: mass_y,
             from_x: layout.bracket_x,
             lines: if full {
-                vec!["centre of mass".into(), mass_words]
+                let at = if measured {
+                    words::drawing_measured_at(&distance)
+                } else {
+                    words::drawing_from_nose(&distance)
+                };
+                vec![words::drawing_mass().into(), at]
             } else {
-                vec!["centre of".into(), "mass".into(), units.reading(mass_mm)]
+                let name = words::drawing_mass_lines().as_str().split('|');
+                name.map(str::to_owned).chain([distance]).collect()
             },
             colour: Colour::Fulcrum,
             bold: if full { 1 } else { 2 },
@@ -289,7 +288,7 @@ fn leader(label: &Label, middle: f64, layout: &Layout) -> Item {
 
 pub(super) fn apart(figures: &Figures, units: Units, full: bool) -> String {
     let distance = units.reading(figures.separation_m.abs() * 1000.0);
-    if full { format!("{distance} apart") } else { distance }
+    if full { words::drawing_points_apart(&distance) } else { distance }
 }
 
 /// A label and a mass, the label cut to what fits in `room` pixels.

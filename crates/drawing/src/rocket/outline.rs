@@ -4,6 +4,7 @@
 use noseward_stability::{
     Body, Component, Design, Mass, Material, ProjectedFin, SectionKind, SideView,
 };
+use noseward_words as words;
 
 use super::layout::Layout;
 use crate::palette::Colour;
@@ -60,7 +61,7 @@ fn fin_sets(design: &Design, view: &SideView, layout: &Layout, near: bool) -> Ve
             items.push(Item::Path { path: Path::closed(corners), style: fin_style(fin) });
         }
         if !items.is_empty() {
-            let hint = grip.as_ref().map(|_| "Drag up or down to move the fins");
+            let hint = grip.as_ref().map(|_| words::drawing_drag_fins());
             items.extend(grip);
             parts.push(Item::Part { part: Component::Fins(set), hint, items });
         }
@@ -246,7 +247,7 @@ pub(super) fn weights(design: &Design, layout: &Layout) -> Vec<Item> {
         let radius = (3.0 + weight.mass_g.max(0.0).sqrt()).min(9.0);
         Item::Part {
             part: Component::Weight(i),
-            hint: Some("Drag up or down to move this weight"),
+            hint: Some(words::drawing_drag_weight()),
             items: vec![
                 Item::Grip { at: centre, apart_px: radius + 4.0, half_px: 4.5 },
                 Item::Dot {

@@ -4,6 +4,7 @@
 //! the far sides, so that nothing comes between a mark and the ruler.
 
 use noseward_stability::{Body, Design, Figures, SideView, Units};
+use noseward_words as texts;
 
 use super::LabelStyle;
 use super::layout::{BOTTOM_PX, Extent, LINE_PX, Layout, TOP_PX};
@@ -160,10 +161,7 @@ pub fn pair(
     Some(Scene {
         width_px,
         height_px,
-        name: format!(
-            "{} and {}, drawn to one scale on one ruler",
-            sides[0].caption, sides[1].caption
-        ),
+        name: texts::drawing_pair(sides[0].caption, sides[1].caption),
         groups: vec![
             Group { key: "paper", items: paper::paper(&layouts[0]) },
             Group {
@@ -260,15 +258,15 @@ fn entries() -> [Entry<'static>; 2] {
         ]
     };
     [
-        Entry { sample: Box::new(fulcrum), words: "centre of mass".into() },
-        Entry { sample: Box::new(wind), words: "centre of pressure, side-on".into() },
+        Entry { sample: Box::new(fulcrum), words: texts::drawing_mass().into() },
+        Entry { sample: Box::new(wind), words: texts::drawing_pressure_side_on().into() },
     ]
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::boxes::{lines_miss_words, words_keep_apart};
+    use crate::boxes::{in_languages, lines_miss_words, words_keep_apart};
     use noseward_stability::{Example, evaluate};
 
     const SIZES: [(f64, f64); 5] =
@@ -330,6 +328,11 @@ mod tests {
                 }
             }
         }
+    }
+
+    #[test]
+    fn words_keep_apart_in_other_languages() {
+        in_languages(&words_keep_apart_and_lines_miss_them);
     }
 
     /// Each level line ends at the ruler, level with the reading of its mark.

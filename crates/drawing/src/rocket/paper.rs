@@ -1,6 +1,7 @@
 //! Squared paper and the ruler.
 
 use noseward_stability::{UnitSystem, trimmed};
+use noseward_words as texts;
 
 use super::LabelStyle;
 use super::layout::Layout;
@@ -159,7 +160,7 @@ fn ruler(layout: &Layout) -> Vec<Item> {
         items.push(words(number.at, number.anchor, number.words));
     }
     let heading = match layout.labels {
-        LabelStyle::Full => format!("{} from nose", layout.units.length_unit()),
+        LabelStyle::Full => texts::drawing_from_nose(layout.units.length_unit()),
         LabelStyle::Short => layout.units.length_unit().to_owned(),
     };
     let (x, anchor) = if layout.two_edged {

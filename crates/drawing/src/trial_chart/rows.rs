@@ -2,12 +2,17 @@
 
 use super::{EDGE, ROWS};
 use crate::area::Area;
+use crate::legend::words_px;
+use crate::names::outcome_name;
 use crate::palette::Colour;
 use crate::scene::{Anchor, Item, Path, Point, Style};
 
 /// From this width on the rows are named at their left; above them else.
 const BESIDE_PX: f64 = 520.0;
+/// Room for the names at the left, if none is longer.
 const NAMES_PX: f64 = 184.0;
+/// Between the longest name and the rows.
+const NAMES_APART_PX: f64 = 10.0;
 /// Height of a name above its row, and its base above the row.
 const NAME_PX: f64 = 20.0;
 const BASE_PX: f64 = 5.0;
@@ -18,7 +23,12 @@ fn is_beside(width_px: f64) -> bool {
 
 /// The left and right edge of every row.
 pub(super) fn sides_px(width_px: f64) -> (f64, f64) {
-    let left = if is_beside(width_px) { NAMES_PX } else { EDGE };
+    let left = if is_beside(width_px) {
+        let names = ROWS.iter().map(|&outcome| words_px(&outcome_name(outcome)));
+        names.map(|px| EDGE + px + NAMES_APART_PX).fold(NAMES_PX, f64::max)
+    } else {
+        EDGE
+    };
     (left, width_px - EDGE)
 }
 
@@ -74,7 +84,7 @@ impl Rows {
             }
             let y = if self.beside { area.middle().y + 4.5 } else { area.top - BASE_PX };
             let at = Point { x: EDGE, y };
-            let name = outcome.label();
+            let name = outcome_name(outcome);
             items.push(Item::text(at, Anchor::Start, name, Colour::Ink, false));
         }
         let y = self.bottom();

@@ -5,6 +5,7 @@ use noseward_words::{self as texts, Number, Origin, Spread};
 
 use super::{ChartTrial, ROWS, median_mm, shown};
 use crate::axis::{reading, reading_number};
+use crate::names::outcome_name;
 
 /// What [`trial_chart`](super::trial_chart) shows, in sentences: for every row with dots
 /// how many there are, from where to where, and how many of them were measured; then the
@@ -36,8 +37,8 @@ pub fn trial_chart_words(trials: &[ChartTrial<'_>], units: Units) -> String {
         let [dots, of_measured, of_computed] =
             [count, measured, count - measured].map(Number::from);
         let (spread, from, to) = stretch(&separations, units);
-        let row = outcome.label();
-        sentences.push(texts::drawing_row(dots, row, spread, &from, &to));
+        let row = outcome_name(outcome);
+        sentences.push(texts::drawing_row(dots, &row, spread, &from, &to));
         sentences.push(texts::drawing_row_origin(origin, of_measured, of_computed));
     }
     if sentences.is_empty() {

@@ -17,7 +17,7 @@ pub(super) fn check(design: &Design, found: &mut Findings) {
         if !value.is_finite() {
             found.push(field, Problem::NotANumber);
         } else if value < least || value > most {
-            found.push(field, Problem::OutOfBounds { field, least, most });
+            found.push(field, Problem::OutOfBounds { least, most });
         }
     }
 }

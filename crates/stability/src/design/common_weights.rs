@@ -1,18 +1,53 @@
 //! Things that a class uses as weights, from `data/common_weights.csv`.
 
-/// One thing that can serve as a weight.
+/// One thing that can serve as a weight. Where its figures come from stands in the file.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct CommonWeight {
     /// The heading it is listed under.
-    pub group: &'static str,
-    /// What it is called; also the label that a weight gets.
-    pub name: &'static str,
+    pub group: WeightGroup,
+    /// What it is.
+    pub kind: WeightKind,
     /// Its mass in grams, where there is a usual one. `None`: weigh it.
     pub mass_g: Option<f64>,
     /// Its diameter in millimetres, for coins.
     pub diameter_mm: Option<f64>,
-    /// Where the figures come from.
-    pub source: &'static str,
+}
+
+/// A heading of the list.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[expect(missing_docs, reason = "the names say it")]
+pub enum WeightGroup {
+    UkCoins,
+    EuroCoins,
+    UsCoins,
+    AustralianCoins,
+    OtherThings,
+}
+
+/// What a thing is; a coin with its value.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[expect(missing_docs, reason = "the names say it")]
+pub enum WeightKind {
+    Pence(u8),
+    Pounds(u8),
+    EuroCents(u8),
+    Euros(u8),
+    UsCent,
+    UsNickel,
+    UsDime,
+    UsQuarter,
+    UsHalfDollar,
+    UsDollar,
+    AustralianCents(u8),
+    AustralianDollars(u8),
+    /// Modelling clay.
+    Clay,
+    StickyTape,
+    SmallPaperClip,
+    LargePaperClip,
+    MetalWasher,
+    /// Something else, which gets a name of its own.
+    Other,
 }
 
 /// The whole list, in the order of the file; groups stand together.
@@ -22,38 +57,33 @@ pub const COMMON_WEIGHTS: &[CommonWeight] =
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::limits;
 
     #[test]
     fn every_row_is_usable_as_a_weight() {
         assert!(COMMON_WEIGHTS.len() > 30);
         for row in COMMON_WEIGHTS {
-            assert!(!row.source.is_empty(), "{}", row.name);
-            assert!(row.name.chars().count() <= limits::LABEL_CHARS, "{}", row.name);
-            assert!(row.mass_g.is_none_or(|g| g > 0.0 && g < 50.0), "{}", row.name);
+            assert!(row.mass_g.is_none_or(|g| g > 0.0 && g < 50.0), "{row:?}");
+            assert!(row.diameter_mm.is_none_or(|mm| mm > 10.0 && mm < 40.0), "{row:?}");
         }
     }
 
     #[test]
-    fn names_are_unique_and_groups_stand_together() {
-        let mut names: Vec<_> = COMMON_WEIGHTS.iter().map(|w| w.name).collect();
-        names.sort_unstable();
-        names.dedup();
-        assert_eq!(names.len(), COMMON_WEIGHTS.len());
-        let mut groups: Vec<_> = COMMON_WEIGHTS.iter().map(|w| w.group).collect();
-        groups.dedup();
-        let runs = groups.len();
-        groups.sort_unstable();
-        groups.dedup();
-        assert_eq!(groups.len(), runs);
+    fn kinds_are_unique_and_groups_stand_together() {
+        for (i, row) in COMMON_WEIGHTS.iter().enumerate() {
+            let before = &COMMON_WEIGHTS[..i];
+            assert!(before.iter().all(|other| other.kind != row.kind), "{row:?}");
+            let known = before.iter().any(|other| other.group == row.group);
+            let follows = before.last().is_some_and(|last| last.group == row.group);
+            assert_eq!(known, follows, "{row:?}");
+        }
     }
 
     /// US Mint, Coin Specifications: the quarter weighs 5.670 g, the dime 2.268 g.
     #[test]
     fn official_masses_survive_the_build_step() {
-        let mass = |name| COMMON_WEIGHTS.iter().find(|w| w.name == name).unwrap().mass_g;
-        assert_eq!(mass("US quarter"), Some(5.67));
-        assert_eq!(mass("US dime"), Some(2.268));
-        assert_eq!(mass("clay"), None);
+        let mass = |kind| COMMON_WEIGHTS.iter().find(|w| w.kind == kind).unwrap().mass_g;
+        assert_eq!(mass(WeightKind::UsQuarter), Some(5.67));
+        assert_eq!(mass(WeightKind::UsDime), Some(2.268));
+        assert_eq!(mass(WeightKind::Clay), None);
     }
 }

@@ -2,6 +2,7 @@
 //! birds. Invented for this project.
 
 use super::bottles::bottle;
+use super::common_weights::WeightKind;
 use super::{Design, FinSet, Mass, Material, Measured, Planform};
 use super::{Section, SectionKind, Weight};
 
@@ -22,14 +23,13 @@ impl Example {
     /// Every example, in the order in which a list shows them.
     pub const ALL: [Self; 4] = [Self::Puffin, Self::Tern, Self::Razorbill, Self::Gannet];
 
-    /// What it shows, in a few words.
+    /// What its weight is; `None` without one. Its label says so in English.
     #[must_use]
-    pub fn summary(self) -> &'static str {
+    pub fn weight(self) -> Option<WeightKind> {
         match self {
-            Self::Puffin => "Puffin: clay in the nose, four fins at the tail",
-            Self::Tern => "Tern: small fins, no clay in the nose",
-            Self::Razorbill => "Razorbill: large, heavy fins",
-            Self::Gannet => "Gannet: a slim paper tube",
+            Self::Puffin | Self::Gannet => Some(WeightKind::Clay),
+            Self::Tern => None,
+            Self::Razorbill => Some(WeightKind::StickyTape),
         }
     }
 

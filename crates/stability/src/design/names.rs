@@ -1,79 +1,116 @@
-//! What parts and shapes are called, for a reader.
+//! What a part is called, as a kind with values. The words are not here.
 
 use super::component::Component;
-use super::{Design, Section, SectionKind, Weight};
+use super::{Design, Material, Section, SectionKind, Weight};
+
+/// What kind of part it is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[expect(missing_docs, reason = "the names say it")]
+pub enum PartKind {
+    Nose,
+    Tube,
+    Taper,
+    Neck,
+    /// A set of fins.
+    Fins,
+    Weight,
+}
+
+/// What a part is called.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Called<'a> {
+    /// Its kind, by which it is called unless it has a label.
+    pub kind: PartKind,
+    /// The label of a weight; empty for all else.
+    pub label: &'a str,
+    /// Its number, from 1 on, where several are called the same.
+    pub number: Option<usize>,
+}
 
 impl SectionKind {
-    /// Its name in a list of shapes.
+    /// What kind of part a section of this kind is.
     #[must_use]
-    pub fn name(self) -> &'static str {
+    pub fn part(self) -> PartKind {
         match self {
-            Self::Cone => "nose: cone",
-            Self::Ogive => "nose: arch (ogive)",
-            Self::Ellipsoid => "nose: egg (ellipsoid)",
-            Self::Paraboloid => "nose: paraboloid",
-            Self::Dome => "nose: bottle base (dome)",
-            Self::Tube => "tube",
-            Self::StraightTaper => "taper, straight",
-            Self::RoundedTaper => "taper, rounded (shoulder)",
-            Self::Neck => "neck",
-        }
-    }
-
-    /// What a section of this kind is called.
-    #[must_use]
-    pub fn group(self) -> &'static str {
-        match self {
-            Self::Tube => "Tube",
-            Self::StraightTaper | Self::RoundedTaper => "Taper",
-            Self::Neck => "Neck",
+            Self::Tube => PartKind::Tube,
+            Self::StraightTaper | Self::RoundedTaper => PartKind::Taper,
+            Self::Neck => PartKind::Neck,
             Self::Cone
             | Self::Ogive
             | Self::Ellipsoid
             | Self::Paraboloid
-            | Self::Dome => "Nose",
+            | Self::Dome => PartKind::Nose,
         }
     }
 }
 
 impl Component {
-    /// What the part is called, with its number where there are several; empty for a
-    /// section that the design has not.
+    /// What the part is called; `None` for a section that the design has not.
     ///
     /// ```
-    /// use noseward_stability::{Example, Component};
+    /// use noseward_stability::{Component, Example, PartKind};
     ///
     /// let puffin = Example::Puffin.design();
-    /// assert_eq!(Component::Section(0).name(&puffin), "Nose");
-    /// assert_eq!(Component::Weight(0).name(&puffin), "clay");
+    /// let nose = Component::Section(0).called(&puffin).unwrap();
+    /// assert_eq!((nose.kind, nose.number), (PartKind::Nose, None));
+    /// assert_eq!(Component::Weight(0).called(&puffin).unwrap().label, "clay");
     /// ```
     #[must_use]
-    pub fn name(self, design: &Design) -> String {
-        let numbered = |name: &str, i: usize, of: usize| {
-            if of > 1 { format!("{name} {}", i + 1) } else { name.to_owned() }
+    pub fn called(self, design: &Design) -> Option<Called<'_>> {
+        let numbered = |kind, label, before: usize, of: usize| Called {
+            kind,
+            label,
+            number: (of > 1).then_some(before + 1),
         };
-        match self {
+        Some(match self {
             Self::Section(i) => {
-                let Some(section) = design.sections.get(i) else { return String::new() };
-                let name = section.kind.group();
-                let same = |s: &&Section| s.kind.group() == name;
+                let kind = design.sections.get(i)?.kind.part();
+                let same = |s: &&Section| s.kind.part() == kind;
                 let of = design.sections.iter().filter(same).count();
-                let before = design.sections[..i].iter().filter(same).count();
-                numbered(name, before, of)
+                numbered(kind, "", design.sections[..i].iter().filter(same).count(), of)
             }
-            Self::Fins(i) => numbered("Fins", i, design.fins.len()),
+            Self::Fins(i) => numbered(PartKind::Fins, "", i, design.fins.len()),
             Self::Weight(i) => {
-                let weight = design.weights.get(i);
-                match weight.map(|w| w.label.trim()) {
-                    Some(label) if !label.is_empty() => {
-                        let same = |w: &&Weight| w.label.trim() == label;
-                        let of = design.weights.iter().filter(same).count();
-                        let before = design.weights[..i].iter().filter(same).count();
-                        numbered(label, before, of)
-                    }
-                    _ => numbered("Weight", i, design.weights.len()),
+                let label = design.weights.get(i).map_or("", |w| w.label.trim());
+                if label.is_empty() {
+                    numbered(PartKind::Weight, "", i, design.weights.len())
+                } else {
+                    let same = |w: &&Weight| w.label.trim() == label;
+                    let of = design.weights.iter().filter(same).count();
+                    let before = design.weights[..i].iter().filter(same).count();
+                    numbered(PartKind::Weight, label, before, of)
                 }
             }
+        })
+    }
+
+    /// The same in English, until `lesson` says none of it.
+    #[must_use]
+    pub fn name(self, design: &Design) -> String {
+        let Some(Called { kind, label, number }) = self.called(design) else {
+            return String::new();
+        };
+        let kind = format!("{kind:?}");
+        let name = if label.is_empty() { &kind } else { label };
+        number.map_or_else(|| name.to_owned(), |number| format!("{name} {number}"))
+    }
+}
+
+impl Material {
+    /// What it is called in English, until `lesson` says none of it.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Paper80 => "printer paper (80 g/m²)",
+            Self::Card160 => "thin card (160 g/m²)",
+            Self::Card220 => "card (220 g/m²)",
+            Self::Card300 => "thick card (300 g/m²)",
+            Self::CorrugatedE => "thin corrugated card (1.5 mm)",
+            Self::CorrugatedB => "box card (3 mm)",
+            Self::CorrugatedPlastic => "corrugated plastic (4 mm)",
+            Self::Polystyrene5 => "polystyrene foam (5 mm)",
+            Self::Balsa3 => "balsa (3 mm)",
+            Self::BottleWall => "bottle wall",
         }
     }
 }
@@ -86,22 +123,22 @@ mod tests {
     #[test]
     fn parts_are_numbered_where_there_are_several() {
         let mut design = Example::Puffin.design();
-        assert_eq!(Component::Fins(0).name(&design), "Fins");
+        let fins = Called { kind: PartKind::Fins, label: "", number: None };
+        assert_eq!(Component::Fins(0).called(&design), Some(fins));
         design.fins.push(design.fins[0].clone());
         design.weights.push(design.weights[0].clone());
         design.weights.push(Weight { label: " ".into(), ..design.weights[0].clone() });
         design.sections.push(design.sections[1].clone());
-        let names = [
-            Component::Section(1),
-            Component::Section(4),
-            Component::Section(9),
-            Component::Fins(1),
-            Component::Weight(1),
-            Component::Weight(2),
-        ];
-        assert_eq!(
-            names.map(|part| part.name(&design)),
-            ["Tube 1", "Tube 2", "", "Fins 2", "clay 2", "Weight 3"]
-        );
+        for (part, kind, label, number) in [
+            (Component::Section(1), PartKind::Tube, "", 1),
+            (Component::Section(4), PartKind::Tube, "", 2),
+            (Component::Fins(1), PartKind::Fins, "", 2),
+            (Component::Weight(1), PartKind::Weight, "clay", 2),
+            (Component::Weight(2), PartKind::Weight, "", 3),
+        ] {
+            let called = Called { kind, label, number: Some(number) };
+            assert_eq!(part.called(&design), Some(called));
+        }
+        assert_eq!(Component::Section(9).called(&design), None);
     }
 }

@@ -1,10 +1,13 @@
 //! Changes of a design's structure.
 
 use noseward_stability::{
-    Body, COMMON_WEIGHTS, Component, Design, Field, FinField, FinSet, Mass, Material,
-    Planform, Report, Section, SectionField, SectionKind, Weight, WeightField, limits,
+    Body, COMMON_WEIGHTS, Component, Design, Example, Field, FinField, FinSet, Mass,
+    Material, Planform, Report, Section, SectionField, SectionKind, Weight, WeightField,
+    WeightKind, limits,
 };
 use noseward_words as words;
+
+use crate::places::materials;
 
 /// A part that can be added.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -132,7 +135,7 @@ impl MassChoice {
     pub(crate) fn name(self) -> &'static str {
         match self {
             Self::Weighed => words::rocket_weighed().into(),
-            Self::Of(material) => material.name(),
+            Self::Of(material) => materials::material(material).into(),
             Self::Sheet => words::rocket_another_sheet().into(),
             Self::Joined => words::rocket_weighed_with().into(),
         }
@@ -218,15 +221,24 @@ fn apply(
             };
         }
         Choice::WeightKind(i) => {
-            let kind = COMMON_WEIGHTS.get(index)?;
+            let common = COMMON_WEIGHTS.get(index)?;
             let weight = design.weights.get_mut(i)?;
-            kind.name.clone_into(&mut weight.label);
-            if let Some(g) = kind.mass_g {
+            weight.label = materials::weight(common.kind);
+            if let Some(g) = common.mass_g {
                 weight.mass_g = g;
             }
         }
     }
     Some(())
+}
+
+/// The rocket of an example, with its label in the language in use.
+pub(crate) fn example(example: Example) -> Design {
+    let mut design = example.design();
+    if let Some(kind) = example.weight() {
+        design.weights.iter_mut().for_each(|w| w.label = materials::weight(kind));
+    }
+    design
 }
 
 /// A four-sided fin about as large as the free one.
@@ -310,7 +322,7 @@ pub(crate) fn add(design: &mut Design, addition: Addition) -> Component {
         }
         Addition::Weight => {
             design.weights.push(Weight {
-                label: "clay".into(),
+                label: materials::weight(WeightKind::Clay),
                 mass_g: 10.0,
                 position_mm: (length_mm * 0.15).round(),
             });

@@ -28,6 +28,10 @@ pub(crate) enum Effect {
     Animate,
     /// Move the focus to the element with this id.
     Focus(String),
+    /// The page speaks another language: what stands in it from the start is to follow.
+    Speak,
+    /// Fetch the sentences of the language with this key.
+    FetchTable(&'static str),
     /// Work out a little more as soon as there is time.
     Slice,
     /// Close every open menu.

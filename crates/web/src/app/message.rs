@@ -1,6 +1,7 @@
 //! What can happen on the page, and how the markup names it.
 
 use noseward_stability::{BottleSize, Component, Example, Field, Resolution, UnitSystem};
+use noseward_words as words;
 
 use super::computer::{Capability, CapabilityProbe};
 use super::edits::{Addition, Choice};
@@ -122,6 +123,10 @@ pub(crate) enum Msg {
     WorkOut,
     /// Other steps of ruler and scales.
     Resolution(Resolution),
+    /// Another language.
+    Speak(words::Choice),
+    /// The sentences of a language, or that they did not come.
+    TableCame(Option<Vec<u8>>),
     /// Whether everything is half as large again, for a projector.
     Big(bool),
     /// A message that only says what was done has stood long enough.
@@ -208,6 +213,8 @@ impl Msg {
             | Self::Try(_)
             | Self::Tried(..)
             | Self::Wrote { .. }
+            | Self::Speak(_)
+            | Self::TableCame(_)
             | Self::Big(_)
             | Self::Units(_)
             | Self::AllMeasurements(_)

@@ -6,6 +6,7 @@ mod lost;
 mod markup;
 mod notebook;
 mod paths;
+mod speech;
 mod swing;
 mod telling;
 mod words;
@@ -562,12 +563,28 @@ mod editing {
         let mut state = open("", None);
         let quarter = noseward_stability::COMMON_WEIGHTS
             .iter()
-            .position(|w| w.name == "US quarter")
+            .position(|w| w.kind == noseward_stability::WeightKind::UsQuarter)
             .unwrap();
         let choice = Choice::WeightKind(0);
         update(&mut state, Msg::Chose { choice, value: quarter.to_string() });
         assert_eq!(state.design.weights[0].mass_g, 5.67);
         assert_eq!(state.design.weights[0].label, "US quarter");
+    }
+
+    /// What is in an example is called as the page calls it; its own name stays.
+    #[test]
+    fn an_example_begins_in_the_language_in_use() {
+        let german = noseward_words::TABLES.iter().find(|(key, _)| *key == "de").unwrap();
+        noseward_words::speak(Some(
+            noseward_words::Table::load(german.1.to_vec()).unwrap(),
+        ));
+        let mut state = open("", None);
+        let label = |state: &State| state.design.weights[0].label.clone();
+        assert_eq!((state.design.name.as_str(), &*label(&state)), ("Puffin", "Knete"));
+        assert!(region(&state, "card-weights").contains("selected>Knete<"));
+        update(&mut state, Msg::Start(Start::Example(Example::Razorbill)));
+        assert_eq!(label(&state), "Klebeband");
+        noseward_words::speak(None);
     }
 
     #[test]

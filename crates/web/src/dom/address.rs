@@ -8,6 +8,9 @@ use crate::app::Place;
 /// A search text that asks for a fresh start: neither the link nor what is kept is opened.
 const AFRESH: &str = "?afresh";
 
+/// What stands before the language in the search text.
+const LANGUAGE: &str = "lang=";
+
 /// What stands in the address after `#`, with it.
 pub(super) fn hash(window: &Window) -> String {
     window.location().hash().unwrap_or_default()
@@ -26,6 +29,30 @@ pub(super) fn place(window: &Window) -> Place {
     keys.filter_map(|key| key.strip_prefix("at="))
         .find_map(Place::parse)
         .unwrap_or_default()
+}
+
+/// The language that the address names: whoever leads may choose it for a class.
+pub(super) fn language(window: &Window) -> Option<String> {
+    let search = window.location().search().unwrap_or_default();
+    let mut keys = search.trim_start_matches('?').split('&');
+    keys.find_map(|key| key.strip_prefix(LANGUAGE)).map(str::to_owned)
+}
+
+/// Names another language, where the address names one.
+pub(super) fn rename_language(window: &Window, key: &str) {
+    let search = window.location().search().unwrap_or_default();
+    let mut renamed = false;
+    let mut new = String::new();
+    for part in search.trim_start_matches('?').split('&') {
+        new.push(if new.is_empty() { '?' } else { '&' });
+        let is_language = part.starts_with(LANGUAGE);
+        renamed |= is_language;
+        new += if is_language { LANGUAGE } else { part };
+        new += if is_language { key } else { "" };
+    }
+    if renamed {
+        show(window, &format!("{}{new}{}", base(window), hash(window)), false);
+    }
 }
 
 /// What stands in the address for a place, before `#`. What a school's server put there, and

@@ -208,6 +208,11 @@ fn change(page: &Rc<Page>, event: &Event) {
         if let (Some(choice), Some(select)) = (choice, select) {
             page.send(Msg::Chose { choice, value: select.value() });
         }
+    } else if let Some(list) = target(event).filter(|e| e.id() == "language") {
+        let choice = list.unchecked_ref::<HtmlSelectElement>().value();
+        if let Some(choice) = noseward_words::Choice::parse(&choice) {
+            page.send(Msg::Speak(choice));
+        }
     } else if around(event, "data-resolution").is_some() {
         page.send(Msg::Resolution(resolution(page)));
     } else if let Some(element) = target(event).filter(|e| e.id() == "open-file") {

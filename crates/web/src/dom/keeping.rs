@@ -15,6 +15,8 @@ const ROCKET: &str = "noseward/rocket";
 /// The place of the notebook that was open last, in this tab and on this computer.
 const OPEN_NOTEBOOK: &str = "noseward/notebook";
 const VIEW: &str = "noseward/view";
+/// In front of the language that somebody chose.
+const LANGUAGE: &str = "lang=";
 /// In front of the number by which a new group's label is chosen: it stays the same.
 const LOT: &str = "lot=";
 /// It is kept as a whole number.
@@ -237,6 +239,9 @@ impl Store {
     pub(super) fn keep_view(&self, state: &State) {
         let lot = format!("{LOT}{}", fixed(state.desk.lot * LOT_STEPS, 0));
         let mut words = vec![lot.as_str()];
+        let language =
+            state.speech.chosen().map(|choice| format!("{LANGUAGE}{}", choice.key));
+        words.extend(language.as_deref());
         if state.units.system == UnitSystem::Inch {
             words.push("inch");
         }
@@ -249,6 +254,13 @@ impl Store {
         if let Some(storage) = self.storage() {
             let _ = storage.set_item(VIEW, &words.join(" "));
         }
+    }
+
+    /// The language that somebody chose here.
+    pub(super) fn language(&self) -> Option<String> {
+        let view = self.storage()?.get_item(VIEW).ok()??;
+        let mut words = view.split_whitespace();
+        words.find_map(|word| word.strip_prefix(LANGUAGE)).map(str::to_owned)
     }
 
     /// Forgets what this tab has seen, after everything was deleted.

@@ -71,8 +71,48 @@ export interface Report {
 export interface Fault {
   /** JSON pointer (RFC 6901) into the design. */
   field: string;
+  /** Whether it leaves no figures, or only looks like a slip. */
   severity: "stop" | "ask";
+  /** What is wrong. A code stays when the sentence is worded anew; there may be more of them. */
+  code: FaultCode;
+  /** The numbers in it, those that belong to its code. */
+  values: FaultValues;
+  /** What is wrong and how to mend it, in the language in use, in millimetres and grams. */
   sentence: string;
+}
+
+export type FaultCode =
+  /** A number: least, most. */
+  | "not_a_number" | "out_of_bounds"
+  /** Too many parts: most. Names: most, in letters. */
+  | "too_many_sections" | "too_many_fin_sets" | "too_many_weights"
+  | "name_too_long" | "text_too_long"
+  /** The body: least_mm, most_mm, bottle_mm, neck_mm. */
+  | "no_sections" | "nose_not_first" | "taper_first" | "width_missing"
+  | "ogive_too_short" | "dome_too_long" | "neck_too_wide" | "bottle_too_narrow"
+  /** Masses: computed_g, measured_g. */
+  | "joined_to_nothing" | "fin_joined" | "nothing_weighed" | "mass_differs"
+  /** Fins and weights: length_mm of the body, by_mm; corners: least, most. */
+  | "fin_off_body" | "fin_overhangs" | "fin_crosses_itself" | "fin_touches_nothing"
+  | "too_few_points" | "too_many_points" | "weight_outside"
+  | "two_fins" | "many_fins" | "slender_fins" | "same_fins_twice" | "fins_in_wake"
+  /** Slips: typed_mm, typed_g. */
+  | "centimetres_for_millimetres" | "kilograms_for_grams";
+
+export interface FaultValues {
+  /** In the unit of the field (mm, g, degrees, g/m²), or a count. */
+  least?: number;
+  most?: number;
+  least_mm?: number;
+  most_mm?: number;
+  bottle_mm?: number;
+  neck_mm?: number;
+  length_mm?: number;
+  by_mm?: number;
+  typed_mm?: number;
+  typed_g?: number;
+  computed_g?: number;
+  measured_g?: number;
 }
 
 /** SI units; distances run from the nose tip towards the tail. */

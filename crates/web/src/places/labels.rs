@@ -1,21 +1,11 @@
 //! What the lesson's choices are called, in the language in use.
 
+pub(crate) use noseward_drawing::outcome_name as outcome;
 use noseward_lesson::{
     BalancePoint, Colour, Group, Level, MOST_PLANS, MOST_TRIALS, Overall, Statement,
     Support, SwingOutcome, Telling,
 };
 use noseward_words::{self as words, Number, Text};
-
-pub(crate) fn outcome(outcome: SwingOutcome) -> Text {
-    match outcome {
-        SwingOutcome::Steady => words::lesson_steady(),
-        SwingOutcome::Wobbling => words::lesson_wobbling(),
-        SwingOutcome::Sideways => words::lesson_sideways(),
-        SwingOutcome::TailFirst => words::lesson_tail_first(),
-        SwingOutcome::Slipped => words::lesson_slipped(),
-        SwingOutcome::NotSure => words::lesson_not_sure(),
-    }
-}
 
 /// Several outcomes in their order, in one line.
 pub(crate) fn outcomes(seen: &[SwingOutcome]) -> String {

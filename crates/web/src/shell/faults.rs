@@ -1,6 +1,7 @@
 //! What needs mending: a list over the drawing.
 
 use maud::{Markup, html};
+use noseward_drawing::part_name;
 use noseward_stability::{
     Component, Field, FinField, SectionField, Severity, WeightField,
 };
@@ -96,6 +97,6 @@ fn card_name(state: &State, part: Component) -> String {
         {
             words::faults_bottle().into()
         }
-        _ => part.name(&state.design),
+        _ => part_name(&state.design, part),
     }
 }

@@ -1,7 +1,7 @@
 //! What the menu of new rockets offers.
 
 use maud::{Markup, html};
-
+use noseward_stability::Example;
 use noseward_words::{self as words, Number, Text};
 
 use crate::app::{Start, starts};
@@ -38,7 +38,10 @@ fn group(title: Text, starts: &[(usize, Start)]) -> Markup {
 
 fn name(start: Start) -> String {
     match start {
-        Start::Example(example) => example.summary().to_owned(),
+        Start::Example(Example::Puffin) => words::menus_puffin().into(),
+        Start::Example(Example::Tern) => words::menus_tern().into(),
+        Start::Example(Example::Razorbill) => words::menus_razorbill().into(),
+        Start::Example(Example::Gannet) => words::menus_gannet().into(),
         Start::Bottle(size) => words::menus_litres(Number::trimmed(size.litres(), 2)),
     }
 }

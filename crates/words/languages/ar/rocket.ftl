@@ -98,3 +98,8 @@ rocket-paraboloid = قوس مدوّر
 rocket-paraboloid-trade = أنف: قوس مدوّر (مجسّم قطع مكافئ)
 rocket-cone = مستقيم إلى الرأس
 rocket-cone-trade = أنف: مستقيم إلى الرأس (مخروط)
+
+rocket-tube = أنبوب
+rocket-straight-taper = جزء متناقص، مستقيم
+rocket-rounded-taper = جزء متناقص، مدوّر (كتف)
+rocket-neck-shape = عنق

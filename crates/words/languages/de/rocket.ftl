@@ -95,3 +95,8 @@ rocket-paraboloid = Rundbogen
 rocket-paraboloid-trade = Nase: Rundbogen (Paraboloid)
 rocket-cone = gerade zur Spitze
 rocket-cone-trade = Nase: gerade zur Spitze (Kegel)
+
+rocket-tube = Rohr
+rocket-straight-taper = Verjüngung, gerade
+rocket-rounded-taper = Verjüngung, gerundet (Schulter)
+rocket-neck-shape = Hals

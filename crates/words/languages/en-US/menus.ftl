@@ -1,1 +1,2 @@
 menus-litres = { $litres } liter
+menus-empty-bottle = an empty { $litres } liter bottle

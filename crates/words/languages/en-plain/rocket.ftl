@@ -5,3 +5,5 @@ rocket-add-taper = Add a part that gets narrower
 rocket-measured-note =
     Leave this empty until the rocket is built. What you measure counts more than what the
     page worked out. Where it hangs level goes under Measure.
+rocket-straight-taper = part that gets narrower, straight
+rocket-rounded-taper = part that gets narrower, rounded (shoulder)

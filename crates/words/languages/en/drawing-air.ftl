@@ -2,12 +2,12 @@
 
 # The name of the two graphs, for screen readers.
 drawing-air-graphs = Centre of pressure and turning moment against the angle of the air
-# Over a ruler that begins at the nose tip.
-# $unit (text): “mm” or “in”
+# Over a ruler that begins at the nose tip, and, in the drawing of the rocket, under “centre of mass”.
+# $unit (text): “mm” or “in” over a ruler; such as “140 mm” else
 drawing-from-nose = { $unit } from nose
-# Over the graph, in the colour of its curve.
+# Over the graph, in the colour of its curve, and in the drawing of the rocket.
 drawing-pressure = centre of pressure
-# Over the graph, in the colour of its line.
+# Over the graph, in the colour of its line, and in the drawing of the rocket.
 drawing-mass = centre of mass
 # Over the lower graph.
 drawing-turns-nose = which way the air turns the nose

@@ -188,3 +188,12 @@ rocket-paraboloid-trade = nose: rounded arch (paraboloid)
 rocket-cone = straight to a point
 # With the word of the trade.
 rocket-cone-trade = nose: straight to a point (cone)
+
+## The place Rocket: the other shapes of a section, in the same list.
+
+rocket-tube = tube
+# A part of the body that becomes narrower.
+rocket-straight-taper = taper, straight
+# The same, like the shoulder of a bottle.
+rocket-rounded-taper = taper, rounded (shoulder)
+rocket-neck-shape = neck

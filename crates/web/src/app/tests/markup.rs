@@ -311,7 +311,9 @@ fn no_word_that_promises_anything() {
 #[test]
 fn every_sheet_says_that_it_is_no_permission() {
     let (_, lesson) = PAGE.split_once("<article class=\"paper\"").unwrap();
-    assert!(lesson.contains("not permission to"));
+    assert!(lesson.contains("data-words=\"index-paper-local\""));
+    let (_, lesson) = noseward_words::by_key("index-paper-local").unwrap();
+    assert!(lesson.text().contains("not permission to"));
     let mut state = notebooks().remove(2);
     for paper in [Paper::Rocket, Paper::Swing, Paper::Notebook] {
         let regions = call(&mut state, Ask::Paper(paper)).regions;

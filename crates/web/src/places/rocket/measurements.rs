@@ -4,16 +4,17 @@
 //! and the buttons that change the structure.
 
 use maud::{Markup, html};
-use noseward_drawing::Picture;
+use noseward_drawing::{Picture, part_name};
 use noseward_stability::{
     Axis, COMMON_WEIGHTS, Component, Design, Field, FinField, Mass, Planform,
-    SectionField, SectionKind, UnitSystem, WeightField, limits,
+    SectionField, SectionKind, UnitSystem, WeightField, WeightGroup, limits,
 };
 
 use noseward_words::{self as words, CornerAxis, MoveOrCopy, Text};
 
 use super::field::{self, FieldLook, Label};
 use crate::app::{Addition, Choice, MassChoice, PlanformChoice, State};
+use crate::places::materials;
 use crate::shell::marked::said;
 use crate::shell::{Region, pressed, region};
 
@@ -162,7 +163,7 @@ fn part_button(action: &str, part: Component, does: MoveOrCopy, name: &str) -> M
 /// Move, copy and remove, as far as they make sense.
 fn part_buttons(state: &State, part: Component) -> Markup {
     let design = &state.design;
-    let name = part.name(design);
+    let name = part_name(design, part);
     let (index, count, room) = match part {
         Component::Section(i) => {
             let nose = design.sections[i].kind.is_nose();
@@ -196,7 +197,8 @@ fn piece_card(state: &State, piece: &Piece, number: u32) -> Markup {
     let design = &state.design;
     let is_bottle = is_bottle(design, piece.from);
     let head = Component::Section(piece.from);
-    let name = if is_bottle { words::rocket_bottle().into() } else { head.name(design) };
+    let name =
+        if is_bottle { words::rocket_bottle().into() } else { part_name(design, head) };
     let inside = html! {
         @for i in piece.from..piece.to {
             @let section = &design.sections[i];
@@ -249,7 +251,7 @@ fn section_card(state: &State, i: usize, number: u32) -> Markup {
             ))
         }
     };
-    let name = part.name(&state.design);
+    let name = part_name(&state.design, part);
     card(part, number, &name, &part_buttons(state, part), &inside)
 }
 
@@ -277,10 +279,10 @@ fn shape_words(kind: SectionKind, trade: bool) -> &'static str {
             (words::rocket_paraboloid(), words::rocket_paraboloid_trade())
         }
         SectionKind::Cone => (words::rocket_cone(), words::rocket_cone_trade()),
-        SectionKind::Tube
-        | SectionKind::StraightTaper
-        | SectionKind::RoundedTaper
-        | SectionKind::Neck => return kind.name(),
+        SectionKind::Tube => return words::rocket_tube().into(),
+        SectionKind::StraightTaper => return words::rocket_straight_taper().into(),
+        SectionKind::RoundedTaper => return words::rocket_rounded_taper().into(),
+        SectionKind::Neck => return words::rocket_neck_shape().into(),
     };
     if trade { with_trade.as_str() } else { plain.as_str() }
 }
@@ -407,7 +409,7 @@ fn fin_card(state: &State, i: usize, number: u32) -> Markup {
             (field::number(state, Field::Fins(i, FinField::Roll), FieldLook::plain(words::rocket_turned_by())))
         }
     };
-    let name = part.name(&state.design);
+    let name = part_name(&state.design, part);
     let inside = html! { (inside) (cutting_caution()) };
     card(part, number, &name, &part_buttons(state, part), &inside)
 }
@@ -450,6 +452,8 @@ fn corners(state: &State, set: usize, count: usize) -> Markup {
 
 fn weights_card(state: &State, number: u32) -> Markup {
     let weights = &state.design.weights;
+    let names: Vec<String> =
+        COMMON_WEIGHTS.iter().map(|w| materials::weight(w.kind)).collect();
     html! {
         section class="card" aria-labelledby="weights-title" {
             div class="card__head" {
@@ -457,7 +461,7 @@ fn weights_card(state: &State, number: u32) -> Markup {
                 h3 class="card__title" id="weights-title" tabindex="-1" { (words::rocket_weights()) }
             }
             @for (i, weight) in weights.iter().enumerate() {
-                (weight_rows(state, i, &weight.label))
+                (weight_rows(state, i, &weight.label, &names))
             }
             p class="card__caution" {
                 (said(words::rocket_taped()))
@@ -469,18 +473,19 @@ fn weights_card(state: &State, number: u32) -> Markup {
     }
 }
 
-fn weight_rows(state: &State, i: usize, label: &str) -> Markup {
+/// One weight; the names are those of the list of what it can be.
+fn weight_rows(state: &State, i: usize, label: &str, names: &[String]) -> Markup {
     let part = Component::Weight(i);
-    let known = COMMON_WEIGHTS.iter().any(|w| w.name == label);
+    let known = names.iter().any(|name| name == label);
     let choice = Choice::WeightKind(i);
     let id = format!("choice:{}", choice.field());
-    let mut groups: Vec<&str> = COMMON_WEIGHTS.iter().map(|w| w.group).collect();
+    let mut groups: Vec<WeightGroup> = COMMON_WEIGHTS.iter().map(|w| w.group).collect();
     groups.dedup();
     let indexed = || COMMON_WEIGHTS.iter().enumerate();
     html! {
         div class="card__row" data-part=(part) {
             h4 class="card__subtitle" id=(format!("part:{part}")) tabindex="-1" {
-                (part.name(&state.design))
+                (part_name(&state.design, part))
             }
             (part_buttons(state, part))
             div class="card__fields" {
@@ -489,10 +494,10 @@ fn weight_rows(state: &State, i: usize, label: &str) -> Markup {
                     select class="field__select" id=(id) data-choice=(choice.field()) {
                         @if !known { option value="" selected { (label) } }
                         @for group in groups {
-                            optgroup label=(group) {
+                            optgroup label=(materials::weight_group(group)) {
                                 @for (k, w) in indexed().filter(|(_, w)| w.group == group) {
-                                    option value=(k) selected[w.name == label] {
-                                        (w.name)
+                                    option value=(k) selected[names[k] == label] {
+                                        (names[k])
                                         @if let Some(g) = w.mass_g {
                                             ", " (state.units.mass(g))
                                         }
@@ -502,7 +507,7 @@ fn weight_rows(state: &State, i: usize, label: &str) -> Markup {
                         }
                     }
                 }
-                @if state.all_measurements || !known || label == "other" {
+                @if state.all_measurements || !known || words::weight_other() == label {
                     (field::words(state, choice.field(), words::rocket_its_name()))
                 }
                 (field::number(

@@ -1,7 +1,7 @@
 //! What was found, in sentences and as a table.
 
 use maud::{Markup, PreEscaped, html};
-use noseward_drawing::{push_bars, svg_document};
+use noseward_drawing::{part_name, push_bars, svg_document};
 use noseward_link::escape_formula;
 use noseward_stability::{Design, Figures, MeasuredPoint, Units};
 use noseward_words::{self as words, Compared, Found, Number, WhichPoint};
@@ -178,7 +178,7 @@ fn parts_in_numbers(design: &Design, figures: &Figures, units: Units) -> Markup 
                 @for part in &figures.parts {
                     tr {
                         // The table may be copied into a spreadsheet.
-                        th scope="row" { (escape_formula(&part.part.name(design))) }
+                        th scope="row" { (escape_formula(&part_name(design, part.part))) }
                         td { (units.mass(rounded_mass(part.mass.mass_kg * GRAMS))) }
                         td { (units.reading(part.mass.centre_m * MM)) }
                         td { (Number::fixed(part.normal_force_slope_per_rad, 2).to_string()) }

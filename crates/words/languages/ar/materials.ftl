@@ -1,0 +1,10 @@
+material-paper = ورق طابعة (80 g/m²)
+material-thin-card = كرتون رقيق (160 g/m²)
+material-card = كرتون (220 g/m²)
+material-thick-card = كرتون سميك (300 g/m²)
+material-thin-corrugated = كرتون مموّج رقيق (1.5 mm)
+material-box-card = كرتون صناديق (3 mm)
+material-corrugated-plastic = بلاستيك مموّج (4 mm)
+material-polystyrene = إسفنج بوليسترين (5 mm)
+material-balsa = خشب البلسا (3 mm)
+material-bottle-wall = جدار قارورة

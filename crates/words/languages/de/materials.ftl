@@ -1,0 +1,10 @@
+material-paper = Druckerpapier (80 g/m²)
+material-thin-card = dünne Pappe (160 g/m²)
+material-card = Pappe (220 g/m²)
+material-thick-card = dicke Pappe (300 g/m²)
+material-thin-corrugated = dünne Wellpappe (1,5 mm)
+material-box-card = Wellpappe von Kartons (3 mm)
+material-corrugated-plastic = Hohlkammerplatte (4 mm)
+material-polystyrene = Polystyrolschaum (5 mm)
+material-balsa = Balsaholz (3 mm)
+material-bottle-wall = Flaschenwand

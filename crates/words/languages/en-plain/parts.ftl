@@ -1,0 +1,1 @@
+part-taper = Narrowing part
