@@ -1,15 +1,17 @@
 //! “English in plain words” is for pupils of 8 to 11: how hard it is to read, by a published
 //! formula and a published list of words.
 //!
-//! The formula is that of E. Dale and J. S. Chall, “A formula for predicting readability”,
-//! Educational Research Bulletin 27 (1948), with their list as they made it anew (“Readability
-//! revisited: the new Dale–Chall readability formula”, 1995). Its constants are theirs; that the
-//! last one is added only where more than 5 in 100 words are unfamiliar is how it is used with
-//! the newer list. Up to 4.9 an average pupil of the fourth grade (9 to 10 years) reads with ease,
-//! up to 5.9 one of the fifth or sixth.
+//! The formula and its first two constants are of E. Dale and J. S. Chall, “A formula for
+//! predicting readability”, Educational Research Bulletin 27 (1948): so much for each unfamiliar
+//! word in 100, and for each word of a sentence. Their 3.6365 is added as is usual with the newer
+//! list of J. S. Chall and E. Dale, “Readability revisited: the new Dale–Chall readability
+//! formula” (1995): where more than 5 words in 100 are unfamiliar. Up to 4.9 is for the fourth grade
+//! (9 to 10 years) and below, up to 5.9 for the fifth and sixth. The list is theirs too:
+//! `tests/references/data/familiar_words.txt` says where it is from.
 //!
 //! An argument counts as one familiar word: a number, a length with its unit or a name. What is put
-//! in as a sentence is measured where it stands itself. A label is a sentence.
+//! in as a sentence is measured where it stands itself. A label is a sentence, which makes them
+//! short; so what is asked over all is much less than 4.9.
 
 use std::cmp::Reverse;
 use std::collections::{BTreeMap, BTreeSet};
@@ -21,8 +23,10 @@ use fluent_syntax::ast::{
 };
 use fluent_syntax::parser;
 
-/// The most that all sentences together may come to, and those of a file.
-const MOST_OVER_ALL: f64 = 1.0;
+/// The most that all sentences together may come to: some 2 unfamiliar words in 100. What English
+/// says to the same pupils comes to 1.04, with more than twice as many.
+const MOST_OVER_ALL: f64 = 0.6;
+/// The most that those of a file may come to.
 const MOST_IN_A_FILE: f64 = 4.9;
 /// The most words of a sentence.
 const LONGEST: usize = 18;
@@ -154,7 +158,6 @@ impl Count {
     }
 
     /// The raw score of Dale and Chall.
-    #[allow(clippy::cast_precision_loss, reason = "there are some ten thousand words")]
     fn score(&self) -> f64 {
         let of_100 = 100.0 * self.unfamiliar as f64 / self.words as f64;
         let length = self.words as f64 / self.sentences as f64;
@@ -230,7 +233,7 @@ impl Familiar {
 fn read(language: &str, file: &str) -> Vec<(String, Pattern<String>)> {
     let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("languages").join(language);
     let text = fs::read_to_string(folder.join(file)).unwrap_or_default();
-    let resource = parser::parse(text).unwrap();
+    let resource = parser::parse(text).expect("the build reads it too");
     let messages = resource.body.into_iter().filter_map(|entry| match entry {
         Entry::Message(message) => Some((message.id.name, message.value?)),
         _ => None,
@@ -291,9 +294,10 @@ fn say(
 /// The files of sentences.
 fn files() -> Vec<String> {
     let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("languages/en");
-    let files = fs::read_dir(folder).unwrap();
-    let mut files: Vec<_> =
-        files.map(|file| file.unwrap().file_name().into_string().unwrap()).collect();
+    let files = fs::read_dir(folder).expect("English is there");
+    let name =
+        |file: std::io::Result<fs::DirEntry>| file.ok()?.file_name().into_string().ok();
+    let mut files: Vec<_> = files.filter_map(name).collect();
     files.sort();
     files
 }
@@ -337,7 +341,7 @@ fn sentences(text: &str) -> Vec<Vec<String>> {
     for token in unmarked(text).split_whitespace() {
         let is_part = |c: char| c.is_alphanumeric() || UNITS.contains(&&*c.to_string());
         let word = token.trim_matches(|c| !is_part(c)).to_lowercase().replace('’', "'");
-        let last = sentences.last_mut().unwrap();
+        let last = sentences.last_mut().expect("one is there from the start");
         if !word.is_empty() {
             last.push(word);
         }

@@ -4,7 +4,7 @@ compare-note = It did this because … and what else to keep in mind.
 compare-remove-plan = Take it off<aside>: { $plan }</aside>
 compare-head-separation = How far apart
 compare-altered = changed by hand, not on this page
-compare-baseline = the first one
+compare-baseline = first to compare
 compare-too-close = too close to say
 compare-notebook-altered =
     Somebody took trials out of this notebook, or put some in, and not on this page. A mark such

@@ -10,8 +10,8 @@ hand-in-result =
     How trial { $trial } came out, as a short code. It holds numbers and your group’s colour, no words
 hand-in-too-large = This notebook is too large for QR pictures. Save it as a file.
 hand-in-read-all =
-    Read all of them with a phone, one after the other. Put what it reads under “a link, code or
-    file”, or write it there by hand. The page says which are missing.
+    Read all of them with a phone, in any order. Put what it reads under “a link, code or file”, or
+    write it there by hand. The page says which are missing.
 result-measured =
     This is how trial { $trial } of { $group } came out. Centre of mass { $mass }, centre of
     pressure { $pressure }, { $separation } apart (measured).
@@ -27,7 +27,7 @@ hand-in-no-link =
 share-code-title = A code to write down. You can write it where a link is opened
 share-code-hint =
     Use large or small letters, with spaces or without. Leave out the numbers of the rows. The last
-    letter of each row finds slips.
+    letter or number of each row finds slips.
 share-point-at-link = Or point a phone at this
 share-open-again =
     <b>To open this rocket again:</b> point a phone at the QR picture. Or open Noseward and write

@@ -1,3 +1,4 @@
+index-new-version = A newer page is here.
 index-failed-late =
     This takes long. If your internet is slow, wait a little more. If nothing comes, try what
     stands below. A rocket that came with a link stays in the address bar.
@@ -10,7 +11,6 @@ index-failed-deletes =
     This takes away the rocket, the notebooks and all else that this page kept on this computer.
     You cannot bring it back. Links, codes and files that you made still work.
 index-failed-deleted = All that this page kept on this computer is gone.
-index-new-version = A newer page is here.
 index-paper-local =
     Local rules, your school’s own risk assessment and a qualified person decide. This page
     does not. It does not say that you may launch.
@@ -22,8 +22,8 @@ index-paper-pressure =
     <b>Centre of pressure (side-on).</b> Draw the rocket from the side, fins and all, on one
     sheet of card. Cut it out: no tape, no glue. Lay it across a ruler’s edge so that it does not
     tip over. Measure from its nose tip to the edge. Do it three times. Is the cut-out smaller or
-    larger than the rocket? Then take your reading times the rocket’s length. Share that by the
-    length of the cut-out.
+    larger than the rocket? Then multiply your reading by the rocket’s length. Divide by the length
+    of the cut-out.
 index-paper-separation =
     <b>How far apart</b> = centre of pressure − centre of mass. If it is more than nothing, the
     centre of mass is nearer the nose. Do some readings of one point reach past some of the other?
@@ -32,10 +32,10 @@ index-paper-swing =
     <b>Swing test, with the adult.</b> Tape the string at the centre of mass. Eye protection
     on; tug the string hard. The adult checks the space, and again before every three swings.
     Use 1 m of string and 0.8 turns a second. Then mark a line 9.5 m from the swinger, all the
-    way round. This is right when you let go up to 20° upwards. It is worked out as if no air
-    slowed the rocket. Steeper flies further. It does not say that you may swing. Is there less
-    room? Then not here. Swing level, over the head, three times. Use the same string each time,
-    and as many turns in ten seconds.
+    way round. This is far enough only if you let go no more than 20° upwards. It is worked out
+    as if no air slowed the rocket. Steeper flies further. It does not say that you may swing. Is
+    there less room? Then not here. Swing level, over the head, three times. Use the same string
+    each time, and as many turns in ten seconds.
 index-paper-results =
     What did it do? Nose first, steady / nose first after wobbling / sideways or tumbling
     / tail first / string slipped, do again / not sure

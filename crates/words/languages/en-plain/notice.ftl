@@ -1,6 +1,6 @@
 notice-parts =
     { $have } of { $all-parts } parts are here. Still missing: { $missing }. Open them in the
-    same way, one after the other.
+    same way. The order does not matter.
 notice-missing-sections = { $count ->
     [one] { $count } body part
    *[other] { $count } body parts
@@ -22,8 +22,8 @@ notice-deleted =
     that you saved are still there, and so is the list of pages that you saw. What you write from
     now on is kept again.
 notice-left =
-    <b>Not all of it is gone: { $left } pieces are left.</b> Ask the adult to take them away from
-    this computer.
+    <b>Not all of it is gone: { $left } pieces are left.</b> Ask the adult: the browser’s own
+    settings can delete the rest.
 notice-copied = { $link-holds ->
     [rocket] Link copied. It holds the rocket.
    *[notebook-too] Link copied. It holds the rocket and the notebook.

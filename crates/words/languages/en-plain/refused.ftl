@@ -21,10 +21,10 @@ refused-nothing =
 refused-ends-early = The code ends too soon. Row { $row } is missing or short.
 refused-character =
     Row { $row } has “{ $character }”, which no code has. Look at the paper again.
-refused-row = Row { $row } has a wrong letter. Look at the paper again.
+refused-row = Row { $row } has a wrong letter or number. Look at the paper again.
 refused-rows = Rows { $rows } and { $last } are wrong. Look at the paper again.
-refused-too-few = Row { $row } has one letter too few. Look at the paper again.
-refused-too-many = Row { $row } has one letter too many. Look at the paper again.
+refused-too-few = Row { $row } is one letter or number too short. Look at the paper again.
+refused-too-many = Row { $row } is one letter or number too long. Look at the paper again.
 refused-code-wrong =
     Something in this code is wrong, and its rows do not tell where. Check each row against the
     paper.

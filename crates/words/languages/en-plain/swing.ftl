@@ -10,6 +10,13 @@ swing-too-slow =
     With so few turns the string hangs nearly straight down. There is nothing to work out.
 swing-nothing-yet = Nothing to swing yet. First put right what stands under the drawing.
 swing-too-close = Too close to say on the string. Of 20 tries with your readings, { $tries }.
+swing-tries =
+    in about { $tries } it { $string-ending ->
+        [from-any-start] turns nose-first from any start
+        [once-it-is] stays nose-first once it is
+        [across] ends across its path
+       *[tail-first] turns tail-first
+    }
 swing-settles = { $motion ->
     [at-once] Started at { $start }°, it is nose-first at once.
     [nose-first]
@@ -30,32 +37,6 @@ swing-settles = { $motion ->
     [still-swinging] Started at { $start }°, after about { $seconds } s it still swings round { $angle }°.
    *[turning-over] Started at { $start }°, after about { $seconds } s it still turns over.
 }
-swing-tries =
-    in about { $tries } it { $string-ending ->
-        [from-any-start] turns nose-first from any start
-        [once-it-is] stays nose-first once it is
-        [across] ends across its path
-       *[tail-first] turns tail-first
-    }
-swing-clear =
-    Nobody stands nearer than <b>{ $clear } m</b> to the swinger. That is { $across } m across.
-    Too small? Then not here.
-swing-holds-for =
-    This is right when you let go up to 20° upwards from the shoulder. It is worked out as if no
-    air slowed the rocket. Steeper flies further. With the air that slows this rocket it is about
-    { $about } m. It does not say that you may swing.
-swing-sweep = String and rocket reach
-swing-nobody-within = Nobody nearer
-swing-initials = Space checked, the adult signs: __________ (before every three swings)
-swing-no-permission =
-    This does not say that you may launch. Local rules, your school’s own risk assessment and a
-    qualified person decide. This page does not.
-swing-none-more = You can take no more back in this trial. Begin another one.
-swing-open = Worked out here: too close to say. What you saw counts.
-swing-hang =
-    Loop the string round the empty rocket: no water, no air pumped in. Slide it until the
-    rocket hangs level: nose and tail are the same height above the table. Hang it low. Keep
-    feet and faces away.
 swing-spin = { $spin ->
     [holds-alone]
         <b>This swing does not show much.</b> Going round in a circle pulls this rocket straight.
@@ -73,3 +54,22 @@ swing-spin = { $spin ->
         Think of the nose nearly in front. The string does { $part } of 100 parts of the turning, the
         air the rest.
 }
+swing-clear =
+    Nobody stands nearer than <b>{ $clear } m</b> to the swinger. That is { $across } m across.
+    Too small? Then not here.
+swing-holds-for =
+    This is far enough only if you let go no more than 20° upwards from the shoulder. It is worked
+    out as if no air slowed the rocket. Steeper flies further. With the air that slows this rocket
+    it is about { $about } m. This is worked out. It does not say that you may swing.
+swing-sweep = String and rocket reach
+swing-nobody-within = Nobody nearer
+swing-hang =
+    Loop the string round the empty rocket: no water, no air pumped in. Slide it until the
+    rocket hangs level: nose and tail are the same height above the table. Hang it low. Keep
+    feet and faces away.
+swing-initials = Space checked, the adult signs: __________ (before every three swings)
+swing-no-permission =
+    This does not say that you may launch. Local rules, your school’s own risk assessment and a
+    qualified person decide. This page does not.
+swing-none-more = You can take no more back in this trial. Begin another one.
+swing-open = Worked out here: too close to say. What you saw counts.

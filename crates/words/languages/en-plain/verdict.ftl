@@ -20,17 +20,15 @@ verdict-probably = { $comes-out ->
    *[swaps-ends] Probably turns tail-first.
 }
 verdict-too-close = Too close to say.
-
 verdict-means-open = The page still works out how sure that is.
-verdict-means-too-close = It hangs on small things that nobody measured.
+verdict-means-too-close = Small things that nobody measured decide.
 verdict-means-self-righting = The air turns this rocket nose-first again from any side.
 verdict-means-straight-start-only = From another start it may end another way.
 verdict-means-tilted = The air keeps it leaning by { $angle }°.
 verdict-means-swaps-ends = The air turns this rocket round. It flies tail-first.
 verdict-not-all-sums = Not all who worked this out agree.
-verdict-overlap = Your readings of the two points cross.
+verdict-overlap = Your readings of one point reach past the other.
 verdict-picture = The rocket at rest. The wind comes from the left
-
 verdict-will-open = { $comes-out ->
     [self-righting] What the air will do: turn it nose-first?
     [straight-start-only] What the air will do: keep it straight, only if it starts straight?
@@ -54,7 +52,6 @@ verdict-will-probably = { $comes-out ->
 }
 verdict-will-too-close = What the air will do: too close to say.
 verdict-two-fins = Two fins keep it straight in one direction only. The other direction decides.
-
 verdict-in-all-tries = { $comes-out ->
     [self-righting] turns itself nose-first in all tries
     [straight-start-only] stays straight only if started straight, in all tries

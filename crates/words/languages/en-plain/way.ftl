@@ -1,5 +1,5 @@
 way-large = Large, for all to see
-way-baseline = trial { $trial }, the first one
+way-baseline = trial { $trial }, first to compare
 way-changed =
     changed since trial { $trial }. When you measure or predict, trial { $next } begins
 way-to-measure = Next: find both points of your own rocket.
