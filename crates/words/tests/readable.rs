@@ -391,19 +391,20 @@ fn the_line_of_every_caution_stays() {
 /// An outcome as PRODUCT.md names it, twice as long as the English one.
 const LONG_OUTCOME: &str = "stays straight only if started straight";
 
-/// Names of buttons and fields: there is room for a third more, or for a button’s width.
+/// Names of buttons and fields, which are sentences without full stop and without an argument:
+/// there is room for a third more, or for a button’s width.
 #[test]
 fn labels_are_no_much_longer_than_english() {
     let mut most: BTreeMap<String, usize> = BTreeMap::new();
     let length = |said: &Said| unmarked(&said.text).chars().count();
     for said in said_in("en") {
-        if !said.text.contains(['.', '?', '!', ':', '…']) {
-            let room = (length(&said) * 4 / 3).max(16);
-            let longest = most.entry(said.key).or_default();
-            *longest = room.max(*longest);
-        }
+        let is_label = !said.text.contains(['.', '?', '!', ':', '…', '3']);
+        let room = if is_label { (length(&said) * 4 / 3).max(16) } else { usize::MAX };
+        let longest = most.entry(said.key).or_default();
+        *longest = room.max(*longest);
     }
-    assert!(most.len() > 300);
+    most.retain(|_, most| *most < usize::MAX);
+    assert!(most.len() > 250);
     let is_longer = |said: &Said| {
         most.get(&said.key).is_some_and(|most| length(said) > *most)
             && !said.text.starts_with(LONG_OUTCOME)
