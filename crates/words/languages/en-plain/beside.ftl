@@ -19,6 +19,6 @@ beside-tail-heavier = Is the tail heavier than the page knows: tape, glue, thick
 beside-tail-lighter = Is the tail lighter than the page knows, or is there more weight in the nose?
 beside-scales = The scales say { $scales }. All parts together come to { $parts }. Is a part missing?
 beside-weigh = How much does the whole rocket weigh on the scales?
-beside-how-long = How long is the cut-out? Then the page knows how much smaller it is than the rocket.
+beside-how-long = How long is the cut-out? Then the page knows how much smaller or larger it is than the rocket.
 beside-which-view =
     When the number of fins is odd, each side looks different. Which side did you cut out?

@@ -10,14 +10,11 @@ compare-notebook-altered =
     Somebody took trials out of this notebook, or put some in, and not on this page. A mark such
     as this one shows a change by hand. It cannot show that somebody went back to an older file.
 compare-is-back = Trial { $trial } is back. You can go on with it now.
-compare-is-first = Trial { $trial } is the first one now.
-compare-is-last = Trial { $trial } is the last one now.
 charts-swings = How far apart, and what we saw
 charts-swings-hint =
     Each dot is one swing. Pick one: what does it tell? Now look at all of them. Do they tell you
     something together? Many people build rockets with the points one to two body widths apart.
-    That does not mean that you may launch.
-charts-as-table = The same in a table
+    That does not mean that you may swing or launch.
 charts-swings-table = Swings, and how far apart
 charts-series = How far apart in each trial
 charts-series-table = How far apart in each trial

@@ -1,6 +1,5 @@
 drawing-chart = How far apart the points are and what we saw, one dot for each swing
 drawing-chart-blank = A chart to fill in: how far apart, and what we saw
-drawing-one-dot = one dot for each swing, with its trial number
 drawing-band = what many people do: 1 to 2 body widths
 drawing-separation-in = { $written-in ->
     [millimetres] how far apart, in millimetres

@@ -4,6 +4,5 @@ notebook-two-tabs =
     own now.
 notebook-unreadable =
     This page cannot read the notebook that is kept there. It stays as it is.
-notebook-open-already = You have this notebook open.
 notebook-not-opened = Not opened: { $names }. The page shows one rocket. Open each by itself.
 notebook-reading-fault = Reading { $number }: { $fault } Till then it does not count.
