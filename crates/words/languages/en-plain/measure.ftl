@@ -1,7 +1,7 @@
 measure-lead =
     Measure both points from the nose tip, along the body. The rocket is empty. Read each three
     times. Take the ruler away in between.
-measure-pressure-how = Lay the flat card cut-out over a ruler’s edge so that it does not tip. Read at the edge.
+measure-pressure-how = Lay the flat card cut-out on a ruler’s edge: it must not tip. Read at the edge.
 measure-range-none = One reading cannot show how far readings are apart.
 measure-range-spread = The readings are far apart: measure again?
 measure-range = The readings are { $range } apart ({ $least } to { $most }).

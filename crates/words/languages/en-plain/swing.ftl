@@ -67,6 +67,7 @@ swing-hang =
     Loop the string round the empty rocket: no water, no air pumped in. Slide it until the
     rocket hangs level: nose and tail are the same height above the table. Hang it low. Keep
     feet and faces away.
+swing-type-measured = Write what you measured
 swing-initials = Space checked, the adult signs: __________ (before every three swings)
 swing-no-permission =
     This does not say that you may launch. Local rules, your school’s own risk assessment and a

@@ -3,7 +3,7 @@ way-baseline = trial { $trial }, first to compare
 way-changed =
     changed since trial { $trial }. When you measure or predict, trial { $next } begins
 way-to-measure = Next: find both points of your own rocket.
-way-first-measure = First guess, then read each point three times. No rocket here? Go on.
+way-first-measure = First guess, then read each point three times. No rocket? Go on.
 way-to-swing = Locked. Next come the cards, with the adult.
 way-first-lock = First predict, and lock it.
 way-first-swings = First swing three times. Write down each.

@@ -51,14 +51,14 @@ why-nose-on-hardly = In straight flight, the air hardly pushes this rocket sidew
 why-at-angle =
     { $angle }°: the air pushes { $place } from the nose. It { $turning ->
         [only-nudged] turns the rocket only if you push it a little
-        [back] turns it back nose-first
-       *[away] turns it away from nose-first
+        [back] turns the rocket back nose-first
+       *[away] turns the rocket away from nose-first
     }.
 why-at-angle-hardly =
     { $angle }°: the air { $turning ->
         [only-nudged] turns the rocket only if you push it a little
-        [back] turns it back nose-first
-       *[away] turns it away from nose-first
+        [back] turns the rocket back nose-first
+       *[away] turns the rocket away from nose-first
     }.
 why-last-drawn = This is the last rocket that the page could draw.
 why-untold = Once you have measured the two points, the page tells where they are.
