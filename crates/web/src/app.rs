@@ -42,7 +42,7 @@ pub(crate) use place::Place;
 pub(crate) use presses::Presses;
 pub(crate) use problems::sentence as problem_sentence;
 pub(crate) use speech::{Speech, failed as language_failed};
-pub(crate) use typed::{Unreadable, read as read_number};
+pub(crate) use typed::{Unreadable, has_unit, read as read_number};
 
 use crate::later::Ask;
 use crate::places::PlaceMsg;

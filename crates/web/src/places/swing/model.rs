@@ -3,13 +3,13 @@
 use noseward_lesson::{Swings, Trial, same_build};
 use noseward_stability::{
     Design, Figures, Quantity, Settling, Shares, SmallerSpace, Space, Starts, Swing,
-    SwingDraws, SwingField, SwingLimit, SwingProblem, SwingSetup, Trajectory, UnitSystem,
-    Units, trimmed,
+    SwingDraws, SwingField, SwingLimit, SwingProblem, SwingSetup, Trajectory, trimmed,
 };
-use noseward_words::{self as words, Number, Setup};
+use noseward_words::{self as words, Setup};
 
-use crate::app::{Draft, Effect, State, Unreadable, call, read_number};
+use crate::app::{Draft, Effect, State, Unreadable, call, has_unit, read_number};
 use crate::later::Ask;
+use crate::places::form::setup_value;
 
 /// Everything about the bench that is not recorded.
 #[derive(Debug)]
@@ -152,9 +152,7 @@ impl SetupField {
     pub(super) fn read(self, text: &str, state: &State) -> Result<f64, Unreadable> {
         let is_length = matches!(self, Self::Setup(SwingField::String | SwingField::Arm));
         let value = if is_length {
-            let has_unit =
-                text.contains(|c: char| c.is_ascii_alphabetic() || "\"”″".contains(c));
-            let text = if has_unit { text.to_owned() } else { format!("{text} m") };
+            let text = if has_unit(text) { text.to_owned() } else { format!("{text} m") };
             read_number(&text, Quantity::Length, state.units)?.map(|mm| mm / 1000.0)
         } else {
             read_number(text, Quantity::Angle, state.units)?
@@ -179,16 +177,6 @@ impl SwingState {
     /// The time at a place on the graph of this width, in seconds.
     pub(crate) fn time_at(&self, x_px: f64, width_px: f64) -> f64 {
         noseward_drawing::swing_graph_time_s(x_px, width_px, self.end_s())
-    }
-}
-
-/// A value of the setup with its unit, to the digits that matter.
-pub(super) fn written(field: SwingField, value: f64, units: Units) -> String {
-    match (field, units.system) {
-        (SwingField::Turns, _) => words::swing_turns_a_second(Number::trimmed(value, 2)),
-        (SwingField::AirDensity, _) => format!("{} kg/m³", Number::trimmed(value, 3)),
-        (_, UnitSystem::Metric) => format!("{} m", Number::trimmed(value, 2)),
-        (_, UnitSystem::Inch) => units.length(value * 1000.0),
     }
 }
 
@@ -227,7 +215,7 @@ impl State {
         let SetupField::Setup(field) = field else { return None };
         let faults = self.swings.setup.faults();
         let fault = faults.into_iter().find(|fault| fault.field == field)?;
-        let written = |value| written(field, value, self.units);
+        let written = |value| setup_value(field, value, self.units);
         Some(match fault.problem {
             SwingProblem::NotANumber => words::swing_no_number().into(),
             SwingProblem::OutOfBounds { least, most } => {
