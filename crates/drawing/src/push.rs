@@ -48,22 +48,23 @@ pub fn push_bars(design: &Design, figures: &Figures, units: Units) -> Option<Sce
     }
     let reach_m = pushed.iter().map(|&(at, ..)| at).fold(figures.length_m, f64::max);
     let y = |m: f64| TOP_PX + BODY_PX * (m / reach_m).max(0.0);
-    let mut bars: Vec<Bar> = pushed
-        .into_iter()
-        .map(|(at, slope, name)| Bar {
-            y: y(at),
-            length_px: LONGEST_PX * slope / most,
-            words: {
-                let share = Number::fixed(slope.abs() / all * 100.0, 0);
-                if slope < 0.0 {
-                    words::drawing_push_other_way(&name, share)
-                } else {
-                    words::drawing_push_share(&name, share)
-                }
-            },
-        })
-        .collect();
-    bars.sort_by(|a, b| a.y.total_cmp(&b.y));
+    let bar = |(at, slope, name): (f64, f64, String)| Bar {
+        y: y(at),
+        length_px: LONGEST_PX * slope / most,
+        words: {
+            let share = Number::fixed(slope.abs() / all * 100.0, 0);
+            if slope < 0.0 {
+                words::drawing_push_other_way(&name, share)
+            } else {
+                words::drawing_push_share(&name, share)
+            }
+        },
+    };
+    let mut bars: Vec<Bar> = Vec::new();
+    for bar in pushed.into_iter().map(bar) {
+        let before = bars.iter().take_while(|other| other.y <= bar.y).count();
+        bars.insert(before, bar);
+    }
     Some(Scene {
         width_px: WIDTH_PX,
         height_px: TOP_PX + BODY_PX + BOTTOM_PX,

@@ -87,6 +87,21 @@ pub(crate) fn open_json(text: &str) -> Result<Record, LinkError> {
     }
 }
 
+/// The design that another program wrote as JSON, as it is.
+///
+/// # Errors
+///
+/// What is not as the schema says, in the words of the library that reads JSON: for whoever
+/// wrote that program.
+pub fn design_of_json(text: &str) -> Result<Design, String> {
+    parse(text).map_err(|kind| match kind {
+        LinkErrorKind::Syntax { detail, .. } | LinkErrorKind::Content { detail, .. } => {
+            detail
+        }
+        _ => "it is no object".into(),
+    })
+}
+
 /// Whether a file is one of the kind `mark`, in a version that is known here.
 ///
 /// # Errors

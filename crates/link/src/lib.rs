@@ -43,7 +43,7 @@ pub use cells::escape_formula;
 pub use code::{code, compact, looks_like_code, open_code};
 pub use error::{At, LinkError, LinkErrorKind};
 pub use file::name::file_name;
-pub use file::{FILE_BYTES, open_file, to_file};
+pub use file::{FILE_BYTES, design_of_json, open_file, to_file};
 pub use link::{HASH_CHARS, Opened, hash, open_hash};
 pub use missing::Missing;
 pub use notebook::NotebookFile;

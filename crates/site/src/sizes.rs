@@ -1,6 +1,6 @@
 //! Weighs what a first visit loads, and the single file.
 
-use crate::assemble::{File, SINGLE_FILE};
+use crate::assemble::{File, SINGLE_FILE, TABLE_ENDING};
 use anyhow::{Result, ensure};
 use brotli::enc::BrotliEncoderParams;
 
@@ -22,6 +22,10 @@ const PLACES: [&str; 7] =
 /// bytes after brotli: the page with everything in it. At 400 kbit a second, a slow line in
 /// a school, all of it is here after some ten seconds.
 const WHOLE_BUDGET: usize = 500 * 1024;
+
+/// The most that the sentences of one language may weigh, in bytes after brotli: they come
+/// before the first drawing of whoever reads that language.
+const LANGUAGE_BUDGET: usize = 40 * 1024;
 
 /// The most that the single file may weigh, in bytes as they lie on a disk: it goes
 /// through mail and over memory sticks. The module is most of it.
@@ -65,6 +69,21 @@ pub(crate) fn check(files: &[File]) -> Result<()> {
          {WHOLE_BUDGET} in crates/site/src/sizes.rs",
         total - WHOLE_BUDGET
     );
+    for file in files.iter().filter(|file| file.name.ends_with(TABLE_ENDING)) {
+        let size = compressed(&file.bytes)?;
+        let bytes = file.bytes.len();
+        println!(
+            "language: {:<22} {bytes:>9} {size:>9}  of {LANGUAGE_BUDGET}",
+            file.name
+        );
+        ensure!(
+            size <= LANGUAGE_BUDGET,
+            "{} has {size} bytes after brotli, {} more than a language's budget of \
+             {LANGUAGE_BUDGET} in crates/site/src/sizes.rs",
+            file.name,
+            size - LANGUAGE_BUDGET
+        );
+    }
     for file in files.iter().filter(|file| file.name == SINGLE_FILE) {
         let size = file.bytes.len();
         println!("{:<32} {size:>9}            of {SINGLE_FILE_BUDGET}", file.name);
@@ -159,6 +178,14 @@ mod tests {
         assert!(error.to_string().contains("the place swing loads"), "{error}");
         // What is no place.
         assert!(check(&[file(PLACE_BUDGET + 1, &["files"])]).is_ok());
+    }
+
+    #[test]
+    fn a_language_has_a_budget_of_its_own() {
+        let table = |size| File::beside("de-0.words", noise(size));
+        assert!(check(&[table(LANGUAGE_BUDGET / 2)]).is_ok());
+        let error = check(&[table(LANGUAGE_BUDGET + 1)]).unwrap_err().to_string();
+        assert!(error.contains("a language's budget"), "{error}");
     }
 
     #[test]

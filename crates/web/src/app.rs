@@ -339,7 +339,9 @@ impl State {
                 self.design.weights.get(i).map(|w| w.label.clone()).unwrap_or_default()
             }
             _ => match (field.get(&self.design), field.quantity()) {
-                (Some(value), Some(quantity)) => quantity.number(value, self.units),
+                (Some(value), Some(quantity)) => {
+                    words::as_typed(&quantity.number(value, self.units))
+                }
                 _ => String::new(),
             },
         }
@@ -828,7 +830,7 @@ fn stepped(state: &mut State, field: Field, steps: f64) -> Vec<Effect> {
         .or_else(|| stand_in(&state.design, &state.report, field));
     let step = quantity.key_step(state.units);
     let value = within(now.unwrap_or(bounds.0) + steps * step, bounds);
-    let text = quantity.number(quantity.rounded(value), state.units);
+    let text = words::as_typed(&quantity.number(quantity.rounded(value), state.units));
     typed_into(state, field, &text)
 }
 
@@ -841,7 +843,7 @@ fn dragged(state: &mut State, part: Component, from_mm: f64, by_px: f64) -> Vec<
     // Whole millimetres: a hand on a mouse is no finer.
     let by_px = by_px / crate::shell::magnification(state);
     let value = within((from_mm + by_px * scale).round(), field.bounds());
-    let text = Quantity::Length.number(value, state.units);
+    let text = words::as_typed(&Quantity::Length.number(value, state.units));
     let effects = typed_into(state, field, &text);
     state.typing = None;
     effects

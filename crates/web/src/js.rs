@@ -1,8 +1,9 @@
 //! The physics for other programs: the same schema as a file, as JavaScript objects.
 
 use js_sys::Promise;
+use noseward_link as link;
 use noseward_stability::{
-    Design, Fault, Field, Figures, ProblemValues, Report, Severity, Units,
+    Fault, Field, Figures, ProblemValues, Report, Severity, Units,
     evaluate as evaluate_design,
 };
 use serde::Serialize;
@@ -83,8 +84,10 @@ impl<'a> From<&'a Report> for Told<'a> {
 
 /// The report of a design.
 pub(crate) fn report_of(design: JsValue) -> Result<JsValue, JsValue> {
-    let design: Design = serde_wasm_bindgen::from_value(design)
-        .map_err(|error| JsError::new(&format!("not a design: {error}")))?;
+    // As text: what reads files is here anyhow.
+    let design = js_sys::JSON::stringify(&design)?.as_string().unwrap_or_default();
+    let design = link::design_of_json(&design)
+        .map_err(|detail| JsError::new(&format!("not a design: {detail}")))?;
     // Objects and null, as JSON would give, not maps and undefined.
     let report = evaluate_design(&design);
     let told = Told::from(&report).serialize(&Serializer::json_compatible());

@@ -123,6 +123,32 @@ impl Number {
     }
 }
 
+/// A plain decimal, such as `-12.5`, as somebody types it in the language in use: with its
+/// decimal mark and its digits.
+///
+/// ```
+/// assert_eq!(noseward_words::as_typed("-12.5 mm"), "-12.5 mm");
+/// ```
+#[must_use]
+pub fn as_typed(plain: &str) -> String {
+    let zero = symbol(2).chars().next().unwrap_or('0');
+    let mut typed = String::new();
+    for c in plain.chars() {
+        match c.to_digit(10) {
+            Some(digit) => typed.extend(char::from_u32(u32::from(zero) + digit)),
+            None if c == '.' => typed.push_str(decimal_mark()),
+            None => typed.push(c),
+        }
+    }
+    typed
+}
+
+/// What stands between the whole of a number and its decimals in the language in use.
+#[must_use]
+pub fn decimal_mark() -> &'static str {
+    symbol(1)
+}
+
 /// A number as it is shown: this many steps, of which so many make one, with zeros behind.
 struct Shown {
     is_negative: bool,

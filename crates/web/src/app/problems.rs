@@ -71,8 +71,8 @@ fn count(say: fn(Number) -> String, count: usize) -> String {
 /// A bound as somebody would type it, with its unit.
 fn typed(fault: &Fault, bound: f64, units: Units) -> String {
     let quantity = fault.field.quantity().unwrap_or(Quantity::Count);
-    let text = format!("{} {}", quantity.number(bound, units), quantity.unit(units));
-    text.trim_end().into()
+    let number = words::as_typed(&quantity.number(bound, units));
+    format!("{number} {}", quantity.unit(units)).trim_end().into()
 }
 
 #[cfg(test)]

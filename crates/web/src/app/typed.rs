@@ -2,7 +2,7 @@
 
 use noseward_lesson::{could_be_thousands, decimal as digits};
 use noseward_stability::{Field, Quantity, UnitSystem, Units};
-use noseward_words as words;
+use noseward_words::{self as words, Text};
 
 /// Why a text is not a value.
 #[derive(Clone, Debug, PartialEq)]
@@ -57,9 +57,10 @@ pub(crate) fn read(
     if text.is_empty() {
         return Ok(None);
     }
-    let split = text
-        .find(|c: char| c.is_ascii_alphabetic() || matches!(c, '"' | '”' | '″' | '°'))
-        .unwrap_or(text.len());
+    let is_of_number = |c: char| {
+        matches!(c, '0'..='9' | '.' | ',' | '-' | '/') || c.is_ascii_whitespace()
+    };
+    let split = text.find(|c| !is_of_number(c)).unwrap_or(text.len());
     let (number, unit) = text.split_at(split);
     let factor = factor(unit.trim(), quantity, units)?;
     let value = decimal(number.trim()).map_err(|why| match why {
@@ -75,10 +76,14 @@ pub(crate) fn read(
     Ok(Some(value * factor))
 }
 
-/// Digits of other scripts and full-width characters as plain ones, lower case.
+/// Digits of other scripts and full-width characters as plain ones, lower case; the decimal mark
+/// of the language in use as `.`.
 fn plain(text: &str) -> String {
+    let has_comma = words::decimal_mark() == ",";
     text.chars()
         .map(|c| match c {
+            ',' if has_comma => '.',
+            '.' if has_comma => ',',
             '\u{ff10}'..='\u{ff19}' => digit(c, '\u{ff10}'),
             '\u{0660}'..='\u{0669}' => digit(c, '\u{0660}'),
             '\u{06f0}'..='\u{06f9}' => digit(c, '\u{06f0}'),
@@ -97,35 +102,38 @@ fn digit(c: char, zero: char) -> char {
 
 /// What one of the unit is in the stored unit.
 fn factor(unit: &str, quantity: Quantity, units: Units) -> Result<f64, Unreadable> {
-    const LENGTHS: [(&[&str], f64); 4] = [
-        (&["mm", "millimetre", "millimetres", "millimeter", "millimeters"], 1.0),
-        (&["cm", "centimetre", "centimetres", "centimeter", "centimeters"], 10.0),
-        (&["m", "metre", "metres", "meter", "meters"], 1000.0),
-        (&["in", "inch", "inches", "\"", "”", "″"], 25.4),
+    let lengths = [
+        ("mm", words::typed_units_mm(), 1.0),
+        ("cm", words::typed_units_cm(), 10.0),
+        ("m", words::typed_units_m(), 1000.0),
+        ("in", words::typed_units_in(), 25.4),
     ];
-    const MASSES: [(&[&str], f64); 4] = [
-        (&["g", "gram", "grams", "gramme", "grammes"], 1.0),
-        (&["kg", "kilogram", "kilograms"], 1000.0),
-        (&["oz", "ounce", "ounces"], 28.349_523_125),
-        (&["mg"], 0.001),
+    let masses = [
+        ("g", words::typed_units_g(), 1.0),
+        ("kg", words::typed_units_kg(), 1000.0),
+        ("oz", words::typed_units_oz(), 28.349_523_125),
+        ("mg", words::typed_units_mg(), 0.001),
     ];
-    let is_known = |table: &[(&[&str], f64)]| {
-        table.iter().find(|(names, _)| names.contains(&unit)).map(|(_, factor)| *factor)
+    let is_one_of = |words: &str| words.split(' ').any(|word| word == unit);
+    let is_known = |table: &[(&str, Text, f64)]| {
+        let mut table = table.iter();
+        let found = table.find(|(symbol, words, _)| *symbol == unit || is_one_of(words));
+        found.map(|(.., factor)| *factor)
     };
     match quantity {
         Quantity::Length if unit.is_empty() => Some(units.mm_per_unit()),
         Quantity::Mass if unit.is_empty() => Some(units.g_per_unit()),
         _ if unit.is_empty() => Some(1.0),
-        Quantity::Length => is_known(&LENGTHS),
-        Quantity::Mass => is_known(&MASSES),
+        Quantity::Length => is_known(&lengths),
+        Quantity::Mass => is_known(&masses),
         Quantity::Angle => {
-            matches!(unit, "°" | "deg" | "degree" | "degrees").then_some(1.0)
+            (unit == "°" || is_one_of(&words::typed_units_degrees())).then_some(1.0)
         }
         Quantity::ArealDensity => matches!(unit, "g/m²" | "g/m2" | "gsm").then_some(1.0),
-        Quantity::Count => matches!(unit, "fin" | "fins").then_some(1.0),
+        Quantity::Count => is_one_of(&words::typed_units_fins()).then_some(1.0),
     }
     .ok_or_else(|| {
-        if is_known(&LENGTHS).or(is_known(&MASSES)).is_some() {
+        if is_known(&lengths).or(is_known(&masses)).is_some() {
             Unreadable::WrongUnit
         } else {
             Unreadable::NotANumber
@@ -141,8 +149,8 @@ fn decimal(text: &str) -> Result<f64, Unreadable> {
         && could_be_thousands(whole.strip_prefix('-').unwrap_or(whole), rest)
     {
         return Err(Unreadable::Ambiguous {
-            small: format!("{whole}.{rest}"),
-            large: format!("{whole}{rest}"),
+            small: words::as_typed(&format!("{whole}.{rest}")),
+            large: words::as_typed(&format!("{whole}{rest}")),
         });
     }
     let (sign, unsigned) = match text.strip_prefix('-') {
@@ -171,6 +179,11 @@ mod tests {
         read(text, Quantity::Length, Units::METRIC)
     }
 
+    fn near(text: &str, value: f64) {
+        let read = mm(text).unwrap().unwrap();
+        assert!((read - value).abs() < 1e-9, "{text}: {read}");
+    }
+
     #[test]
     fn both_decimal_marks_and_units() {
         for (text, value) in [
@@ -191,8 +204,7 @@ mod tests {
             ("1234", 1234.0),
             ("12,50", 12.5),
         ] {
-            let read = mm(text).unwrap().unwrap();
-            assert!((read - value).abs() < 1e-9, "{text}: {read}");
+            near(text, value);
         }
         assert_eq!(mm("  "), Ok(None));
     }
@@ -212,6 +224,39 @@ mod tests {
         assert_eq!(inch("2 mm"), Ok(Some(2.0)));
         assert_eq!(read("2", Quantity::Angle, Units::INCH), Ok(Some(2.0)));
         assert_eq!(read("1 kg", Quantity::Mass, Units::INCH), Ok(Some(1000.0)));
+    }
+
+    #[test]
+    fn each_language_has_its_decimal_mark_its_digits_and_its_units() {
+        let speak = |key: &str| {
+            let table = words::TABLES.iter().find(|(known, _)| *known == key).unwrap().1;
+            let table = words::Table::load(table.to_vec()).unwrap();
+            words::speak(Some(table.with_own_digits(key == "ar")));
+        };
+        speak("de");
+        for (text, value) in [
+            ("12,5", 12.5),
+            ("12.5", 12.5),
+            ("1,234", 1.234),
+            ("12 Zentimeter", 120.0),
+            ("3 Zoll", 76.2),
+            ("7 mm", 7.0),
+        ] {
+            near(text, value);
+        }
+        let asked = Unreadable::Ambiguous { small: "1,234".into(), large: "1234".into() };
+        assert_eq!(mm("1.234"), Err(asked));
+        assert_eq!(read("3 Flossen", Quantity::Count, Units::METRIC), Ok(Some(3.0)));
+        speak("ar");
+        for (text, value) in
+            [("١٢٫٥ سم", 125.0), ("12.5 مم", 12.5), ("٣ بوصات", 76.2), ("٤", 4.0)]
+        {
+            near(text, value);
+        }
+        assert_eq!(read("٢٠ غرامًا", Quantity::Mass, Units::METRIC), Ok(Some(20.0)));
+        assert_eq!(words::as_typed("-12.5"), "-١٢٫٥");
+        assert_eq!(mm(&words::as_typed("-12.5")), Ok(Some(-12.5)));
+        words::speak(None);
     }
 
     #[test]

@@ -2,6 +2,7 @@
 
 use noseward_lesson::{BalancePoint, REPEATS, Statement, Trial};
 use noseward_stability::Quantity;
+use noseward_words as words;
 
 use crate::app::State;
 
@@ -183,7 +184,7 @@ impl NotebookField {
                         out.map(|out| out.reason.clone()).unwrap_or_default()
                     }
                     _ => self.length_mm(trial).map_or_else(String::new, |mm| {
-                        Quantity::Length.number(mm, state.units)
+                        words::as_typed(&Quantity::Length.number(mm, state.units))
                     }),
                 }
             }

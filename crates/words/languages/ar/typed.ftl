@@ -12,3 +12,14 @@ typed-as-mass = 20 أو 7.5
 typed-as-ounces = 0.75 أو 21 g
 typed-as-count = 4
 typed-as-angle = 45
+
+typed-units-mm = مم ملم مليمتر ملّيمتر مليمترات مليمترًا
+typed-units-cm = سم سنتيمتر سنتيمترات سنتيمترًا سنتمتر
+typed-units-m = م متر أمتار مترًا
+typed-units-in = بوصة بوصات إنش " ” ″
+typed-units-g = غ غم جم غرام غرامات غرامًا جرام جرامات
+typed-units-kg = كغ كغم كجم كيلوغرام كيلوجرام
+typed-units-oz = أونصة أونصات
+typed-units-mg = ملغ ملغم مليغرام
+typed-units-degrees = درجة درجات
+typed-units-fins = زعنفة زعانف

@@ -12,3 +12,14 @@ typed-as-mass = 20 oder 7,5
 typed-as-ounces = 0,75 oder 21 g
 typed-as-count = 4
 typed-as-angle = 45
+
+typed-units-mm = millimeter millimetern
+typed-units-cm = zentimeter zentimetern
+typed-units-m = meter metern
+typed-units-in = zoll " ” ″ “
+typed-units-g = gramm
+typed-units-kg = kilogramm kilo
+typed-units-oz = unze unzen
+typed-units-mg = milligramm
+typed-units-degrees = grad
+typed-units-fins = flosse flossen

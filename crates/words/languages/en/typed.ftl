@@ -34,3 +34,16 @@ typed-as-ounces = 0.75 or 21 g
 typed-as-count = 4
 # An angle.
 typed-as-angle = 45
+
+# Words for units that somebody may type behind a number, with spaces between them; in small
+# letters. Symbols such as mm are understood in every language.
+typed-units-mm = millimetre millimetres millimeter millimeters
+typed-units-cm = centimetre centimetres centimeter centimeters
+typed-units-m = metre metres meter meters
+typed-units-in = inch inches " ” ″
+typed-units-g = gram grams gramme grammes
+typed-units-kg = kilogram kilograms
+typed-units-oz = ounce ounces
+typed-units-mg = milligram milligrams
+typed-units-degrees = deg degree degrees
+typed-units-fins = fin fins

@@ -61,8 +61,8 @@ pub(crate) fn number(state: &State, field: Field, look: FieldLook) -> Markup {
     let id = field.to_string();
     let quantity = field.quantity().unwrap_or(Quantity::Count);
     let unit = quantity.unit(state.units);
-    let stand_in =
-        look.stand_in.map(|value| format!("({})", quantity.number(value, state.units)));
+    let typed = |value| words::as_typed(&quantity.number(value, state.units));
+    let stand_in = look.stand_in.map(|value| format!("({})", typed(value)));
     let keyboard = if quantity == Quantity::Count { "numeric" } else { "decimal" };
     html! {
         div class="field" data-part=[field.part()] {

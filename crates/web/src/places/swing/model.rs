@@ -205,7 +205,7 @@ impl State {
             SetupField::Setup(field) => field.get(&self.swings.setup),
             SetupField::Start => self.swing.start_deg,
         };
-        trimmed(value, 3)
+        words::as_typed(&trimmed(value, 3))
     }
 
     /// What is wrong in a field of the bench, if anything is.

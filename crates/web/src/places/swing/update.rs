@@ -19,7 +19,7 @@ pub(crate) fn update(state: &mut State, msg: SwingMsg) -> Vec<Effect> {
             redraw
         }
         SwingMsg::Start(degrees) => {
-            let text = trimmed(degrees, 3);
+            let text = words::as_typed(&trimmed(degrees, 3));
             let effects = typed_into(state, SetupField::Start, &text);
             state.typing = None;
             effects
