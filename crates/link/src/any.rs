@@ -42,6 +42,17 @@ enum Spelled<'a> {
     Result(&'a str),
 }
 
+/// Whether what stands behind `#` in an address may be anything but one link to a rocket, or a
+/// place in the page. One look at its letters: [`looks_like_notebook`] tells more.
+#[must_use]
+pub fn may_be_more(hash: &str) -> bool {
+    /// No code is shorter.
+    const SHORT: usize = 8;
+    let text = hash.strip_prefix('#').unwrap_or(hash);
+    let is_one = text.chars().all(is_within);
+    !is_one || text.len() >= SHORT && text.starts_with(['n', 'N', 't', 'T'])
+}
+
 /// Whether [`open_any`] rather than [`open_text`] is for this text. A glance: nothing is
 /// opened, and it may still turn out to be damaged.
 ///
@@ -166,4 +177,34 @@ fn is_notebook_json(text: &str) -> bool {
     let value = value.trim_start().strip_prefix(':').unwrap_or_default().trim_start();
     let value = value.strip_prefix('"').and_then(|value| value.strip_prefix(MARK));
     value.is_some_and(|behind| behind.starts_with('"'))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::{hash, looks_like_table};
+    use noseward_stability::Example;
+    use proptest::prelude::*;
+
+    #[test]
+    fn a_rocket_and_a_place_in_the_page_are_no_more() {
+        for example in Example::ALL {
+            let hash = hash(&example.design().into());
+            assert!(!may_be_more(&hash) && !may_be_more(&format!("#{hash}")));
+        }
+        for place in ["", "#", "#place-title", "#tools", "#notes"] {
+            assert!(!may_be_more(place), "{place}");
+        }
+    }
+
+    proptest! {
+        /// Letters that codes and links begin with, and what stands between them.
+        #[test]
+        fn whatever_is_more_may_be_more(text in "([nNrRtT1][0-9A-Za-z_-]{0,30}[ ,#.\n]{0,2}){1,3}") {
+            let is_more = looks_like_notebook(&text)
+                || looks_like_table(&text)
+                || pieces(&text).len() > 1;
+            prop_assert!(!is_more || may_be_more(&text), "{text}");
+        }
+    }
 }

@@ -38,7 +38,7 @@ mod result;
 mod table;
 mod text;
 
-pub use any::{Any, looks_like_notebook, open_any, pieces};
+pub use any::{Any, looks_like_notebook, may_be_more, open_any, pieces};
 pub use cells::escape_formula;
 pub use code::{code, compact, looks_like_code, open_code};
 pub use error::{At, LinkError, LinkErrorKind};

@@ -10,9 +10,9 @@ use wasmparser::{Parser, Payload};
 
 /// How the main part names the script that loads the others.
 pub(crate) const LINK_NAME: &str = "./__wasm_split.js";
-/// The part that is loaded before any other: it carries what is too small for a file.
+/// The part that is loaded before any other: every part needs it.
 const CARRIER: &str = "notebook";
-/// The name of the sections in which it does so.
+/// The name of the sections in which a file carries what is too small for one.
 const CARRIED: &str = "part";
 /// The style sheet of the places.
 const SHEET: &str = "places.css";
@@ -96,24 +96,36 @@ pub(crate) fn split(path: &Path, sheet: &str) -> Result<Split> {
     Ok(Split { main: fs::read(main)?, link: link(&files, &parts)?, files, parts })
 }
 
-/// Puts the small files into that of the [`CARRIER`], which every part then loads first.
+/// Puts each small file into a large one that every part loads which needs the small one, and as
+/// few others as can be; the [`CARRIER`] is loaded by every part, and first.
 fn carried(files: Vec<PartFile>, parts: Vec<Part>) -> Result<(Vec<PartFile>, Vec<Part>)> {
     let carrier = format!("split_{CARRIER}.wasm");
+    let users = |name: &str| -> Vec<&str> {
+        let uses =
+            |part: &&Part| name == carrier || part.files.iter().any(|file| file == name);
+        parts.iter().filter(uses).map(|part| part.name.as_str()).collect()
+    };
     let is_small = |file: &PartFile| file.bytes.len() < SMALL && file.name != carrier;
     let (small, mut large): (Vec<_>, Vec<_>) = files.into_iter().partition(is_small);
-    let host = large.iter_mut().find(|file| file.name == carrier);
-    let host = host.with_context(|| format!("there is no part called {CARRIER}"))?;
     for file in small {
+        let wanted = users(&file.name);
+        let hosts = large.iter_mut().map(|host| (users(&host.name), host));
+        let hosts =
+            hosts.filter(|(users, _)| wanted.iter().all(|part| users.contains(part)));
+        let (_, host) = hosts
+            .min_by_key(|(users, _)| users.len())
+            .with_context(|| format!("there is no part called {CARRIER}"))?;
         let section = CustomSection { name: CARRIED.into(), data: file.bytes.into() };
         section.append_to(&mut host.bytes);
     }
     let is_file = |name: &String| large.iter().any(|file| file.name == *name);
-    let parts = parts.into_iter().map(|part| {
-        let mut files: Vec<String> = part.files.into_iter().filter(is_file).collect();
-        files.retain(|name| *name != carrier);
+    ensure!(is_file(&carrier), "there is no part called {CARRIER}");
+    let parts = parts.iter().map(|Part { name, files }| {
+        let others = files.iter().filter(|file| is_file(file) && **file != carrier);
+        let mut files: Vec<String> = others.cloned().collect();
         files.sort();
         files.insert(0, carrier.clone());
-        Part { files, ..part }
+        Part { name: name.clone(), files }
     });
     let parts = parts.collect();
     Ok((large, parts))
@@ -193,25 +205,34 @@ mod tests {
     }
 
     #[test]
-    fn what_is_small_travels_with_the_part_that_comes_first() {
+    fn what_is_small_travels_with_what_its_parts_load() {
         let files = [
             file("chunk_1.wasm", 10),
             file("chunk_2.wasm", SMALL),
             file("split_notebook.wasm", 20),
             file("split_swing.wasm", SMALL),
+            file("chunk_3.wasm", 30),
         ];
         let parts = vec![
             part("notebook", &["chunk_1.wasm", "split_notebook.wasm"]),
-            part("swing", &["chunk_1.wasm", "chunk_2.wasm", "split_swing.wasm"]),
+            part(
+                "swing",
+                &["chunk_1.wasm", "chunk_2.wasm", "chunk_3.wasm", "split_swing.wasm"],
+            ),
+            part("why", &["chunk_2.wasm"]),
         ];
         let (found, parts) = carried(files.to_vec(), parts).unwrap();
         assert_eq!(found[0], files[1]);
-        assert_eq!(found[2], files[3]);
-        let section =
-            CustomSection { name: "part".into(), data: files[0].bytes.as_slice().into() };
-        let mut host = files[2].bytes.clone();
-        section.append_to(&mut host);
-        assert_eq!(found[1], PartFile { name: files[2].name.clone(), bytes: host });
+        // One that two parts need, and one that the swing alone needs.
+        for (place, host, small) in [(1, 2, 0), (2, 3, 4)] {
+            let section = CustomSection {
+                name: "part".into(),
+                data: files[small].bytes.as_slice().into(),
+            };
+            let mut bytes = files[host].bytes.clone();
+            section.append_to(&mut bytes);
+            assert_eq!(found[place], PartFile { name: files[host].name.clone(), bytes });
+        }
         assert_eq!(found.len(), 3);
         assert_eq!(
             parts,
@@ -221,6 +242,7 @@ mod tests {
                     "swing",
                     &["split_notebook.wasm", "chunk_2.wasm", "split_swing.wasm"]
                 ),
+                part("why", &["split_notebook.wasm", "chunk_2.wasm"]),
             ]
         );
         assert!(carried(vec![file("split_swing.wasm", 1)], Vec::new()).is_err());

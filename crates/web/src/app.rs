@@ -42,7 +42,7 @@ pub(crate) use place::Place;
 pub(crate) use presses::Presses;
 pub(crate) use problems::sentence as problem_sentence;
 pub(crate) use speech::{Speech, failed as language_failed};
-pub(crate) use typed::{Unreadable, read as read_number};
+pub(crate) use typed::{Unreadable, has_unit, read as read_number};
 
 use crate::later::Ask;
 use crate::places::PlaceMsg;
@@ -192,7 +192,7 @@ impl State {
         // After a reload, what was kept may be newer than what the address still says.
         let passed_over = (opening.own_hash && kept.is_some())
             || opening.afresh
-            || is_for_notebook(&opening.hash);
+            || link::may_be_more(&opening.hash);
         let hash = if passed_over { "" } else { &opening.hash };
         let from_link = match link::open_hash(hash) {
             link::Opened::Nothing => None,
@@ -623,7 +623,7 @@ fn perform(state: &mut State, msg: Msg) -> Vec<Effect> {
             state.notice = Some(Notice::FileFault(unopened::file_too_large(bytes)));
             vec![Effect::Redraw]
         }
-        Msg::HashChanged(hash) if is_for_notebook(&hash) => {
+        Msg::HashChanged(hash) if link::may_be_more(&hash) => {
             notebook_state::update(state, NotebookMsg::OpenText(hash))
         }
         Msg::HashChanged(hash) => hash_changed(state, &hash),
@@ -729,7 +729,8 @@ fn copied(state: &mut State, text: String, is_link: bool, done: bool) -> Vec<Eff
         Capability::Copy,
         if done { CapabilityProbe::Works } else { CapabilityProbe::Barred },
     );
-    let with_notebook = is_link && is_for_notebook(text.split('#').nth(1).unwrap_or(""));
+    let with_notebook =
+        is_link && link::may_be_more(text.split('#').nth(1).unwrap_or(""));
     state.handed_in |= done && with_notebook;
     state.notice = Some(match (done, is_link) {
         (false, _) => Notice::CopyByHand(text),
@@ -905,16 +906,8 @@ fn go(state: &mut State, field: Field) -> Vec<Effect> {
     effects
 }
 
-/// Whether a text is a notebook in any spelling, a table of one, a result, or several
-/// things at once.
-pub(crate) fn is_for_notebook(text: &str) -> bool {
-    link::looks_like_notebook(text)
-        || link::looks_like_table(text)
-        || link::pieces(text).len() > 1
-}
-
 /// Somebody put another link into the address bar.
-fn hash_changed(state: &mut State, hash: &str) -> Vec<Effect> {
+pub(crate) fn hash_changed(state: &mut State, hash: &str) -> Vec<Effect> {
     match link::open_hash(hash) {
         link::Opened::Nothing => Vec::new(),
         link::Opened::Record(record) if record == state.record() => Vec::new(),

@@ -212,7 +212,7 @@ impl Page {
         });
         let hash = address::hash(&page.window);
         let afresh = address::asks_afresh(&page.window);
-        let is_notebook = app::is_for_notebook(&hash);
+        let is_notebook = link::may_be_more(&hash);
         if page.state.borrow().speech.spoken() != Choice::ENGLISH {
             page.speak()?;
         }

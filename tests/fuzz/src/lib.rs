@@ -11,7 +11,9 @@ use noseward_link::{
     LinkError, LinkErrorKind, Opened, code, hash, open_code, open_file, open_hash,
     to_file,
 };
-use noseward_stability::{Design, Fault, Field, Swing, SwingField, Units, check, evaluate};
+use noseward_stability::{
+    Design, Fault, Field, Swing, SwingField, Units, check, evaluate,
+};
 
 pub use notebook::{
     NotebookInput, check_notebook, check_parts, check_result, notebook_input,

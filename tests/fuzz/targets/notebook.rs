@@ -8,7 +8,9 @@ use noseward_fuzz::{
     NotebookInput, check_error, check_notebook, check_parts, check_result, link_of,
     notebook_input, notebook_parts_of, result_code_of,
 };
-use noseward_link::{Any, looks_like_notebook, open_any};
+use noseward_link::{
+    Any, looks_like_notebook, looks_like_table, may_be_more, open_any, pieces,
+};
 
 fuzz_target!(|bytes: &[u8]| {
     let text = match notebook_input(bytes) {
@@ -18,6 +20,8 @@ fuzz_target!(|bytes: &[u8]| {
         NotebookInput::Result(bytes) => result_code_of(bytes),
     };
     let is_notebook = looks_like_notebook(&text);
+    let is_more = is_notebook || looks_like_table(&text) || pieces(&text).len() > 1;
+    assert!(!is_more || may_be_more(&text));
     match open_any(&text) {
         Ok(Any::Rocket(_)) => assert!(!is_notebook),
         Ok(Any::Notebook(file)) => check_notebook(&file),

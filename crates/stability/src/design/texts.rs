@@ -12,7 +12,8 @@
 /// ```
 #[must_use]
 pub fn cleaned_lines(text: &str, most_chars: usize) -> String {
-    let unified = text.replace("\r\n", "\n").replace('\r', "\n");
+    let ends = with_short_ends(text).map(|c| if c == '\r' { '\n' } else { c });
+    let unified: String = ends.collect();
     let lines = unified.split('\n').map(|line| {
         let mut line = line.to_owned();
         clean(&mut line);
@@ -36,15 +37,19 @@ pub(super) fn clean(text: &mut String) {
     if !text.contains(|c| is_break(c) || is_control(c)) {
         return;
     }
-    *text = text
-        .replace("\r\n", " ")
-        .chars()
+    *text = with_short_ends(text)
         .filter_map(|c| match c {
             _ if is_break(c) => Some(' '),
             _ if is_control(c) => None,
             _ => Some(c),
         })
         .collect();
+}
+
+/// A text in which no end of a line takes two characters.
+fn with_short_ends(text: &str) -> impl Iterator<Item = char> {
+    let mut last = ' ';
+    text.chars().filter(move |&c| (std::mem::replace(&mut last, c), c) != ('\r', '\n'))
 }
 
 fn is_break(c: char) -> bool {

@@ -57,9 +57,6 @@ pub(crate) fn read(
     if text.is_empty() {
         return Ok(None);
     }
-    let is_of_number = |c: char| {
-        matches!(c, '0'..='9' | '.' | ',' | '-' | '/') || c.is_ascii_whitespace()
-    };
     let split = text.find(|c| !is_of_number(c)).unwrap_or(text.len());
     let (number, unit) = text.split_at(split);
     let factor = factor(unit.trim(), quantity, units)?;
@@ -74,6 +71,15 @@ pub(crate) fn read(
         other => other,
     })?;
     Ok(Some(value * factor))
+}
+
+/// Whether a text says in which unit its number is.
+pub(crate) fn has_unit(text: &str) -> bool {
+    plain(text).chars().any(|c| !is_of_number(c))
+}
+
+fn is_of_number(c: char) -> bool {
+    matches!(c, '0'..='9' | '.' | ',' | '-' | '/') || c.is_ascii_whitespace()
 }
 
 /// Digits of other scripts and full-width characters as plain ones, lower case; the decimal mark

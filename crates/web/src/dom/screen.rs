@@ -231,7 +231,9 @@ impl Screen {
             let element = self.document.get_element_by_id(id);
             element.is_some_and(|e| e.contains(Some(inner.unchecked_ref::<Node>())))
         };
-        self.shown.borrow_mut().retain(|(id, _)| id.contains(':') || !holds(id));
+        self.shown
+            .borrow_mut()
+            .retain(|(id, _)| id.bytes().any(|b| b == b':') || !holds(id));
     }
 
     /// Closes every open menu but the one that holds `except`. Returns the one that held

@@ -12,7 +12,9 @@ use noseward_words as words;
 use super::refused;
 use super::trial::onto_page;
 use super::update::{say, written};
-use crate::app::{Effect, Keeping, NotebookView, Notice, Slot, State, changed};
+use crate::app::{
+    Effect, Keeping, NotebookView, Notice, Slot, State, changed, hash_changed,
+};
 use crate::places::hand_in::out::result_words;
 use crate::places::labels;
 use crate::places::sentence;
@@ -280,6 +282,12 @@ pub(crate) fn delete_open(state: &mut State) -> Vec<Effect> {
 /// Opens the notebook in the link with which the page was opened. The rocket that was kept
 /// here waits until somebody decides.
 pub(crate) fn open_link(state: &mut State, text: &str) -> Vec<Effect> {
+    let is_more = link::looks_like_notebook(text)
+        || link::looks_like_table(text)
+        || link::pieces(text).len() > 1;
+    if !is_more {
+        return hash_changed(state, text);
+    }
     let before = state.record();
     let effects = open_text(state, text);
     if state.opened_kept && state.keeping.is_here() && before != state.record() {

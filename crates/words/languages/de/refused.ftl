@@ -61,18 +61,19 @@ refused-parts-disagree =
 refused-ends-in-line =
     Diese Datei endet zu früh, in Zeile { $line }. Ein Teil fehlt: Kopiert oder speichert sie noch
     einmal.
-# without $detail
 refused-syntax =
     In Zeile { $line }, Spalte { $column } ist die Datei nicht mehr zu lesen. Sucht dort nach einem
-    Komma, einem Anführungszeichen oder einer Klammer, die fehlt oder zu viel ist.
-# without $detail
+    Komma, einem Anführungszeichen oder einer Klammer, die fehlt oder zu viel ist (auf Englisch:
+    { $detail }).
 refused-content = { $saved ->
     [rocket]
         In Zeile { $line }, Spalte { $column } oder kurz davor steht etwas, das nicht in die Datei
-        einer Rakete gehört. Berichtigt es dort, oder speichert die Rakete noch einmal.
+        einer Rakete gehört (auf Englisch: { $detail }). Berichtigt es dort, oder speichert die
+        Rakete noch einmal.
    *[notebook]
         In Zeile { $line }, Spalte { $column } oder kurz davor steht etwas, das nicht in die Datei
-        eines Heftes gehört. Berichtigt es dort, oder speichert das Heft noch einmal.
+        eines Heftes gehört (auf Englisch: { $detail }). Berichtigt es dort, oder speichert das Heft
+        noch einmal.
 }
 refused-crowded = { $crowd ->
     [sections]

@@ -95,7 +95,7 @@ refused-ends-in-line =
 # It is no JSON.
 # $line (number): where reading stopped
 # $column (number): where reading stopped
-# $detail (text): what is wrong, in English, for whoever writes programs; may be left out
+# $detail (text): what is wrong, for whoever writes programs: in English in every language
 refused-syntax =
     The file cannot be read at line { $line }, column { $column }. Look there for a comma,
     quotation mark or bracket too many or too few ({ $detail }).
@@ -103,7 +103,7 @@ refused-syntax =
 # $saved (rocket | notebook): what the file is of
 # $line (number): where reading stopped
 # $column (number): where reading stopped
-# $detail (text): what is wrong, in English, for whoever writes programs; may be left out
+# $detail (text): what is wrong, for whoever writes programs: in English in every language
 refused-content =
     Something does not belong in a { $saved ->
         [rocket] rocket

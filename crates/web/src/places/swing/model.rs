@@ -8,7 +8,7 @@ use noseward_stability::{
 };
 use noseward_words::{self as words, Number, Setup};
 
-use crate::app::{Draft, Effect, State, Unreadable, call, read_number};
+use crate::app::{Draft, Effect, State, Unreadable, call, has_unit, read_number};
 use crate::later::Ask;
 
 /// Everything about the bench that is not recorded.
@@ -152,9 +152,7 @@ impl SetupField {
     pub(super) fn read(self, text: &str, state: &State) -> Result<f64, Unreadable> {
         let is_length = matches!(self, Self::Setup(SwingField::String | SwingField::Arm));
         let value = if is_length {
-            let has_unit =
-                text.contains(|c: char| c.is_ascii_alphabetic() || "\"”″".contains(c));
-            let text = if has_unit { text.to_owned() } else { format!("{text} m") };
+            let text = if has_unit(text) { text.to_owned() } else { format!("{text} m") };
             read_number(&text, Quantity::Length, state.units)?.map(|mm| mm / 1000.0)
         } else {
             read_number(text, Quantity::Angle, state.units)?
