@@ -36,7 +36,7 @@ pub(super) fn sentences(moved: &Moved, units: Units) -> String {
 }
 
 /// What the readings of two trials say of their separation.
-pub(super) fn measured(found: BeforeAfter, units: Units) -> String {
+pub(crate) fn measured(found: BeforeAfter, units: Units) -> String {
     separation(
         found,
         |mm| minus(&units.length(mm)),
@@ -46,7 +46,7 @@ pub(super) fn measured(found: BeforeAfter, units: Units) -> String {
 }
 
 /// What became of a separation, or that it stayed, where both are written the same.
-fn separation(
+pub(crate) fn separation(
     found: BeforeAfter,
     written: impl Fn(f64) -> String,
     became: impl Fn(&str, &str, words::Became) -> String,
