@@ -315,7 +315,7 @@ fn numbers() -> Vec<(f64, u8)> {
     for k in 1..=122_u32 {
         let (value, decimals) = (f64::from(k * k) * 0.013_7 - 30.0, k % 3 + 1);
         let decimals = u8::try_from(decimals).expect("it is small");
-        let shown = (value * 10_f64.powi(decimals.into())).abs();
+        let shown = (value * [1.0, 10.0, 100.0, 1000.0][usize::from(decimals)]).abs();
         if (shown.fract() - 0.5).abs() > 1e-6 && shown > 0.5 {
             numbers.extend([(value, decimals), (-value, decimals), (value.trunc(), 0)]);
         }
