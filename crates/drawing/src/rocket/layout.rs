@@ -144,21 +144,14 @@ impl Layout {
 /// What the names of the points and what is said of them need on the left and on the right.
 fn words_wide_px(labels: LabelStyle) -> (f64, f64) {
     let place = "1000 mm";
-    let widest = |widths: &[f64]| widths.iter().copied().fold(0.0, f64::max);
     let lines = |lines: &str| lines.split('|').map(bold_px).fold(0.0, f64::max);
     let (left, right) = match labels {
         LabelStyle::Full => (
-            widest(&[
-                bold_px(&texts::drawing_pressure()),
-                words_px(&texts::drawing_side_on_at(place)),
-                words_px(&texts::drawing_side_on_measured()),
-            ]),
-            widest(&[
-                bold_px(&texts::drawing_mass()),
-                words_px(&texts::drawing_from_nose(place)),
-                words_px(&texts::drawing_measured_at(place)),
-                bold_px(&texts::drawing_points_apart(place)),
-            ]),
+            bold_px(&texts::drawing_pressure())
+                .max(words_px(&texts::drawing_side_on_measured())),
+            bold_px(&texts::drawing_mass())
+                .max(words_px(&texts::drawing_measured_at(place)))
+                .max(bold_px(&texts::drawing_points_apart(place))),
         ),
         LabelStyle::Short => {
             (lines(&texts::drawing_pressure_lines()), lines(&texts::drawing_mass_lines()))

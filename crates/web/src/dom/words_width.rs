@@ -3,10 +3,8 @@
 use wasm_bindgen::JsCast;
 use web_sys::{CanvasRenderingContext2d, Document, HtmlCanvasElement};
 
-/// The type of the drawings, as the style sheets have it, ordinary and bold.
+/// The type of the drawings, as the style sheets have it, in ordinary letters.
 const TYPE: &str = "13px system-ui, \"Segoe UI\", Roboto, \"Noto Sans\", sans-serif";
-const BOLD_TYPE: &str =
-    "bold 13px system-ui, \"Segoe UI\", Roboto, \"Noto Sans\", sans-serif";
 /// Figures of one width, which drawings have, may be wider than those that a canvas knows.
 const SPARE: f64 = 1.02;
 
@@ -31,7 +29,7 @@ pub(super) fn measure_words() {
 fn px(words: &str, bold: bool) -> f64 {
     CANVAS.with(|canvas| {
         let measured = canvas.as_ref().and_then(|canvas| {
-            canvas.set_font(if bold { BOLD_TYPE } else { TYPE });
+            canvas.set_font(&(if bold { "bold " } else { "" }.to_owned() + TYPE));
             canvas.measure_text(words).ok()
         });
         measured.map_or(0.0, |measured| measured.width()) * SPARE
