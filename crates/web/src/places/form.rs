@@ -1,8 +1,9 @@
 //! What the forms of the places are made of.
 
 use maud::{Markup, html};
+use noseward_drawing::Written;
 use noseward_lesson::Level;
-use noseward_stability::{SwingField, UnitSystem, Units, minus};
+use noseward_stability::{SwingField, UnitSystem, Units};
 use noseward_words::{self as words, Mark, Marked, Number, Text};
 
 use super::measure;
@@ -17,12 +18,12 @@ pub(crate) fn level(state: &State) -> Level {
 
 /// A distance in words, to the digits of a ruler.
 pub(crate) fn mm(state: &State, value: f64) -> String {
-    minus(&state.units.reading(value))
+    state.units.reading(value)
 }
 
 /// A distance that was measured, to the digits that were typed.
 pub(crate) fn measured(state: &State, value: f64) -> String {
-    minus(&state.units.length(value))
+    state.units.length(value)
 }
 
 /// A value of the setup with its unit, to the digits that matter.

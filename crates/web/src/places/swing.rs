@@ -10,6 +10,7 @@ pub(crate) use model::{
 };
 pub(crate) use update::update;
 
+use noseward_drawing::Written;
 use std::f64::consts::PI;
 
 use maud::{Markup, PreEscaped, html};

@@ -1,6 +1,7 @@
 //! All trials as a table, and what was deleted.
 
 use maud::{Markup, html};
+use noseward_drawing::Written;
 use noseward_lesson::{Level, Overall, Summary, Trial};
 use noseward_link::escape_formula;
 use noseward_stability::Nearer;

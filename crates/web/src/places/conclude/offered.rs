@@ -1,9 +1,10 @@
 //! Sentences with the group's own numbers, and questions about its own trials.
 
+use noseward_drawing::Written;
 use noseward_lesson::{
     Apart, Followed, Found, Overall, Question, Sentence, Trust, Turned,
 };
-use noseward_stability::{Units, minus};
+use noseward_stability::Units;
 use noseward_words::{self as words, CameTrue, HowKnown, HowMany};
 
 use super::deeds;
@@ -52,7 +53,7 @@ fn followed(what: Followed, units: Units) -> String {
         Followed::Measured(mm) => moved::measured(mm, units),
         Followed::WorkedOut(mm) => moved::separation(
             mm,
-            |mm| minus(&units.reading(mm)),
+            |mm| units.reading(mm),
             words::offered_worked_out,
             words::offered_worked_out_stayed,
         ),
@@ -71,9 +72,9 @@ fn found(found: &Found<'_>, units: Units) -> String {
     let how = if found.is_measured { HowKnown::Measured } else { HowKnown::WorkedOut };
     let apart = found.apart.map(|apart| match apart {
         Apart::By(mm) if found.is_measured => {
-            words::offered_separation(how, &minus(&units.length(mm)))
+            words::offered_separation(how, &units.length(mm))
         }
-        Apart::By(mm) => words::offered_separation(how, &minus(&units.reading(mm))),
+        Apart::By(mm) => words::offered_separation(how, &units.reading(mm)),
         Apart::Nearer(Some(point)) => words::offered_nearer(how, point_in(point)),
         Apart::Nearer(None) => words::offered_neither_nearer(how),
     });

@@ -4,6 +4,7 @@
 //! and the buttons that change the structure.
 
 use maud::{Markup, html};
+use noseward_drawing::Written;
 use noseward_drawing::{Picture, part_name};
 use noseward_stability::{
     Axis, COMMON_WEIGHTS, Component, Design, Field, FinField, Mass, Planform,

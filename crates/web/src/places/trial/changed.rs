@@ -1,5 +1,6 @@
 //! One thing that changed, in words.
 
+use noseward_drawing::Written;
 use noseward_drawing::part_name;
 use noseward_lesson::{Change, ChangedPart, Difference, PartDifference as Of};
 use noseward_stability::{
