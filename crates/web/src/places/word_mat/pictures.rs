@@ -106,10 +106,10 @@ pub(super) const CUT_OUT: &[Piece] = &[
     ),
 ];
 pub(super) const ANGLE: &[Piece] = &[
-    rocket("rotate(35 32 42)translate(8 15)scale(.75)"),
-    fine("M32 42V18"),
-    wind("M32 2V14M28 10L32 14L36 10"),
-    line("M32 24A18 18 0 0 1 42.3 27.3"),
+    rocket("translate(16 59)rotate(40)scale(.8)translate(-32-60)"),
+    fine("M16 59V16"),
+    wind("M16 2V14M11 9L16 14L21 9"),
+    line("M16 23A36 36 0 0 1 34.5 28.1"),
 ];
 
 pub(super) const SWING_TEST: &[Piece] = &[
@@ -157,11 +157,8 @@ pub(super) const REPEAT: &[Piece] = &[
         "M54 20A25 25 0 0 0 10 20M54 44A25 25 0 0 1 10 44M9 12L10 21L18 18M55 52L54 43L46 46",
     ),
 ];
-pub(super) const MIDDLE: &[Piece] = &[
-    RULER,
-    dots("M13 26h0M29 26h0M55 26h0"),
-    line("M20 26a9 9 0 1 0 18 0a9 9 0 1 0-18 0"),
-];
+pub(super) const MIDDLE: &[Piece] =
+    &[RULER, dots("M13 30h0M29 30h0M55 30h0"), line("M29 5V18M23 13L29 19L35 13")];
 pub(super) const RANGE: &[Piece] =
     &[RULER, dots("M13 30h0M29 30h0M55 30h0"), line("M13 20V14H55V20")];
 pub(super) const UNCERTAINTY: &[Piece] =
