@@ -4,6 +4,7 @@
 //! pressure meets the line of the centre of mass where the rocket rests. The lower one
 //! shows which way the air turns it.
 
+use crate::written::Written;
 use std::f64::consts::PI;
 
 use noseward_stability::{Design, Figures, Units};
@@ -152,7 +153,7 @@ fn centre_graph(figures: &Figures, frame: &Frame, sheet: &AirSheet) -> Vec<Item>
         items.push(Item::text(
             Point { x: frame.left - 6.0, y: y + 4.5 },
             Anchor::End,
-            sheet.units.length_number(at_mm),
+            sheet.units.length_alone(at_mm),
             Colour::Ink,
             false,
         ));

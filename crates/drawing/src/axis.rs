@@ -1,6 +1,7 @@
 //! Round steps along an axis of lengths, and the numbers at them.
 
-use noseward_stability::{UnitSystem, Units, minus, trimmed};
+use crate::written::Written;
+use noseward_stability::{UnitSystem, Units};
 use noseward_words::{self as words, WrittenIn};
 
 /// Lengths that a chart shows, in millimetres: what lies beyond is not drawn.
@@ -96,27 +97,27 @@ pub(crate) fn round_step_mm(units: Units, fits: impl Fn(f64) -> bool) -> f64 {
 
 /// The number at a place of an axis, without its unit.
 pub(crate) fn axis_number(units: Units, mm: f64) -> String {
-    minus(&trimmed(mm / units.mm_per_unit(), 2))
+    words::Number::trimmed(mm / units.mm_per_unit(), 2).to_string()
 }
 
 /// A distance as a ruler tells it, with its unit and with a real minus sign.
 pub(crate) fn reading(units: Units, mm: f64) -> String {
-    minus(&units.reading(mm))
+    units.reading(mm)
 }
 
 /// The same without its unit.
 pub(crate) fn reading_number(units: Units, mm: f64) -> String {
-    reading(units, mm).trim_end_matches(units.length_unit()).trim_end().to_owned()
+    units.reading_alone(mm)
 }
 
 /// A measured distance, to the digits that were typed, with a real minus sign.
 pub(crate) fn measured(units: Units, mm: f64) -> String {
-    minus(&units.length(mm))
+    units.length(mm)
 }
 
 /// The same without its unit.
 pub(crate) fn measured_number(units: Units, mm: f64) -> String {
-    minus(&units.length_number(mm))
+    units.length_alone(mm)
 }
 
 /// What an axis of separations is.

@@ -28,6 +28,7 @@ mod swing;
 mod trial_chart;
 mod trial_series;
 mod turned;
+mod written;
 
 pub use air::{AirSheet, air_graph, air_graph_angle_deg, turned_rocket};
 pub use names::{outcome_name, part_name};
@@ -44,3 +45,4 @@ pub use swing::{
 };
 pub use trial_chart::{ChartTrial, trial_chart, trial_chart_blank, trial_chart_words};
 pub use trial_series::{SeriesTrial, trial_series, trial_series_words};
+pub use written::Written;

@@ -6,11 +6,11 @@
 
 mod align;
 mod body;
+mod kinds;
 mod parts;
 #[cfg(test)]
 mod tests;
 mod undo;
-mod words;
 
 use noseward_stability::{
     Component, Design, FinSet, Mass, Quantity, Section, SwingField, SwingSetup, Weight,
@@ -19,6 +19,7 @@ use noseward_stability::{
 use crate::Record;
 use align::{align, place_in_after};
 use body::{Bodies, Displacement, near};
+pub use kinds::{Amount, ChangedPart, Deed, Difference, PartDifference};
 use parts::{DIFFERENCE, OTHER_PART, OTHER_WEIGHT, cost};
 
 /// One change between two rockets. See [`changes`].
@@ -31,8 +32,6 @@ pub struct Change {
     pub part: Option<Component>,
     /// Its place after the change, or where it belongs there.
     at: usize,
-    /// What the part is called.
-    name: String,
     /// The part as it was and as it is.
     piece: Piece,
     /// What it took along.
@@ -44,7 +43,7 @@ pub struct Change {
 
 /// Which aspect of a rocket changed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[expect(missing_docs, reason = "the names say it, and `Change::sentence` in words")]
+#[expect(missing_docs, reason = "the names say it, and `PartDifference` with values")]
 pub enum ChangeKind {
     SectionAdded,
     SectionRemoved,
@@ -69,20 +68,22 @@ pub enum ChangeKind {
     Swing(SwingField),
 }
 
-/// What changed, before and after; a part that was added has no before.
+/// What changed.
 #[derive(Clone, Debug, PartialEq)]
 enum Piece {
     Section(Pair<SectionPiece>),
     Fins(Pair<FinSet>),
     Weight(Pair<Weight>),
-    Swing(Pair<SwingSetup>),
+    /// A value of the setup, before and after.
+    Swing(SwingField, f64, f64),
 }
 
-/// Before and after. At least one is there.
+/// A part before and after.
 #[derive(Clone, Debug, PartialEq)]
-struct Pair<T> {
-    before: Option<T>,
-    after: Option<T>,
+enum Pair<T> {
+    Added(T),
+    Removed(T),
+    Both(T, T),
 }
 
 /// A section, with the width that it has there.
@@ -99,8 +100,6 @@ struct SectionPiece {
 struct Along {
     /// Its place after the change.
     part: Component,
-    /// What it is called.
-    name: String,
     /// Towards the tail, in millimetres.
     by_mm: f64,
     /// Whether it was there before.
@@ -115,16 +114,16 @@ struct Along {
 /// and comes to the same is the same.
 ///
 /// ```
-/// use noseward_lesson::{Record, changes};
-/// use noseward_stability::{Example, Units};
+/// use noseward_lesson::{Difference, PartDifference, ChangedPart, Record, changes};
+/// use noseward_stability::Example;
 ///
 /// let tern = Record::from(Example::Tern.design());
 /// let mut other = tern.clone();
 /// other.design.fins[0].count = 4;
 /// let found = changes(&tern, &other);
 /// assert_eq!(found.len(), 1);
-/// assert_eq!(found[0].label(), "fin number");
-/// assert_eq!(found[0].sentence(Units::METRIC), "Fins: number 3 → 4.");
+/// let number = Difference::Part(ChangedPart::Fins, PartDifference::Number(3, 4));
+/// assert_eq!(found[0].difference(), number);
 /// assert_eq!(found[0].undo(&other), tern);
 /// ```
 #[must_use]
@@ -166,25 +165,15 @@ impl<'a> Found<'a> {
         at: usize,
         piece: Piece,
     ) {
-        let design = if kind.removes() { self.before } else { self.after };
-        let name = part.map(|part| part.name(design)).unwrap_or_default();
-        self.changes.push(Change {
-            kind,
-            part,
-            at,
-            name,
-            piece,
-            along: Vec::new(),
-            passed: None,
-        });
+        let along = Vec::new();
+        self.changes.push(Change { kind, part, at, piece, along, passed: None });
     }
 
     /// Notes which steps of the body took a part along.
     fn note(&mut self, part: Component, by: &[bool], was_there: bool) {
         for (step, _) in by.iter().enumerate().filter(|(_, takes)| **takes) {
             let by_mm = self.bodies.longer_mm(step);
-            let name = part.name(self.after);
-            self.along[step].push(Along { part, name, by_mm, was_there });
+            self.along[step].push(Along { part, by_mm, was_there });
         }
     }
 
@@ -212,14 +201,14 @@ impl<'a> Found<'a> {
                     }
                     for kind in kinds {
                         let was = FinSet { start_mm: carried.expected_mm, ..a.clone() };
-                        let piece = Piece::Fins(Pair::both(was, b.clone()));
+                        let piece = Piece::Fins(Pair::Both(was, b.clone()));
                         self.push(kind, Some(part), j, piece);
                     }
                 }
                 (Some(i), None) => {
                     let start_mm = self.bodies.pushed(before[i].start_mm).expected_mm;
                     let was = FinSet { start_mm, ..before[i].clone() };
-                    let piece = Piece::Fins(Pair { before: Some(was), after: None });
+                    let piece = Piece::Fins(Pair::Removed(was));
                     self.push(
                         ChangeKind::FinsRemoved,
                         Some(Component::Fins(i)),
@@ -234,8 +223,7 @@ impl<'a> Found<'a> {
                         &self.bodies.pushed_to(after[j].start_mm),
                         false,
                     );
-                    let is = Some(after[j].clone());
-                    let piece = Piece::Fins(Pair { before: None, after: is });
+                    let piece = Piece::Fins(Pair::Added(after[j].clone()));
                     self.push(ChangeKind::FinsAdded, Some(Component::Fins(j)), j, piece);
                 }
             }
@@ -270,7 +258,7 @@ impl<'a> Found<'a> {
                     ] {
                         if differs {
                             let was = Weight { position_mm, ..a.clone() };
-                            let piece = Piece::Weight(Pair::both(was, b.clone()));
+                            let piece = Piece::Weight(Pair::Both(was, b.clone()));
                             self.push(kind, Some(part), j, piece);
                         }
                     }
@@ -279,7 +267,7 @@ impl<'a> Found<'a> {
                     let position_mm =
                         self.bodies.pushed(before[i].position_mm).expected_mm;
                     let was = Weight { position_mm, ..before[i].clone() };
-                    let piece = Piece::Weight(Pair { before: Some(was), after: None });
+                    let piece = Piece::Weight(Pair::Removed(was));
                     self.push(
                         ChangeKind::WeightRemoved,
                         Some(Component::Weight(i)),
@@ -294,8 +282,7 @@ impl<'a> Found<'a> {
                         &self.bodies.pushed_to(after[j].position_mm),
                         false,
                     );
-                    let is = Some(after[j].clone());
-                    let piece = Piece::Weight(Pair { before: None, after: is });
+                    let piece = Piece::Weight(Pair::Added(after[j].clone()));
                     self.push(
                         ChangeKind::WeightAdded,
                         Some(Component::Weight(j)),
@@ -314,24 +301,26 @@ impl<'a> Found<'a> {
         for step in 0..self.bodies.steps.len() {
             let (i, j) = self.bodies.steps[step];
             let at = place_in_after(&self.bodies.steps, step);
-            let piece = Piece::Section(Pair {
-                before: i.map(|i| SectionPiece::of(self.before, i)),
-                after: j.map(|j| SectionPiece::of(self.after, j)),
-            });
-            let (kinds, part) = match (i, j) {
+            let old = |i| SectionPiece::of(self.before, i);
+            let new = |j| SectionPiece::of(self.after, j);
+            let (kinds, part, pair) = match (i, j) {
                 (Some(i), Some(j)) => {
                     let differences =
                         parts::of_sections((self.before, i), (self.after, j));
-                    (differences, Component::Section(j))
+                    (differences, Component::Section(j), Pair::Both(old(i), new(j)))
                 }
-                (Some(i), None) => {
-                    (vec![ChangeKind::SectionRemoved], Component::Section(i))
-                }
+                (Some(i), None) => (
+                    vec![ChangeKind::SectionRemoved],
+                    Component::Section(i),
+                    Pair::Removed(old(i)),
+                ),
                 (_, j) => {
-                    let added = Component::Section(j.unwrap_or_default());
-                    (vec![ChangeKind::SectionAdded], added)
+                    let j = j.unwrap_or_default();
+                    let added = vec![ChangeKind::SectionAdded];
+                    (added, Component::Section(j), Pair::Added(new(j)))
                 }
             };
+            let piece = Piece::Section(pair);
             for kind in kinds {
                 let follows = kind == ChangeKind::SectionMass && j == passed_to;
                 if follows {
@@ -353,8 +342,9 @@ impl<'a> Found<'a> {
 
     fn swings(&mut self, (before, after): (SwingSetup, SwingSetup)) {
         for field in SwingField::ALL {
-            if field.get(&before) != field.get(&after) {
-                let piece = Piece::Swing(Pair::both(before, after));
+            let (from, to) = (field.get(&before), field.get(&after));
+            if from != to {
+                let piece = Piece::Swing(field, from, to);
                 self.push(ChangeKind::Swing(field), None, 0, piece);
             }
         }
@@ -362,18 +352,8 @@ impl<'a> Found<'a> {
 }
 
 impl ChangeKind {
-    fn removes(self) -> bool {
-        matches!(self, Self::SectionRemoved | Self::FinsRemoved | Self::WeightRemoved)
-    }
-
     fn moves_others(self) -> bool {
         matches!(self, Self::SectionAdded | Self::SectionRemoved | Self::SectionLength)
-    }
-}
-
-impl<T> Pair<T> {
-    fn both(before: T, after: T) -> Self {
-        Self { before: Some(before), after: Some(after) }
     }
 }
 

@@ -33,17 +33,6 @@ pub enum Statement {
 impl Statement {
     /// All four, in the order in which they are written.
     pub const ALL: [Self; 4] = [Self::Claim, Self::Evidence, Self::Reason, Self::Trust];
-
-    /// What it is called.
-    #[must_use]
-    pub fn label(self) -> &'static str {
-        match self {
-            Self::Claim => "Claim",
-            Self::Evidence => "Evidence",
-            Self::Reason => "Reason",
-            Self::Trust => "Trust",
-        }
-    }
 }
 
 impl Conclusion {

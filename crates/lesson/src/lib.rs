@@ -10,7 +10,7 @@
 //!
 //! let mut record = Record::from(Example::Puffin.design());
 //! assert!(record.swings.add(SwingOutcome::Steady));
-//! assert_eq!(record.swings.summary(), "1 of 3: nose first, steady");
+//! assert_eq!(record.swings.counted().count(), 1);
 //! ```
 
 #![forbid(unsafe_code)]
@@ -40,9 +40,12 @@ mod swings;
 mod telling;
 mod trial;
 
-pub use changes::{Change, ChangeKind, changes};
+pub use changes::{
+    Amount, Change, ChangeKind, ChangedPart, Deed, Difference, PartDifference, changes,
+};
 pub use compare::{AGREE_MM, Beside, Comparison, Explanation, compare, explanations};
 pub use conclusion::{BOX_CHARS, Conclusion, Statement};
+pub use difference::{Done, InTrial, TrialDeed};
 pub use document::Document;
 pub use group::{Colour, Group, MOST_GROUP_NUMBER};
 pub use history::History;
@@ -54,7 +57,9 @@ pub use notebook::{
 };
 pub use number::{could_be_thousands, decimal};
 pub use outcome::SwingOutcome;
-pub use prediction::{BECAUSE_CHARS, MOST_VERSIONS, Prediction, Predictions};
+pub use prediction::{
+    BECAUSE_CHARS, MOST_VERSIONS, Prediction, Predictions, PredictionsError,
+};
 pub use readings::{
     BalancePoint, End, LeftOut, Measurements, REASON_CHARS, REPEATS, ReadingStats,
     Readings,
@@ -62,7 +67,9 @@ pub use readings::{
 pub use record::Record;
 pub use rocket::Rocket;
 pub use seal::Seal;
-pub use sentences::Sentences;
+pub use sentences::{
+    Apart, Followed, Found, Question, Sentence, Sentences, Trust, Turned,
+};
 pub use slips::{ReadingField, Slip, SlipCause, SlipKind, UntilChanged, slips};
 pub use summary::Summary;
 pub use support::{Level, Support};

@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 /// What a pupil saw the rocket do in one swing.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
-#[expect(missing_docs, reason = "`label` says what each means, in the words used")]
+#[expect(missing_docs, reason = "the names say it")]
 pub enum SwingOutcome {
     Steady,
     Wobbling,
@@ -26,19 +26,6 @@ impl SwingOutcome {
         Self::NotSure,
     ];
 
-    /// The words that stand for it, on the page and on paper.
-    #[must_use]
-    pub fn label(self) -> &'static str {
-        match self {
-            Self::Steady => "nose first, steady",
-            Self::Wobbling => "nose first after wobbling",
-            Self::Sideways => "sideways or tumbling",
-            Self::TailFirst => "tail first",
-            Self::Slipped => "string slipped, do again",
-            Self::NotSure => "not sure",
-        }
-    }
-
     /// Whether it says something about the rocket. A string that slipped says something
     /// about the string; "not sure" is what somebody saw, and counts.
     #[must_use]
@@ -56,23 +43,6 @@ impl SwingOutcome {
 #[cfg(test)]
 mod tests {
     use super::*;
-
-    #[test]
-    fn words_and_names_are_those_agreed() {
-        let agreed = [
-            ("steady", "nose first, steady"),
-            ("wobbling", "nose first after wobbling"),
-            ("sideways", "sideways or tumbling"),
-            ("tail_first", "tail first"),
-            ("slipped", "string slipped, do again"),
-            ("not_sure", "not sure"),
-        ];
-        let found = SwingOutcome::ALL.map(|outcome| {
-            let name = serde_json::to_value(outcome).unwrap();
-            (name.as_str().unwrap().to_owned(), outcome.label())
-        });
-        assert_eq!(found, agreed.map(|(name, label)| (name.to_owned(), label)));
-    }
 
     #[test]
     fn only_a_slip_does_not_count() {

@@ -33,15 +33,24 @@ impl From<Predictions> for Vec<Prediction> {
     }
 }
 
-impl TryFrom<Vec<Prediction>> for Predictions {
-    type Error = &'static str;
+/// Why versions are no predictions.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum PredictionsError {
+    /// There are more of them than [`MOST_VERSIONS`].
+    TooMany,
+    /// One of them predicts a slip of the string.
+    Slipped,
+}
 
-    fn try_from(versions: Vec<Prediction>) -> Result<Self, Self::Error> {
+impl TryFrom<Vec<Prediction>> for Predictions {
+    type Error = PredictionsError;
+
+    fn try_from(versions: Vec<Prediction>) -> Result<Self, PredictionsError> {
         if versions.len() > MOST_VERSIONS {
-            return Err("there are more versions of a prediction than are kept");
+            return Err(PredictionsError::TooMany);
         }
         if versions.iter().any(|version| !version.outcome.can_be_predicted()) {
-            return Err("a slip of the string cannot be predicted");
+            return Err(PredictionsError::Slipped);
         }
         let clean = |prediction: Prediction| Prediction {
             because: cleaned_lines(&prediction.because, BECAUSE_CHARS),
@@ -133,7 +142,8 @@ mod tests {
     fn a_slip_is_nobodys_prediction() {
         let mut all = Predictions::default();
         assert!(!all.add(prediction(Slipped, "")));
-        assert!(Predictions::try_from(vec![prediction(Slipped, "")]).is_err());
+        let slipped = Predictions::try_from(vec![prediction(Slipped, "")]);
+        assert_eq!(slipped, Err(PredictionsError::Slipped));
     }
 
     #[test]
@@ -143,6 +153,7 @@ mod tests {
         assert_eq!(all.first().unwrap().because, "x".repeat(BECAUSE_CHARS));
         let taken_apart = Vec::from(all.clone());
         assert_eq!(Predictions::try_from(taken_apart).unwrap(), all);
-        assert!(Predictions::try_from(vec![prediction(Steady, "a"); 7]).is_err());
+        let seven = Predictions::try_from(vec![prediction(Steady, "a"); 7]);
+        assert_eq!(seven, Err(PredictionsError::TooMany));
     }
 }

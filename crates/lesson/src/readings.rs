@@ -46,15 +46,6 @@ pub enum BalancePoint {
 impl BalancePoint {
     /// Both points.
     pub const ALL: [Self; 2] = [Self::Mass, Self::Pressure];
-
-    /// What it is called.
-    #[must_use]
-    pub fn label(self) -> &'static str {
-        match self {
-            Self::Mass => "centre of mass",
-            Self::Pressure => "centre of pressure (side-on)",
-        }
-    }
 }
 
 /// The readings of one point, as they were read: millimetres from [`End`], on the rocket

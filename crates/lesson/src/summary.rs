@@ -12,8 +12,8 @@ pub struct Summary {
     pub id: u16,
     /// The number of the trial that it is compared with; `None` for a baseline.
     pub compared_with: Option<u16>,
-    /// What was changed since that one, in two or three words each. Empty for a baseline.
-    pub changes: Vec<String>,
+    /// What was changed since that one. Empty for a baseline.
+    pub changes: Vec<Change>,
     /// The mass of the rocket in grams: weighed if it was, else that of its parts.
     pub mass_g: Option<f64>,
     /// The rocket's length in millimetres: measured if it was and can be true,
@@ -113,7 +113,7 @@ impl Notebook {
         Summary {
             id: trial.id(),
             compared_with: trial.compared_with(),
-            changes: self.changes_of(trial).iter().map(Change::label).collect(),
+            changes: self.changes_of(trial),
             mass_g: design.measured.total_mass_g.or(figure(&|f| f.computed_mass.mass_kg)),
             rocket_length_mm: measured.rocket_mm(length_mm),
             body_width_mm: figure(&|f| f.body_width_m),
@@ -135,7 +135,7 @@ impl Notebook {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::{Draft, Record};
+    use crate::{Amount, Deed, Draft, Record};
     use SwingOutcome::{NotSure, Sideways, Steady, Wobbling};
     use noseward_stability::{Design, Example, evaluate};
 
@@ -173,7 +173,8 @@ mod tests {
         );
         assert!((first.mass_g.unwrap() - figures.mass.mass_kg * 1000.0).abs() < 1e-9);
         assert_eq!(second.compared_with, Some(1));
-        assert_eq!(second.changes, ["fin number"]);
+        let deeds: Vec<_> = second.changes.iter().map(Change::deed).collect();
+        assert_eq!(deeds, [Deed::FinNumber(Amount::More)]);
         assert_eq!((second.separation_mm(), second.is_measured()), (Some(19.0), true));
         assert_eq!(second.calibres(), Some(19.0 / 65.0));
         assert_eq!((second.too_close, second.swings), (Some(false), 3));

@@ -118,23 +118,6 @@ impl Swings {
                 .all(|field| on_grid(&self.setup, field) == on_grid(setup, field))
     }
 
-    /// What was seen, in words: "2 of 3: nose first, steady; tail first (1 slipped, not
-    /// counted)".
-    #[must_use]
-    pub fn summary(&self) -> String {
-        let counted: Vec<_> = self.counted().map(SwingOutcome::label).collect();
-        let slipped = self.outcomes.len() - counted.len();
-        let mut text = format!("{} of {COUNTED}", counted.len());
-        if !counted.is_empty() {
-            text.push_str(": ");
-            text.push_str(&counted.join("; "));
-        }
-        if slipped > 0 {
-            text.push_str(&format!(" ({slipped} slipped, not counted)"));
-        }
-        text
-    }
-
     /// The same swings on the grid that links store: string and arm to whole centimetres,
     /// turns to 0.05 a second, the density of the air to 0.005 kg/m³.
     ///
@@ -171,7 +154,7 @@ fn rounded(field: SwingField, value: f64) -> f64 {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use SwingOutcome::{NotSure, Slipped, Steady, TailFirst, Wobbling};
+    use SwingOutcome::{NotSure, Slipped, Steady, TailFirst};
     use proptest::prelude::*;
 
     fn swings(outcomes: &[SwingOutcome]) -> Swings {
@@ -200,25 +183,6 @@ mod tests {
         assert!(swings.add(Steady));
         let mut none = Swings::default();
         assert_eq!(none.remove_last(), None);
-    }
-
-    #[test]
-    fn the_summary_says_what_was_seen() {
-        for (outcomes, words) in [
-            (&[][..], "0 of 3"),
-            (&[Slipped, Slipped], "0 of 3 (2 slipped, not counted)"),
-            (&[Wobbling], "1 of 3: nose first after wobbling"),
-            (
-                &[Steady, Slipped, TailFirst],
-                "2 of 3: nose first, steady; tail first (1 slipped, not counted)",
-            ),
-            (
-                &[Steady, Steady, NotSure],
-                "3 of 3: nose first, steady; nose first, steady; not sure",
-            ),
-        ] {
-            assert_eq!(swings(outcomes).summary(), words);
-        }
     }
 
     #[test]

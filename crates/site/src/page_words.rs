@@ -176,4 +176,42 @@ mod tests {
         // The next sentence is English again.
         assert_eq!(sentence("index-path").unwrap().text(), "The lesson");
     }
+
+    #[test]
+    fn no_sentence_stands_in_the_page_itself() {
+        use std::cell::RefCell;
+        const PAGE: &str = include_str!("../../../www/index.html");
+        let told = RefCell::new(Vec::new());
+        let is_sentence = |text: &str| {
+            text.split_whitespace()
+                .filter(|word| word.chars().all(|c| c.is_alphabetic() || c == '.'))
+                .count()
+                > 1
+        };
+        let tell = |text: &str| {
+            let text = text.trim();
+            // `{{key}}` is a sentence of the tables.
+            if is_sentence(text) && !text.starts_with("{{") {
+                told.borrow_mut().push(text.to_owned());
+            }
+        };
+        let text = lol_html::text!("*", |text| {
+            tell(text.as_str());
+            Ok(())
+        });
+        let attributes = element!("*", |element| {
+            for name in ["title", "alt", "aria-label", "placeholder", "content", "value"]
+            {
+                let value = element.get_attribute(name).unwrap_or_default();
+                // Of the window: `width=…`.
+                tell(if value.contains('=') { "" } else { &value });
+            }
+            Ok(())
+        });
+        let settings = RewriteStrSettings::new()
+            .append_element_content_handler(text)
+            .append_element_content_handler(attributes);
+        rewrite_str(PAGE, settings).unwrap();
+        assert_eq!(told.into_inner(), Vec::<String>::new());
+    }
 }

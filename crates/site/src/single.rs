@@ -79,7 +79,7 @@ pub(crate) fn single_file(
     );
 
     let element = policy::single_file_element(&[&module, parts.rescue], parts.styles);
-    let document = replace(&document, marks.policy, &element, place)?;
+    let document = replace(document, marks.policy, &element, place)?;
     let icon =
         format!("data:image/svg+xml;base64,{}", BASE64_STANDARD.encode(parts.icon));
     let document = replace(&document, "\"icon.svg\"", &format!("\"{icon}\""), place)?;

@@ -43,7 +43,7 @@ pub use design::limits;
 pub use design::materials::Material;
 pub use design::names::{Called, PartKind};
 pub use design::texts::{capital, cleaned_lines};
-pub use design::units::{UnitSystem, Units, fixed, minus, trimmed, within};
+pub use design::units::{UnitSystem, Units, fixed, trimmed, within};
 pub use design::{
     Design, FinSet, Mass, Measured, Planform, Section, SectionKind, Weight,
 };

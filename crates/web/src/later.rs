@@ -3,7 +3,6 @@
 //! here only, one for each [`Part`].
 
 use noseward_lesson::Document;
-use noseward_words as words;
 use wasm_bindgen::JsValue;
 
 use crate::app::{Effect, NotebookMsg, Notice, Paper, Place, State, print};
@@ -11,6 +10,7 @@ use crate::js;
 use crate::notebook;
 use crate::part::Part;
 use crate::places::hand_in::HandInMsg;
+use crate::places::trial::done;
 use crate::places::{self, PlaceMsg};
 use crate::shell::{Region, crash};
 
@@ -154,13 +154,9 @@ pub(crate) fn trial(question: &mut Question<'_>) {
         }
         Ask::Told { forward, before } => {
             let now = state.document();
-            let words = if *forward {
-                let what = now.done_since(before, state.units);
-                what.map(|what| words::app_done_again(&what))
-            } else {
-                let what = before.done_since(&now, state.units);
-                what.map(|what| words::app_undone(&what))
-            };
+            let (earlier, later) =
+                if *forward { (&**before, &now) } else { (&now, &**before) };
+            let words = done::told(earlier, later, *forward, state.units);
             state.notice = words.map(Notice::said);
         }
         _ => {}

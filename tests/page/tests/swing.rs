@@ -1,5 +1,6 @@
 //! The swing bench: the whole test by keyboard, in motion and in stillness.
 
+use noseward_lesson::SwingOutcome;
 use noseward_link::{Opened, open_hash};
 use noseward_page_tests::{Key, Page, Result};
 use std::time::{Duration, Instant};
@@ -10,13 +11,13 @@ const PATIENCE: Duration = Duration::from_secs(30);
 const WIDTH: &str = "[id='/sections/1/diameter_mm']";
 const STRING: &str = "[id='swing:string']";
 
-async fn swings(page: &Page) -> Result<Vec<&'static str>> {
+async fn swings(page: &Page) -> Result<Vec<SwingOutcome>> {
     let hash = page.eval("location.hash").await?;
     let Opened::Record(record) = open_hash(hash.as_str().expect("the address is a text"))
     else {
         panic!("{hash} holds no rocket")
     };
-    Ok(record.swings.outcomes().iter().map(|outcome| outcome.label()).collect())
+    Ok(record.swings.outcomes().to_vec())
 }
 
 #[tokio::test]
@@ -42,7 +43,7 @@ async fn the_whole_test_by_keyboard() -> Result<()> {
     assert_eq!(page.value(STRING).await?, "0.9");
     // No outcome before a prediction is locked.
     page.run("document.getElementById('swung:0').click();").await?;
-    assert_eq!(swings(&page).await?, Vec::<&str>::new());
+    assert_eq!(swings(&page).await?, []);
     page.click("#swing-to-predict").await?;
     page.click("#nb-lock").await?;
     page.wait_until("document.activeElement.id === 'next'").await?;
@@ -53,7 +54,7 @@ async fn the_whole_test_by_keyboard() -> Result<()> {
     page.tab_to("to-space").await?;
     page.press(Key::Tab).await?;
     page.press(Key::Enter).await?;
-    assert_eq!(swings(&page).await?, Vec::<&str>::new());
+    assert_eq!(swings(&page).await?, []);
 
     page.tab_back_to("to-space").await?;
     page.press(Key::Enter).await?;
@@ -83,12 +84,8 @@ async fn the_whole_test_by_keyboard() -> Result<()> {
         "document.getElementById('swings-said').innerText.includes('Three swings')",
     )
     .await?;
-    let seen = [
-        "nose first, steady",
-        "string slipped, do again",
-        "nose first after wobbling",
-        "nose first after wobbling",
-    ];
+    use SwingOutcome::{Slipped, Steady, Wobbling};
+    let seen = [Steady, Slipped, Wobbling, Wobbling];
     // The address follows a moment after the last of them; what it holds at the end of
     // the wait is compared.
     page.wait_until("document.querySelectorAll('#swings-seen li').length === 4").await?;
@@ -117,7 +114,7 @@ async fn the_whole_test_by_keyboard() -> Result<()> {
         "document.getElementById('swing-before').innerText.includes('Dashed')",
     )
     .await?;
-    assert_eq!(swings(&page).await?, Vec::<&str>::new());
+    assert_eq!(swings(&page).await?, []);
     page.screenshot("swing-compared").await?;
     let told: Vec<String> = page.axe().await?.iter().map(ToString::to_string).collect();
     assert!(told.is_empty(), "{told:#?}");

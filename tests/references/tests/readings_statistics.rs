@@ -70,7 +70,7 @@ fn readings_come_to_what_numpy_says() {
         for (point, read) in
             [(BalancePoint::Mass, &case.mass), (BalancePoint::Pressure, &case.pressure)]
         {
-            let what = format!("case {i}, {}", point.label());
+            let what = format!("case {i}, {point:?}");
             let middle = measured.middle(point, length_mm).expect("there are readings");
             assert_within(&what, middle.middle_mm, read.middle_mm, SAME_MM);
             assert_within(&what, middle.range_mm(), read.range_mm, SAME_MM);

@@ -6,6 +6,7 @@ use noseward_lesson::SwingOutcome::{
 use noseward_stability::Units;
 
 use super::{Axis, dots, group, level, number, paths, points, texts, upright};
+use crate::names::outcome_name;
 use crate::{ChartTrial, Colour, Item, Path, SeriesTrial, Style};
 use crate::{qr, trial_chart, trial_series};
 
@@ -60,7 +61,7 @@ fn dots_of_the_trials_are_read_on_their_axis() {
                 .filter(|text| {
                     [Steady, Wobbling, Sideways, TailFirst, NotSure]
                         .iter()
-                        .any(|outcome| outcome.label() == text.1)
+                        .any(|outcome| outcome_name(*outcome) == *text.1)
                 })
                 .map(|text| (text.0.y, text.1))
                 .collect();
@@ -98,7 +99,7 @@ fn dots_of_the_trials_are_read_on_their_axis() {
                 .iter()
                 .flat_map(|trial| {
                     let seen = trial.outcomes.iter();
-                    seen.map(|o| (trial.label.clone(), o.label().to_owned()))
+                    seen.map(|o| (trial.label.clone(), String::from(outcome_name(*o))))
                 })
                 .collect();
             seen.sort();

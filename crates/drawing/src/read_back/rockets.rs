@@ -1,5 +1,6 @@
 //! The sheet, the pair and the bars of the air's push, against their rulers.
 
+use crate::written::Written;
 use noseward_stability::Units;
 
 use super::{

@@ -4,6 +4,7 @@
 //! right. The centre of pressure is the wind: an arrow that ends on the axis from the
 //! left. The bracket between them carries the separation.
 
+use crate::written::Written;
 use noseward_stability::{Design, Figures, Units};
 use noseward_words as words;
 

@@ -267,6 +267,7 @@ fn entries() -> [Entry<'static>; 2] {
 mod tests {
     use super::*;
     use crate::boxes::{in_languages, lines_miss_words, words_keep_apart};
+    use crate::written::Written;
     use noseward_stability::{Example, evaluate};
 
     const SIZES: [(f64, f64); 5] =

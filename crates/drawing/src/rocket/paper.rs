@@ -1,6 +1,6 @@
 //! Squared paper and the ruler.
 
-use noseward_stability::{UnitSystem, trimmed};
+use noseward_stability::UnitSystem;
 use noseward_words as texts;
 
 use super::LabelStyle;
@@ -197,7 +197,8 @@ fn numbers(layout: &Layout) -> impl Iterator<Item = Number> {
         Number {
             at: Point { x, y: base },
             anchor,
-            words: trimmed(f64::from(index) * step_value, 3),
+            words: noseward_words::Number::trimmed(f64::from(index) * step_value, 3)
+                .to_string(),
         }
     })
 }

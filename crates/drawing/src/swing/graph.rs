@@ -2,7 +2,7 @@
 
 use std::f64::consts::PI;
 
-use noseward_stability::{Turning, fixed, minus};
+use noseward_stability::Turning;
 use noseward_words as words;
 
 use crate::area::Area;
@@ -278,7 +278,7 @@ impl Plot {
             let words = match libm::remainder(degrees, 360.0) {
                 0.0 => words::drawing_nose_first().into(),
                 side if side.abs() == 180.0 => words::drawing_tail_first().into(),
-                side => minus(&format!("{side}°")),
+                side => format!("{}°", words::Number::trimmed(side, 0)),
             };
             let at = Point { x: left - 6.0, y: y + 4.5 };
             items.push(Item::text(at, Anchor::End, words, Colour::Ink, false));
@@ -311,7 +311,8 @@ impl Plot {
             let x = self.x(time_s);
             let (top, bottom) = (self.area.top, self.area.bottom);
             lines.line(Point { x, y: top }, Point { x, y: bottom + 4.0 });
-            let words = if step_s < 1.0 { fixed(time_s, 1) } else { fixed(time_s, 0) };
+            let decimals = u8::from(step_s < 1.0);
+            let words = words::Number::fixed(time_s, decimals).to_string();
             let at = Point { x, y: bottom + 17.0 };
             items.push(Item::text(at, Anchor::Middle, words, Colour::Ink, false));
         }

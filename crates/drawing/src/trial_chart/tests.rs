@@ -4,6 +4,7 @@ use noseward_lesson::SwingOutcome::{
 
 use super::*;
 use crate::boxes::{in_languages, lines_miss_words, words_keep_apart};
+use crate::names::outcome_name;
 
 const WIDTHS: [f64; 6] = [300.0, 320.0, 420.0, 519.0, 700.0, 900.0];
 
@@ -186,7 +187,7 @@ fn dots_stand_in_the_row_of_what_was_seen() {
         assert_eq!(labels, ["5", "4", "3", "2", "1"]);
         let names: Vec<(Point, String)> = texts(&scene)
             .into_iter()
-            .filter(|(_, words)| ROWS.iter().any(|row| row.label() == words))
+            .filter(|(_, words)| ROWS.iter().any(|row| outcome_name(*row) == **words))
             .collect();
         assert_eq!(names.len(), 5);
         for ((name, words), dot) in names.iter().zip(&dots) {
@@ -266,9 +267,9 @@ fn a_blank_chart_has_rows_and_no_number() {
                 assert!(
                     words.iter().all(|(_, w)| !w.contains(|c: char| c.is_ascii_digit()))
                 );
-                let rows = ROWS
-                    .iter()
-                    .filter(|row| words.iter().any(|(_, words)| words == row.label()));
+                let rows = ROWS.iter().filter(|row| {
+                    words.iter().any(|(_, words)| **words == *outcome_name(**row))
+                });
                 assert_eq!(rows.count(), 5);
             }
         }

@@ -2,13 +2,16 @@
 
 use noseward_stability::{
     BottleSize, Design, Example, Field, Mass, Material, Planform, Section, SectionKind,
-    Units, Weight,
+    Weight,
 };
 use proptest::prelude::*;
 use proptest::sample::{Index, select};
 
 use super::*;
-use crate::{SwingOutcome, same_build};
+use crate::{End, SwingOutcome, same_build};
+use Amount::{Less, More};
+use ChangedPart::{Body, Bottle, Fins, Neck, Nose, Taper};
+use PartDifference as Of;
 
 fn record(example: Example) -> Record {
     example.design().into()
@@ -21,9 +24,29 @@ fn edited(example: Example, edit: impl FnOnce(&mut Design)) -> (Record, Record) 
     (before, after)
 }
 
-fn sentences(before: &Record, after: &Record) -> Vec<String> {
+/// Holds what is found against what differs.
+fn assert_found(before: &Record, after: &Record, expected: &[(ChangedPart, Of<'_>)]) {
     let found = changes(before, after);
-    found.iter().map(|change| change.sentence(Units::METRIC)).collect()
+    let found: Vec<_> = found.iter().map(Change::difference).collect();
+    let expected: Vec<_> =
+        expected.iter().map(|(of, what)| Difference::Part(*of, *what)).collect();
+    assert_eq!(found, expected);
+}
+
+fn deeds(before: &Record, after: &Record) -> Vec<Deed> {
+    changes(before, after).iter().map(Change::deed).collect()
+}
+
+fn along(before: &Record, after: &Record) -> Vec<Vec<Component>> {
+    changes(before, after).iter().map(|change| change.moved_with_it().collect()).collect()
+}
+
+const FINS: Component = Component::Fins(0);
+const CLAY: Component = Component::Weight(0);
+
+/// A section that is there in one of the two rockets only.
+fn nose(design: &Record, is_new: bool) -> (ChangedPart, Of<'_>) {
+    (Nose, Of::Section { section: &design.design.sections[0], is_new })
 }
 
 /// A nose in front, and everything else moved back by its length.
@@ -40,14 +63,16 @@ fn with_nose(design: &mut Design) {
     design.weights.iter_mut().for_each(|weight| weight.position_mm += 90.0);
 }
 
+type PartEdit = fn(&mut Design);
+type Expected = for<'a> fn(&'a Design, &'a Design) -> Of<'a>;
+
 #[test]
 fn one_aspect_is_one_change() {
-    type Edit = fn(&mut Design);
-    let all: [(&str, &str, &str, Edit); 17] = [
+    let all: [(Deed, ChangedPart, Expected, PartEdit); 17] = [
         (
-            "fin shape",
-            "Fins: root 110 mm → 130 mm, span 55 mm → 80 mm.",
-            "made the fins larger",
+            Deed::FinSize(More),
+            Fins,
+            |a, b| Of::Planform(&a.fins[0].planform, &b.fins[0].planform),
             |d| {
                 d.fins[0].planform = Planform::FourSided {
                     root_mm: 130.0,
@@ -57,200 +82,159 @@ fn one_aspect_is_one_change() {
                 };
             },
         ),
-        ("fin number", "Fins: number 4 → 3.", "put on fewer fins", |d| {
-            d.fins[0].count = 3;
-        }),
+        (Deed::FinNumber(Less), Fins, |_, _| Of::Number(4, 3), |d| d.fins[0].count = 3),
         (
-            "fin place",
-            "Fins: start 215 mm → 200 mm, turned 0° → 45°.",
-            "moved the fins forward",
+            Deed::Moved(Fins, End::Nose),
+            Fins,
+            |a, b| Of::Place(&a.fins[0], &b.fins[0]),
             |d| {
                 d.fins[0].start_mm = 200.0;
                 d.fins[0].roll_deg = 45.0;
             },
         ),
         (
-            "fin mass",
-            "Fins: mass thick card (300 g/m²) → 12.5 g.",
-            "changed the mass of the fins",
+            Deed::Mass(Fins),
+            Fins,
+            |_, _| Of::Mass(Mass::Material(Material::Card300), Mass::WeighedG(12.5)),
             |d| d.fins[0].mass = Mass::WeighedG(12.5),
         ),
         (
-            "fins removed",
-            "Fins removed: 4 fins, root 110 mm, tip 60 mm, span 55 mm, sweep 50 mm, thick card (300 g/m²).",
-            "took fins off",
-            |d| {
-                d.fins.clear();
-            },
+            Deed::Removed(Fins),
+            Fins,
+            |a, _| Of::Fins { set: &a.fins[0], is_new: false },
+            |d| d.fins.clear(),
         ),
         (
-            "nose shape",
-            "Nose: shape ellipsoid → dome.",
-            "changed the shape of the nose",
-            |d| {
-                d.sections[0].kind = SectionKind::Dome;
-            },
+            Deed::Shape(Nose),
+            Nose,
+            |_, _| Of::Shape(SectionKind::Ellipsoid, SectionKind::Dome),
+            |d| d.sections[0].kind = SectionKind::Dome,
         ),
-        ("nose mass", "Nose: mass 8 g → 12 g.", "made the nose heavier", |d| {
-            d.sections[0].mass = Mass::WeighedG(12.0);
-        }),
-        ("bottle mass", "Bottle: mass 22 g → 20 g.", "made the bottle lighter", |d| {
-            d.sections[1].mass = Mass::WeighedG(20.0);
-        }),
-        ("nose length", "Nose: length 120 mm → 90 mm.", "made the nose shorter", |d| {
-            d.sections[0].length_mm = 90.0;
-        }),
-        ("nose length", "Nose: length 120 mm → 150 mm.", "made the nose longer", |d| {
-            d.sections[0].length_mm = 150.0;
-        }),
-        ("body width", "Tube: width 65 mm → 70 mm.", "made the body wider", |d| {
-            d.sections[1].diameter_mm = Some(70.0);
-        }),
-        ("body width", "Tube: width 65 mm → 60 mm.", "made the body narrower", |d| {
-            d.sections[1].diameter_mm = Some(60.0);
-        }),
         (
-            "body front end",
-            "Tube: front end closed → open.",
-            "changed the front end of the body",
+            Deed::Weight(Nose, More),
+            Nose,
+            |_, _| Of::Mass(Mass::WeighedG(8.0), Mass::WeighedG(12.0)),
+            |d| d.sections[0].mass = Mass::WeighedG(12.0),
+        ),
+        (
+            Deed::Weight(Bottle, Less),
+            Bottle,
+            |_, _| Of::Mass(Mass::WeighedG(22.0), Mass::WeighedG(20.0)),
+            |d| d.sections[1].mass = Mass::WeighedG(20.0),
+        ),
+        (
+            Deed::Length(Nose, Less),
+            Nose,
+            |_, _| Of::Length(120.0, 90.0),
+            |d| d.sections[0].length_mm = 90.0,
+        ),
+        (
+            Deed::Length(Nose, More),
+            Nose,
+            |_, _| Of::Length(120.0, 150.0),
+            |d| d.sections[0].length_mm = 150.0,
+        ),
+        (
+            Deed::Width(Body, More),
+            Body,
+            |_, _| Of::Width(Some(65.0), Some(70.0)),
+            |d| d.sections[1].diameter_mm = Some(70.0),
+        ),
+        (
+            Deed::Width(Body, Less),
+            Body,
+            |_, _| Of::Width(Some(65.0), Some(60.0)),
+            |d| d.sections[1].diameter_mm = Some(60.0),
+        ),
+        (
+            Deed::ClosedFront(Body),
+            Body,
+            |_, _| Of::ClosedFront(true, false),
             |d| d.sections[1].closed_front = false,
         ),
-        ("weight mass", "Clay: mass 20 g → 35 g.", "made the weight heavier", |d| {
-            d.weights[0].mass_g = 35.0;
-        }),
-        ("weight place", "Clay: middle 45 mm → 250 mm.", "moved a weight back", |d| {
-            d.weights[0].position_mm = 250.0;
-        }),
         (
-            "weight added",
-            "Weight added: sticky tape, 9 g, 330 mm from the nose tip.",
-            "added a weight",
+            Deed::Weight(ChangedPart::Weight, More),
+            ChangedPart::Weight,
+            |_, _| Of::Mass(Mass::WeighedG(20.0), Mass::WeighedG(35.0)),
+            |d| d.weights[0].mass_g = 35.0,
+        ),
+        (
+            Deed::Moved(ChangedPart::Weight, End::Tail),
+            ChangedPart::Weight,
+            |_, _| Of::Middle(45.0, 250.0),
+            |d| d.weights[0].position_mm = 250.0,
+        ),
+        (
+            Deed::Added(ChangedPart::Weight),
+            ChangedPart::Weight,
+            |_, b| Of::Weight { weight: &b.weights[0], is_new: true },
             |d| {
                 let tape = &Example::Razorbill.design().weights[0];
                 d.weights.insert(0, tape.clone());
             },
         ),
         (
-            "weight removed",
-            "Weight removed: clay, 20 g, 45 mm from the nose tip.",
-            "took a weight off",
+            Deed::Removed(ChangedPart::Weight),
+            ChangedPart::Weight,
+            |a, _| Of::Weight { weight: &a.weights[0], is_new: false },
             |d| d.weights.clear(),
         ),
     ];
-    for (label, sentence, deed, edit) in all {
+    for (deed, of, what, edit) in all {
         let (before, after) = edited(Example::Puffin, edit);
+        assert_found(&before, &after, &[(of, what(&before.design, &after.design))]);
         let found = changes(&before, &after);
-        assert_eq!(sentences(&before, &after), [sentence]);
-        assert_eq!(
-            (found[0].label().as_str(), found[0].past_tense().as_str()),
-            (label, deed)
-        );
-        assert_eq!(found[0].undo(&after), before, "{label}");
+        assert_eq!(found[0].deed(), deed);
+        assert_eq!(found[0].undo(&after), before, "{deed:?}");
     }
 }
 
-/// What follows "we", and the label, of what the list above has not.
+/// What the list above has not.
 #[test]
-fn each_deed_has_its_words() {
-    type Edit = fn(&mut Design);
+fn each_deed_is_told_from_the_others() {
     let fins = |root_mm, span_mm, sweep_mm| {
         move |d: &mut Design| {
             d.fins[0].planform =
                 Planform::FourSided { root_mm, tip_mm: 60.0, span_mm, sweep_mm };
         }
     };
-    let all: [(&str, &str, Edit); 15] = [
-        ("fin number", "put on more fins", |d| d.fins[0].count = 5),
-        ("fin place", "turned the fins round the body", |d| d.fins[0].roll_deg = 45.0),
-        ("fin place", "moved the fins back", |d| d.fins[0].start_mm = 220.0),
-        ("fins added", "added fins", |d| {
+    let all: [(Deed, PartEdit); 15] = [
+        (Deed::FinNumber(More), |d| d.fins[0].count = 5),
+        (Deed::FinsTurned, |d| d.fins[0].roll_deg = 45.0),
+        (Deed::Moved(Fins, End::Tail), |d| d.fins[0].start_mm = 220.0),
+        (Deed::Added(Fins), |d| {
             let more = Example::Tern.design().fins.remove(0);
             d.fins.push(more);
         }),
-        ("nose mass", "made the nose lighter", |d| {
-            d.sections[0].mass = Mass::WeighedG(5.0);
-        }),
-        ("nose mass", "changed the mass of the nose", |d| {
-            d.sections[0].mass = Mass::Material(Material::Paper80);
-        }),
-        ("bottle mass", "made the bottle heavier", |d| {
-            d.sections[1].mass = Mass::WeighedG(25.0);
-        }),
-        ("body length", "made the body shorter", |d| d.sections[1].length_mm = 100.0),
-        ("taper length", "made the taper longer", |d| d.sections[2].length_mm = 60.0),
-        ("neck shape", "changed the shape of the neck", |d| {
-            d.sections[2].kind = SectionKind::Neck;
-        }),
-        ("nose removed", "took the nose off", |d| {
+        (Deed::Weight(Nose, Less), |d| d.sections[0].mass = Mass::WeighedG(5.0)),
+        (Deed::Mass(Nose), |d| d.sections[0].mass = Mass::Material(Material::Paper80)),
+        (Deed::Weight(Bottle, More), |d| d.sections[1].mass = Mass::WeighedG(25.0)),
+        (Deed::Length(Body, Less), |d| d.sections[1].length_mm = 100.0),
+        (Deed::Length(Taper, More), |d| d.sections[2].length_mm = 60.0),
+        (Deed::Shape(Neck), |d| d.sections[2].kind = SectionKind::Neck),
+        (Deed::Removed(Nose), |d| {
             d.sections.remove(0);
         }),
-        ("nose added", "added a nose", |d| with_nose(d)),
-        ("weight mass", "made the weight lighter", |d| d.weights[0].mass_g = 15.0),
-        ("weight place", "moved a weight forward", |d| d.weights[0].position_mm = 40.0),
-        ("nose width", "made the nose narrower", |d| {
-            d.sections[0].diameter_mm = Some(60.0);
+        (Deed::Added(Nose), with_nose),
+        (Deed::Weight(ChangedPart::Weight, Less), |d| d.weights[0].mass_g = 15.0),
+        (Deed::Moved(ChangedPart::Weight, End::Nose), |d| {
+            d.weights[0].position_mm = 40.0;
         }),
+        (Deed::Width(Nose, Less), |d| d.sections[0].diameter_mm = Some(60.0)),
     ];
-    for (label, deed, edit) in all {
+    for (deed, edit) in all {
         let (before, after) = edited(Example::Puffin, edit);
-        let found = changes(&before, &after);
-        let words: Vec<_> = found.iter().map(|c| (c.label(), c.past_tense())).collect();
-        assert_eq!(words, [(label.to_owned(), deed.to_owned())]);
+        assert_eq!(deeds(&before, &after), [deed]);
     }
     for (root_mm, span_mm, sweep_mm, deed) in [
-        (110.0, 50.0, 50.0, "made the fins smaller"),
-        (112.0, 56.0, 50.0, "made the fins larger"),
-        (110.0, 55.0, 70.0, "changed the shape of the fins"),
-        (111.0, 55.0, 50.0, "changed the shape of the fins"),
+        (110.0, 50.0, 50.0, Deed::FinSize(Less)),
+        (112.0, 56.0, 50.0, Deed::FinSize(More)),
+        (110.0, 55.0, 70.0, Deed::Shape(Fins)),
+        (111.0, 55.0, 50.0, Deed::Shape(Fins)),
     ] {
         let (before, after) = edited(Example::Puffin, fins(root_mm, span_mm, sweep_mm));
-        assert_eq!(changes(&before, &after)[0].past_tense(), deed);
+        assert_eq!(deeds(&before, &after), [deed]);
     }
-}
-
-#[test]
-fn corners_and_materials_are_written_out() {
-    let (four_sided, points) = edited(Example::Puffin, |d| {
-        let corners = vec![[0.0, 0.0], [50.0, 40.0], [90.0, 55.0], [110.0, 0.0]];
-        d.fins[0].planform = Planform::PointsMm(corners);
-    });
-    let said = |edit: fn(&mut Vec<[f64; 2]>)| {
-        let mut after = points.clone();
-        let Planform::PointsMm(corners) = &mut after.design.fins[0].planform else {
-            panic!("it has corners");
-        };
-        edit(corners);
-        sentences(&points, &after)
-    };
-    assert_eq!(
-        sentences(&four_sided, &points),
-        ["Fins: outline four-sided → 4 corners."]
-    );
-    assert_eq!(said(|all| all[1][0] = 45.0), ["Fins: 1 of 4 corners moved."]);
-    assert_eq!(
-        said(|all| {
-            all.remove(2);
-        }),
-        ["Fins: corners 4 → 3."]
-    );
-    let mut bare = points.clone();
-    bare.design.fins.clear();
-    let whole = "4 fins, length 110 mm, span 55 mm, thick card (300 g/m²).";
-    assert_eq!(sentences(&points, &bare), [format!("Fins removed: {whole}")]);
-    assert_eq!(sentences(&bare, &points), [format!("Fins added: {whole}")]);
-    let mut sheet = points.clone();
-    sheet.design.fins[0].mass = Mass::SheetGPerM2(220.0);
-    assert_eq!(
-        sentences(&points, &sheet),
-        ["Fins: material thick card (300 g/m²) → sheet of 220 g/m²."]
-    );
-}
-
-#[test]
-fn units_are_those_of_the_reader() {
-    let (before, after) = edited(Example::Puffin, |d| d.weights[0].position_mm = 63.5);
-    let found = changes(&before, &after);
-    assert_eq!(found[0].sentence(Units::INCH), "Clay: middle 1.772 in → 2.5 in.");
 }
 
 #[test]
@@ -273,7 +257,7 @@ fn what_comes_to_the_same_is_no_change() {
     // A nose that follows its bottle's width follows it to another one.
     let (before, after) =
         edited(Example::Puffin, |d| d.sections[1].diameter_mm = Some(70.0));
-    assert_eq!(sentences(&before, &after), ["Tube: width 65 mm → 70 mm."]);
+    assert_found(&before, &after, &[(Body, Of::Width(Some(65.0), Some(70.0)))]);
 }
 
 #[test]
@@ -286,45 +270,36 @@ fn a_nose_is_one_change_and_takes_the_rest_along() {
     let mut after = before.clone();
     with_nose(&mut after);
     let (before, after) = (Record::from(before), Record::from(after));
-    let added = "Nose added: cone, 90 mm long, 7 g. The fins and the clay moved with it.";
-    assert_eq!(sentences(&before, &after), [added]);
-    assert_eq!(changes(&before, &after)[0].label(), "nose added");
+    let added = nose(&after, true);
+    assert_found(&before, &after, &[added]);
+    assert_eq!(along(&before, &after), [[FINS, CLAY]]);
+    assert!(!changes(&before, &after)[0].is_removed());
     assert_eq!(changes(&before, &after)[0].undo(&after), before);
-    let removed =
-        "Nose removed: cone, 90 mm long, 7 g. The fins and the clay moved with it.";
-    assert_eq!(sentences(&after, &before), [removed]);
+    assert_found(&after, &before, &[nose(&after, false)]);
+    assert_eq!(along(&after, &before), [[FINS, CLAY]]);
+    assert!(changes(&after, &before)[0].is_removed());
     assert_eq!(changes(&after, &before)[0].undo(&before), after);
     // Fins moved besides are two changes, and each goes by itself.
     let mut two = after.clone();
     two.design.fins[0].start_mm += 10.0;
     let found = changes(&before, &two);
-    let moved = "Fins: start 225 mm → 235 mm.";
-    assert_eq!(sentences(&before, &two), [added, moved]);
+    let moved = Of::Place(&after.design.fins[0], &two.design.fins[0]);
+    assert_found(&before, &two, &[added, (Fins, moved)]);
     assert_eq!(found[1].undo(&two), after);
     let bare = found[0].undo(&two);
-    assert_eq!(sentences(&before, &bare), ["Fins: start 135 mm → 145 mm."]);
+    let moved = Of::Place(&before.design.fins[0], &bare.design.fins[0]);
+    assert_found(&before, &bare, &[(Fins, moved)]);
     // So does a weight, and fins that were taken off come back behind the nose.
     let mut other = after.clone();
     other.design.weights[0].position_mm += 30.0;
     other.design.fins.clear();
     let found = changes(&before, &other);
-    assert_eq!(sentences(&before, &other)[2], "Clay: middle 110 mm → 140 mm.");
+    let middle = Difference::Part(ChangedPart::Weight, Of::Middle(110.0, 140.0));
+    assert_eq!(found[2].difference(), middle);
     assert_eq!(found[1].undo(&found[2].undo(&other)), after);
     other.design.weights.clear();
     let found = changes(&before, &other);
     assert_eq!(found[1].undo(&found[2].undo(&other)), after);
-}
-
-#[test]
-fn a_label_is_told_as_somebody_wrote_it() {
-    let mut before = Example::Puffin.design();
-    before.weights[0].label = "Red putty".into();
-    before.weights.push(Weight { label: "tape".into(), mass_g: 5.0, position_mm: 90.0 });
-    let mut after = before.clone();
-    with_nose(&mut after);
-    let said = sentences(&before.into(), &after.into());
-    let along = "The fins, the Red putty and the tape moved with it.";
-    assert!(said[0].ends_with(along), "{said:?}");
 }
 
 #[test]
@@ -338,7 +313,7 @@ fn what_is_added_behind_an_added_nose_stays_on_its_section() {
     });
     let found = changes(&before, &after);
     assert_eq!(found.len(), 3, "{found:?}");
-    assert_eq!(found[0].moved_with_it(), ["Fins", "clay"]);
+    assert!(found[0].moved_with_it().eq([FINS, CLAY]));
     let undone = found[0].undo(&after).design.weights;
     let places: Vec<_> = undone.iter().map(|weight| weight.position_mm).collect();
     assert_eq!(places, [45.0, 200.0, 20.0]);
@@ -352,8 +327,10 @@ fn a_place_between_two_sections_is_on_the_one_behind() {
     after.sections.remove(0);
     after.fins[0].start_mm -= 120.0;
     after.weights[0].position_mm = 50.0;
-    let said = sentences(&before.into(), &after.into());
-    assert_eq!(said[1..], ["Clay: middle 0 mm → 50 mm."]);
+    let found = changes(&before.into(), &after.into());
+    assert_eq!(found.len(), 2);
+    let middle = Difference::Part(ChangedPart::Weight, Of::Middle(0.0, 50.0));
+    assert_eq!(found[1].difference(), middle);
 }
 
 #[test]
@@ -362,12 +339,14 @@ fn fins_that_keep_their_distance_from_the_tail_follow() {
         d.sections[1].length_mm += 40.0;
         d.fins[0].start_mm += 40.0;
     });
-    let found = ["Tube: length 125 mm → 165 mm. The fins moved with it."];
-    assert_eq!(sentences(&before, &after), found);
+    let tube = (Body, Of::Length(125.0, 165.0));
+    assert_found(&before, &after, &[tube]);
+    assert_eq!(along(&before, &after), [[FINS]]);
     assert_eq!(changes(&before, &after)[0].undo(&after), before);
     // Typed anew, the length alone leaves readings from the nose tip as they are.
     let (before, after) = edited(Example::Puffin, |d| d.sections[1].length_mm += 40.0);
-    assert_eq!(sentences(&before, &after), ["Tube: length 125 mm → 165 mm."]);
+    assert_found(&before, &after, &[tube]);
+    assert_eq!(along(&before, &after), [[]]);
     // What keeps its distance from either end of its own section follows that end alone.
     let (before, after) = edited(Example::Puffin, |d| {
         d.sections[0].length_mm += 30.0;
@@ -375,22 +354,17 @@ fn fins_that_keep_their_distance_from_the_tail_follow() {
         d.weights[0].position_mm += 30.0;
         d.fins[0].start_mm += 30.0;
     });
-    assert_eq!(
-        sentences(&before, &after),
-        [
-            "Nose: length 120 mm → 150 mm. The fins and the clay moved with it.",
-            "Tube: length 125 mm → 165 mm.",
-        ]
-    );
+    let nose = (Nose, Of::Length(120.0, 150.0));
+    assert_found(&before, &after, &[nose, tube]);
+    assert_eq!(along(&before, &after), [&[FINS, CLAY][..], &[]]);
     // Fins that went elsewhere owe nothing to a nose that was made longer.
     let (before, after) = edited(Example::Puffin, |d| {
         d.sections[0].length_mm += 30.0;
         d.fins[0].start_mm = 300.0;
     });
-    assert_eq!(
-        sentences(&before, &after),
-        ["Nose: length 120 mm → 150 mm.", "Fins: start 215 mm → 300 mm."]
-    );
+    let moved = Of::Place(&before.design.fins[0], &after.design.fins[0]);
+    assert_found(&before, &after, &[nose, (Fins, moved)]);
+    assert_eq!(along(&before, &after), [[], []]);
 }
 
 #[test]
@@ -401,7 +375,7 @@ fn a_bottle_without_its_wall_keeps_its_mass() {
     });
     let found = changes(&before, &after);
     assert_eq!(found.len(), 1, "{found:?}");
-    assert_eq!(found[0].label(), "body removed");
+    assert_eq!(found[0].deed(), Deed::Removed(Body));
     assert_eq!(found[0].undo(&after), before);
     let back = changes(&after, &before);
     assert_eq!(back.len(), 1, "{back:?}");
@@ -419,8 +393,10 @@ fn fins_that_changed_in_every_way_are_the_same_fins() {
         d.fins = Example::Tern.design().fins;
         d.fins[0].mass = Mass::WeighedG(4.0);
     });
-    let labels: Vec<_> = changes(&before, &after).iter().map(Change::label).collect();
-    assert_eq!(labels, ["fin number", "fin shape", "fin mass", "fin place"]);
+    let kinds: Vec<_> =
+        changes(&before, &after).iter().map(|change| change.kind).collect();
+    use ChangeKind::{FinMass, FinNumber, FinPlace, FinShape};
+    assert_eq!(kinds, [FinNumber, FinShape, FinMass, FinPlace]);
 }
 
 #[test]
@@ -446,7 +422,8 @@ fn a_shape_comes_back_with_its_front() {
     let mut after = before.clone();
     after.design.sections[0].kind = SectionKind::Dome;
     after.design.sections[0].closed_front = false;
-    assert_eq!(sentences(&before, &after), ["Nose: shape ellipsoid → dome."]);
+    let shape = Of::Shape(SectionKind::Ellipsoid, SectionKind::Dome);
+    assert_found(&before, &after, &[(Nose, shape)]);
     assert_eq!(changes(&before, &after)[0].undo(&after), before);
 }
 
@@ -463,8 +440,8 @@ fn another_weight_is_another_weight() {
     let (before, after) = edited(Example::Puffin, |d| {
         d.weights = Example::Razorbill.design().weights;
     });
-    let labels: Vec<_> = changes(&before, &after).iter().map(Change::label).collect();
-    assert_eq!(labels, ["weight removed", "weight added"]);
+    let weight = ChangedPart::Weight;
+    assert_eq!(deeds(&before, &after), [Deed::Removed(weight), Deed::Added(weight)]);
 }
 
 #[test]
@@ -476,27 +453,28 @@ fn swings_are_compared_where_both_were_swung() {
     assert_eq!(changes(&before, &after), []);
     before.swings.add(SwingOutcome::Wobbling);
     let found = changes(&before, &after);
+    use SwingField::{AirDensity, Arm, String, Turns};
+    let differences: Vec<_> = found.iter().map(Change::difference).collect();
     assert_eq!(
-        sentences(&before, &after),
-        [
-            "Swing: string 1 m → 2 m.",
-            "Swing: speed 0.8 turns a second → 0.6 turns a second.",
-        ]
+        differences,
+        [Difference::Swing(String, 1.0, 2.0), Difference::Swing(Turns, 0.8, 0.6)]
     );
-    assert_eq!(found[0].past_tense(), "made the string longer");
-    assert_eq!(found[1].past_tense(), "swung slower");
+    assert_eq!(found[0].part, None);
+    assert_eq!(
+        deeds(&before, &after),
+        [Deed::Swing(String, More), Deed::Swing(Turns, Less)]
+    );
     assert_eq!(changes(&before, &found[0].undo(&after)).len(), 1);
-    let back = changes(&after, &before);
-    assert_eq!(back[0].past_tense(), "made the string shorter");
-    assert_eq!(back[1].past_tense(), "swung faster");
+    assert_eq!(
+        deeds(&after, &before),
+        [Deed::Swing(String, Less), Deed::Swing(Turns, More)]
+    );
     let mut other = before.clone();
     other.swings.setup.arm_m = 0.5;
     other.swings.setup.air_density_kg_m3 = 1.1;
-    let deeds: Vec<_> = changes(&before, &other).iter().map(Change::past_tense).collect();
-    assert_eq!(deeds, ["changed the arm length", "changed the density of the air"]);
     assert_eq!(
-        sentences(&before, &other)[1],
-        "Swing: density of the air 1.225 kg/m³ → 1.1 kg/m³."
+        deeds(&before, &other),
+        [Deed::Swing(Arm, Less), Deed::Swing(AirDensity, Less)]
     );
 }
 
@@ -641,9 +619,6 @@ proptest! {
                 break;
             }
             let change = pick.get(&found).clone();
-            for units in [Units::METRIC, Units::INCH] {
-                prop_assert!(change.sentence(units).ends_with('.'));
-            }
             let undone = change.undo(&now);
             let left = changes(&before, &undone);
             prop_assert!(

@@ -18,8 +18,8 @@ impl Change {
         let (design, at) = (&mut record.design, self.at);
         match &self.piece {
             Piece::Section(pair) => self.undo_section(design, pair),
-            Piece::Fins(Pair { before, after: is }) => match (before, is) {
-                (Some(was), Some(_)) => {
+            Piece::Fins(pair) => match pair {
+                Pair::Both(was, _) => {
                     let Some(set) = design.fins.get_mut(at) else { return record };
                     match self.kind {
                         ChangeKind::FinNumber => set.count = was.count,
@@ -33,11 +33,11 @@ impl Change {
                         }
                     }
                 }
-                (Some(was), None) => insert(&mut design.fins, at, was),
-                (None, _) => remove(&mut design.fins, at),
+                Pair::Removed(was) => insert(&mut design.fins, at, was),
+                Pair::Added(_) => remove(&mut design.fins, at),
             },
-            Piece::Weight(Pair { before, after: is }) => match (before, is) {
-                (Some(was), Some(_)) => {
+            Piece::Weight(pair) => match pair {
+                Pair::Both(was, _) => {
                     let Some(weight) = design.weights.get_mut(at) else {
                         return record;
                     };
@@ -47,21 +47,17 @@ impl Change {
                         weight.position_mm = was.position_mm;
                     }
                 }
-                (Some(was), None) => insert(&mut design.weights, at, was),
-                (None, _) => remove(&mut design.weights, at),
+                Pair::Removed(was) => insert(&mut design.weights, at, was),
+                Pair::Added(_) => remove(&mut design.weights, at),
             },
-            Piece::Swing(pair) => {
-                if let (ChangeKind::Swing(field), Some(was)) = (self.kind, pair.before) {
-                    field.set(&mut record.swings.setup, field.get(&was));
-                }
-            }
+            Piece::Swing(field, was, _) => field.set(&mut record.swings.setup, *was),
         }
         record
     }
 
     fn undo_section(&self, design: &mut Design, pair: &Pair<SectionPiece>) {
         match pair {
-            Pair { before: Some(was), after: Some(_) } => {
+            Pair::Both(was, _) => {
                 if let Some(section) = design.sections.get_mut(self.at) {
                     let was = &was.section;
                     match self.kind {
@@ -80,15 +76,14 @@ impl Change {
                     }
                 }
             }
-            Pair { before: Some(was), after: None } => {
+            Pair::Removed(was) => {
                 self.undo_passing(design);
                 insert(&mut design.sections, self.at, &was.section);
             }
-            Pair { before: None, after: Some(_) } => {
+            Pair::Added(_) => {
                 self.undo_passing(design);
                 remove(&mut design.sections, self.at);
             }
-            Pair { before: None, after: None } => {}
         }
         for Along { part, by_mm, .. } in &self.along {
             let place = match *part {

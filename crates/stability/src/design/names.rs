@@ -1,7 +1,7 @@
 //! What a part is called, as a kind with values. The words are not here.
 
 use super::component::Component;
-use super::{Design, Material, Section, SectionKind, Weight};
+use super::{Design, Section, SectionKind, Weight};
 
 /// What kind of part it is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -82,36 +82,6 @@ impl Component {
                 }
             }
         })
-    }
-
-    /// The same in English, until `lesson` says none of it.
-    #[must_use]
-    pub fn name(self, design: &Design) -> String {
-        let Some(Called { kind, label, number }) = self.called(design) else {
-            return String::new();
-        };
-        let kind = format!("{kind:?}");
-        let name = if label.is_empty() { &kind } else { label };
-        number.map_or_else(|| name.to_owned(), |number| format!("{name} {number}"))
-    }
-}
-
-impl Material {
-    /// What it is called in English, until `lesson` says none of it.
-    #[must_use]
-    pub fn name(self) -> &'static str {
-        match self {
-            Self::Paper80 => "printer paper (80 g/m²)",
-            Self::Card160 => "thin card (160 g/m²)",
-            Self::Card220 => "card (220 g/m²)",
-            Self::Card300 => "thick card (300 g/m²)",
-            Self::CorrugatedE => "thin corrugated card (1.5 mm)",
-            Self::CorrugatedB => "box card (3 mm)",
-            Self::CorrugatedPlastic => "corrugated plastic (4 mm)",
-            Self::Polystyrene5 => "polystyrene foam (5 mm)",
-            Self::Balsa3 => "balsa (3 mm)",
-            Self::BottleWall => "bottle wall",
-        }
     }
 }
 

@@ -82,20 +82,8 @@ impl Units {
         }
     }
 
-    /// A typed length with its unit.
-    #[must_use]
-    pub fn length(self, mm: f64) -> String {
-        format!("{} {}", self.length_number(mm), self.length_unit())
-    }
-
-    /// A typed mass with its unit.
-    #[must_use]
-    pub fn mass(self, g: f64) -> String {
-        format!("{} {}", self.mass_number(g), self.mass_unit())
-    }
-
-    /// A distance in millimetres as [`reading`](Self::reading) writes it, in millimetres:
-    /// halves go away from zero.
+    /// A computed distance in millimetres, to the digits that a ruler can tell: 1 mm, or
+    /// 0.01 in. Halves go away from zero.
     #[must_use]
     pub fn as_read(self, mm: f64) -> f64 {
         match self.system {
@@ -103,32 +91,6 @@ impl Units {
             UnitSystem::Inch => (mm / MM_PER_INCH * 100.0).round() / 100.0 * MM_PER_INCH,
         }
     }
-
-    /// A computed distance with its unit, to the digits that a ruler can tell: 1 mm, or
-    /// 0.05 in written to 0.01.
-    #[must_use]
-    pub fn reading(self, mm: f64) -> String {
-        let mm = self.as_read(mm);
-        match self.system {
-            UnitSystem::Metric => format!("{} mm", trimmed(mm, 0)),
-            UnitSystem::Inch => format!("{} in", fixed(mm / MM_PER_INCH, 2)),
-        }
-    }
-
-    /// A computed mass with its unit, to the digits that kitchen scales can tell.
-    #[must_use]
-    pub fn scale_reading(self, g: f64) -> String {
-        match self.system {
-            UnitSystem::Metric => format!("{} g", trimmed(g, 0)),
-            UnitSystem::Inch => format!("{} oz", fixed(g / G_PER_OUNCE, 2)),
-        }
-    }
-}
-
-/// Words with a number in them, with a real minus sign in place of a hyphen.
-#[must_use]
-pub fn minus(words: &str) -> String {
-    words.replace('-', "−")
 }
 
 /// A number with at most `places` decimals, three at most, and no trailing zeros. Halves go
@@ -195,26 +157,16 @@ mod tests {
     use super::*;
 
     #[test]
-    fn numbers_are_written_without_trailing_zeros() {
-        assert_eq!(Units::METRIC.length(120.0), "120 mm");
-        assert_eq!(Units::METRIC.length(12.5), "12.5 mm");
-        assert_eq!(Units::METRIC.mass(2.27), "2.27 g");
-        assert_eq!(Units::INCH.length(82.55), "3.25 in");
-        assert_eq!(Units::INCH.mass(28.349_523_125), "1 oz");
-    }
-
-    #[test]
-    fn no_negative_zero_is_written() {
-        assert_eq!(Units::METRIC.reading(-0.2), "0 mm");
-        assert_eq!(Units::INCH.reading(-0.01), "0.00 in");
-        assert_eq!(Units::METRIC.reading(-38.4), "-38 mm");
+    fn numbers_are_typed_without_trailing_zeros() {
+        assert_eq!(Units::METRIC.length_number(12.50), "12.5");
+        assert_eq!(Units::METRIC.mass_number(2.27), "2.27");
+        assert_eq!(Units::INCH.length_number(82.55), "3.25");
+        assert_eq!(Units::INCH.mass_number(28.349_523_125), "1");
     }
 
     #[test]
     fn halves_go_away_from_zero() {
-        for (mm, text) in [(32.5, "33 mm"), (161.5, "162 mm"), (-12.5, "-13 mm")] {
-            assert_eq!(Units::METRIC.reading(mm), text);
-        }
+        assert_eq!(Units::METRIC.as_read(-12.5), -13.0);
         assert_eq!(Units::METRIC.as_read(66.7), 67.0);
         assert_eq!(Units::INCH.as_read(25.4 * 2.504), 25.4 * 2.5);
     }

@@ -5,7 +5,6 @@ use std::f64::consts::PI;
 use serde::{Deserialize, Serialize};
 
 use crate::check::Severity;
-use crate::design::units::{UnitSystem, Units, trimmed};
 use crate::outcome::bisected;
 
 /// How the rocket is swung: what a person measures or counts.
@@ -79,22 +78,6 @@ impl SwingField {
             Self::Turns => &mut setup.turns_per_s,
             Self::AirDensity => &mut setup.air_density_kg_m3,
         } = value;
-    }
-
-    /// A value with its unit, to the digits that matter.
-    #[must_use]
-    pub fn written(self, value: f64, units: Units) -> String {
-        match (self, units.system) {
-            (Self::String | Self::Arm, UnitSystem::Metric) => {
-                format!("{} m", trimmed(value, 2))
-            }
-            (Self::String | Self::Arm, UnitSystem::Inch) => units.length(value * 1000.0),
-            (Self::Turns, _) => match trimmed(value, 2).as_str() {
-                "1" => "1 turn a second".into(),
-                turns => format!("{turns} turns a second"),
-            },
-            (Self::AirDensity, _) => format!("{} kg/m³", trimmed(value, 3)),
-        }
     }
 }
 
@@ -271,13 +254,5 @@ mod tests {
         assert_eq!(slowest.below_level_rad(), PI / 2.0);
         assert_eq!(slowest.faults()[0].problem, SwingProblem::TooSlow);
         assert!(slowest.is_stopped());
-    }
-
-    #[test]
-    fn values_are_in_the_units_of_the_reader() {
-        assert_eq!(SwingField::Arm.written(1.0, Units::METRIC), "1 m");
-        assert_eq!(SwingField::Arm.written(1.0, Units::INCH), "39.37 in");
-        assert_eq!(SwingField::Turns.written(0.3, Units::INCH), "0.3 turns a second");
-        assert_eq!(SwingField::Turns.written(1.0, Units::METRIC), "1 turn a second");
     }
 }

@@ -1,5 +1,6 @@
 //! What is wrong with a rocket, in words.
 
+use noseward_drawing::Written;
 use noseward_stability::{Fault, Problem as Is, Quantity, Units, limits};
 use noseward_words::{self as words, Number};
 

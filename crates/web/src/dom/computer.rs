@@ -7,6 +7,7 @@ use web_sys::{Document, HtmlElement, Window};
 
 use super::Page;
 use crate::app::{Capability, Computer};
+use noseward_words as words;
 
 /// What can be seen without trying anything.
 pub(super) fn look(window: &Window) -> Computer {
@@ -50,7 +51,7 @@ pub(super) fn try_out(page: &Rc<Page>, way: Capability) -> Result<(), JsValue> {
     match way {
         Capability::Copy => page.try_copying(),
         Capability::Save => {
-            page.download("noseward-try.txt", "This file was saved by Noseward.\n")?;
+            page.download("noseward-try.txt", &words::computer_saved())?;
         }
         Capability::Pick => {
             let input = page.document.get_element_by_id("try-file");

@@ -1,6 +1,8 @@
 //! Claim, evidence, reason and trust, with the group's own numbers beside.
 
+mod deeds;
 mod message;
+mod offered;
 mod update;
 
 pub(crate) use message::ConcludeMsg;
@@ -19,7 +21,7 @@ use crate::shell::{Region, region};
 /// The place: a box for each statement, with help beside it.
 pub(crate) fn regions(state: &State) -> Vec<Region> {
     // Looked through once for all boxes.
-    let sentences = Sentences::of(&state.desk.notebook, state.units);
+    let sentences = Sentences::of(&state.desk.notebook);
     let mut regions = vec![region(
         "conclude-how",
         html! {
@@ -83,7 +85,7 @@ fn help(state: &State, sentences: &Sentences<'_>, of: Statement) -> Markup {
         return html! {};
     }
     html! {
-        p class="nb__hint" { (sentences.question(of)) }
+        p class="nb__hint" { (offered::question(sentences.question(of), state.units)) }
         @if notebook.support == Support::Sentences {
             @let sentences = sentences.offered(of);
             @let place = Statement::ALL.iter().position(|other| *other == of).unwrap_or_default();
@@ -92,9 +94,10 @@ fn help(state: &State, sentences: &Sentences<'_>, of: Statement) -> Markup {
                     summary { (words::conclude_offered()) }
                     ul class="list" {
                         @for (i, sentence) in sentences.iter().enumerate() {
+                            @let sentence = offered::sentence(sentence, state.units);
                             li {
                                 (sentence) " "
-                                (told_button("nb-use", &format!("{place} {i}"), words::conclude_use(sentence)))
+                                (told_button("nb-use", &format!("{place} {i}"), words::conclude_use(&sentence)))
                             }
                         }
                     }

@@ -1,9 +1,10 @@
 //! What the forms of the places are made of.
 
 use maud::{Markup, html};
+use noseward_drawing::Written;
 use noseward_lesson::Level;
-use noseward_stability::minus;
-use noseward_words::{self as words, Mark, Marked, Text};
+use noseward_stability::{SwingField, UnitSystem, Units};
+use noseward_words::{self as words, Mark, Marked, Number, Text};
 
 use super::measure;
 use crate::app::State;
@@ -17,12 +18,22 @@ pub(crate) fn level(state: &State) -> Level {
 
 /// A distance in words, to the digits of a ruler.
 pub(crate) fn mm(state: &State, value: f64) -> String {
-    minus(&state.units.reading(value))
+    state.units.reading(value)
 }
 
 /// A distance that was measured, to the digits that were typed.
 pub(crate) fn measured(state: &State, value: f64) -> String {
-    minus(&state.units.length(value))
+    state.units.length(value)
+}
+
+/// A value of the setup with its unit, to the digits that matter.
+pub(crate) fn setup_value(field: SwingField, value: f64, units: Units) -> String {
+    match (field, units.system) {
+        (SwingField::Turns, _) => words::swing_turns_a_second(Number::trimmed(value, 2)),
+        (SwingField::AirDensity, _) => format!("{} kg/m³", Number::trimmed(value, 3)),
+        (_, UnitSystem::Metric) => format!("{} m", Number::trimmed(value, 2)),
+        (_, UnitSystem::Inch) => units.length(value * 1000.0),
+    }
 }
 
 /// A sentence whose asides are only spoken, and whose values are quoted: a group’s own words.
@@ -161,5 +172,25 @@ pub(crate) fn wide(name: &str, table: &Markup) -> Markup {
             (words::forms_sideways())
         }
         div class="nb__wide" tabindex="0" role="group" aria-label=(name) { (table) }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn values_of_the_setup_are_in_the_units_of_the_reader() {
+        let (metric, inch) = (Units::METRIC, Units::INCH);
+        for (field, value, units, words) in [
+            (SwingField::Arm, 1.0, metric, "1 m"),
+            (SwingField::Arm, 1.0, inch, "39.37 in"),
+            (SwingField::String, 0.85, metric, "0.85 m"),
+            (SwingField::Turns, 0.3, inch, "0.3 turns a second"),
+            (SwingField::Turns, 1.0, metric, "1 turn a second"),
+            (SwingField::AirDensity, 1.225, metric, "1.225 kg/m³"),
+        ] {
+            assert_eq!(setup_value(field, value, units), words);
+        }
     }
 }

@@ -77,6 +77,16 @@ pub(crate) fn statement(statement: Statement) -> Text {
     }
 }
 
+/// A box of the conclusion as an argument of a sentence.
+pub(crate) fn statement_in(statement: Statement) -> words::Statement {
+    match statement {
+        Statement::Claim => words::Statement::Claim,
+        Statement::Evidence => words::Statement::Evidence,
+        Statement::Reason => words::Statement::Reason,
+        Statement::Trust => words::Statement::Trust,
+    }
+}
+
 pub(crate) fn colour(colour: Colour) -> Text {
     match colour {
         Colour::Red => words::lesson_red(),
@@ -160,25 +170,25 @@ mod tests {
         });
     }
 
-    /// The lesson says these itself as well.
     #[test]
-    fn in_english_they_are_what_the_lesson_says() {
-        for one in SwingOutcome::ALL {
-            assert_eq!(outcome(one), one.label());
-        }
-        for one in BalancePoint::ALL {
-            assert_eq!(point(one), one.label());
-        }
-        for one in Statement::ALL {
-            assert_eq!(statement(one), one.label());
-        }
+    fn outcomes_are_called_as_agreed() {
+        let agreed = [
+            "nose first, steady",
+            "nose first after wobbling",
+            "sideways or tumbling",
+            "tail first",
+            "string slipped, do again",
+            "not sure",
+        ];
+        assert_eq!(SwingOutcome::ALL.map(outcome), agreed);
+        assert_eq!(outcomes(&SwingOutcome::ALL), agreed.join("; "));
         assert_eq!(
-            outcomes(&[
-                SwingOutcome::Steady,
-                SwingOutcome::Slipped,
-                SwingOutcome::NotSure
-            ]),
-            "nose first, steady; string slipped, do again; not sure"
+            BalancePoint::ALL.map(point),
+            ["centre of mass", "centre of pressure (side-on)"]
+        );
+        assert_eq!(
+            Statement::ALL.map(statement),
+            ["Claim", "Evidence", "Reason", "Trust"]
         );
     }
 }

@@ -2,6 +2,7 @@
 //! trial, the notes, and the conclusion in full, or room to write it.
 
 use maud::{Markup, PreEscaped, html};
+use noseward_drawing::Written;
 use noseward_drawing::{LabelStyle, Sheet, Told, rocket, svg_document};
 use noseward_lesson::{BalancePoint, End, REPEATS, Statement, Trial};
 use noseward_stability::evaluate_measured;

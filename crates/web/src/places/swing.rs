@@ -10,8 +10,7 @@ pub(crate) use model::{
 };
 pub(crate) use update::update;
 
-use model::written;
-
+use noseward_drawing::Written;
 use std::f64::consts::PI;
 
 use maud::{Markup, PreEscaped, html};
@@ -19,13 +18,13 @@ use noseward_drawing::{
     Group, Picture, Scene, SwingCurve, picture, start_strip, svg_document, svg_group,
     swing_circle, swing_cursor, swing_graph, swing_rocket, swing_turning,
 };
-use noseward_lesson::{COUNTED, MOST_TAKEN_BACK, SwingOutcome, Trial};
+use noseward_lesson::{COUNTED, MOST_TAKEN_BACK, SwingOutcome, Swings, Trial};
 use noseward_stability::{
     About, Outcome, Settles, Settling, Shares, Space, SwingField, When, fixed,
 };
 use noseward_words::{self as words, ComesTo, Motion, Number, Spin, StringEnding, Text};
 
-use super::form::{graph_px, more};
+use super::form::{graph_px, more, setup_value};
 use super::labels;
 use crate::app::{Place, State};
 use crate::shell::marked::{listed, marked, said};
@@ -390,8 +389,8 @@ fn space(state: &State) -> Markup {
                 tbody {
                     @for row in &known.smaller {
                         tr {
-                            td { (written(SwingField::String, row.setup.string_m, state.units)) }
-                            td { (written(SwingField::Turns, row.setup.turns_per_s, state.units)) }
+                            td { (setup_value(SwingField::String, row.setup.string_m, state.units)) }
+                            td { (setup_value(SwingField::Turns, row.setup.turns_per_s, state.units)) }
                             td { (half_metres(row.clear_m).to_string()) " m" }
                         }
                     }
@@ -501,6 +500,21 @@ fn count(n: usize) -> f64 {
     f64::from(u32::try_from(n).unwrap_or(u32::MAX))
 }
 
+/// What was seen of a rocket.
+fn seen(swings: &Swings) -> String {
+    let counted: Vec<_> = swings.counted().collect();
+    let said = match counted.len() {
+        0 => words::swing_none_seen(COUNTED.into()),
+        count => {
+            words::swing_seen(count.into(), COUNTED.into(), &labels::outcomes(&counted))
+        }
+    };
+    match swings.outcomes().len() - counted.len() {
+        0 => said,
+        slipped => format!("{said} {}", words::swing_slipped(slipped.into())),
+    }
+}
+
 /// The rocket it is compared with.
 fn before(state: &State) -> Markup {
     html! {
@@ -512,7 +526,7 @@ fn before(state: &State) -> Markup {
             } else {
                 words::swing_dashed(name, &apart)
             };
-            p { (said(dashed)) " " (previous.swings.summary()) }
+            p { (said(dashed)) " " (seen(&previous.swings)) }
         }
         button type="button" class="button button--small" id="swing-compare"
             data-action="swing-compare" { (words::swing_compare()) }
@@ -667,8 +681,8 @@ fn rocket_line(state: &State) -> Markup {
                     &state.units.reading(figures.length_m * 1000.0),
                     Number::fixed(figures.mass.mass_kg * 1000.0, 0),
                     &state.units.reading(figures.separation_m * 1000.0),
-                    &written(SwingField::String, setup.string_m, state.units),
-                    &written(SwingField::Turns, setup.turns_per_s, state.units),
+                    &setup_value(SwingField::String, setup.string_m, state.units),
+                    &setup_value(SwingField::Turns, setup.turns_per_s, state.units),
                 )))
             }
         }
@@ -741,8 +755,8 @@ fn record(state: &State) -> Markup {
             ol class="list list--numbers" id="swings-seen" {
                 @for outcome in swings.outcomes() {
                     li {
-                        @if outcome.counts() { (labels::outcome(*outcome)) }
-                        @else { (words::swing_not_counted(&labels::outcome(*outcome))) }
+                        @let label = labels::outcome(*outcome);
+                        @if outcome.counts() { (label) } @else { (words::swing_not_counted(&label)) }
                     }
                 }
             }
@@ -793,5 +807,32 @@ fn expected(state: &State) -> String {
         words::swing_differs(&labels::outcomes(&seen), what)
     } else {
         words::swing_expected(what)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use SwingOutcome::{NotSure, Slipped, Steady, TailFirst, Wobbling};
+
+    #[test]
+    fn what_was_seen_of_a_rocket_is_told_in_one_line() {
+        for (outcomes, words) in [
+            (&[][..], "0 of 3"),
+            (&[Slipped, Slipped], "0 of 3 (2 slipped, not counted)"),
+            (&[Wobbling], "1 of 3: nose first after wobbling"),
+            (
+                &[Steady, Slipped, TailFirst],
+                "2 of 3: nose first, steady; tail first (1 slipped, not counted)",
+            ),
+            (
+                &[Steady, Steady, NotSure],
+                "3 of 3: nose first, steady; nose first, steady; not sure",
+            ),
+        ] {
+            let mut swings = Swings::default();
+            assert!(outcomes.iter().all(|outcome| swings.add(*outcome)));
+            assert_eq!(seen(&swings), words);
+        }
     }
 }

@@ -1,6 +1,8 @@
 //! What a trial changed: Predict and Compare show it.
 
-mod moved;
+pub(crate) mod changed;
+pub(crate) mod done;
+pub(crate) mod moved;
 
 use maud::{Markup, html};
 use noseward_lesson::{Level, Prediction, Trial, measured_separation};
@@ -53,6 +55,7 @@ pub(crate) fn changed(state: &State, trial: &Trial) -> Markup {
         return html! { p { (words::trial_is_baseline()) } };
     };
     let changes = notebook.changes_of(trial);
+    let designs = [baseline.design(), trial.design()];
     let open = !trial.is_locked();
     html! {
         @if changes.is_empty() {
@@ -63,9 +66,9 @@ pub(crate) fn changed(state: &State, trial: &Trial) -> Markup {
             ul class="list" {
                 @for (i, change) in changes.iter().enumerate() {
                     li {
-                        (change.sentence(state.units))
+                        (changed::sentence(change, designs, state.units))
                         @if changes.len() > 1 && open && !notebook.allows_two_changes {
-                            " " (told_button("nb-undo-change", &i.to_string(), words::trial_undo_change(&change.label())))
+                            " " (told_button("nb-undo-change", &i.to_string(), words::trial_undo_change(&changed::label(change))))
                         }
                     }
                 }

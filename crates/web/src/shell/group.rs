@@ -27,7 +27,7 @@ pub(crate) fn menu(state: &State) -> Markup {
                     span class="visually-hidden" { label for=(NotebookField::Number.name()) { (words::group_number()) } }
                     select class="field__select" id=(NotebookField::Number.name()) data-note=(NotebookField::Number.name()) {
                         @for n in 1..=MOST_GROUP_NUMBER {
-                            option value=(n) selected[n == group.number()] { (n) }
+                            option value=(n) selected[n == group.number()] { (words::Number::from(n).to_string()) }
                         }
                     }
                 }

@@ -1,6 +1,7 @@
 //! The strip below the drawing: separation, outcome and both points.
 
 use maud::{Markup, html};
+use noseward_drawing::Written;
 use noseward_stability::{Design, Figures, MeasuredPoint, Nearer, Units};
 use noseward_words::{self as words, Differs, Mark, Number, OfPoints, Text};
 

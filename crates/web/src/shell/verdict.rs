@@ -1,10 +1,11 @@
 //! What the air will do, in words and as a small picture, with how sure that is.
 
+use noseward_drawing::Written;
 use std::f64::consts::FRAC_PI_4;
 
 use maud::{Markup, PreEscaped, html};
 use noseward_drawing::{svg_document, turned_rocket};
-use noseward_stability::{Confidence, Figures, Outcome, Verdict, minus};
+use noseward_stability::{Confidence, Figures, Outcome, Verdict};
 use noseward_words::{self as words, ComesOut, Number};
 
 use super::marked::listed;
@@ -146,7 +147,7 @@ pub(crate) fn shares(verdict: &Verdict) -> String {
 /// Where the separation is likely to be, for the strip. Dots hold its place until it is
 /// known.
 pub(crate) fn likely(state: &State) -> String {
-    let reading = |m: f64| minus(&state.units.reading(m * 1000.0));
+    let reading = |m: f64| state.units.reading(m * 1000.0);
     match known(state).map(|sure| sure.verdict.separation_m) {
         Some(told) => words::strip_likely(&reading(told.low), &reading(told.high)),
         None => words::strip_likely_open().into(),

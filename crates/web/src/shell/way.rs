@@ -3,7 +3,7 @@
 use maud::{Markup, html};
 use noseward_lesson::Trial;
 use noseward_stability::Severity;
-use noseward_words::{self as words, Text};
+use noseward_words::{self as words, Number, Text};
 
 use super::{group, pressed};
 use crate::app::{Place, State};
@@ -20,7 +20,7 @@ pub(crate) fn path(state: &State, hash: &str) -> Markup {
                         data-target=(place.key())
                         aria-current=[(place == state.place).then_some("page")] {
                         span class={ "path__dot" @if done { " path__dot--done" } } aria-hidden="true" {
-                            @if done { "✓" } @else { (number) }
+                            @if done { "✓" } @else { (Number::from(number).to_string()) }
                         }
                         span class="path__name" { (place.name()) }
                         @if done { span class="visually-hidden" { " " (words::way_done()) } }

@@ -119,6 +119,16 @@ swing-before-change = قبل التغيير
 swing-dashed = بخط متقطّع: <b>{ $name }</b> قبل التغيير، والمسافة بين النقطتين { $apart }.
 swing-dashed-nameless =
     بخط متقطّع: <b>الصاروخ</b> قبل التغيير، والمسافة بين النقطتين { $apart }.
+swing-none-seen = 0 من { $wanted }
+swing-seen = { $counted } من { $wanted }: { $seen }
+swing-slipped = { $slipped ->
+    [zero] (لا انزلاق للخيط)
+    [one] (انزلق الخيط مرة واحدة، لا تُحسب)
+    [two] (انزلق الخيط مرتين، لا تُحسبان)
+    [few] (انزلق الخيط { $slipped } مرات، لا تُحسب)
+    [many] (انزلق الخيط { $slipped } مرة، لا تُحسب)
+   *[other] (انزلق الخيط { $slipped } مرة، لا تُحسب)
+}
 swing-compare = مقارنة التغييرات بالصاروخ كما هو الآن
 swing-print = طباعة اختبار التدوير
 

@@ -6,5 +6,7 @@ app-facts =
 app-waits =
     Was ihr wolltet, wartet noch: Ein Teil der Seite konnte nicht geladen werden. Seht nach,
     ob das Netz da ist, und versucht es dann noch einmal.
-app-undone = Rückgängig gemacht: { $what }.
-app-done-again = Wiederholt: { $what }.
+app-undone = Rückgängig gemacht: { $what }
+app-undone-in = Rückgängig gemacht in Versuch { $trial }: { $what }
+app-done-again = Wiederholt: { $what }
+app-done-again-in = Wiederholt in Versuch { $trial }: { $what }

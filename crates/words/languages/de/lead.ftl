@@ -93,3 +93,4 @@ computer-asks-print = Ist ein Fenster zum Drucken aufgegangen? (Schließt es wie
 computer-one-way-left =
     Wenn nichts davon geht, bleibt ein Weg: Schreibt den Code unter „Abgeben“ auf Papier und
     tippt ihn auf einem anderen Computer unter „einen Link, Code oder eine Datei“ ein.
+computer-saved = Diese Datei hat Noseward gespeichert.

@@ -109,6 +109,9 @@ swing-this-rocket = diese Rakete
 swing-before-change = vor der Änderung
 swing-dashed = Gestrichelt: <b>{ $name }</b> vor der Änderung, Abstand { $apart }.
 swing-dashed-nameless = Gestrichelt: <b>die Rakete</b> vor der Änderung, Abstand { $apart }.
+swing-none-seen = 0 von { $wanted }
+swing-seen = { $counted } von { $wanted }: { $seen }
+swing-slipped = ({ $slipped }-mal verrutscht, zählt nicht)
 swing-compare = Änderungen mit der Rakete vergleichen, wie sie jetzt ist
 swing-print = Schleudertest drucken
 

@@ -114,3 +114,5 @@ computer-asks-print = Did a window for printing open? (Close it again.)
 computer-one-way-left =
     If none of these works, one way is left: write the code under Hand in on paper, and type it
     under “a link, code or file” on another computer.
+# What stands in the file that is saved to try that out.
+computer-saved = This file was saved by Noseward.

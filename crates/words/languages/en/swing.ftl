@@ -184,6 +184,17 @@ swing-dashed = Dashed: <b>{ $name }</b> before the change, { $apart } apart.
 # The same where it has no name.
 # $apart (text): its separation, such as “35 mm”
 swing-dashed-nameless = Dashed: <b>the rocket</b> before the change, { $apart } apart.
+# Behind that: none of its swings counts.
+# $wanted (number): how many swings are wanted: three
+swing-none-seen = 0 of { $wanted }
+# Behind that: what was seen of it.
+# $counted (number): how many swings count
+# $wanted (number): how many are wanted: three
+# $seen (text): what was seen, with semicolons between
+swing-seen = { $counted } of { $wanted }: { $seen }
+# Behind that.
+# $slipped (number): how often the string slipped
+swing-slipped = ({ $slipped } slipped, not counted)
 # A button: from now on changes are compared with this rocket.
 swing-compare = Compare changes with the rocket as it is now
 # A button.

@@ -1,6 +1,7 @@
 //! All trials as a table, and what was deleted.
 
 use maud::{Markup, html};
+use noseward_drawing::Written;
 use noseward_lesson::{Level, Overall, Summary, Trial};
 use noseward_link::escape_formula;
 use noseward_stability::Nearer;
@@ -9,7 +10,7 @@ use noseward_words::{self as words, Number, Text};
 use crate::app::State;
 use crate::places::form::{button, heads, level, measured, mm, told_button, wide};
 use crate::places::labels::{self, number};
-use crate::places::trial::thought;
+use crate::places::trial::{changed::label, thought};
 use crate::shell::marked::marked;
 
 pub(crate) fn list(state: &State, summaries: &[Summary]) -> Markup {
@@ -161,7 +162,7 @@ fn changed(state: &State, trial: &Trial, found: &Summary) -> Markup {
         @if changes.is_empty() { (words::compare_nothing_changed()) }
         @for (i, change) in changes.iter().enumerate() {
             @if i > 0 { br; }
-            (change)
+            (label(change))
         }
         @if changes.len() > 1 {
             br; span class="nb__mark" {

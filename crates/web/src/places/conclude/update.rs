@@ -4,7 +4,7 @@ use noseward_lesson::{BOX_CHARS, Sentences, Statement};
 use noseward_stability::cleaned_lines;
 use noseward_words as words;
 
-use super::ConcludeMsg;
+use super::{ConcludeMsg, offered};
 use crate::app::{Effect, State};
 use crate::notebook::{NotebookField, say, written};
 
@@ -18,8 +18,10 @@ pub(crate) fn update(state: &mut State, msg: ConcludeMsg) -> Vec<Effect> {
 /// Puts an offered sentence behind what the group has written.
 fn use_sentence(state: &mut State, statement: Statement, place: usize) -> Vec<Effect> {
     let notebook = &state.desk.notebook;
-    let offered = Sentences::of(notebook, state.units).offered(statement);
-    let Some(sentence) = offered.get(place) else { return Vec::new() };
+    let sentences = Sentences::of(notebook);
+    let all = sentences.offered(statement);
+    let Some(sentence) = all.get(place) else { return Vec::new() };
+    let sentence = offered::sentence(sentence, state.units);
     let text = notebook.conclusion.text(statement);
     if text.contains(sentence.as_str()) {
         return say(state, false, words::conclude_there_already());

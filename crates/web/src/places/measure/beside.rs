@@ -1,5 +1,6 @@
 //! What there is to say about measured and worked out, as sentences.
 
+use noseward_drawing::Written;
 use noseward_lesson::{End, Explanation};
 use noseward_stability::Units;
 use noseward_words::{self as words, NearerEnd};

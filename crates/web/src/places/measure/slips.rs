@@ -1,5 +1,6 @@
 //! What looks like a slip of the ruler, as sentences.
 
+use noseward_drawing::Written;
 use noseward_lesson::{End, Slip, SlipCause, SlipKind, UntilChanged};
 use noseward_stability::Units;
 use noseward_words::{self as words, Number, SlipSize};

@@ -4,6 +4,7 @@
 //! and the buttons that change the structure.
 
 use maud::{Markup, html};
+use noseward_drawing::Written;
 use noseward_drawing::{Picture, part_name};
 use noseward_stability::{
     Axis, COMMON_WEIGHTS, Component, Design, Field, FinField, Mass, Planform,
@@ -142,7 +143,7 @@ fn card(
     html! {
         section class="card" data-part=(id) aria-labelledby=(format!("part:{id}")) {
             div class="card__head" {
-                span class="card__number" aria-hidden="true" { (number) }
+                span class="card__number" aria-hidden="true" { (words::Number::from(number).to_string()) }
                 h3 class="card__title" id=(format!("part:{id}")) tabindex="-1" { (title) }
                 (buttons)
             }
@@ -457,7 +458,7 @@ fn weights_card(state: &State, number: u32) -> Markup {
     html! {
         section class="card" aria-labelledby="weights-title" {
             div class="card__head" {
-                span class="card__number" aria-hidden="true" { (number) }
+                span class="card__number" aria-hidden="true" { (words::Number::from(number).to_string()) }
                 h3 class="card__title" id="weights-title" tabindex="-1" { (words::rocket_weights()) }
             }
             @for (i, weight) in weights.iter().enumerate() {
@@ -529,7 +530,7 @@ fn measured_card(state: &State, number: u32) -> Markup {
     html! {
         section class="card" aria-labelledby="measured-title" {
             div class="card__head" {
-                span class="card__number" aria-hidden="true" { (number) }
+                span class="card__number" aria-hidden="true" { (words::Number::from(number).to_string()) }
                 h3 class="card__title" id="measured-title" tabindex="-1" {
                     (words::rocket_measured())
                 }

@@ -3,13 +3,13 @@
 use noseward_lesson::{Swings, Trial, same_build};
 use noseward_stability::{
     Design, Figures, Quantity, Settling, Shares, SmallerSpace, Space, Starts, Swing,
-    SwingDraws, SwingField, SwingLimit, SwingProblem, SwingSetup, Trajectory, UnitSystem,
-    Units, trimmed,
+    SwingDraws, SwingField, SwingLimit, SwingProblem, SwingSetup, Trajectory, trimmed,
 };
-use noseward_words::{self as words, Number, Setup};
+use noseward_words::{self as words, Setup};
 
 use crate::app::{Draft, Effect, State, Unreadable, call, has_unit, read_number};
 use crate::later::Ask;
+use crate::places::form::setup_value;
 
 /// Everything about the bench that is not recorded.
 #[derive(Debug)]
@@ -180,16 +180,6 @@ impl SwingState {
     }
 }
 
-/// A value of the setup with its unit, to the digits that matter.
-pub(super) fn written(field: SwingField, value: f64, units: Units) -> String {
-    match (field, units.system) {
-        (SwingField::Turns, _) => words::swing_turns_a_second(Number::trimmed(value, 2)),
-        (SwingField::AirDensity, _) => format!("{} kg/m³", Number::trimmed(value, 3)),
-        (_, UnitSystem::Metric) => format!("{} m", Number::trimmed(value, 2)),
-        (_, UnitSystem::Inch) => units.length(value * 1000.0),
-    }
-}
-
 impl State {
     /// What stands in a field of the bench.
     pub(crate) fn setup_text(&self, field: SetupField) -> String {
@@ -225,7 +215,7 @@ impl State {
         let SetupField::Setup(field) = field else { return None };
         let faults = self.swings.setup.faults();
         let fault = faults.into_iter().find(|fault| fault.field == field)?;
-        let written = |value| written(field, value, self.units);
+        let written = |value| setup_value(field, value, self.units);
         Some(match fault.problem {
             SwingProblem::NotANumber => words::swing_no_number().into(),
             SwingProblem::OutOfBounds { least, most } => {

@@ -1,7 +1,8 @@
 //! What moved with a change, as sentences. "Back" is towards the tail.
 
+use noseward_drawing::Written;
 use noseward_lesson::{BalancePoint, Became, BeforeAfter, Moved};
-use noseward_stability::{UnitSystem, Units, minus, trimmed};
+use noseward_stability::{UnitSystem, Units};
 use noseward_words::{self as words, MovedWay};
 
 use crate::places::labels::point_in;
@@ -14,7 +15,7 @@ pub(super) fn sentences(moved: &Moved, units: Units) -> String {
         let way = if mm > 0.0 { MovedWay::Back } else { MovedWay::Forward };
         words::moved_point(of, &units.reading(mm.abs()), way)
     });
-    let written = |mm| minus(&units.reading(mm));
+    let written = |mm| units.reading(mm);
     let separation = separation(
         moved.separation_mm,
         written,
@@ -25,7 +26,7 @@ pub(super) fn sentences(moved: &Moved, units: Units) -> String {
         None => words::moved_mass_same().into(),
         Some(g) => {
             let written = match units.system {
-                UnitSystem::Metric => format!("{} g", trimmed(g.abs(), 1)),
+                UnitSystem::Metric => format!("{} g", words::Number::trimmed(g.abs(), 1)),
                 UnitSystem::Inch => units.scale_reading(g.abs()),
             };
             let say = if g > 0.0 { words::moved_heavier } else { words::moved_lighter };
@@ -36,17 +37,17 @@ pub(super) fn sentences(moved: &Moved, units: Units) -> String {
 }
 
 /// What the readings of two trials say of their separation.
-pub(super) fn measured(found: BeforeAfter, units: Units) -> String {
+pub(crate) fn measured(found: BeforeAfter, units: Units) -> String {
     separation(
         found,
-        |mm| minus(&units.length(mm)),
+        |mm| units.length(mm),
         words::moved_measured,
         words::moved_measured_stayed,
     )
 }
 
 /// What became of a separation, or that it stayed, where both are written the same.
-fn separation(
+pub(crate) fn separation(
     found: BeforeAfter,
     written: impl Fn(f64) -> String,
     became: impl Fn(&str, &str, words::Became) -> String,

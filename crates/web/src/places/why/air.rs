@@ -1,8 +1,9 @@
 //! The air from every side: what the rocket will do, and why.
 
 use maud::{Markup, PreEscaped, html};
+use noseward_drawing::Written;
 use noseward_drawing::{AirSheet, air_graph, svg_document, turned_rocket};
-use noseward_stability::{Doubts, minus, separation_over_rolls};
+use noseward_stability::{Doubts, separation_over_rolls};
 use noseward_words::{self as words, Agreement, Marked, Number, SumSays, Turning};
 
 use crate::app::State;
@@ -83,7 +84,7 @@ pub(crate) fn words(state: &State) -> Markup {
 /// Where the air pushes, in one line.
 pub(crate) fn pushes(state: &State) -> Markup {
     let Some((_, figures)) = drawn(state) else { return html! {} };
-    let reading = |m: f64| minus(&state.units.reading(m * 1000.0));
+    let reading = |m: f64| state.units.reading(m * 1000.0);
     let side = reading(figures.centre_of_pressure_side_on_m);
     let told = match figures.centre_of_pressure_nose_on_rolled_m {
         Some(nose_m) => words::why_pushes(&side, &reading(nose_m.least)),

@@ -1,6 +1,7 @@
 //! What was found, in sentences and as a table.
 
 use maud::{Markup, PreEscaped, html};
+use noseward_drawing::Written;
 use noseward_drawing::{part_name, push_bars, svg_document};
 use noseward_link::escape_formula;
 use noseward_stability::{Design, Figures, MeasuredPoint, Units};

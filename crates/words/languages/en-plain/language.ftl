@@ -1,0 +1,3 @@
+language-failed =
+    { $language } did not load, so the page stays as it was. Is the internet on? Then choose it
+    again.

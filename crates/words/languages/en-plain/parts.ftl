@@ -1,1 +1,0 @@
-part-taper = Narrowing part

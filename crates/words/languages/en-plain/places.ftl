@@ -1,0 +1,2 @@
+places-conclude = Sum up
+places-lead = For the adult

@@ -1,0 +1,1 @@
+units-grams-per-square-metre = grams a square metre
