@@ -592,6 +592,7 @@ fn perform(state: &mut State, msg: Msg) -> Vec<Effect> {
         Msg::To(place) => go_to(state, place, place != state.place),
         Msg::Back(place) => go_to(state, place, false),
         Msg::Speak(choice) => speech::chose(state, choice),
+        Msg::Beside(choice) => speech::chose_beside(state, choice),
         Msg::TableCame(table) => speech::came(state, table),
         Msg::Big(big) => {
             state.big = big;
@@ -659,6 +660,7 @@ fn perform(state: &mut State, msg: Msg) -> Vec<Effect> {
         // The lesson stands in the page; any other sheet waits for its part.
         Msg::Print(Paper::Lesson) => print(Paper::Lesson),
         Msg::Print(paper) => notebook_state::update(state, NotebookMsg::Print(paper)),
+        Msg::PrintPlace => vec![Effect::PrintPlace],
         Msg::Dismiss => {
             state.notice = None;
             vec![Effect::Redraw, Effect::Focus("place-title".into())]

@@ -301,6 +301,7 @@ impl Page {
             Effect::DeleteAll => self.delete_everything()?,
             Effect::Try(way) => computer::try_out(self, way)?,
             Effect::Print(paper) => self.print(paper)?,
+            Effect::PrintPlace => self.window.print()?,
             Effect::Download { name, text } => self.download(&name, &text)?,
         }
         Ok(())

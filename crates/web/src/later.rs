@@ -233,6 +233,13 @@ pub(crate) fn lead(question: &mut Question<'_>) {
     }
 }
 
+pub(crate) fn word_mat(question: &mut Question<'_>) {
+    let Question::Page { state, call } = question else { return };
+    if matches!(call.ask, Ask::Place(_)) {
+        call.regions = places::word_mat::regions(state);
+    }
+}
+
 pub(crate) fn files(question: &mut Question<'_>) {
     let (state, call) = match question {
         Question::Page { state, call } => (state, call),

@@ -31,11 +31,12 @@ pub(crate) enum Part {
     Lead,
     /// Files, codes and tables, in and out, what is printed, and the call for other programs.
     Files,
+    WordMat,
 }
 
 impl Part {
     /// Every part, in the order in which they are fetched ahead.
-    pub(crate) const ALL: [Self; 11] = [
+    pub(crate) const ALL: [Self; 12] = [
         Self::Notebook,
         Self::Certainty,
         Self::Measure,
@@ -47,6 +48,7 @@ impl Part {
         Self::HandIn,
         Self::Files,
         Self::Lead,
+        Self::WordMat,
     ];
 
     /// What has to be here for it, itself included: what is kept on this computer is opened
@@ -191,4 +193,8 @@ parts! {
         "__wasm_split_load_files"
         "__wasm_split_00files00_import_0000000000000000000000000000000b_call"
         "__wasm_split_00files00_export_0000000000000000000000000000000b_call";
+    WordMat word_mat
+        "__wasm_split_load_wordmat"
+        "__wasm_split_00wordmat00_import_0000000000000000000000000000000c_call"
+        "__wasm_split_00wordmat00_export_0000000000000000000000000000000c_call";
 }

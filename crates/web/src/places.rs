@@ -16,6 +16,7 @@ pub(crate) mod rocket;
 pub(crate) mod swing;
 pub(crate) mod trial;
 pub(crate) mod why;
+pub(crate) mod word_mat;
 
 pub(crate) use message::PlaceMsg;
 

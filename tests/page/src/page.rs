@@ -251,7 +251,7 @@ impl Page {
     /// When there is no such place, or when it does not come.
     pub async fn at(&self, place: &str) -> Result<()> {
         let link = format!("#to-{place}");
-        if place == "lead" {
+        if ["words", "lead"].contains(&place) {
             self.more(&link).await?;
         } else {
             self.click(&link).await?;
@@ -702,8 +702,18 @@ impl Page {
     ///
     /// When the page cannot be printed or the file not written.
     pub async fn print(&self, name: &str) -> Result<PathBuf> {
+        self.print_on(name, (21.0, 29.7)).await
+    }
+
+    /// The same on other paper; `size_cm` is its width and height.
+    ///
+    /// # Errors
+    ///
+    /// When the page cannot be printed or the file not written.
+    pub async fn print_on(&self, name: &str, size_cm: (f64, f64)) -> Result<PathBuf> {
+        let (width, height) = size_cm;
         let paper = PrintParameters {
-            page: PrintPage { width: 21.0, height: 29.7 },
+            page: PrintPage { width, height },
             ..PrintParameters::default()
         };
         self.save(name, "pdf", &self.session().print_page(paper).await?)

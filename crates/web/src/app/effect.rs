@@ -46,6 +46,8 @@ pub(crate) enum Effect {
     Try(Capability),
     /// Print.
     Print(Paper),
+    /// Print the place as it is.
+    PrintPlace,
     /// Give the person a file.
     Download {
         /// Its name.

@@ -107,6 +107,8 @@ pub(crate) enum Msg {
     /// Whether the page starts without a network; `None` while that is open.
     Offline(Option<bool>),
     Print(Paper),
+    /// The place as it is, on paper.
+    PrintPlace,
     /// What was due was written, or the browser refused to.
     Wrote {
         refused: bool,
@@ -125,6 +127,8 @@ pub(crate) enum Msg {
     Resolution(Resolution),
     /// Another language.
     Speak(words::Choice),
+    /// Another language beside that one, or none.
+    Beside(Option<words::Choice>),
     /// The sentences of a language, or that they did not come.
     TableCame(Option<Vec<u8>>),
     /// Whether everything is half as large again, for a projector.
@@ -214,11 +218,13 @@ impl Msg {
             | Self::Tried(..)
             | Self::Wrote { .. }
             | Self::Speak(_)
+            | Self::Beside(_)
             | Self::TableCame(_)
             | Self::Big(_)
             | Self::Units(_)
             | Self::AllMeasurements(_)
             | Self::Print(_)
+            | Self::PrintPlace
             | Self::Printing(_)
             | Self::Passed
             | Self::Dismiss
@@ -307,6 +313,7 @@ impl Msg {
             "print" => Self::Print(Paper::Rocket),
             "print-lesson" => Self::Print(Paper::Lesson),
             "print-notebook" => Self::Print(Paper::Notebook),
+            "print-place" => Self::PrintPlace,
             "print-swing" => Self::Print(Paper::Swing),
             "nb-again" => Self::Notebook(NotebookMsg::Again),
             _ => PlaceMsg::parse(action, target)?.into(),

@@ -1,4 +1,4 @@
-//! The places of the page: a step of the lesson each, and two beside them. Everything that
+//! The places of the page: a step of the lesson each, and three beside them. Everything that
 //! knows them all is in this table.
 
 use super::State;
@@ -26,6 +26,8 @@ pub(crate) enum Place {
     HandIn,
     /// The air from every side, and how sure all that is.
     Why,
+    /// The terms of the trade, with pictures.
+    Words,
     /// For whoever leads the lesson.
     Lead,
 }
@@ -46,7 +48,7 @@ struct Row {
     is_done: Option<fn(&State) -> bool>,
 }
 
-const PLACES: [Row; 9] = [
+const PLACES: [Row; 10] = [
     Row {
         place: Place::Rocket,
         part: None,
@@ -129,6 +131,15 @@ const PLACES: [Row; 9] = [
         key: "why",
         name: words::places_why(),
         heading: words::places_why_heading(),
+        has_drawing: false,
+        is_done: None,
+    },
+    Row {
+        place: Place::Words,
+        part: Some(Part::WordMat),
+        key: "words",
+        name: words::places_words(),
+        heading: words::places_words(),
         has_drawing: false,
         is_done: None,
     },
@@ -233,7 +244,7 @@ mod tests {
         assert!(numbers[7..].iter().all(Option::is_none));
         assert_eq!(Place::Rocket.next(), Place::Measure);
         assert_eq!(Place::Conclude.next(), Place::HandIn);
-        for place in [Place::HandIn, Place::Why, Place::Lead] {
+        for place in [Place::HandIn, Place::Why, Place::Words, Place::Lead] {
             assert_eq!(place.next(), Place::Rocket);
         }
     }

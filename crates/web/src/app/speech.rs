@@ -1,6 +1,6 @@
 //! Which language the page speaks.
 
-use noseward_words::{self as words, Choice, Kind, Table};
+use noseward_words::{self as words, Choice, Kind, Language, Table};
 
 use super::{Effect, Notice, State};
 
@@ -13,6 +13,8 @@ pub(crate) struct Speech {
     chosen: bool,
     /// What was chosen and is still on its way.
     awaited: Option<Choice>,
+    /// What was chosen to stand beside it, here or on its way.
+    beside: Option<Choice>,
     /// The sentences that are here.
     tables: Vec<Table>,
     /// The keys of the languages whose sentences can be had, with spaces between them.
@@ -25,6 +27,7 @@ impl Default for Speech {
             spoken: Choice::ENGLISH,
             chosen: false,
             awaited: None,
+            beside: None,
             tables: Vec::new(),
             available: String::new(),
         }
@@ -90,7 +93,12 @@ impl Speech {
     pub(crate) fn take(&mut self, table: Option<Vec<u8>>) -> Result<bool, Choice> {
         match table.map(Table::load) {
             Some(Ok(table)) => self.tables.push(table),
-            _ => return self.awaited.take().map_or(Ok(false), Err),
+            // Which it was, nobody says: all that is on its way is given up.
+            _ => {
+                let late = self.beside.filter(|beside| !self.is_here(*beside));
+                self.beside = self.beside.filter(|_| late.is_none());
+                return self.awaited.take().or(late).map_or(Ok(false), Err);
+            }
         }
         let spoken = self.awaited.filter(|choice| self.speak(*choice));
         self.awaited.take_if(|_| spoken.is_some());
@@ -99,14 +107,55 @@ impl Speech {
 
     /// Speaks a language, if its sentences are here.
     fn speak(&mut self, choice: Choice) -> bool {
-        let is_of = |table: &&Table| table.language() == choice.language;
-        let table = self.tables.iter().find(is_of);
-        if table.is_none() && choice.language.kind != Kind::BuiltIn {
+        if !self.is_here(choice) {
             return false;
         }
-        words::speak(table.map(|table| table.with_own_digits(choice.own_digits)));
+        words::speak(self.table(choice));
         self.spoken = choice;
         true
+    }
+
+    /// Whether the sentences of a language are here.
+    fn is_here(&self, choice: Choice) -> bool {
+        choice.language.kind == Kind::BuiltIn || self.table(choice).is_some()
+    }
+
+    /// Those of a language that is not built in.
+    fn table(&self, choice: Choice) -> Option<Table> {
+        let is_of = |table: &&Table| table.language() == choice.language;
+        let table = self.tables.iter().find(is_of)?;
+        Some(table.with_own_digits(choice.own_digits))
+    }
+
+    /// What can stand beside the language in use: every other one. Their digits make no
+    /// difference there.
+    pub(crate) fn offered_beside(&self) -> Vec<Choice> {
+        let mut offered = Vec::new();
+        for (choice, _) in self.offered() {
+            if choice.language != self.spoken.language && !choice.own_digits {
+                offered.push(choice);
+            }
+        }
+        offered
+    }
+
+    /// What is to stand beside the language in use, also while it is on its way. None where
+    /// that is what is spoken by now.
+    pub(crate) fn beside(&self) -> Option<Choice> {
+        self.beside.filter(|beside| beside.language != self.spoken.language)
+    }
+
+    /// Says something in the language beside, and gives it with that language: none where there
+    /// is none, or where its sentences are not here yet.
+    pub(crate) fn say_beside<T>(
+        &self,
+        say: impl FnOnce() -> T,
+    ) -> Option<(&'static Language, T)> {
+        let beside = self.beside().filter(|beside| self.is_here(*beside))?;
+        words::speak(self.table(beside));
+        let said = say();
+        words::speak(self.table(self.spoken));
+        Some((beside.language, said))
     }
 }
 
@@ -119,6 +168,16 @@ pub(super) fn chose(state: &mut State, choice: Choice) -> Vec<Effect> {
     }
     state.speech.awaited = Some(choice);
     vec![Effect::FetchTable(choice.language.key), Effect::Redraw]
+}
+
+/// Somebody chose a language to stand beside the one in use, or none.
+pub(super) fn chose_beside(state: &mut State, choice: Option<Choice>) -> Vec<Effect> {
+    state.speech.beside = choice;
+    let mut effects = vec![Effect::Redraw];
+    if let Some(choice) = choice.filter(|choice| !state.speech.is_here(*choice)) {
+        effects.push(Effect::FetchTable(choice.language.key));
+    }
+    effects
 }
 
 /// The sentences of a language came, or did not.

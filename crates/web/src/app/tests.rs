@@ -9,6 +9,7 @@ mod paths;
 mod speech;
 mod swing;
 mod telling;
+mod word_mat;
 mod words;
 
 use super::*;
@@ -160,7 +161,7 @@ fn regions(state: &State) -> Vec<Region> {
 }
 
 /// What each place shows, in the order of the lesson.
-fn in_places(state: &State) -> [Vec<Region>; 9] {
+fn in_places(state: &State) -> [Vec<Region>; 10] {
     [
         places::rocket::regions(state),
         places::measure::regions(state),
@@ -170,6 +171,7 @@ fn in_places(state: &State) -> [Vec<Region>; 9] {
         places::conclude::regions(state),
         places::hand_in::regions(state),
         places::why::regions(state),
+        places::word_mat::regions(state),
         places::lead::regions(state),
     ]
 }
@@ -185,6 +187,7 @@ fn place_regions(state: &State, place: Place) -> Vec<Region> {
         Place::Conclude => places::conclude::regions(state),
         Place::HandIn => places::hand_in::regions(state),
         Place::Why => places::why::regions(state),
+        Place::Words => places::word_mat::regions(state),
         Place::Lead => places::lead::regions(state),
     }
 }

@@ -208,9 +208,14 @@ fn change(page: &Rc<Page>, event: &Event) {
         if let (Some(choice), Some(select)) = (choice, select) {
             page.send(Msg::Chose { choice, value: select.value() });
         }
-    } else if let Some(list) = target(event).filter(|e| e.id() == "language") {
+    } else if let Some(list) =
+        target(event).filter(|e| ["language", "beside"].contains(&e.id().as_str()))
+    {
         let choice = list.unchecked_ref::<HtmlSelectElement>().value();
-        if let Some(choice) = noseward_words::Choice::parse(&choice) {
+        let choice = noseward_words::Choice::parse(&choice);
+        if list.id() == "beside" {
+            page.send(Msg::Beside(choice));
+        } else if let Some(choice) = choice {
             page.send(Msg::Speak(choice));
         }
     } else if around(event, "data-resolution").is_some() {

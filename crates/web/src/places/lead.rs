@@ -14,14 +14,21 @@ use maud::html;
 use noseward_words as words;
 
 use super::form::more;
-use crate::app::State;
-use crate::shell::{Region, delete, region};
+use crate::app::{Place, State};
+use crate::shell::{Region, delete, link_to, region};
 
 /// The place.
 pub(crate) fn regions(state: &State) -> Vec<Region> {
     vec![
         region("lead-settings", settings::settings(state)),
         region("lead-language", language::language(state)),
+        region(
+            "lead-words",
+            html! { p {
+                (link_to(Place::Words, "lead-to-words", &html! { (words::places_words()) })) " "
+                (words::lead_words())
+            } },
+        ),
         region(
             "lead-computer",
             html! {

@@ -40,8 +40,7 @@ fn href(place: Place, hash: &str) -> String {
 pub(crate) fn tools(state: &State, hash: &str) -> Markup {
     let aria_disabled = |on: bool| if on { "false" } else { "true" };
     html! {
-        a class="button" id="to-why" href=(href(Place::Why, hash)) data-action="to"
-            data-target="why" aria-current=[(state.place == Place::Why).then_some("page")] { (words::places_why()) }
+        (link(state, Place::Why, "button", hash))
         button class="button" type="button" id="undo" data-action="undo"
             aria-disabled=(aria_disabled(state.can_undo())) { (words::way_undo()) }
         button class="button" type="button" id="redo" data-action="redo"
@@ -54,10 +53,17 @@ pub(crate) fn tools(state: &State, hash: &str) -> Markup {
                 button class="menu__item" type="button" id="print" data-action="print" { (words::way_print()) }
                 button class="menu__item" type="button" id="big" data-action=(if state.big { "usual" } else { "big" })
                     aria-pressed=(pressed(state.big)) { (words::way_large()) }
-                a class="menu__item" id="to-lead" href=(href(Place::Lead, hash)) data-action="to"
-                    data-target="lead" aria-current=[(state.place == Place::Lead).then_some("page")] { (words::places_lead()) }
+                @for place in [Place::Words, Place::Lead] { (link(state, place, "menu__item", hash)) }
             }
         }
+    }
+}
+
+/// The link to a place beside the path.
+fn link(state: &State, place: Place, class: &str, hash: &str) -> Markup {
+    html! {
+        a class=(class) id=(format!("to-{}", place.key())) href=(href(place, hash)) data-action="to"
+            data-target=(place.key()) aria-current=[(place == state.place).then_some("page")] { (place.name()) }
     }
 }
 
@@ -101,10 +107,7 @@ pub(crate) fn head(state: &State) -> Markup {
 pub(crate) fn next(state: &State, hash: &str) -> Markup {
     let next = state.place.next();
     let (why, waits) = reason(state);
-    let label = match state.place {
-        Place::HandIn | Place::Why | Place::Lead => words::way_back(),
-        _ => next.name(),
-    };
+    let label = if next == Place::Rocket { words::way_back() } else { next.name() };
     html! {
         p class="next__words" id="next-words" { @if let Some(why) = why { (why) } }
         // Above a small page that one scrolls away.
@@ -147,7 +150,7 @@ fn reason(state: &State) -> (Option<Text>, bool) {
         Place::Compare => (words::way_to_conclude(), false),
         Place::Conclude => (words::way_to_hand_in(), false),
         Place::HandIn => (words::way_round_again(), false),
-        Place::Why | Place::Lead => return (None, false),
+        Place::Why | Place::Words | Place::Lead => return (None, false),
     };
     (Some(why), waits)
 }

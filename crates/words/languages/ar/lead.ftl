@@ -10,6 +10,7 @@ lead-delete-asks = هل يُحذف دفتر { $group } من هذا الحاسو�
 lead-delete = حذف هذا الدفتر
 lead-delete-now = احذفه
 lead-keep = احتفظ به
+lead-words = ثلاثون كلمة مع صور، بلغة واحدة أو لغتين، على الشاشة وعلى الورق.
 computer-check = فحص هذا الحاسوب
 computer-caption = ما يسمح به هذا الحاسوب، وما العمل حين لا يسمح
 computer-what = ماذا

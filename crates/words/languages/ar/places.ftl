@@ -14,4 +14,5 @@ places-hand-in = التسليم
 places-hand-in-heading = احفظوه وسلّموه
 places-why = لماذا؟
 places-why-heading = لماذا؟ الهواء من كل جانب
+places-words = لوحة الكلمات
 places-lead = لمن يقود الدرس

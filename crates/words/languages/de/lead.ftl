@@ -11,6 +11,7 @@ lead-delete-asks =
 lead-delete = Dieses Heft löschen
 lead-delete-now = Löschen
 lead-keep = Behalten
+lead-words = Dreißig Wörter mit Bildern, in einer oder zwei Sprachen, auf dem Bildschirm und auf Papier.
 computer-check = Diesen Computer prüfen
 computer-caption = Was dieser Computer erlaubt, und was zu tun ist, wo er es nicht tut
 computer-what = Was

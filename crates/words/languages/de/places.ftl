@@ -14,4 +14,5 @@ places-hand-in = Abgeben
 places-hand-in-heading = Aufheben und abgeben
 places-why = Warum?
 places-why-heading = Warum? Die Luft von allen Seiten
+places-words = Wörtertafel
 places-lead = Für alle, die anleiten

@@ -21,6 +21,11 @@ lead-delete = Delete this notebook
 lead-delete-now = Delete it
 lead-keep = Keep it
 
+## In the place for whoever leads: what else there is.
+
+# Beside a link to the word mat.
+lead-words = Thirty words with pictures, in one or two languages, on screen and on paper.
+
 ## In the place for whoever leads: what this computer allows.
 
 # A line that opens the table.

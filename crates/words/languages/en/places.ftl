@@ -32,5 +32,7 @@ places-hand-in-heading = Keep it, hand it in
 places-why = Why?
 # The heading of the place with the reasons.
 places-why-heading = Why? The air from every side
+# The name of the place with words and pictures, in the menu and as its heading.
+places-words = Word mat
 # The name of the place for adults, in the menu and as its heading.
 places-lead = For whoever leads

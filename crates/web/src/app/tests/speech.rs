@@ -6,11 +6,11 @@ use noseward_words::{Choice, TABLES};
 /// As the page says it of itself.
 const AVAILABLE: &str = "en-plain en-US de ar en-XA";
 
-fn table(key: &str) -> Option<Vec<u8>> {
+pub(super) fn table(key: &str) -> Option<Vec<u8>> {
     TABLES.iter().find(|(known, _)| *known == key).map(|(_, bytes)| bytes.to_vec())
 }
 
-fn choice(key: &str) -> Choice {
+pub(super) fn choice(key: &str) -> Choice {
     Choice::parse(key).unwrap()
 }
 
@@ -20,7 +20,7 @@ fn awaited(available: &str, chosen: Option<&str>, wished: &str) -> &'static str 
 }
 
 /// A page with every language to be had.
-fn page() -> State {
+pub(super) fn page() -> State {
     let speech = Speech::opening(AVAILABLE.into(), None, "en-GB");
     let mut state = State::new(&Opening { can_keep: true, speech, ..Opening::default() });
     state.parts = Loading::all(Code::Here);
