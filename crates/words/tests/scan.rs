@@ -58,15 +58,21 @@ const BEFORE: [&str; 9] = [
 
 /// The files of a room, but for modules that only tests have.
 fn sources(folder: &Path, found: &mut Vec<PathBuf>) {
-    let mut paths: Vec<PathBuf> =
-        fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path()).collect();
+    let mut paths: Vec<PathBuf> = fs::read_dir(folder)
+        .expect("the sources can be read")
+        .map(|entry| entry.expect("the sources can be read").path())
+        .collect();
     let is_code = |path: &&PathBuf| path.extension().is_some_and(|ending| ending == "rs");
     let mut all = String::new();
     for file in paths.iter().filter(is_code) {
-        all += &fs::read_to_string(file).unwrap();
+        all += &fs::read_to_string(file).expect("the sources can be read");
     }
     paths.retain(|path| {
-        let name = path.file_stem().unwrap().to_string_lossy().into_owned();
+        let name = path
+            .file_stem()
+            .expect("the sources can be read")
+            .to_string_lossy()
+            .into_owned();
         name != "tests" && !all.contains(&format!("#[cfg(test)]\nmod {name};"))
     });
     for path in paths {
