@@ -92,7 +92,7 @@ fn is_sentence(text: &str) -> bool {
             && !word.contains("--")
     };
     let words: Vec<&str> = text.split_whitespace().collect();
-    words.windows(2).any(|pair| pair.iter().all(|word| is_word(&word)))
+    words.windows(2).any(|pair| pair.iter().all(is_word))
 }
 
 /// The texts in some code, tests and attributes left out.
