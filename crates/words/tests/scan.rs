@@ -13,7 +13,7 @@ use proc_macro2::{Delimiter, TokenStream, TokenTree};
 const ROOMS: [&str; 5] = ["stability", "lesson", "link", "drawing", "web"];
 
 /// What a reader of the console, a caller of the crate or a browser sees.
-const FOR_PROGRAMMERS: [&str; 21] = [
+const FOR_PROGRAMMERS: [&str; 22] = [
     // Why a program's call or the document is refused.
     "not a design: {detail}",
     "a part of the module could not be loaded",
@@ -33,7 +33,8 @@ const FOR_PROGRAMMERS: [&str; 21] = [
     // What a table in a text stands between, in every language.
     "--- noseward table ---",
     "--- end of noseward table ---",
-    // Selectors and queries.
+    // Selectors, queries and type.
+    "13px system-ui, Segoe UI, Roboto, Noto Sans, sans-serif",
     "(prefers-reduced-motion: reduce)",
     "#swing-graph svg",
     "#air-graph svg",

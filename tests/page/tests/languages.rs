@@ -100,7 +100,7 @@ async fn nothing_is_cut_anywhere(page: &Page, name: &str) -> Result<()> {
     for (width, height) in SIZES {
         page.set_viewport(width, height).await?;
         for place in PLACES {
-            // One that stands still whatever is in the way.
+            // As from the menu, which is closed: a test finds its way in `a_lesson`.
             page.run(&format!("document.getElementById('to-{place}').click()")).await?;
             page.is_at(place).await?;
             page.run("return new Promise((done) => requestAnimationFrame(() => setTimeout(done, 100)))")
@@ -237,8 +237,7 @@ async fn drawings_keep_their_left_and_right(engine: Engine) -> Result<()> {
             nothing_is_cut(&page, &format!("{engine:?}, {language}, {place}")).await?;
         }
     }
-    // Numbers of a ruler end left of its ticks, in their own order; the arrow of the wind
-    // still comes from the left, and words over it begin where it does.
+    // Right to left, too, an angle of 180° is at the right of its axis.
     let numbers = "[...document.querySelectorAll('#air-graph text')]
         .filter((text) => text.textContent.includes('180°'))
         .every((text) => text.getBBox().x > 300)";

@@ -4,7 +4,7 @@ use wasm_bindgen::JsCast;
 use web_sys::{CanvasRenderingContext2d, Document, HtmlCanvasElement};
 
 /// The type of the drawings, as the style sheets have it, in ordinary letters.
-const TYPE: &str = "13px system-ui, \"Segoe UI\", Roboto, \"Noto Sans\", sans-serif";
+const TYPE: &str = "13px system-ui, Segoe UI, Roboto, Noto Sans, sans-serif";
 /// Figures of one width, which drawings have, may be wider than those that a canvas knows.
 const SPARE: f64 = 1.02;
 
