@@ -89,6 +89,8 @@ fn sources(folder: &Path, found: &mut Vec<PathBuf>) {
 fn is_sentence(text: &str) -> bool {
     let is_word = |word: &&str| {
         word.chars().filter(|c| c.is_alphabetic()).count() > 1
+            // Of a path in a picture.
+            && !word.contains(|c: char| c.is_ascii_digit())
             && !word.contains(['_', '=', '/', '<', '#', '{', '}'])
             && !word.contains("--")
     };
