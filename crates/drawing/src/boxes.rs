@@ -129,9 +129,8 @@ pub(crate) fn lines_miss_words(scene: &Scene, plated: &[&str], which: &str) {
 /// Checks it in German and in Arabic, whose words are longer or shorter than ours.
 pub(crate) fn in_languages(check: &dyn Fn()) {
     for key in ["de", "ar"] {
-        let table = words::TABLES.iter().find(|(table, _)| *table == key);
-        let table = words::Table::load(table.unwrap().1.to_vec()).unwrap();
-        words::speak(Some(table));
+        words::speak(words::table_of(key));
+        assert_eq!(words::language().key, key);
         check();
     }
     words::speak(None);

@@ -91,7 +91,7 @@ fn with_unit(number: Number, unit: &str) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use noseward_words::{TABLES, Table, speak};
+    use noseward_words::{speak, table_of};
 
     #[test]
     fn numbers_are_written_without_trailing_zeros() {
@@ -118,13 +118,9 @@ mod tests {
 
     #[test]
     fn each_language_has_its_decimal_mark_and_digits() {
-        let table = |key: &str| {
-            let (_, bytes) = TABLES.iter().find(|(known, _)| *known == key).unwrap();
-            Table::load(bytes.to_vec()).unwrap()
-        };
-        speak(Some(table("de")));
+        speak(table_of("de"));
         assert_eq!(Units::METRIC.length(12.5), "12,5 mm");
-        speak(Some(table("ar").with_own_digits(true)));
+        speak(table_of("ar").map(|table| table.with_own_digits(true)));
         assert_eq!(Units::METRIC.length(12.5), "١٢٫٥ mm");
         assert_eq!(Units::INCH.reading_alone(25.4), "١٫٠٠");
         speak(None);

@@ -9,7 +9,7 @@
 use anyhow::{Context, Result, bail};
 use lol_html::html_content::{ContentType, Element};
 use lol_html::{RewriteStrSettings, element, rewrite_str};
-use noseward_words::{Kind, LANGUAGES, Mark, Marked, TABLES, Table, by_key, speak};
+use noseward_words::{Kind, LANGUAGES, Mark, Marked, by_key, speak, table_of};
 
 /// Where the page that does not start says so in every other language.
 const ELSEWHERE: &str = "<!--elsewhere-->";
@@ -80,8 +80,7 @@ pub(crate) fn sentence(key: &str) -> Result<Marked> {
 fn in_each_language<T>(say: impl Fn() -> Result<T>) -> Result<Vec<(String, T)>> {
     let whole = LANGUAGES.iter().filter(|l| matches!(l.kind, Kind::BuiltIn | Kind::Full));
     let said = whole.map(|language| {
-        let table = TABLES.iter().find(|(key, _)| *key == language.key);
-        speak(table.map(|(_, bytes)| Table::load(bytes.to_vec())).transpose()?);
+        speak(table_of(language.key));
         let attributes = format!("lang=\"{}\" dir=\"{}\"", language.tag, language.dir);
         Ok((attributes, say()?))
     });

@@ -32,7 +32,8 @@ const KEYWORDS: &str = " abstract as async await become box break const continue
     else enum extern false final fn for gen if impl in let loop macro match mod move mut \
     override priv pub ref return self static struct super trait true try type typeof union \
     unsafe unsized use virtual where while yield ";
-const TAKEN: &str = " as_typed by_key decimal_mark language plain say speak written ";
+const TAKEN: &str =
+    " as_typed by_key decimal_mark language plain say speak table_of written ";
 /// Types that this crate has already.
 const TAKEN_TYPES: &str = " choice kind language mark marked number runs table table-error text arg \
     message string ";

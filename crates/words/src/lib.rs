@@ -58,6 +58,24 @@ pub fn by_key(key: &str) -> Option<(u16, Marked)> {
     is_alone.then(|| (message.sentence.id, Marked::plain(&message.sentence)))
 }
 
+/// The sentences of the language with this key, as the build wrote them; `None` for English,
+/// which has none apart, and for what is no language.
+///
+/// ```
+/// use noseward_words as words;
+///
+/// words::speak(words::table_of("de"));
+/// assert_eq!(words::faults_body(), "Rumpf");
+/// words::speak(words::table_of("en"));
+/// assert_eq!(words::faults_body(), "Body");
+/// ```
+#[cfg(any(test, feature = "tables"))]
+#[must_use]
+pub fn table_of(key: &str) -> Option<Table> {
+    let (_, bytes) = TABLES.iter().find(|(known, _)| *known == key)?;
+    Table::load(bytes.to_vec()).ok()
+}
+
 /// What the language in use has for a sentence without arguments, by the number that
 /// [`by_key`] gives; `None` in English, and where English is said in its place.
 #[must_use]
@@ -74,8 +92,7 @@ mod tests {
         let (id, purpose) = by_key("index-purpose").unwrap();
         assert_eq!(purpose.text(), "Will your bottle rocket fly nose-first?");
         assert_eq!(written(id), None);
-        let german = TABLES.iter().find(|(key, _)| *key == "de").unwrap().1;
-        speak(Some(Table::load(german.to_vec()).unwrap()));
+        speak(table_of("de"));
         let german = written(id).unwrap();
         assert_eq!(german.text(), "Fliegt eure Flaschenrakete mit der Nase voran?");
         assert_eq!(by_key("index-purpose"), Some((id, german)));

@@ -165,8 +165,7 @@ mod tests {
     const ARGUMENT: &str = "\u{1}";
 
     fn table(key: &str) -> Table {
-        let (_, bytes) = TABLES.iter().find(|(table, _)| *table == key).unwrap();
-        Table::load(bytes.to_vec()).unwrap()
+        crate::table_of(key).unwrap()
     }
 
     fn said_as(pattern: &'static str, args: &[Arg<'_>]) -> String {

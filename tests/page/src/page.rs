@@ -524,6 +524,36 @@ impl Page {
         self.press(keys).await
     }
 
+    /// In the place Swing, says by keyboard that whoever leads has checked the space.
+    ///
+    /// # Errors
+    ///
+    /// When the way there is not as it was.
+    pub async fn check_space(&self) -> Result<()> {
+        self.tab_to("to-space").await?;
+        self.press(Key::Enter).await?;
+        self.wait_until("document.activeElement.id === 'swing-card'").await?;
+        self.tab_to("space-checked").await?;
+        self.press(Key::Enter).await?;
+        self.wait_until("!document.getElementById('swing-why-not')").await
+    }
+
+    /// Chooses a language in the list without taking the focus, as a table does that comes
+    /// while somebody types on.
+    ///
+    /// # Errors
+    ///
+    /// When there is no list.
+    pub async fn choose_language(&self, key: &str) -> Result<()> {
+        let choose = "
+            const list = document.getElementById('language');
+            list.value = KEY;
+            list.dispatchEvent(new Event('change', { bubbles: true }));";
+        let key = json!(key).to_string();
+        self.run(&choose.replace("KEY", &key)).await?;
+        Ok(())
+    }
+
     /// Presses Tab until the element with this id has the focus.
     ///
     /// # Errors

@@ -2,7 +2,7 @@
 //! keep their left and right, and how a language is chosen.
 
 use noseward_page_tests::{Engine, Key, Page, Result};
-use noseward_words::{self as words, Choice, Number, Table};
+use noseward_words::{self as words, Choice, Number};
 use serde_json::json;
 use std::collections::BTreeMap;
 
@@ -161,12 +161,7 @@ async fn a_lesson(page: &Page, number: impl Fn(&str) -> String) -> Result<()> {
     page.press(Key::Enter).await?;
     page.wait_until("document.activeElement.id === 'next'").await?;
     next(page, "swing").await?;
-    page.tab_to("to-space").await?;
-    page.press(Key::Enter).await?;
-    page.wait_until("document.activeElement.id === 'swing-card'").await?;
-    page.tab_to("space-checked").await?;
-    page.press(Key::Enter).await?;
-    page.wait_until("!document.getElementById('swing-why-not')").await?;
+    page.check_space().await?;
     for outcome in [0, 1, 2] {
         page.tab_to(&format!("swung:{outcome}")).await?;
         page.press_again(Key::Enter).await?;
@@ -260,17 +255,6 @@ async fn drawings_keep_their_left_and_right_in_webkit() -> Result<()> {
     drawings_keep_their_left_and_right(Engine::WebKit).await
 }
 
-/// Chooses in the list without taking the focus, as a table does that comes while somebody
-/// types on.
-async fn choose(page: &Page, key: &str) -> Result<()> {
-    let choose = "
-        const list = document.getElementById('language');
-        list.value = KEY;
-        list.dispatchEvent(new Event('change', { bubbles: true }));";
-    page.run(&choose.replace("KEY", &json!(key).to_string())).await?;
-    Ok(())
-}
-
 #[tokio::test]
 async fn a_language_is_chosen_and_kept_and_what_is_half_typed_stays() -> Result<()> {
     const WIDTH: &str = "/sections/1/diameter_mm";
@@ -281,7 +265,7 @@ async fn a_language_is_chosen_and_kept_and_what_is_half_typed_stays() -> Result<
     page.press(Key::Control + "a").await?;
     page.press("6").await?;
     for language in ["de", "ar", "en"] {
-        choose(&page, language).await?;
+        page.choose_language(language).await?;
         page.wait_until(&format!("{LANG}.startsWith({language:?})")).await?;
         assert_eq!(page.focused_id().await?, WIDTH, "{language}");
         assert_eq!(page.value(&format!("[id='{WIDTH}']")).await?, "6", "{language}");
@@ -301,8 +285,7 @@ async fn a_language_is_chosen_and_kept_and_what_is_half_typed_stays() -> Result<
 
 fn speak(key: &str) -> Choice {
     let choice = Choice::parse(key).expect("there is such a language");
-    let table = words::TABLES.iter().find(|(table, _)| *table == choice.language.key);
-    let table = table.map(|(_, bytes)| Table::load(bytes.to_vec()).expect("it is whole"));
+    let table = words::table_of(choice.language.key);
     words::speak(table.map(|table| table.with_own_digits(choice.own_digits)));
     choice
 }

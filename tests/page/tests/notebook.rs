@@ -62,12 +62,7 @@ async fn measure_and_predict(
 async fn swing(page: &Page, outcomes: [usize; 3]) -> Result<()> {
     page.press(Key::Enter).await?;
     page.is_at("swing").await?;
-    page.tab_to("to-space").await?;
-    page.press(Key::Enter).await?;
-    page.wait_until("document.activeElement.id === 'swing-card'").await?;
-    page.tab_to("space-checked").await?;
-    page.press(Key::Enter).await?;
-    page.wait_until("!document.getElementById('swing-why-not')").await?;
+    page.check_space().await?;
     let mut last = 0;
     for outcome in outcomes {
         let id = format!("swung:{outcome}");

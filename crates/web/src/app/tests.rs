@@ -577,10 +577,7 @@ mod editing {
     /// What is in an example is called as the page calls it; its own name stays.
     #[test]
     fn an_example_begins_in_the_language_in_use() {
-        let german = noseward_words::TABLES.iter().find(|(key, _)| *key == "de").unwrap();
-        noseward_words::speak(Some(
-            noseward_words::Table::load(german.1.to_vec()).unwrap(),
-        ));
+        noseward_words::speak(noseward_words::table_of("de"));
         let mut state = open("", None);
         let label = |state: &State| state.design.weights[0].label.clone();
         assert_eq!((state.design.name.as_str(), &*label(&state)), ("Puffin", "Knete"));

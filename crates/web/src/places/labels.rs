@@ -123,8 +123,7 @@ pub(crate) fn room_for_plans() -> String {
 #[cfg(test)]
 pub(crate) fn in_languages(check: &dyn Fn()) {
     for key in ["en", "de", "ar"] {
-        let table = words::TABLES.iter().find(|(table, _)| *table == key);
-        words::speak(table.map(|(_, bytes)| words::Table::load(bytes.to_vec()).unwrap()));
+        words::speak(words::table_of(key));
         assert_eq!(words::language().key, key);
         check();
     }
