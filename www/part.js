@@ -57,8 +57,12 @@ function useStyles(bytes) {
   }
 }
 
-// The sentences of a language; a table behind this says in which file. For boot.js.
+// The sentences of a language; a table behind this says in which file. For boot.js. Whoever asks
+// again had no use for what came.
+const asked = new Set();
 export function table(key) {
+  if (asked.has(key)) partCache = 'reload';
+  asked.add(key);
   return fetchFile(new URL(TABLES[key], import.meta.url), (bytes) => new Uint8Array(bytes));
 }
 

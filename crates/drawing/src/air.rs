@@ -13,6 +13,7 @@ use noseward_words as words;
 use crate::palette::Colour;
 use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style};
 use crate::turned::Turnable;
+use crate::width::bold_px;
 
 /// How the graphs are drawn.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -166,8 +167,10 @@ fn centre_graph(figures: &Figures, frame: &Frame, sheet: &AirSheet) -> Vec<Item>
     };
     let unit = words::drawing_from_nose(sheet.units.length_unit());
     items.push(heading(6.0, 11.0, &unit, Colour::Ink, false));
-    items.push(heading(6.0, 30.0, &words::drawing_pressure(), Colour::Wind, true));
-    items.push(heading(158.0, 30.0, &words::drawing_mass(), Colour::Fulcrum, true));
+    let pressure = words::drawing_pressure();
+    items.push(heading(6.0, 30.0, &pressure, Colour::Wind, true));
+    let beside = (6.0 + bold_px(&pressure) + 14.0).max(158.0);
+    items.push(heading(beside, 30.0, &words::drawing_mass(), Colour::Fulcrum, true));
     let mut mass = Path::default();
     frame.rule(&mut mass, frame.y(mass_mm));
     items.push(Item::Path { path: mass, style: Style::line(Colour::Fulcrum, 2.0) });

@@ -1,6 +1,7 @@
 //! The room that words take, for tests. Widths are those of a wide system font at 13 px.
 
 use crate::scene::{Anchor, Item, Point, Scene};
+use crate::width::takes_room;
 use noseward_words as words;
 
 /// The box of one line of words.
@@ -20,7 +21,11 @@ impl WordBox {
             match item {
                 Item::Text { at, anchor, words, bold, .. } => {
                     let each = if *bold { 7.4 } else { 6.6 };
-                    let width = words.chars().map(|_| each).sum::<f64>();
+                    let width = words
+                        .chars()
+                        .filter(|&c| takes_room(c))
+                        .map(|_| each)
+                        .sum::<f64>();
                     let left = match anchor {
                         Anchor::Start => at.x,
                         Anchor::Middle => at.x - width / 2.0,

@@ -3,10 +3,8 @@
 use crate::area::Area;
 use crate::palette::Colour;
 use crate::scene::{Anchor, Item, Path, Point, Style};
+use crate::width::{NARROWEST, cut, words_px};
 
-/// Width of an ordinary letter of a wide system font at 13 px; generous.
-const LETTER_PX: f64 = 6.7;
-const BOLD_LETTER_PX: f64 = 7.5;
 const SAMPLE_PX: f64 = 28.0;
 const SAMPLE_HEIGHT_PX: f64 = 14.0;
 /// Between sample and words, and between two entries.
@@ -35,18 +33,8 @@ impl Entry<'_> {
     }
 }
 
-/// Pixels that words take at most.
-pub(crate) fn words_px(words: &str) -> f64 {
-    words.chars().map(|_| LETTER_PX).sum()
-}
-
-/// The same of bold words.
-pub(crate) fn bold_px(words: &str) -> f64 {
-    words.chars().map(|_| BOLD_LETTER_PX).sum()
-}
-
 /// The entries one after the other in as many rows as they need, with the y below the
-/// last row. Words too long for a row are cut.
+/// last row. Words too long for a row are set narrower, and cut where that is not enough.
 pub(crate) fn legend(
     entries: &[Entry<'_>],
     left: f64,
@@ -57,7 +45,7 @@ pub(crate) fn legend(
     let (mut x, mut y) = (left, top);
     for entry in entries {
         let before = SAMPLE_PX + GAP_PX;
-        let words = cut(&entry.words, right - left - before);
+        let words = cut(&entry.words, (right - left - before) / NARROWEST);
         let width = before + words_px(&words);
         if x > left && x + width > right {
             x = left;
@@ -75,31 +63,4 @@ pub(crate) fn legend(
         x += width + BETWEEN_PX;
     }
     (items, if entries.is_empty() { top } else { y + ROW_PX })
-}
-
-/// The words, or as many of their letters as fit.
-pub(crate) fn cut(words: &str, room_px: f64) -> String {
-    if words_px(words) <= room_px {
-        return words.to_owned();
-    }
-    let mut kept = String::new();
-    for letter in words.chars() {
-        if words_px(&kept) + 2.0 * LETTER_PX > room_px {
-            break;
-        }
-        kept.push(letter);
-    }
-    format!("{}…", kept.trim_end())
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn long_words_are_cut_to_their_room() {
-        assert_eq!(cut("short", 40.0), "short");
-        assert_eq!(cut("too long for it", 40.0), "too…");
-        assert!(words_px(&cut(&"a".repeat(90), 100.0)) <= 100.0);
-    }
 }

@@ -28,6 +28,7 @@ mod swing;
 mod trial_chart;
 mod trial_series;
 mod turned;
+mod width;
 mod written;
 
 pub use air::{AirSheet, air_graph, air_graph_angle_deg, turned_rocket};
@@ -45,4 +46,5 @@ pub use swing::{
 };
 pub use trial_chart::{ChartTrial, trial_chart, trial_chart_blank, trial_chart_words};
 pub use trial_series::{SeriesTrial, trial_series, trial_series_words};
+pub use width::measure_words;
 pub use written::Written;

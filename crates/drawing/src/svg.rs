@@ -4,9 +4,11 @@ use std::fmt::Write as _;
 
 use maud::{Markup, html};
 use noseward_stability::trimmed;
+use noseward_words::isolated;
 
 use crate::palette::Colour;
 use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style};
+use crate::width::narrowed;
 
 /// A whole SVG element. `described_by` is the id of the element that says the same in
 /// words, for those who cannot see it.
@@ -18,24 +20,24 @@ pub fn svg_document(scene: &Scene, described_by: Option<&str>) -> String {
             viewBox=(format!("0 0 {} {}", number(scene.width_px), number(scene.height_px)))
             width=(number(scene.width_px)) height=(number(scene.height_px)) {
             @for group in &scene.groups {
-                g data-group=(group.key) { (items(&group.items)) }
+                g data-group=(group.key) { (items(&group.items, scene.width_px)) }
             }
         }
     }
     .into_string()
 }
 
-/// What stands inside the element of one group.
+/// What stands inside the element of one group, in a picture of some width.
 #[must_use]
-pub fn svg_group(group: &Group) -> String {
-    items(&group.items).into_string()
+pub fn svg_group(group: &Group, width_px: f64) -> String {
+    items(&group.items, width_px).into_string()
 }
 
-fn items(list: &[Item]) -> Markup {
-    html! { @for one in list { (item(one)) } }
+fn items(list: &[Item], width_px: f64) -> Markup {
+    html! { @for one in list { (item(one, width_px)) } }
 }
 
-fn item(item: &Item) -> Markup {
+fn item(item: &Item, width_px: f64) -> Markup {
     match item {
         Item::Path { path, style } => {
             let p = Painted::new(style);
@@ -52,6 +54,7 @@ fn item(item: &Item) -> Markup {
             }
         }
         Item::Text { at, anchor, words, colour, bold } => {
+            let room = narrowed(*at, *anchor, (words, *bold), width_px).map(number);
             let anchor = match anchor {
                 Anchor::Start => None,
                 Anchor::Middle => Some("middle"),
@@ -60,13 +63,14 @@ fn item(item: &Item) -> Markup {
             let weight = bold.then_some("bold");
             html! {
                 text x=(number(at.x)) y=(number(at.y)) fill=(colour.css())
-                    text-anchor=[anchor] font-weight=[weight] { (words) }
+                    text-anchor=[anchor] font-weight=[weight] textLength=[&room]
+                    lengthAdjust=[room.as_ref().map(|_| "spacingAndGlyphs")] { (isolated(words)) }
             }
         }
         Item::Part { part, hint, items: inside } => html! {
             g data-part=(part) {
                 @if let Some(hint) = hint { title { (hint) } }
-                (items(inside))
+                (items(inside, width_px))
             }
         },
         // The styles of the page make the area feel the pointer, and hide both on paper.
@@ -144,7 +148,7 @@ mod tests {
     #[test]
     fn words_are_escaped() {
         let text = Item::Text {
-            at: Point::default(),
+            at: Point { x: 50.0, y: 0.0 },
             anchor: Anchor::Middle,
             words: "<script>&\"".into(),
             colour: Colour::Ink,
@@ -152,10 +156,20 @@ mod tests {
         };
         let group = Group { key: "words", items: vec![text] };
         assert_eq!(
-            svg_group(&group),
-            "<text x=\"0\" y=\"0\" fill=\"var(--ink,#1d2b3a)\" text-anchor=\"middle\" \
+            svg_group(&group, 100.0),
+            "<text x=\"50\" y=\"0\" fill=\"var(--ink,#1d2b3a)\" text-anchor=\"middle\" \
              font-weight=\"bold\">&lt;script&gt;&amp;&quot;</text>"
         );
+    }
+
+    #[test]
+    fn words_that_would_cross_an_edge_are_squeezed() {
+        let at = Point { x: 12.0, y: 9.0 };
+        let text = Item::text(at, Anchor::Start, "centre of mass", Colour::Ink, false);
+        let group = Group { key: "words", items: vec![text] };
+        let squeezed = "textLength=\"48\" lengthAdjust=\"spacingAndGlyphs\"";
+        assert!(svg_group(&group, 60.0).contains(squeezed));
+        assert!(!svg_group(&group, 120.0).contains("textLength"));
     }
 
     #[test]

@@ -13,9 +13,10 @@ use noseward_words::{self as texts, Text};
 
 use crate::area::Area;
 use crate::axis::{Reach, axis_number, is_shown, round_step_mm, separation_in};
-use crate::legend::{Entry, legend, words_px};
+use crate::legend::{Entry, legend};
 use crate::palette::Colour;
 use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style};
+use crate::width::words_px;
 use dots::Placed;
 use rows::Rows;
 

@@ -10,9 +10,10 @@ use crate::area::Area;
 use crate::axis::{
     Reach, axis_number, is_shown, measured, measured_number, reading, separation_in,
 };
-use crate::legend::{Entry, legend, words_px};
+use crate::legend::{Entry, legend};
 use crate::palette::Colour;
 use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style};
+use crate::width::words_px;
 
 /// One trial of the series. Separations are centre of pressure less centre of mass, in
 /// millimetres: positive when the centre of mass is nearer the nose.

@@ -11,6 +11,7 @@ mod measure;
 mod morph;
 mod screen;
 mod timer;
+mod words_width;
 mod writing;
 
 use std::cell::{Cell, RefCell};
@@ -110,6 +111,7 @@ pub fn wish() -> Result<bool, JsValue> {
 #[wasm_bindgen]
 pub fn start(table: Option<Vec<u8>>) -> Result<(), JsValue> {
     console_error_panic_hook::set_once();
+    words_width::measure_words();
     // As it comes: what shows a value of the browser's is a kilobyte of script.
     let page = Page::open(table)?;
     PAGE.with(|slot| slot.replace(Some(page)));

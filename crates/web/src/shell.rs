@@ -86,7 +86,10 @@ impl Drawing {
 
     /// Each group's name and content.
     pub(crate) fn groups(&self) -> impl Iterator<Item = (&'static str, String)> {
-        self.scene.groups.iter().map(|group| (group.key, svg_group(group)))
+        self.scene
+            .groups
+            .iter()
+            .map(|group| (group.key, svg_group(group, self.scene.width_px)))
     }
 }
 

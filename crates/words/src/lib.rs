@@ -35,6 +35,7 @@ pub use languages::{Kind, LANGUAGES, Language};
 pub use mark::Mark;
 pub use marked::{Marked, Runs};
 pub use number::{Number, as_typed, decimal_mark};
+pub use say::isolated;
 pub use sentences::*;
 pub use table::{Table, TableError, language, speak};
 pub use text::Text;

@@ -86,6 +86,16 @@ fn keys(arg: Option<&Arg<'_>>) -> [u8; 2] {
     }
 }
 
+/// A text that stands by itself among others, such as a label of a drawing: where the language
+/// in use goes right to left, between U+2068 and U+2069, so that each goes its own way.
+#[must_use]
+#[inline(never)]
+pub fn isolated(text: &str) -> String {
+    let mut out = Vec::new();
+    from_elsewhere(text, &mut out);
+    String::from_utf8(out).unwrap_or_default()
+}
+
 /// Writes a text that is no part of the sentence, without what would be read as a mark.
 fn from_elsewhere(text: &str, out: &mut Vec<u8>) {
     push(out, extra(OPEN_ISOLATE));
@@ -332,6 +342,9 @@ mod tests {
         assert_eq!(said_as("(\u{1})", &[Arg::Text("−5 mm")]), "(\u{2068}−5 mm\u{2069})");
         speak(Some(table("de")));
         assert_eq!(said_as("(\u{1})", &[Arg::Text("−5 mm")]), "(−5 mm)");
+        assert_eq!(isolated("−5 mm"), "−5 mm");
+        speak(Some(table("ar")));
+        assert_eq!(isolated("−5 mm"), "\u{2068}−5 mm\u{2069}");
     }
 
     fn number_for_ever(number: Number) -> Arg<'static> {

@@ -13,7 +13,7 @@ use proc_macro2::{Delimiter, TokenStream, TokenTree};
 const ROOMS: [&str; 5] = ["stability", "lesson", "link", "drawing", "web"];
 
 /// What a reader of the console, a caller of the crate or a browser sees.
-const FOR_PROGRAMMERS: [&str; 21] = [
+const FOR_PROGRAMMERS: [&str; 22] = [
     // Why a program's call or the document is refused.
     "not a design: {detail}",
     "a part of the module could not be loaded",
@@ -33,7 +33,8 @@ const FOR_PROGRAMMERS: [&str; 21] = [
     // What a table in a text stands between, in every language.
     "--- noseward table ---",
     "--- end of noseward table ---",
-    // Selectors and queries.
+    // Selectors, queries and type.
+    "13px system-ui, Segoe UI, Roboto, Noto Sans, sans-serif",
     "(prefers-reduced-motion: reduce)",
     "#swing-graph svg",
     "#air-graph svg",
@@ -58,15 +59,21 @@ const BEFORE: [&str; 9] = [
 
 /// The files of a room, but for modules that only tests have.
 fn sources(folder: &Path, found: &mut Vec<PathBuf>) {
-    let mut paths: Vec<PathBuf> =
-        fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path()).collect();
+    let mut paths: Vec<PathBuf> = fs::read_dir(folder)
+        .expect("the sources can be read")
+        .map(|entry| entry.expect("the sources can be read").path())
+        .collect();
     let is_code = |path: &&PathBuf| path.extension().is_some_and(|ending| ending == "rs");
     let mut all = String::new();
     for file in paths.iter().filter(is_code) {
-        all += &fs::read_to_string(file).unwrap();
+        all += &fs::read_to_string(file).expect("the sources can be read");
     }
     paths.retain(|path| {
-        let name = path.file_stem().unwrap().to_string_lossy().into_owned();
+        let name = path
+            .file_stem()
+            .expect("the sources can be read")
+            .to_string_lossy()
+            .into_owned();
         name != "tests" && !all.contains(&format!("#[cfg(test)]\nmod {name};"))
     });
     for path in paths {
@@ -82,11 +89,13 @@ fn sources(folder: &Path, found: &mut Vec<PathBuf>) {
 fn is_sentence(text: &str) -> bool {
     let is_word = |word: &&str| {
         word.chars().filter(|c| c.is_alphabetic()).count() > 1
+            // Of a path in a picture.
+            && !word.contains(|c: char| c.is_ascii_digit())
             && !word.contains(['_', '=', '/', '<', '#', '{', '}'])
             && !word.contains("--")
     };
     let words: Vec<&str> = text.split_whitespace().collect();
-    words.windows(2).any(|pair| pair.iter().all(|word| is_word(&word)))
+    words.windows(2).any(|pair| pair.iter().all(is_word))
 }
 
 /// The texts in some code, tests and attributes left out.

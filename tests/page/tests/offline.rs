@@ -1101,3 +1101,75 @@ async fn a_crash_outside_a_promise_shows_the_way_out_too() -> Result<()> {
     assert_eq!(page.eval("document.getElementById('crash').hidden").await?, false);
     Ok(())
 }
+
+const LANG: &str = "document.documentElement.lang";
+
+/// Chooses a language in the list.
+async fn choose(page: &Page, key: &str) -> Result<()> {
+    let choose = "
+        const list = document.getElementById('language');
+        list.value = KEY;
+        list.dispatchEvent(new Event('change', { bubbles: true }));";
+    page.run(&choose.replace("KEY", &json!(key).to_string())).await?;
+    Ok(())
+}
+
+#[tokio::test]
+async fn a_language_that_does_not_come_is_told_and_can_be_chosen_again() -> Result<()> {
+    let site = Site::start("language")?;
+    let page = Page::unopened(1280, 800).await?;
+    for (name, fault) in [
+        ("missing", Fault::Missing),
+        ("portal", Fault::Portal),
+        ("half", Fault::Truncated),
+    ] {
+        site.spoil(&["de-"], fault);
+        go(&page, &format!("{}?lang=en", site.address)).await?;
+        page.ready().await?;
+        choose(&page, "de").await?;
+        let notice = "document.getElementById('notice').innerText";
+        page.wait_until(&format!("{notice}.includes('Deutsch could not be loaded')"))
+            .await?;
+        assert_eq!(page.eval(LANG).await?, "en-GB", "{name}");
+        let chosen = page.eval("document.getElementById('language').value").await?;
+        assert_eq!(chosen, "en", "{name}: the list says what is spoken");
+        site.mend();
+        choose(&page, "de").await?;
+        page.wait_until(&format!("{LANG} === 'de'")).await?;
+        // The page is kept by its worker from now on: the next fault needs a new one.
+        page.run(
+            "return Promise.all([
+                caches.keys().then((names) => Promise.all(names.map((name) => caches.delete(name)))),
+                navigator.serviceWorker.getRegistrations()
+                    .then((all) => Promise.all(all.map((one) => one.unregister()))),
+            ]).then(() => localStorage.clear())",
+        )
+        .await?;
+        page.cdp("Network.clearBrowserCache", json!({})).await?;
+    }
+    Ok(())
+}
+
+#[tokio::test]
+async fn a_language_that_was_used_once_works_without_a_network() -> Result<()> {
+    let mut site = Site::start("language-cut-off")?;
+    let page = after_one_visit(&site).await?;
+    choose(&page, "ar").await?;
+    page.wait_until(&format!("{LANG} === 'ar'")).await?;
+    let kept = "caches.keys()
+        .then((names) => Promise.all(names.map((name) => caches.open(name))))
+        .then((open) => Promise.all(open.map((cache) => cache.keys())))
+        .then((keys) => keys.flat().some((key) => key.url.includes('/ar-')))";
+    page.wait_until(&format!("await {kept}")).await?;
+    let words = page.in_words().await?;
+    site.stop();
+    page.reload().await?;
+    assert_eq!(page.eval(LANG).await?, "ar");
+    assert_eq!(page.in_words().await?, words);
+    // One that was never used is told, and the page stays as it is.
+    choose(&page, "de").await?;
+    page.wait_until("document.getElementById('notice').innerText.includes('Deutsch')")
+        .await?;
+    assert_eq!(page.eval(LANG).await?, "ar");
+    Ok(())
+}

@@ -1,9 +1,11 @@
 //! Where everything stands on the sheet.
 
 use noseward_stability::{Body, SideView, Units};
+use noseward_words as texts;
 
 use super::{LabelStyle, Sheet};
 use crate::scene::Point;
+use crate::width::{bold_px, words_px};
 
 /// Height of one line of words.
 pub(super) const LINE_PX: f64 = 16.0;
@@ -13,6 +15,9 @@ pub(super) const BOTTOM_PX: f64 = 16.0;
 const BESIDE_PX: f64 = 14.0;
 /// The largest scale: a short rocket does not fill a large sheet.
 const MOST_PX_PER_MM: f64 = 4.0;
+
+/// From the rocket's column to the words on its right.
+const TO_WORDS_PX: f64 = 34.0;
 
 /// How far a rocket reaches, in metres: along the axis from the nose tip, and to the side.
 #[derive(Clone, Copy, Debug)]
@@ -91,6 +96,8 @@ impl Layout {
             LabelStyle::Short if extent.rear_m >= 1.0 => (72.0, 46.0, 108.0),
             LabelStyle::Short => (72.0, 40.0, 104.0),
         };
+        let (left_px, right_px) = words_wide_px(sheet.labels);
+        let (words, right) = (f64::max(words, left_px), f64::max(right, right_px));
         let rocket_left = words + ruler_width + BESIDE_PX;
         let rocket_right = (sheet.width_px - right).max(rocket_left + 40.0);
         let room_x = rocket_right - rocket_left;
@@ -113,7 +120,7 @@ impl Layout {
             left_words_x: ruler.0 - words + 1.0,
             rocket_right,
             bracket_x: rocket_right + 14.0,
-            right_words_x: rocket_right + 34.0,
+            right_words_x: rocket_right + TO_WORDS_PX,
             ruler_mm: extent.rear_m * 1000.0,
         }
     }
@@ -132,4 +139,23 @@ impl Layout {
     pub(super) fn point(&self, x_m: f64, y_m: f64) -> Point {
         Point { x: self.x(y_m), y: self.y(x_m) }
     }
+}
+
+/// What the names of the points and what is said of them need on the left and on the right.
+fn words_wide_px(labels: LabelStyle) -> (f64, f64) {
+    let place = "1000 mm";
+    let lines = |lines: &str| lines.split('|').map(bold_px).fold(0.0, f64::max);
+    let (left, right) = match labels {
+        LabelStyle::Full => (
+            bold_px(&texts::drawing_pressure())
+                .max(words_px(&texts::drawing_side_on_measured())),
+            bold_px(&texts::drawing_mass())
+                .max(words_px(&texts::drawing_measured_at(place)))
+                .max(bold_px(&texts::drawing_points_apart(place))),
+        ),
+        LabelStyle::Short => {
+            (lines(&texts::drawing_pressure_lines()), lines(&texts::drawing_mass_lines()))
+        }
+    };
+    (left + 3.0, TO_WORDS_PX + right + 2.0)
 }

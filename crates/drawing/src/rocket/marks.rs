@@ -14,6 +14,7 @@ use super::paper;
 use super::{LabelStyle, Told};
 use crate::palette::Colour;
 use crate::scene::{Anchor, Item, Path, Point, Style};
+use crate::width::{cut, words_px};
 
 pub(super) const FULCRUM_LENGTH: f64 = 40.0;
 const FULCRUM_HALF_BASE: f64 = 13.0;
@@ -21,8 +22,6 @@ const ARROW_HEAD: f64 = 17.0;
 const ARROW_HALF_HEAD: f64 = 8.0;
 /// Width of the sheet-coloured rim that keeps a mark apart from lines under it.
 const RIM: f64 = 3.0;
-/// Width of an ordinary letter, to cut long labels; generous, so that nothing is cut off.
-const LETTER_PX: f64 = 6.7;
 
 pub(super) fn marks(
     design: &Design,
@@ -294,17 +293,6 @@ pub(super) fn apart(figures: &Figures, units: Units, full: bool) -> String {
 
 /// A label and a mass, the label cut to what fits in `room` pixels.
 fn shortened(label: &str, mass: &str, room: f64) -> String {
-    let whole = format!("{label} {mass}");
-    #[expect(
-        clippy::cast_possible_truncation,
-        clippy::cast_sign_loss,
-        reason = "a small positive number of letters"
-    )]
-    let letters = (room / LETTER_PX).max(0.0) as usize;
-    if whole.chars().count() <= letters {
-        return whole;
-    }
-    let kept = letters.saturating_sub(mass.chars().count() + 2);
-    let cut: String = label.chars().take(kept).collect();
-    format!("{}… {mass}", cut.trim_end())
+    let mass = format!(" {}", words::isolated(mass));
+    cut(label, room - words_px(&mass)) + &mass
 }

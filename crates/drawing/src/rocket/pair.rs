@@ -10,9 +10,10 @@ use super::LabelStyle;
 use super::layout::{BOTTOM_PX, Extent, LINE_PX, Layout, TOP_PX};
 use super::{marks, outline, paper};
 use crate::area::Area;
-use crate::legend::{Entry, bold_px, cut, legend};
+use crate::legend::{Entry, legend};
 use crate::palette::Colour;
 use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style};
+use crate::width::{bold_px, cut};
 
 const EDGE: f64 = 4.0;
 const RULER_PX: f64 = 56.0;

@@ -7,9 +7,10 @@ use noseward_words::{self as words, Number, Text};
 
 use super::arrow_head;
 use crate::area::Area;
-use crate::legend::{Entry, bold_px, legend, words_px};
+use crate::legend::{Entry, legend};
 use crate::palette::Colour;
 use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style};
+use crate::width::{bold_px, words_px};
 
 const SIDE: f64 = 16.0;
 const TOP: f64 = 34.0;

@@ -4,7 +4,7 @@ use noseward_lesson::SwingOutcome;
 
 use super::{ChartTrial, Scale, range_mm};
 use crate::area::Area;
-use crate::legend::bold_px;
+use crate::width::bold_px;
 
 const LEAST_RADIUS: f64 = 9.0;
 /// Between the outlines of two dots.

@@ -2,10 +2,10 @@
 
 use super::{EDGE, ROWS};
 use crate::area::Area;
-use crate::legend::words_px;
 use crate::names::outcome_name;
 use crate::palette::Colour;
 use crate::scene::{Anchor, Item, Path, Point, Style};
+use crate::width::words_px;
 
 /// From this width on the rows are named at their left; above them else.
 const BESIDE_PX: f64 = 520.0;

@@ -2,6 +2,7 @@
 //! and the lesson on paper, stand in `index.html`, since they need no module.
 
 pub(crate) mod computer;
+mod language;
 mod message;
 mod settings;
 mod update;
@@ -20,6 +21,7 @@ use crate::shell::{Region, delete, link_to, region};
 pub(crate) fn regions(state: &State) -> Vec<Region> {
     vec![
         region("lead-settings", settings::settings(state)),
+        region("lead-language", language::language(state)),
         region(
             "lead-words",
             html! { p {

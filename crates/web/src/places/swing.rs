@@ -158,12 +158,18 @@ pub(crate) fn moving(state: &State) -> Vec<(&'static str, &'static str, String)>
         state.swing.end_s(),
         wide_px(state),
     );
-    let mut moving = vec![("swing-circle", turning), ("swing-graph", cursor)];
+    let mut moving = vec![
+        ("swing-circle", now.circle_px, turning),
+        ("swing-graph", wide_px(state), cursor),
+    ];
     let along = swing_rocket(design, figures, now.angle_rad, ALONG_PX);
-    moving.extend(along.into_iter().flat_map(|s| s.groups).map(|g| ("swing-along", g)));
+    let along = along.into_iter().flat_map(|scene| scene.groups);
+    moving.extend(along.map(|group| ("swing-along", ALONG_PX, group)));
     moving
         .into_iter()
-        .map(|(id, group): (_, Group)| (id, group.key, svg_group(&group)))
+        .map(|(id, wide_px, group): (_, _, Group)| {
+            (id, group.key, svg_group(&group, wide_px))
+        })
         .collect()
 }
 

@@ -10,8 +10,7 @@ pub(crate) fn choice(state: &State) -> Markup {
     let offered = state.speech.offered();
     html! {
         @if offered.len() > 1 {
-            label class="visually-hidden" for="language" { (words::language_label()) }
-            select class="language" id="language" {
+            select class="language" id="language" aria-label=(words::language_label()) {
                 @for (choice, now) in offered {
                     option value=(choice.key) lang=(choice.language.tag) selected[now] {
                         (choice.name)

@@ -119,7 +119,7 @@ pub(crate) fn next(state: &State, hash: &str) -> Markup {
                 data-target="rocket" { (words::way_change_one()) }
         }
         a class={ "button" @if !waits { " button--main" } } id="next" href=(href(next, hash)) data-action="to"
-            data-target=(next.key()) aria-describedby="next-words" { (label) " " span aria-hidden="true" { "→" } }
+            data-target=(next.key()) aria-describedby="next-words" { (label) " " span class="onwards" aria-hidden="true" { "→" } }
     }
 }
 

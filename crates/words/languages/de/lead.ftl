@@ -94,3 +94,11 @@ computer-one-way-left =
     Wenn nichts davon geht, bleibt ein Weg: Schreibt den Code unter „Abgeben“ auf Papier und
     tippt ihn auf einem anderen Computer unter „einen Link, Code oder eine Datei“ ein.
 computer-saved = Diese Datei hat Noseward gespeichert.
+
+lead-language = Die Sprache der Seite
+lead-language-unread =
+    <b>{ $language }:</b> Noch hat keine Lehrkraft jeden Satz gelesen. Ist einer falsch oder klingt
+    er seltsam, schreibt auf, wo er steht und wie er lauten sollte, und schickt beides der Person,
+    von der ihr diese Seite habt. Warnungen und Regeln: Vergleicht sie mit euren eigenen.
+lead-language-link = Ein Link, der diese Seite in dieser Sprache öffnet, für eine Klasse:
+lead-language-kept = Wer oben eine andere Sprache wählt, behält sie auf dem jeweiligen Computer.

@@ -116,3 +116,16 @@ computer-one-way-left =
     under “a link, code or file” on another computer.
 # What stands in the file that is saved to try that out.
 computer-saved = This file was saved by Noseward.
+
+## In the place for whoever leads: the language.
+
+# A line that opens what is told of it, and its second heading.
+lead-language = The language of the page
+# $language (text): its own name for itself
+lead-language-unread =
+    <b>{ $language }:</b> no teacher has read every sentence of it yet. If one is wrong or sounds
+    odd, write down where it stands and what it should say, and send both to whoever gave you this
+    page. Cautions and rules: compare them with your own.
+# Before a link, which holds the language of the page as it is now.
+lead-language-link = A link that opens this page in this language, for a class:
+lead-language-kept = Whoever chooses another language at the top keeps that one on that computer.

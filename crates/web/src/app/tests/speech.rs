@@ -141,3 +141,18 @@ fn deleting_everything_deletes_the_choice_too() {
 fn markup(regions: &[Region]) -> String {
     regions.iter().map(|region| region.markup.as_str()).collect()
 }
+
+#[test]
+fn whoever_leads_is_told_that_no_teacher_has_read_it_and_gets_a_link() {
+    let mut state = page();
+    state.address = Some("https://school.example/rockets/".into());
+    let told = markup(&places::lead::regions(&state));
+    assert!(!told.contains("no teacher"), "English is our own");
+    assert!(told.contains("value=\"https://school.example/rockets/?lang=en\""), "{told}");
+    update(&mut state, Msg::Speak(choice("de")));
+    update(&mut state, Msg::TableCame(table("de")));
+    let told = markup(&places::lead::regions(&state));
+    assert!(told.contains("Noch hat keine Lehrkraft jeden Satz gelesen."), "{told}");
+    assert!(told.contains("/?lang=de\""), "{told}");
+    noseward_words::speak(None);
+}
