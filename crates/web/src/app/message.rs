@@ -128,7 +128,7 @@ pub(crate) enum Msg {
     /// Another language.
     Speak(words::Choice),
     /// Another language beside that one, or none.
-    Beside(Option<words::Choice>),
+    Beside(Option<&'static words::Language>),
     /// The sentences of a language, or that they did not come.
     TableCame(Option<Vec<u8>>),
     /// Whether everything is half as large again, for a projector.

@@ -14,7 +14,7 @@ pub(crate) struct Speech {
     /// What was chosen and is still on its way.
     awaited: Option<Choice>,
     /// What was chosen to stand beside it, here or on its way.
-    beside: Option<Choice>,
+    beside: Option<&'static Language>,
     /// The sentences that are here.
     tables: Vec<Table>,
     /// The keys of the languages whose sentences can be had, with spaces between them.
@@ -88,16 +88,17 @@ impl Speech {
     ///
     /// # Errors
     ///
-    /// The choice that came to nothing: its sentences did not come, or are no sentences of
-    /// this page.
-    pub(crate) fn take(&mut self, table: Option<Vec<u8>>) -> Result<bool, Choice> {
+    /// The name of the language that came to nothing: its sentences did not come, or are no
+    /// sentences of this page. Of two that were on their way nobody says which it was, so both
+    /// are given up, and can be chosen again.
+    pub(crate) fn take(&mut self, table: Option<Vec<u8>>) -> Result<bool, &'static str> {
         match table.map(Table::load) {
             Some(Ok(table)) => self.tables.push(table),
-            // Which it was, nobody says: all that is on its way is given up.
             _ => {
-                let late = self.beside.filter(|beside| !self.is_here(*beside));
-                self.beside = self.beside.filter(|_| late.is_none());
-                return self.awaited.take().or(late).map_or(Ok(false), Err);
+                let late = self.beside.take_if(|beside| !is_here(&self.tables, beside));
+                let awaited = self.awaited.take().map(|choice| choice.name);
+                let name = awaited.or(late.map(|language| language.name));
+                return name.map_or(Ok(false), Err);
             }
         }
         let spoken = self.awaited.filter(|choice| self.speak(*choice));
@@ -107,56 +108,54 @@ impl Speech {
 
     /// Speaks a language, if its sentences are here.
     fn speak(&mut self, choice: Choice) -> bool {
-        if !self.is_here(choice) {
-            return false;
+        let is_here = is_here(&self.tables, choice.language);
+        if is_here {
+            self.say_in(choice.language, choice.own_digits);
+            self.spoken = choice;
         }
-        words::speak(self.table(choice));
-        self.spoken = choice;
-        true
+        is_here
     }
 
-    /// Whether the sentences of a language are here.
-    fn is_here(&self, choice: Choice) -> bool {
-        choice.language.kind == Kind::BuiltIn || self.table(choice).is_some()
+    /// Has whatever follows said in a language whose sentences are here.
+    fn say_in(&self, language: &Language, own_digits: bool) {
+        let table = find(&self.tables, language);
+        words::speak(table.map(|table| table.with_own_digits(own_digits)));
     }
 
-    /// Those of a language that is not built in.
-    fn table(&self, choice: Choice) -> Option<Table> {
-        let is_of = |table: &&Table| table.language() == choice.language;
-        let table = self.tables.iter().find(is_of)?;
-        Some(table.with_own_digits(choice.own_digits))
-    }
-
-    /// What can stand beside the language in use: every other one. Their digits make no
-    /// difference there.
-    pub(crate) fn offered_beside(&self) -> Vec<Choice> {
-        let mut offered = Vec::new();
-        for (choice, _) in self.offered() {
-            if choice.language != self.spoken.language && !choice.own_digits {
-                offered.push(choice);
-            }
-        }
-        offered
+    /// What can stand beside the language in use: every other one, once.
+    pub(crate) fn offered_beside(&self) -> impl Iterator<Item = &'static Language> {
+        let offered = self.offered().into_iter().filter(|(choice, _)| !choice.own_digits);
+        let spoken = self.spoken.language.key;
+        offered.map(|(choice, _)| choice.language).filter(move |of| of.key != spoken)
     }
 
     /// What is to stand beside the language in use, also while it is on its way. None where
     /// that is what is spoken by now.
-    pub(crate) fn beside(&self) -> Option<Choice> {
-        self.beside.filter(|beside| beside.language != self.spoken.language)
+    pub(crate) fn beside(&self) -> Option<&'static Language> {
+        self.beside.filter(|beside| beside.key != self.spoken.language.key)
     }
 
-    /// Says something in the language beside, and gives it with that language: none where there
-    /// is none, or where its sentences are not here yet.
-    pub(crate) fn say_beside<T>(
-        &self,
-        say: impl FnOnce() -> T,
-    ) -> Option<(&'static Language, T)> {
-        let beside = self.beside().filter(|beside| self.is_here(*beside))?;
-        words::speak(self.table(beside));
-        let said = say();
-        words::speak(self.table(self.spoken));
-        Some((beside.language, said))
+    /// The same once it can be said.
+    pub(crate) fn beside_here(&self) -> Option<&'static Language> {
+        self.beside().filter(|beside| is_here(&self.tables, beside))
     }
+
+    /// Says something in another language whose sentences are here, and goes on in the first.
+    pub(crate) fn say_beside<T>(&self, beside: &Language, say: impl FnOnce() -> T) -> T {
+        self.say_in(beside, false);
+        let said = say();
+        self.say_in(self.spoken.language, self.spoken.own_digits);
+        said
+    }
+}
+
+/// The sentences of a language that is not built in.
+fn find(tables: &[Table], language: &Language) -> Option<Table> {
+    tables.iter().find(|table| table.language().key == language.key).copied()
+}
+
+fn is_here(tables: &[Table], language: &Language) -> bool {
+    language.kind == Kind::BuiltIn || find(tables, language).is_some()
 }
 
 /// Somebody chose a language.
@@ -171,13 +170,17 @@ pub(super) fn chose(state: &mut State, choice: Choice) -> Vec<Effect> {
 }
 
 /// Somebody chose a language to stand beside the one in use, or none.
-pub(super) fn chose_beside(state: &mut State, choice: Option<Choice>) -> Vec<Effect> {
-    state.speech.beside = choice;
-    let mut effects = vec![Effect::Redraw];
-    if let Some(choice) = choice.filter(|choice| !state.speech.is_here(*choice)) {
-        effects.push(Effect::FetchTable(choice.language.key));
+pub(super) fn chose_beside(
+    state: &mut State,
+    language: Option<&'static Language>,
+) -> Vec<Effect> {
+    state.speech.beside = language;
+    match language {
+        Some(language) if !is_here(&state.speech.tables, language) => {
+            vec![Effect::FetchTable(language.key), Effect::Redraw]
+        }
+        _ => vec![Effect::Redraw],
     }
-    effects
 }
 
 /// The sentences of a language came, or did not.
@@ -185,12 +188,12 @@ pub(super) fn came(state: &mut State, table: Option<Vec<u8>>) -> Vec<Effect> {
     match state.speech.take(table) {
         Ok(true) => return vec![Effect::Speak, Effect::Redraw, Effect::KeepView],
         Ok(false) => {}
-        Err(choice) => state.notice = Some(failed(choice)),
+        Err(name) => state.notice = Some(failed(name)),
     }
     vec![Effect::Redraw]
 }
 
 /// A language did not come.
-pub(crate) fn failed(choice: Choice) -> Notice {
-    Notice::Said { alarming: true, words: words::language_failed(choice.name) }
+pub(crate) fn failed(name: &str) -> Notice {
+    Notice::Said { alarming: true, words: words::language_failed(name) }
 }

@@ -214,7 +214,7 @@ fn change(page: &Rc<Page>, event: &Event) {
         let choice = list.unchecked_ref::<HtmlSelectElement>().value();
         let choice = noseward_words::Choice::parse(&choice);
         if list.id() == "beside" {
-            page.send(Msg::Beside(choice));
+            page.send(Msg::Beside(choice.map(|choice| choice.language)));
         } else if let Some(choice) = choice {
             page.send(Msg::Speak(choice));
         }

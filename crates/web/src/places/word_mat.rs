@@ -8,17 +8,17 @@ use noseward_words::{self as words, Text};
 
 use crate::app::State;
 use crate::shell::{Region, region};
-use pictures::{Piece, picture};
+use pictures::picture;
 
 /// A word of the mat.
 struct Term {
     name: Text,
     /// One sentence on it.
     means: Text,
-    picture: &'static [Piece],
+    picture: &'static str,
 }
 
-const fn term(name: Text, means: Text, picture: &'static [Piece]) -> Term {
+const fn term(name: Text, means: Text, picture: &'static str) -> Term {
     Term { name, means, picture }
 }
 
@@ -90,9 +90,9 @@ fn tools(state: &State) -> Markup {
                 label for="beside" { (words::mat_beside()) }
                 select class="field__select" id="beside" {
                     option value="" selected[beside.is_none()] { (words::mat_beside_none()) }
-                    @for choice in state.speech.offered_beside() {
-                        option value=(choice.key) lang=(choice.language.tag)
-                            selected[beside == Some(choice)] { (choice.name) }
+                    @for language in state.speech.offered_beside() {
+                        option value=(language.key) lang=(language.tag)
+                            selected[beside.is_some_and(|beside| beside.key == language.key)] { (language.name) }
                     }
                 }
             }
@@ -102,27 +102,29 @@ fn tools(state: &State) -> Markup {
 }
 
 fn mat(state: &State) -> Markup {
-    let is_two = state.speech.say_beside(|| ()).is_some();
+    let beside = state.speech.beside_here();
     html! {
-        div class={ "mat" @if is_two { " mat--two" } } {
+        div class={ "mat" @if beside.is_some() { " mat--two" } } {
             @for (title, terms) in GROUPS {
                 h3 class="mat__title" { (title) }
-                ul class="mat__words" { @for term in terms { (card(state, term)) } }
+                ul class="mat__words" {
+                    @for term in terms {
+                        li class="word" {
+                            (picture(term.picture))
+                            div { (said(term)) }
+                            @if let Some(language) = beside {
+                                div lang=(language.tag) dir=(language.dir) {
+                                    (state.speech.say_beside(language, || said(term)))
+                                }
+                            }
+                        }
+                    }
+                }
             }
         }
     }
 }
 
-/// A word on its card; the picture says nothing that the words do not.
-fn card(state: &State, term: &Term) -> Markup {
-    let said = || html! { h4 { (term.name) } p { (term.means) } };
-    html! {
-        li class="word" {
-            (picture(term.picture))
-            div { (said()) }
-            @if let Some((language, beside)) = state.speech.say_beside(said) {
-                div lang=(language.tag) dir=(language.dir) { (beside) }
-            }
-        }
-    }
+fn said(term: &Term) -> Markup {
+    html! { h4 { (term.name) } p { (term.means) } }
 }

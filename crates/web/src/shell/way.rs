@@ -15,7 +15,7 @@ pub(crate) fn path(state: &State, hash: &str) -> Markup {
             @for (place, number) in Place::all().filter_map(|place| Some((place, place.number()?))) {
                 @let done = place.is_done(state);
                 li class="path__step" {
-                    a class="path__link" id=(format!("to-{}", place.key()))
+                    a class="path__link" id={ "to-" (place.key()) }
                         href=(href(place, hash)) data-action="to"
                         data-target=(place.key())
                         aria-current=[(place == state.place).then_some("page")] {
@@ -62,7 +62,7 @@ pub(crate) fn tools(state: &State, hash: &str) -> Markup {
 /// The link to a place beside the path.
 fn link(state: &State, place: Place, class: &str, hash: &str) -> Markup {
     html! {
-        a class=(class) id=(format!("to-{}", place.key())) href=(href(place, hash)) data-action="to"
+        a class=(class) id={ "to-" (place.key()) } href=(href(place, hash)) data-action="to"
             data-target=(place.key()) aria-current=[(place == state.place).then_some("page")] { (place.name()) }
     }
 }

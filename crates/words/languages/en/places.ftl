@@ -1,4 +1,4 @@
-## The places of the page: the steps of the lesson, and two beside them.
+## The places of the page: the steps of the lesson, and three beside them.
 
 # The name of a step, on the path over the page and on the button that leads there.
 places-rocket = Rocket

@@ -85,8 +85,8 @@ fn thirty_words_have_a_sentence_and_a_picture_in_every_language() {
 fn a_second_language_stands_beside_the_first() {
     let mut state = in_language("en");
     let alone = cards(&state);
-    let effects = update(&mut state, Msg::Beside(Some(choice("de"))));
-    assert_eq!(effects, [Effect::Redraw, Effect::FetchTable("de")]);
+    let effects = update(&mut state, Msg::Beside(Some(choice("de").language)));
+    assert_eq!(effects, [Effect::FetchTable("de"), Effect::Redraw]);
     // Until it is here, the list shows it.
     assert!(mat(&state).contains("value=\"de\" lang=\"de\" selected"), "{}", mat(&state));
     assert_eq!(cards(&state)[0].said.len(), 1);
@@ -101,14 +101,14 @@ fn a_second_language_stands_beside_the_first() {
     }
     assert!(two.iter().any(|card| card.said[1][1] == "Schwerpunkt"));
     // Another one, and none again.
-    update(&mut state, Msg::Beside(Some(choice("ar"))));
+    update(&mut state, Msg::Beside(Some(choice("ar").language)));
     update(&mut state, Msg::TableCame(table("ar")));
     assert_eq!(cards(&state)[29].said[1][0], " lang=\"ar\" dir=\"rtl\"");
     let effects = update(&mut state, Msg::Beside(None));
     assert_eq!(effects, [Effect::Redraw]);
     assert_eq!(cards(&state)[0].said.len(), 1);
     // It is fetched once.
-    let effects = update(&mut state, Msg::Beside(Some(choice("de"))));
+    let effects = update(&mut state, Msg::Beside(Some(choice("de").language)));
     assert_eq!(effects, [Effect::Redraw]);
     assert_eq!(language().key, "en");
 }
@@ -118,12 +118,15 @@ fn the_first_language_goes_on_with_its_digits() {
     let mut state = in_language("ar-u-nu-arab");
     assert_eq!(Number::fixed(1.5, 1).to_string(), "١٫٥");
     // What is built in need not be fetched.
-    assert_eq!(update(&mut state, Msg::Beside(Some(choice("en")))), [Effect::Redraw]);
+    assert_eq!(
+        update(&mut state, Msg::Beside(Some(choice("en").language))),
+        [Effect::Redraw]
+    );
     assert!(mat(&state).contains("lang=\"en-GB\" dir=\"ltr\"><h4>Nose (nose cone)</h4>"));
     assert_eq!(Number::fixed(1.5, 1).to_string(), "١٫٥");
     // Every other language is offered, once; none that is spoken, nor one for tests.
     let offered = |state: &State| -> Vec<_> {
-        state.speech.offered_beside().into_iter().map(|choice| choice.key).collect()
+        state.speech.offered_beside().map(|language| language.key).collect()
     };
     assert_eq!(offered(&state), ["en", "en-plain", "en-US", "de"]);
     // Beside itself a language is there once.
@@ -138,7 +141,7 @@ fn a_second_language_that_does_not_come_is_told_and_nothing_is_lost() {
     for bytes in [None, Some(b"<!doctype html>".to_vec())] {
         let mut state = in_language("de");
         let before = mat(&state);
-        update(&mut state, Msg::Beside(Some(choice("ar"))));
+        update(&mut state, Msg::Beside(Some(choice("ar").language)));
         update(&mut state, Msg::TableCame(bytes));
         let Some(Notice::Said { alarming: true, words }) = &state.notice else {
             panic!("{:?}", state.notice)
@@ -147,8 +150,8 @@ fn a_second_language_that_does_not_come_is_told_and_nothing_is_lost() {
         assert_eq!(mat(&state), before);
         assert_eq!(state.speech.spoken(), choice("de"));
         // Choosing it again fetches it again.
-        let effects = update(&mut state, Msg::Beside(Some(choice("ar"))));
-        assert_eq!(effects, [Effect::Redraw, Effect::FetchTable("ar")]);
+        let effects = update(&mut state, Msg::Beside(Some(choice("ar").language)));
+        assert_eq!(effects, [Effect::FetchTable("ar"), Effect::Redraw]);
         update(&mut state, Msg::TableCame(table("ar")));
         assert_eq!(cards(&state)[0].said.len(), 2);
         speak(None);
@@ -160,7 +163,7 @@ fn two_languages_on_their_way_each_come_to_their_place() {
     for order in [["de", "ar"], ["ar", "de"]] {
         let mut state = in_language("en");
         update(&mut state, Msg::Speak(choice("de")));
-        update(&mut state, Msg::Beside(Some(choice("ar"))));
+        update(&mut state, Msg::Beside(Some(choice("ar").language)));
         for key in order {
             update(&mut state, Msg::TableCame(table(key)));
         }
