@@ -16,6 +16,7 @@
 #![forbid(unsafe_code)]
 
 mod changes;
+mod class;
 mod compare;
 mod conclusion;
 mod difference;
@@ -43,6 +44,7 @@ mod trial;
 pub use changes::{
     Amount, Change, ChangeKind, ChangedPart, Deed, Difference, PartDifference, changes,
 };
+pub use class::{RULES_BITS, RulesCode};
 pub use compare::{AGREE_MM, Beside, Comparison, Explanation, compare, explanations};
 pub use conclusion::{BOX_CHARS, Conclusion, Statement};
 pub use difference::{Done, InTrial, TrialDeed};
