@@ -44,7 +44,10 @@ mod trial;
 pub use changes::{
     Amount, Change, ChangeKind, ChangedPart, Deed, Difference, PartDifference, changes,
 };
-pub use class::{RULES_BITS, RulesCode};
+pub use class::{
+    CHANGED_CHARS, PointResult, RULES_BITS, ResultModel, ResultPrediction, RulesCode,
+    TrialResult,
+};
 pub use compare::{AGREE_MM, Beside, Comparison, Explanation, compare, explanations};
 pub use conclusion::{BOX_CHARS, Conclusion, Statement};
 pub use difference::{Done, InTrial, TrialDeed};
@@ -79,5 +82,5 @@ pub use swings::{COUNTED, MOST_OUTCOMES, Swings, SwingsError};
 pub use telling::Telling;
 pub use trial::{
     Draft, MOST_TAKEN_BACK, NOTE_CHARS, Overall, PLAN_CHARS, Trial, TrialParts,
-    same_build,
+    overall_of, same_build,
 };
