@@ -45,8 +45,9 @@ pub use changes::{
     Amount, Change, ChangeKind, ChangedPart, Deed, Difference, PartDifference, changes,
 };
 pub use class::{
-    CHANGED_CHARS, PointResult, RULES_BITS, ResultModel, ResultPrediction, RulesCode,
-    TrialResult,
+    Added, CHANGED_CHARS, Class, ClassLabel, Entry, LABEL_CHARS, MOST_RESULTS,
+    MOST_WORKS, PointResult, RULES_BITS, Refusal, ResultModel, ResultPrediction,
+    RulesCode, TrialResult, Work,
 };
 pub use compare::{AGREE_MM, Beside, Comparison, Explanation, compare, explanations};
 pub use conclusion::{BOX_CHARS, Conclusion, Statement};
