@@ -65,6 +65,36 @@ pub enum Overall {
     Mixed,
 }
 
+impl Overall {
+    /// What outcomes come to, slips left out.
+    #[must_use]
+    pub fn of(outcomes: &[SwingOutcome]) -> Self {
+        let seen = outcomes.iter().filter(|outcome| outcome.counts());
+        let count = seen.clone().count();
+        let most = SwingOutcome::ALL
+            .into_iter()
+            .find(|most| 2 * seen.clone().filter(|&seen| seen == most).count() > count);
+        match most {
+            _ if count == 0 => Self::Nothing,
+            Some(outcome) => Self::Mostly(outcome),
+            None => Self::Mixed,
+        }
+    }
+
+    /// Whether a prediction came true. `None` where the swings do not say: none that
+    /// counts, mixed, or "not sure" on either side.
+    #[must_use]
+    pub fn bears_out(self, predicted: SwingOutcome) -> Option<bool> {
+        const UNSURE: SwingOutcome = SwingOutcome::NotSure;
+        match self {
+            Self::Mostly(seen) if seen != UNSURE && predicted != UNSURE => {
+                Some(seen == predicted)
+            }
+            _ => None,
+        }
+    }
+}
+
 /// A trial taken apart: every field as it is written down, in files and elsewhere, and the
 /// seal that stands there.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -274,16 +304,7 @@ impl Trial {
     /// What the swings come to.
     #[must_use]
     pub fn overall(&self) -> Overall {
-        let seen: Vec<_> = self.swings.counted().collect();
-        let most = SwingOutcome::ALL
-            .into_iter()
-            .map(|outcome| (seen.iter().filter(|&&o| o == outcome).count(), outcome))
-            .find(|&(count, _)| 2 * count > seen.len());
-        match most {
-            _ if seen.is_empty() => Overall::Nothing,
-            Some((_, outcome)) => Overall::Mostly(outcome),
-            None => Overall::Mixed,
-        }
+        Overall::of(self.swings.outcomes())
     }
 
     /// Whether it has all that a trial should have: a prediction, three swings that count.
