@@ -52,7 +52,7 @@ impl From<(f64, bool)> for Seen {
 }
 
 impl Seen {
-    fn counts(&self) -> bool {
+    fn counts(self) -> bool {
         self.separation.is_finite() && (self.nose_first > 0 || self.otherwise > 0)
     }
 }

@@ -2,7 +2,7 @@
 //! likelihood.
 //!
 //! `ln(p/(1 − p)) = intercept + slope · separation`, by Newton's steps, which for this curve
-//! are iteratively reweighted least squares (P. McCullagh & J. A. Nelder, Generalized Linear
+//! are iteratively reweighted least squares (P. `McCullagh` & J. A. Nelder, Generalized Linear
 //! Models, 2nd ed., 1989, sections 2.5 and 4.4). The log-likelihood is concave, so a step
 //! that does not gain is halved and none can lead astray.
 //!

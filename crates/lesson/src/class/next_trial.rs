@@ -1,7 +1,7 @@
 //! Which trial would settle it: where one more tells the most.
 
+use super::Seen;
 use super::turning_point::{Gap, NoTurningPoint, turning_point};
-use super::{NoseFirst, Seen};
 
 /// Steps of the reach that are looked at.
 const STEPS: u32 = 200;
@@ -147,6 +147,7 @@ fn empty_regions(seen: &[Seen], reach: Reach) -> Vec<Reach> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::class::{Band, NoseFirst};
 
     const REACH: Reach = Reach { least: -50.0, most: 150.0 };
 
@@ -201,10 +202,11 @@ mod tests {
             let after = |nose_first| {
                 let more: Vec<_> =
                     seen.iter().copied().chain([Seen::from((at, nose_first))]).collect();
-                match turning_point(&more).unwrap().band {
-                    crate::class::Band::Between { least, most } => most - least,
-                    unbounded => panic!("{unbounded:?}"),
-                }
+                let Band::Between { least, most } = turning_point(&more).unwrap().band
+                else {
+                    panic!("no end at {at}")
+                };
+                most - least
             };
             chance * after(true) + (1.0 - chance) * after(false)
         };
