@@ -1,20 +1,30 @@
-//! What the trials of a whole class come to.
+//! A whole class: how it is set up, what its groups hand in, and what all that comes to.
 //!
-//! A trial here is no more than its separation and whether the rocket flew nose-first:
-//! [`Seen`]. Everything is plain numbers in and kinds with values out; web has the words.
+//! For what it comes to, a trial is no more than its separation and whether the rocket flew
+//! nose-first: [`Seen`]. Kinds with values come out; web has the words.
 
 mod agreement;
 mod curve;
+mod gathered;
 mod next_trial;
 mod odd;
 mod predictions;
+mod result;
+mod rules;
 mod turning_point;
 
 pub use agreement::{Agreement, Limits, agreement};
 pub use curve::Curve;
+pub use gathered::{
+    Added, Class, ClassLabel, Entry, LABEL_CHARS, MOST_RESULTS, MOST_WORKS, Refusal, Work,
+};
 pub use next_trial::{NextTrial, Reach, WhyThere, empty_region, next_trial};
-pub use odd::{FAR_SHARE, Odd, PointRead, SLIP_MM, TrialRead, WIDE_SHARE, odd};
-pub use predictions::{Foretold, PredictionCounts, Score, count_predictions};
+pub use odd::{FAR_SHARE, Odd, SLIP_MM, WIDE_SHARE, odd};
+pub use predictions::{PredictionCounts, Score, count_predictions};
+pub use result::{
+    CHANGED_CHARS, PointResult, ResultModel, ResultPrediction, TrialResult,
+};
+pub use rules::{RULES_BITS, RulesCode};
 pub use turning_point::{
     Band, Gap, LEAST_TRIALS, NoTurningPoint, TurningPoint, turning_point,
 };

@@ -46,10 +46,12 @@ pub use changes::{
     Amount, Change, ChangeKind, ChangedPart, Deed, Difference, PartDifference, changes,
 };
 pub use class::{
-    Agreement, Band, Curve, FAR_SHARE, Foretold, Gap, LEAST_TRIALS, Limits, NextTrial,
-    NoTurningPoint, NoseFirst, Odd, PointRead, PredictionCounts, Reach, SLIP_MM, Score,
-    Seen, TrialRead, TurningPoint, WIDE_SHARE, WhyThere, agreement, count_predictions,
-    empty_region, next_trial, odd, turning_point,
+    Added, Agreement, Band, CHANGED_CHARS, Class, ClassLabel, Curve, Entry, FAR_SHARE,
+    Gap, LABEL_CHARS, LEAST_TRIALS, Limits, MOST_RESULTS, MOST_WORKS, NextTrial,
+    NoTurningPoint, NoseFirst, Odd, PointResult, PredictionCounts, RULES_BITS, Reach,
+    Refusal, ResultModel, ResultPrediction, RulesCode, SLIP_MM, Score, Seen, TrialResult,
+    TurningPoint, WIDE_SHARE, WhyThere, Work, agreement, count_predictions, empty_region,
+    next_trial, odd, turning_point,
 };
 pub use compare::{AGREE_MM, Beside, Comparison, Explanation, compare, explanations};
 pub use conclusion::{BOX_CHARS, Conclusion, Statement};
@@ -85,5 +87,5 @@ pub use swings::{COUNTED, MOST_OUTCOMES, Swings, SwingsError};
 pub use telling::Telling;
 pub use trial::{
     Draft, MOST_TAKEN_BACK, NOTE_CHARS, Overall, PLAN_CHARS, Trial, TrialParts,
-    same_build,
+    overall_of, same_build,
 };

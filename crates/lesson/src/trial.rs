@@ -66,21 +66,6 @@ pub enum Overall {
 }
 
 impl Overall {
-    /// What outcomes come to, slips left out.
-    #[must_use]
-    pub fn of(outcomes: &[SwingOutcome]) -> Self {
-        let seen = outcomes.iter().filter(|outcome| outcome.counts());
-        let count = seen.clone().count();
-        let most = SwingOutcome::ALL
-            .into_iter()
-            .find(|most| 2 * seen.clone().filter(|&seen| seen == most).count() > count);
-        match most {
-            _ if count == 0 => Self::Nothing,
-            Some(outcome) => Self::Mostly(outcome),
-            None => Self::Mixed,
-        }
-    }
-
     /// Whether a prediction came true. `None` where the swings do not say: none that
     /// counts, mixed, or "not sure" on either side.
     #[must_use]
@@ -304,7 +289,8 @@ impl Trial {
     /// What the swings come to.
     #[must_use]
     pub fn overall(&self) -> Overall {
-        Overall::of(self.swings.outcomes())
+        let seen: Vec<_> = self.swings.counted().collect();
+        overall_of(&seen)
     }
 
     /// Whether it has all that a trial should have: a prediction, three swings that count.
@@ -400,6 +386,20 @@ impl Trial {
             }
         }
         self
+    }
+}
+
+/// What swings that count come to.
+#[must_use]
+pub fn overall_of(seen: &[SwingOutcome]) -> Overall {
+    let most = SwingOutcome::ALL
+        .into_iter()
+        .map(|outcome| (seen.iter().filter(|&&o| o == outcome).count(), outcome))
+        .find(|&(count, _)| 2 * count > seen.len());
+    match most {
+        _ if seen.is_empty() => Overall::Nothing,
+        Some((_, outcome)) => Overall::Mostly(outcome),
+        None => Overall::Mixed,
     }
 }
 

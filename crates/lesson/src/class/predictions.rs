@@ -1,17 +1,6 @@
 //! How many first predictions of a class came true.
 
-use crate::{Overall, SwingOutcome};
-
-/// A first prediction, and what was seen.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Foretold {
-    /// What was predicted first.
-    pub outcome: SwingOutcome,
-    /// How many swings were on record then, slips included.
-    pub swings_seen: u8,
-    /// What the swings come to.
-    pub seen: Overall,
-}
+use crate::TrialResult;
 
 /// How many came true, of how many.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -34,17 +23,22 @@ pub struct PredictionCounts {
     pub unjudged: u32,
 }
 
-/// How many first predictions came true, as [`Overall::bears_out`] judges one.
+/// How many first predictions came true, as [`Overall::bears_out`](crate::Overall::bears_out)
+/// judges one. Trials without a prediction count nowhere.
 #[must_use]
-pub fn count_predictions(all: impl IntoIterator<Item = Foretold>) -> PredictionCounts {
+pub fn count_predictions<'a>(
+    trials: impl IntoIterator<Item = &'a TrialResult>,
+) -> PredictionCounts {
     let mut counts = PredictionCounts::default();
-    for Foretold { outcome, swings_seen, seen } in all {
-        let Some(right) = seen.bears_out(outcome) else {
+    for trial in trials {
+        let Some(predicted) = trial.predicted else { continue };
+        let Some(right) = trial.overall().bears_out(predicted.outcome) else {
             counts.unjudged += 1;
             continue;
         };
+        let after_swings = predicted.swings_seen > 0 || trial.swung_first;
         let score =
-            if swings_seen == 0 { &mut counts.before } else { &mut counts.after_swings };
+            if after_swings { &mut counts.after_swings } else { &mut counts.before };
         score.of += 1;
         score.right += u32::from(right);
     }
@@ -54,29 +48,41 @@ pub fn count_predictions(all: impl IntoIterator<Item = Foretold>) -> PredictionC
 #[cfg(test)]
 mod tests {
     use super::*;
-    use SwingOutcome::{NotSure, Sideways, Steady, Wobbling};
+    use crate::{Group, ResultPrediction, SwingOutcome};
+    use SwingOutcome::{NotSure, Sideways, Slipped, Steady, Wobbling};
+
+    fn trial(
+        outcome: SwingOutcome,
+        swings_seen: u8,
+        seen: &[SwingOutcome],
+    ) -> TrialResult {
+        TrialResult {
+            predicted: Some(ResultPrediction { outcome, swings_seen }),
+            outcomes: seen.to_vec(),
+            ..TrialResult::empty(Group::default(), 1)
+        }
+    }
 
     #[test]
     fn each_is_counted_once_and_apart() {
-        let foretold =
-            |outcome, swings_seen, seen| Foretold { outcome, swings_seen, seen };
-        let counts = count_predictions([
-            foretold(Steady, 0, Overall::Mostly(Steady)),
-            foretold(Sideways, 0, Overall::Mostly(Sideways)),
-            foretold(Steady, 0, Overall::Mostly(Wobbling)),
-            foretold(Steady, 1, Overall::Mostly(Steady)),
-            foretold(Steady, 3, Overall::Mostly(Sideways)),
-            foretold(Steady, 0, Overall::Nothing),
-            foretold(Steady, 2, Overall::Mixed),
-            foretold(Steady, 0, Overall::Mostly(NotSure)),
-            foretold(NotSure, 0, Overall::Mostly(NotSure)),
-        ]);
+        let trials = [
+            trial(Steady, 0, &[Steady, Slipped, Wobbling, Steady]),
+            trial(Sideways, 0, &[Sideways]),
+            trial(Steady, 0, &[Wobbling; 3]),
+            trial(Steady, 1, &[Steady; 2]),
+            TrialResult { swung_first: true, ..trial(Steady, 0, &[Sideways; 3]) },
+            trial(Steady, 0, &[Slipped]),
+            trial(Steady, 2, &[Steady, Wobbling]),
+            trial(Steady, 0, &[NotSure]),
+            trial(NotSure, 0, &[NotSure]),
+            TrialResult { predicted: None, ..trial(Steady, 0, &[Steady]) },
+        ];
         let expected = PredictionCounts {
             before: Score { right: 2, of: 3 },
             after_swings: Score { right: 1, of: 2 },
             unjudged: 4,
         };
-        assert_eq!(counts, expected);
+        assert_eq!(count_predictions(&trials), expected);
         assert_eq!(count_predictions([]), PredictionCounts::default());
     }
 }
