@@ -208,12 +208,13 @@ impl TurningPoint {
     /// Of the closed forms this is the one to take: the delta method (a/b ± 1.96 of a
     /// standard error to first order) ends even where the slope may be nothing, and holds
     /// the true value too rarely, for 89 to 91 of 100 made-up classes of 20 whose outcomes
-    /// overlap; Fieller's holds it for all but every one. But it errs the other way: the
-    /// steeper the curve, the larger the slope's standard error (W. W. Hauck & A. Donner,
-    /// Journal of the American Statistical Association 72, 1977, 851-853), so that it has
-    /// no end for 27 to 90 of those 100, most often where the trials tell the most. The
-    /// likelihood's band has no end for at most 3, and holds the true value for 94 to 98
-    /// (`tests/references/tests/class_statistics.rs` counts them anew). So
+    /// overlap (slopes of 4 to 16 on separations from −1 to 1); Fieller's holds it for
+    /// nearly all. But it errs the other way: the steeper the curve, the larger the slope's
+    /// standard error (W. W. Hauck & A. Donner, Journal of the American Statistical
+    /// Association 72, 1977, 851-853), so that it has no end for 27 to 90 of those 100, most
+    /// often where the trials tell the most. The likelihood's band has no end for at most
+    /// 3, and holds the true value for 94 to 98 (`tests/references/tests/class_statistics.rs`
+    /// counts both anew); with a slope of 2 it has none for 37, as it should. So
     /// [`TurningPoint::band`] is what a class is told, and this stands beside it for
     /// comparison with published numbers.
     #[must_use]
