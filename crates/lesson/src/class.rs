@@ -5,6 +5,7 @@
 
 mod agreement;
 mod curve;
+mod example;
 mod gathered;
 mod next_trial;
 mod odd;
@@ -15,6 +16,7 @@ mod turning_point;
 
 pub use agreement::{Agreement, Limits, agreement};
 pub use curve::Curve;
+pub use example::{EXAMPLE_GROUPS, example_class};
 pub use gathered::{
     Added, Class, ClassLabel, Entry, LABEL_CHARS, MOST_RESULTS, MOST_WORKS, Refusal, Work,
 };

@@ -45,7 +45,7 @@ mod trial;
 pub use changes::{
     Amount, Change, ChangeKind, ChangedPart, Deed, Difference, PartDifference, changes,
 };
-pub use class::{
+pub use class::{EXAMPLE_GROUPS, example_class, 
     Added, Agreement, Band, CHANGED_CHARS, Class, ClassLabel, Curve, Entry, FAR_SHARE,
     Gap, LABEL_CHARS, LEAST_TRIALS, Limits, MOST_RESULTS, MOST_WORKS, NextTrial,
     NoTurningPoint, NoseFirst, Odd, PointResult, PredictionCounts, RULES_BITS, Reach,
