@@ -87,5 +87,5 @@ pub use swings::{COUNTED, MOST_OUTCOMES, Swings, SwingsError};
 pub use telling::Telling;
 pub use trial::{
     Draft, MOST_TAKEN_BACK, NOTE_CHARS, Overall, PLAN_CHARS, Trial, TrialParts,
-    overall_of, same_build,
+    same_build,
 };

@@ -63,6 +63,8 @@ pub struct Gathering {
 }
 
 enum Rest {
+    /// The table of a class whose headings cannot be read.
+    Unread(Option<(String, LinkError)>),
     /// Rows of the table of a class.
     Rows(Box<ClassRows>),
     /// Texts with the lines at which they begin, the last first.
@@ -76,7 +78,7 @@ impl Gathering {
         let rest = if looks_like_class_table(text) {
             match ClassRows::open(text) {
                 Ok(rows) => Rest::Rows(Box::new(rows)),
-                Err(_) => Rest::Texts(vec![(1, text.to_owned())]),
+                Err(error) => Rest::Unread(Some((text.to_owned(), error))),
             }
         } else {
             let mut texts = taken_apart(text);
@@ -128,6 +130,10 @@ impl Iterator for Gathering {
     fn next(&mut self) -> Option<Found> {
         loop {
             let next = match &mut self.rest {
+                Rest::Unread(text) => {
+                    let (text, error) = text.take()?;
+                    return Some(self.found(1, &text, Err(error)));
+                }
                 Rest::Rows(rows) => {
                     let (line, text, row) = rows.next()?;
                     let what = row.map(|row| HandedIn::Row(Box::new(row)));
