@@ -137,6 +137,17 @@ fn headings_are_told_from_rows_and_never_passed_over() {
     assert_eq!(errors(&between), [LinkError { kind: two_columns, at: At::Table }]);
 }
 
+/// A code whose first row was damaged is told of, also right behind the rows of another.
+#[test]
+fn a_damaged_code_is_no_further_row_of_the_one_before() {
+    let [first, second] = [1, 2].map(|i| result_code(&finished(i, 1)));
+    let text = format!("{first}\nXX{}", &second[2..]);
+    let found: Vec<_> =
+        found(&text).into_iter().map(|one| (one.line, one.text)).collect();
+    assert_eq!(found[0], (1, first));
+    assert_eq!(found[1].0, 4, "{found:?}");
+}
+
 #[test]
 fn every_route_leads_to_the_same_notebook() {
     let file = ordinary();
