@@ -1,24 +1,23 @@
 //! Cuts the compiled module into the part that every visit loads and the parts that are
 //! loaded when somebody needs them. All share one memory.
 
+use crate::join::joined;
 use anyhow::{Context, Result, anyhow, ensure};
 use std::fs;
 use std::io::ErrorKind;
 use std::path::Path;
-use wasm_encoder::{CustomSection, RawSection, Section};
+use wasm_encoder::{RawSection, Section};
 use wasmparser::{Parser, Payload};
 
 /// How the main part names the script that loads the others.
 pub(crate) const LINK_NAME: &str = "./__wasm_split.js";
 /// The part that is loaded before any other: every part needs it.
 const CARRIER: &str = "notebook";
-/// The name of the sections in which a file carries what is too small for one.
-const CARRIED: &str = "part";
 /// The style sheet of the places.
 const SHEET: &str = "places.css";
 /// What is smaller than this, in bytes, is carried: together they compress better, and a place
 /// that loads them for nothing stays within its budget.
-const SMALL: usize = 10_400;
+const SMALL: usize = 8_500;
 
 /// What loads a part.
 const LOAD_PART: &str = include_str!("../../../www/part.js");
@@ -77,7 +76,7 @@ pub(crate) fn split(path: &Path, sheet: &str) -> Result<Split> {
     for path in found.split_modules {
         let name = path.file_name().and_then(|name| name.to_str());
         let name = name.context("a part of the module has no name")?.to_owned();
-        files.push(PartFile { name, bytes: without_custom_sections(&fs::read(&path)?)? });
+        files.push(PartFile { name, bytes: fs::read(&path)? });
     }
     files.sort_by(|a, b| a.name.cmp(&b.name));
     let mut parts: Vec<Part> = found
@@ -97,7 +96,7 @@ pub(crate) fn split(path: &Path, sheet: &str) -> Result<Split> {
     Ok(Split { main: fs::read(main)?, link: link(&files, &parts)?, files, parts })
 }
 
-/// Puts each small file into a large one that every part loads which needs the small one, and as
+/// Joins each small file with a large one that every part loads which needs the small one, and as
 /// few others as can be; the [`CARRIER`] is loaded by every part, and first.
 fn carried(files: Vec<PartFile>, parts: Vec<Part>) -> Result<(Vec<PartFile>, Vec<Part>)> {
     let carrier = format!("split_{CARRIER}.wasm");
@@ -106,20 +105,28 @@ fn carried(files: Vec<PartFile>, parts: Vec<Part>) -> Result<(Vec<PartFile>, Vec
             |part: &&Part| name == carrier || part.files.iter().any(|file| file == name);
         parts.iter().filter(uses).map(|part| part.name.as_str()).collect()
     };
-    let is_small = |file: &PartFile| file.bytes.len() < SMALL && file.name != carrier;
-    let (small, mut large): (Vec<_>, Vec<_>) = files.into_iter().partition(is_small);
+    let (mut small, mut large) = (Vec::new(), Vec::new());
+    for file in files {
+        let is_small = joined(&[&file.bytes])?.len() < SMALL && file.name != carrier;
+        if is_small { small.push(file) } else { large.push((file, Vec::new())) }
+    }
     for file in small {
         let wanted = users(&file.name);
-        let hosts = large.iter_mut().map(|host| (users(&host.name), host));
+        let hosts = large.iter_mut().map(|(host, with)| (users(&host.name), with));
         let hosts =
             hosts.filter(|(users, _)| wanted.iter().all(|part| users.contains(part)));
-        let (_, host) = hosts
+        let (_, with) = hosts
             .min_by_key(|(users, _)| users.len())
             .with_context(|| format!("there is no part called {CARRIER}"))?;
-        let section = CustomSection { name: CARRIED.into(), data: file.bytes.into() };
-        section.append_to(&mut host.bytes);
+        with.push(file.bytes);
     }
-    let is_file = |name: &String| large.iter().any(|file| file.name == *name);
+    let mut files = Vec::new();
+    for (PartFile { name, bytes }, with) in large {
+        let modules: Vec<&[u8]> =
+            [&bytes].into_iter().chain(&with).map(Vec::as_slice).collect();
+        files.push(PartFile { name, bytes: joined(&modules)? });
+    }
+    let is_file = |name: &String| files.iter().any(|file| file.name == *name);
     ensure!(is_file(&carrier), "there is no part called {CARRIER}");
     let parts = parts.iter().map(|Part { name, files }| {
         let others = files.iter().filter(|file| is_file(file) && **file != carrier);
@@ -129,7 +136,7 @@ fn carried(files: Vec<PartFile>, parts: Vec<Part>) -> Result<(Vec<PartFile>, Vec
         Part { name: name.clone(), files }
     });
     let parts = parts.collect();
-    Ok((large, parts))
+    Ok((files, parts))
 }
 
 /// The script that loads the parts. It names each file once.
@@ -193,12 +200,24 @@ pub(crate) fn without_custom_sections(module: &[u8]) -> Result<Vec<u8>> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use wasm_encoder::{ConstExpr, DataSection, ImportSection, MemoryType, Module};
 
+    /// A module with that much data.
     fn file(name: &str, size: usize) -> PartFile {
-        PartFile {
-            name: name.into(),
-            bytes: [b"\0asm\x01\0\0\0", &vec![0; size][..]].concat(),
-        }
+        let mut imports = ImportSection::new();
+        let memory = MemoryType {
+            minimum: 1,
+            maximum: None,
+            memory64: false,
+            shared: false,
+            page_size_log2: None,
+        };
+        imports.import("__wasm_split", "memory", memory);
+        let mut data = DataSection::new();
+        data.active(0, &ConstExpr::i32_const(0), vec![b'a'; size]);
+        let mut module = Module::new();
+        module.section(&imports).section(&data);
+        PartFile { name: name.into(), bytes: module.finish() }
     }
 
     fn part(name: &str, files: &[&str]) -> Part {
@@ -223,16 +242,11 @@ mod tests {
             part("why", &["chunk_2.wasm"]),
         ];
         let (found, parts) = carried(files.to_vec(), parts).unwrap();
-        assert_eq!(found[0], files[1]);
         // One that two parts need, and one that the swing alone needs.
-        for (place, host, small) in [(1, 2, 0), (2, 3, 4)] {
-            let section = CustomSection {
-                name: "part".into(),
-                data: files[small].bytes.as_slice().into(),
-            };
-            let mut bytes = files[host].bytes.clone();
-            section.append_to(&mut bytes);
-            assert_eq!(found[place], PartFile { name: files[host].name.clone(), bytes });
+        for (place, modules) in [&[1][..], &[2, 0], &[3, 4]].into_iter().enumerate() {
+            let of = |&module: &usize| files[module].bytes.as_slice();
+            let modules: Vec<&[u8]> = modules.iter().map(of).collect();
+            assert_eq!(found[place].bytes, joined(&modules).unwrap());
         }
         assert_eq!(found.len(), 3);
         assert_eq!(
