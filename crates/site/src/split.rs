@@ -15,6 +15,9 @@ pub(crate) const LINK_NAME: &str = "./__wasm_split.js";
 const CARRIER: &str = "notebook";
 /// The style sheet of the places.
 const SHEET: &str = "places.css";
+/// The parts that only whoever leads uses, as `Part::is_for_leaders` says in noseward-web. What
+/// only they need is neither fetched nor kept where nobody opens one of them.
+const FOR_LEADERS: [&str; 0] = [];
 /// What is smaller than this, in bytes, is carried: together they compress better, and a place
 /// that loads them for nothing stays within its budget.
 const SMALL: usize = 8_500;
@@ -51,6 +54,8 @@ pub(crate) struct Part {
     pub(crate) name: String,
     /// The files, the [`CARRIER`]'s first.
     pub(crate) files: Vec<String>,
+    /// Whether only whoever leads uses it.
+    pub(crate) is_for_leaders: bool,
 }
 
 /// Cuts the module at `path`, which was linked with its relocations. The style sheet of the
@@ -84,7 +89,8 @@ pub(crate) fn split(path: &Path, sheet: &str) -> Result<Split> {
         .into_iter()
         .map(|(name, stems)| {
             let files = stems.into_iter().map(|stem| format!("{stem}.wasm")).collect();
-            Part { name, files }
+            let is_for_leaders = FOR_LEADERS.contains(&name.as_str());
+            Part { name, files, is_for_leaders }
         })
         .collect();
     parts.sort_by(|a, b| a.name.cmp(&b.name));
@@ -97,14 +103,16 @@ pub(crate) fn split(path: &Path, sheet: &str) -> Result<Split> {
 }
 
 /// Joins each small file with a large one that every part loads which needs the small one, and as
-/// few others as can be; the [`CARRIER`] is loaded by every part, and first.
+/// few others as can be; the [`CARRIER`] is loaded by every part, and first. What only whoever
+/// leads needs is in no file that pupils load.
 fn carried(files: Vec<PartFile>, parts: Vec<Part>) -> Result<(Vec<PartFile>, Vec<Part>)> {
     let carrier = format!("split_{CARRIER}.wasm");
-    let users = |name: &str| -> Vec<&str> {
+    let users = |name: &str| -> Vec<&Part> {
         let uses =
             |part: &&Part| name == carrier || part.files.iter().any(|file| file == name);
-        parts.iter().filter(uses).map(|part| part.name.as_str()).collect()
+        parts.iter().filter(uses).collect()
     };
+    let is_for_leaders = |users: &[&Part]| users.iter().all(|part| part.is_for_leaders);
     let (mut small, mut large) = (Vec::new(), Vec::new());
     for file in files {
         let is_small = joined(&[&file.bytes])?.len() < SMALL && file.name != carrier;
@@ -113,12 +121,14 @@ fn carried(files: Vec<PartFile>, parts: Vec<Part>) -> Result<(Vec<PartFile>, Vec
     for file in small {
         let wanted = users(&file.name);
         let hosts = large.iter_mut().map(|(host, with)| (users(&host.name), with));
-        let hosts =
-            hosts.filter(|(users, _)| wanted.iter().all(|part| users.contains(part)));
-        let (_, with) = hosts
-            .min_by_key(|(users, _)| users.len())
-            .with_context(|| format!("there is no part called {CARRIER}"))?;
-        with.push(file.bytes);
+        let hosts = hosts.filter(|(users, _)| {
+            wanted.iter().all(|part| users.contains(part))
+                && is_for_leaders(users) == is_for_leaders(&wanted)
+        });
+        match hosts.min_by_key(|(users, _)| users.len()) {
+            Some((_, with)) => with.push(file.bytes),
+            None => large.push((file, Vec::new())),
+        }
     }
     let mut files = Vec::new();
     for (PartFile { name, bytes }, with) in large {
@@ -128,12 +138,12 @@ fn carried(files: Vec<PartFile>, parts: Vec<Part>) -> Result<(Vec<PartFile>, Vec
     }
     let is_file = |name: &String| files.iter().any(|file| file.name == *name);
     ensure!(is_file(&carrier), "there is no part called {CARRIER}");
-    let parts = parts.iter().map(|Part { name, files }| {
-        let others = files.iter().filter(|file| is_file(file) && **file != carrier);
+    let parts = parts.iter().map(|part| {
+        let others = part.files.iter().filter(|file| is_file(file) && **file != carrier);
         let mut files: Vec<String> = others.cloned().collect();
         files.sort();
         files.insert(0, carrier.clone());
-        Part { name: name.clone(), files }
+        Part { files, ..part.clone() }
     });
     let parts = parts.collect();
     Ok((files, parts))
@@ -147,7 +157,7 @@ fn link(files: &[PartFile], parts: &[Part]) -> Result<String> {
         script += &format!("  \"./{name}\",\n");
     }
     script += "];\nconst parts = {\n";
-    for Part { name, files: wanted } in parts {
+    for Part { name, files: wanted, .. } in parts {
         let place = |wanted: &String| files.iter().position(|file| file.name == *wanted);
         let places: Option<Vec<usize>> = wanted.iter().map(place).collect();
         let places = places.with_context(|| format!("the part {name} lacks a file"))?;
@@ -221,7 +231,8 @@ mod tests {
     }
 
     fn part(name: &str, files: &[&str]) -> Part {
-        Part { name: name.into(), files: files.iter().map(|&file| file.into()).collect() }
+        let files = files.iter().map(|&file| file.into()).collect();
+        Part { name: name.into(), files, is_for_leaders: false }
     }
 
     #[test]
@@ -261,6 +272,33 @@ mod tests {
             ]
         );
         assert!(carried(vec![file("split_swing.wasm", 1)], Vec::new()).is_err());
+    }
+
+    #[test]
+    fn pupils_load_nothing_that_only_leaders_need() {
+        let for_leaders =
+            |name, files: &[&str]| Part { is_for_leaders: true, ..part(name, files) };
+        let parts = vec![
+            part("notebook", &["split_notebook.wasm"]),
+            for_leaders("class", &["chunk_1.wasm", "chunk_2.wasm", "split_class.wasm"]),
+            for_leaders("paper", &["chunk_1.wasm", "chunk_2.wasm", "chunk_3.wasm"]),
+        ];
+        let sizes = [("split_notebook", SMALL), ("chunk_1", 10), ("chunk_2", 20)];
+        let large = [("split_class", SMALL), ("chunk_3", SMALL)];
+        let files = sizes.into_iter().chain(large);
+        let files =
+            files.map(|(stem, size)| file(&format!("{stem}.wasm"), size)).collect();
+        let (found, parts) = carried(files, parts).unwrap();
+        let names: Vec<_> = found.iter().map(|file| file.name.as_str()).collect();
+        // The first small file that both need is one of its own, and has the second with it.
+        let expected =
+            ["split_notebook.wasm", "split_class.wasm", "chunk_3.wasm", "chunk_1.wasm"];
+        assert_eq!(names, expected);
+        assert_eq!(parts[0].files, ["split_notebook.wasm"]);
+        assert_eq!(
+            parts[1].files,
+            ["split_notebook.wasm", "chunk_1.wasm", "split_class.wasm"]
+        );
     }
 
     #[test]
