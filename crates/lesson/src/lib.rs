@@ -2,7 +2,8 @@
 //!
 //! Pure: no clock, files, browser or randomness. It holds the swing test, how the rocket
 //! was swung and what was seen, and the notebook: trials with what was predicted,
-//! measured and seen, one change at a time, and what a group concludes.
+//! measured and seen, one change at a time, and what a group concludes; and what the trials
+//! of a class come to.
 //!
 //! ```
 //! use noseward_lesson::{Record, SwingOutcome};
@@ -16,6 +17,7 @@
 #![forbid(unsafe_code)]
 
 mod changes;
+mod class;
 mod compare;
 mod conclusion;
 mod difference;
@@ -42,6 +44,14 @@ mod trial;
 
 pub use changes::{
     Amount, Change, ChangeKind, ChangedPart, Deed, Difference, PartDifference, changes,
+};
+pub use class::{
+    Added, Agreement, Band, CHANGED_CHARS, Class, ClassLabel, Curve, Entry, FAR_SHARE,
+    Gap, LABEL_CHARS, LEAST_TRIALS, Limits, MOST_RESULTS, MOST_WORKS, NextTrial,
+    NoTurningPoint, NoseFirst, Odd, PointResult, PredictionCounts, RULES_BITS, Reach,
+    Refusal, ResultModel, ResultPrediction, RulesCode, SLIP_MM, Score, Seen, TrialResult,
+    TurningPoint, WIDE_SHARE, WhyThere, Work, agreement, count_predictions, empty_region,
+    next_trial, odd, turning_point,
 };
 pub use compare::{AGREE_MM, Beside, Comparison, Explanation, compare, explanations};
 pub use conclusion::{BOX_CHARS, Conclusion, Statement};
@@ -77,5 +87,5 @@ pub use swings::{COUNTED, MOST_OUTCOMES, Swings, SwingsError};
 pub use telling::Telling;
 pub use trial::{
     Draft, MOST_TAKEN_BACK, NOTE_CHARS, Overall, PLAN_CHARS, Trial, TrialParts,
-    same_build,
+    overall_of, same_build,
 };

@@ -1,5 +1,7 @@
 //! A text of any origin, told apart: a rocket, a notebook in any spelling, a result.
 
+use noseward_lesson::TrialResult;
+
 use crate::code::{self, begins_with_right_row, looks_like, looks_like_code};
 use crate::error::LinkError;
 use crate::link::{is_link, is_long_link_of};
@@ -7,7 +9,7 @@ use crate::notebook::NotebookFile;
 use crate::notebook::file::{MARK, open_notebook_file};
 use crate::notebook::link::open_notebook_hash;
 use crate::notebook::parts::{self, QrSegments};
-use crate::result::{self, ResultCode, open_result_code};
+use crate::result::{self, open_result_code};
 use crate::text::{Text, open_text};
 
 /// Bytes at the front of a file that are looked at.
@@ -25,7 +27,7 @@ pub enum Any {
     /// One or several parts of a notebook, perhaps all of them.
     Parts(QrSegments),
     /// What one trial came to.
-    Result(ResultCode),
+    Result(TrialResult),
 }
 
 /// What begins somewhere in a text.
@@ -164,10 +166,13 @@ fn begins_again(before: &str, rest: &str) -> bool {
     let begins_line = before.trim_end_matches([' ', '\t']).ends_with(['\n', '\r']);
     is_long_link_of(b'r', rest, LINK_CHARS)
         || is_long_link_of(b'n', rest, LINK_CHARS)
-        || begins_line
-            && [code::KIND, parts::KIND, result::KIND]
-                .into_iter()
-                .any(|kind| begins_with_right_row(kind, rest))
+        || begins_line && begins_code(rest)
+}
+
+/// Whether a text begins with the first row of a code, and that row is right.
+pub(crate) fn begins_code(text: &str) -> bool {
+    let kinds = [code::KIND, parts::KIND, result::KIND];
+    kinds.into_iter().any(|kind| begins_with_right_row(kind, text))
 }
 
 /// Whether `"noseward"` near the front is followed by `"notebook"`.
