@@ -85,6 +85,8 @@ pub(crate) struct State {
     pub(crate) typing: Option<(String, String)>,
     /// Whether everything is half as large again, for a projector.
     pub(crate) big: bool,
+    /// Whether somebody who leads uses this computer.
+    pub(crate) leads: bool,
     /// What is being printed.
     pub(crate) printing: Option<Paper>,
     /// Whether the notebook left this computer in this visit.
@@ -174,6 +176,8 @@ pub(crate) struct Opening {
     pub(crate) speech: Speech,
     pub(crate) all_measurements: bool,
     pub(crate) big: bool,
+    /// Whether a part that only whoever leads uses was opened on this computer.
+    pub(crate) leads: bool,
     /// The place that the address names.
     pub(crate) place: Place,
     /// From 0 to 1, by chance: where the search for a label of a new group begins.
@@ -235,6 +239,7 @@ impl State {
             place: opening.place,
             typing: None,
             big: opening.big,
+            leads: opening.leads,
             printing: None,
             handed_in: false,
             graph_px: 640.0,

@@ -35,7 +35,7 @@ pub(crate) enum Part {
 }
 
 impl Part {
-    /// Every part, in the order in which they are fetched ahead.
+    /// Every part, in the order in which they are fetched ahead, where they are.
     pub(crate) const ALL: [Self; 12] = [
         Self::Notebook,
         Self::Certainty,
@@ -50,6 +50,26 @@ impl Part {
         Self::Lead,
         Self::WordMat,
     ];
+
+    /// Whether only whoever leads uses it: then it is fetched where somebody opens it, and
+    /// ahead only on such a computer. `site/src/split.rs` lists the same.
+    pub(crate) fn is_for_leaders(self) -> bool {
+        match self {
+            Self::Notebook
+            | Self::Certainty
+            | Self::Measure
+            | Self::Trial
+            | Self::Swing
+            | Self::Motion
+            | Self::Compare
+            | Self::Why
+            | Self::HandIn
+            | Self::Files
+            // Pupils too look there at what this computer allows, and delete what is kept.
+            | Self::Lead
+            | Self::WordMat => false,
+        }
+    }
 
     /// What has to be here for it, itself included: what is kept on this computer is opened
     /// before anything else happens to a notebook, and a motion is one of the place Swing.

@@ -9,7 +9,7 @@ use noseward_words as words;
 
 use std::borrow::Cow;
 
-use super::loading::{Code, load, prefetch};
+use super::loading::{Code, load, note_use, prefetch};
 use super::{Draft, Effect, Notice, Paper, ReadOf, State};
 use crate::later::{self, Ask, Call, Question};
 use crate::part::{self, Part};
@@ -203,6 +203,7 @@ pub(super) fn ask_for(state: &mut State, part: Option<Part>) -> Vec<Effect> {
     let mut effects = Vec::new();
     for part in part.unwrap_or(Part::Notebook).needed() {
         effects.extend(load(state, part));
+        effects.extend(note_use(state, part));
     }
     effects
 }

@@ -85,6 +85,7 @@ impl Store {
             units: if has("inch") { UnitSystem::Inch } else { UnitSystem::Metric },
             all_measurements: has("all"),
             big: has("big"),
+            leads: has("leads"),
             lot: lot
                 .and_then(|lot| lot.parse::<u32>().ok())
                 .map_or(opening.lot, |steps| f64::from(steps) / LOT_STEPS),
@@ -250,6 +251,9 @@ impl Store {
         }
         if state.big {
             words.push("big");
+        }
+        if state.leads {
+            words.push("leads");
         }
         if let Some(storage) = self.storage() {
             let _ = storage.set_item(VIEW, &words.join(" "));
