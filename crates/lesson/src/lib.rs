@@ -44,7 +44,11 @@ mod trial;
 pub use changes::{
     Amount, Change, ChangeKind, ChangedPart, Deed, Difference, PartDifference, changes,
 };
-pub use class::{RULES_BITS, RulesCode};
+pub use class::{
+    BrokenRule, Changeable, Changeables, ClassQuestion, Expected, Kept, Kit, KitRow,
+    Labels, LessonPlace, LessonPlaces, Limits, MOST_GROUPS, OWN_CHARS, Plan, PlanStep,
+    RULES_BITS, RulesCode, SetUp,
+};
 pub use compare::{AGREE_MM, Beside, Comparison, Explanation, compare, explanations};
 pub use conclusion::{BOX_CHARS, Conclusion, Statement};
 pub use difference::{Done, InTrial, TrialDeed};
