@@ -45,9 +45,11 @@ pub use changes::{
     Amount, Change, ChangeKind, ChangedPart, Deed, Difference, PartDifference, changes,
 };
 pub use class::{
-    BrokenRule, Changeable, Changeables, ClassQuestion, Expected, Kept, Kit, KitRow,
-    Labels, LessonPlace, LessonPlaces, Limits, MOST_GROUPS, OWN_CHARS, Plan, PlanStep,
-    RULES_BITS, RulesCode, SetUp,
+    Added, BrokenRule, CHANGED_CHARS, Changeable, Changeables, Class, ClassLabel,
+    ClassQuestion, Entry, Expected, Kept, Kit, KitRow, LABEL_CHARS, Labels, LessonPlace,
+    LessonPlaces, MOST_GROUPS, MOST_RESULTS, MOST_WORKS, OWN_CHARS, Plan, PlanStep,
+    PointResult, RULES_BITS, Refusal, ResultModel, ResultPrediction, RuleLimits,
+    RulesCode, SetUp, TrialResult, Work,
 };
 pub use compare::{AGREE_MM, Beside, Comparison, Explanation, compare, explanations};
 pub use conclusion::{BOX_CHARS, Conclusion, Statement};
@@ -83,5 +85,5 @@ pub use swings::{COUNTED, MOST_OUTCOMES, Swings, SwingsError};
 pub use telling::Telling;
 pub use trial::{
     Draft, MOST_TAKEN_BACK, NOTE_CHARS, Overall, PLAN_CHARS, Trial, TrialParts,
-    same_build,
+    overall_of, same_build,
 };

@@ -275,15 +275,7 @@ impl Trial {
     #[must_use]
     pub fn overall(&self) -> Overall {
         let seen: Vec<_> = self.swings.counted().collect();
-        let most = SwingOutcome::ALL
-            .into_iter()
-            .map(|outcome| (seen.iter().filter(|&&o| o == outcome).count(), outcome))
-            .find(|&(count, _)| 2 * count > seen.len());
-        match most {
-            _ if seen.is_empty() => Overall::Nothing,
-            Some((_, outcome)) => Overall::Mostly(outcome),
-            None => Overall::Mixed,
-        }
+        overall_of(&seen)
     }
 
     /// Whether it has all that a trial should have: a prediction, three swings that count.
@@ -379,6 +371,20 @@ impl Trial {
             }
         }
         self
+    }
+}
+
+/// What swings that count come to.
+#[must_use]
+pub fn overall_of(seen: &[SwingOutcome]) -> Overall {
+    let most = SwingOutcome::ALL
+        .into_iter()
+        .map(|outcome| (seen.iter().filter(|&&o| o == outcome).count(), outcome))
+        .find(|&(count, _)| 2 * count > seen.len());
+    match most {
+        _ if seen.is_empty() => Overall::Nothing,
+        Some((_, outcome)) => Overall::Mostly(outcome),
+        None => Overall::Mixed,
     }
 }
 

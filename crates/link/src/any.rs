@@ -1,5 +1,7 @@
 //! A text of any origin, told apart: a rocket, a notebook in any spelling, a result.
 
+use noseward_lesson::TrialResult;
+
 use crate::code::{self, begins_with_right_row, looks_like, looks_like_code};
 use crate::error::LinkError;
 use crate::link::{is_link, is_long_link_of};
@@ -7,7 +9,7 @@ use crate::notebook::NotebookFile;
 use crate::notebook::file::{MARK, open_notebook_file};
 use crate::notebook::link::open_notebook_hash;
 use crate::notebook::parts::{self, QrSegments};
-use crate::result::{self, ResultCode, open_result_code};
+use crate::result::{self, open_result_code};
 use crate::text::{Text, open_text};
 
 /// Bytes at the front of a file that are looked at.
@@ -25,7 +27,7 @@ pub enum Any {
     /// One or several parts of a notebook, perhaps all of them.
     Parts(QrSegments),
     /// What one trial came to.
-    Result(ResultCode),
+    Result(TrialResult),
 }
 
 /// What begins somewhere in a text.

@@ -57,10 +57,7 @@ pub use notebook::link::{
     notebook_text_name, open_notebook_hash,
 };
 pub use notebook::parts::{Progress, QrSegments, notebook_parts};
-pub use result::{
-    ResultCode, ResultMiddle, ResultModel, ResultPrediction, open_result_code,
-    result_code, result_of,
-};
+pub use result::{in_code, open_result_code, result_code};
 pub use table::{
     Format, TABLE_BYTES, TABLE_END, looks_like_table, open_table, table_in_text, to_table,
 };

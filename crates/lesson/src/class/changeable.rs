@@ -111,7 +111,7 @@ impl<const N: usize> From<[Changeable; N]> for Changeables {
 /// How far things may go. Both numbers of the swing are always there, since a hall has an
 /// end.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Limits {
+pub struct RuleLimits {
     /// The most added mass of a rocket, in grams.
     pub added_g: Option<f64>,
     /// The longest string, in metres.

@@ -3,8 +3,8 @@
 use noseward_stability::{Design, SwingSetup, UnitSystem, cleaned_lines};
 
 use super::{
-    BrokenRule, Changeable, Changeables, ClassQuestion, LessonPlaces, Limits, OWN_CHARS,
-    RulesCode,
+    BrokenRule, Changeable, Changeables, ClassQuestion, LessonPlaces, OWN_CHARS,
+    RuleLimits, RulesCode,
 };
 use crate::{Change, Colour, Group, Level, Support, Telling, Trial, seal};
 
@@ -35,7 +35,7 @@ pub struct SetUp {
     /// What may be changed.
     pub changeable: Changeables,
     /// How far.
-    pub limits: Limits,
+    pub limits: RuleLimits,
     /// Whether two changes at once are allowed.
     pub allows_two_changes: bool,
     /// What is told when.
@@ -75,7 +75,7 @@ impl Default for SetUp {
             units: UnitSystem::default(),
             changeable: question.changeable(),
             question,
-            limits: Limits {
+            limits: RuleLimits {
                 added_g: None,
                 string_m: swing.string_m,
                 turns_per_s: swing.turns_per_s,
@@ -160,7 +160,7 @@ impl SetUp {
         setup: &SwingSetup,
         before: Option<&SwingSetup>,
     ) -> Option<BrokenRule> {
-        let Limits { string_m, turns_per_s, .. } = self.limits;
+        let RuleLimits { string_m, turns_per_s, .. } = self.limits;
         if setup.string_m > string_m + ALIKE {
             return Some(BrokenRule::String(string_m));
         }
@@ -251,7 +251,7 @@ mod tests {
         let set_up = SetUp {
             question: ClassQuestion::FinNumber,
             changeable: ClassQuestion::FinNumber.changeable(),
-            limits: Limits { added_g: Some(20.0), ..SetUp::default().limits },
+            limits: RuleLimits { added_g: Some(20.0), ..SetUp::default().limits },
             ..SetUp::default()
         };
         let more_fins = |record: &mut Record| record.design.fins[0].count = 3;

@@ -5,8 +5,9 @@ use noseward_lesson::{
     BECAUSE_CHARS, BOX_CHARS, BalancePoint, Colour, Draft, End, Group, LeftOut, Level,
     MOST_PLANS, MOST_TAKEN_BACK, MOST_TRIALS, MOST_VERSIONS, NOTE_CHARS, Notebook,
     PLAN_CHARS, REASON_CHARS, Record, Statement, Support, SwingOutcome, Swings, Telling,
+    TrialResult,
 };
-use noseward_link::NotebookFile;
+use noseward_link::{NotebookFile, in_code};
 use noseward_stability::Example;
 use proptest::collection::vec;
 use proptest::prelude::*;
@@ -237,4 +238,9 @@ pub(crate) fn notebook() -> impl Strategy<Value = NotebookFile> {
                 NotebookFile { notebook, rocket }.rounded()
             },
         )
+}
+
+/// What a trial came to, as a code holds it.
+pub(crate) fn result_of(notebook: &Notebook, id: u16) -> Option<TrialResult> {
+    TrialResult::of(notebook, id).map(|result| in_code(&result))
 }

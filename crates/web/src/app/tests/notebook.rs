@@ -1091,7 +1091,7 @@ fn whatever_is_pasted_at_once_is_opened_or_named() {
         state.desk.notebook.clone()
     };
     let both = [Colour::Blue, Colour::Green].map(notebook);
-    let result = link::result_of(&both[1], 1, None).expect("a trial");
+    let result = noseward_lesson::TrialResult::of(&both[1], 1).expect("a trial");
     let result = link::result_code(&result);
     let links = both.map(|notebook| {
         let file = NotebookFile { notebook, rocket: None };
@@ -1206,7 +1206,7 @@ fn a_reading_that_cannot_be_true_counts_nowhere() {
         let (_, words) = handed_over(&mut state, "nb-text");
         let told = "Reading 1 does not count: it cannot be true of this rocket.";
         assert!(words.contains(told), "{words}");
-        let result = noseward_link::result_of(&state.desk.notebook, id, None).unwrap();
+        let result = noseward_lesson::TrialResult::of(&state.desk.notebook, id).unwrap();
         assert_eq!(result.mass, None, "{typed}");
     }
     write(&mut state, "nb:centre_of_mass_reading_1_mm", "150");
