@@ -65,6 +65,21 @@ pub enum Overall {
     Mixed,
 }
 
+impl Overall {
+    /// Whether a prediction came true. `None` where the swings do not say: none that
+    /// counts, mixed, or "not sure" on either side.
+    #[must_use]
+    pub fn bears_out(self, predicted: SwingOutcome) -> Option<bool> {
+        const UNSURE: SwingOutcome = SwingOutcome::NotSure;
+        match self {
+            Self::Mostly(seen) if seen != UNSURE && predicted != UNSURE => {
+                Some(seen == predicted)
+            }
+            _ => None,
+        }
+    }
+}
+
 /// A trial taken apart: every field as it is written down, in files and elsewhere, and the
 /// seal that stands there.
 #[derive(Clone, Debug, Default, PartialEq)]

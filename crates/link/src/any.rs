@@ -166,10 +166,13 @@ fn begins_again(before: &str, rest: &str) -> bool {
     let begins_line = before.trim_end_matches([' ', '\t']).ends_with(['\n', '\r']);
     is_long_link_of(b'r', rest, LINK_CHARS)
         || is_long_link_of(b'n', rest, LINK_CHARS)
-        || begins_line
-            && [code::KIND, parts::KIND, result::KIND]
-                .into_iter()
-                .any(|kind| begins_with_right_row(kind, rest))
+        || begins_line && begins_code(rest)
+}
+
+/// Whether a text begins with the first row of a code, and that row is right.
+pub(crate) fn begins_code(text: &str) -> bool {
+    let kinds = [code::KIND, parts::KIND, result::KIND];
+    kinds.into_iter().any(|kind| begins_with_right_row(kind, text))
 }
 
 /// Whether `"noseward"` near the front is followed by `"notebook"`.

@@ -204,7 +204,7 @@ fn readings(
 }
 
 /// One choice, which may be empty.
-fn choose<T: Serialize + DeserializeOwned>(
+pub(crate) fn choose<T: Serialize + DeserializeOwned>(
     key: &str,
     chosen: &mut Option<T>,
     keys: Keys,

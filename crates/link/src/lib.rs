@@ -41,7 +41,10 @@ mod text;
 
 pub use any::{Any, looks_like_notebook, may_be_more, open_any, pieces};
 pub use cells::escape_formula;
-pub use class::{rules_of_text, rules_text};
+pub use class::{
+    ClassRow, ClassRows, Found, Gathering, HandedIn, class_to_table,
+    looks_like_class_table, rules_of_text, rules_text,
+};
 pub use code::{code, compact, looks_like_code, open_code};
 pub use error::{At, LinkError, LinkErrorKind};
 pub use file::name::file_name;

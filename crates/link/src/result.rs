@@ -67,24 +67,26 @@ const BESIDE_COLOUR: u32 = 4;
 /// than 6.5 kg.
 #[must_use]
 pub fn in_code(result: &TrialResult) -> TrialResult {
-    let point = |point: Option<PointResult>| {
-        let PointResult { middle_mm, range_mm, count, .. } = point?;
-        Some(PointResult {
-            readings_mm: Default::default(),
-            middle_mm: kept(middle_mm)?,
-            range_mm: kept(range_mm)?,
-            count,
-        })
-    };
     TrialResult {
         changes: result.changes.map(|changes| changes.min(NO_CHANGES - 1)),
         what_changed: String::new(),
         model: result.model.as_ref().and_then(model_in_code),
-        mass: point(result.mass),
-        pressure: point(result.pressure),
+        mass: point_in_code(result.mass),
+        pressure: point_in_code(result.pressure),
         example: false,
         ..result.clone()
     }
+}
+
+/// What readings came to; `None` where some of it has no room in a code.
+fn point_in_code(point: Option<PointResult>) -> Option<PointResult> {
+    let PointResult { middle_mm, range_mm, count, .. } = point?;
+    Some(PointResult {
+        readings_mm: Default::default(),
+        middle_mm: kept(middle_mm)?,
+        range_mm: kept(range_mm)?,
+        count,
+    })
 }
 
 /// What the model says; `None` where some of it has no room in a code.
@@ -110,7 +112,7 @@ fn kept(mm: f64) -> Option<f64> {
 /// groups, 74 characters with what stands between them.
 #[must_use]
 pub fn result_code(result: &TrialResult) -> String {
-    let payload = write(&in_code(result));
+    let payload = write(result);
     let mut bytes = payload.clone();
     bytes.extend(checksum(&payload));
     let mut data = vec![KIND, VERSION];
@@ -151,7 +153,8 @@ fn halves(rules: Option<RulesCode>) -> (u16, u8) {
 }
 
 fn write(result: &TrialResult) -> Vec<u8> {
-    let middles = [result.mass, result.pressure];
+    let middles = [result.mass, result.pressure].map(point_in_code);
+    let of_model = result.model.as_ref().and_then(model_in_code);
     let (lower, upper) = halves(result.rules);
     let mut flags = 0;
     for (is, flag) in [
@@ -166,7 +169,7 @@ fn write(result: &TrialResult) -> Vec<u8> {
         flags |= middle.map_or(0, |middle| middle.count.min(3)) << shift;
     }
     let model = |value: fn(&ResultModel) -> f64| {
-        Steps::optional(result.model.as_ref().map(value), PER_MM)
+        Steps::optional(of_model.as_ref().map(value), PER_MM)
     };
     let steps = |mm| Steps::optional(mm, PER_MM);
     let predicted = result.predicted.map_or(0, |first| {
@@ -184,7 +187,7 @@ fn write(result: &TrialResult) -> Vec<u8> {
         flags,
         length: model(|model| model.length_mm),
         body_width: model(|model| model.body_width_mm),
-        mass: Two(result.model.map_or(NO_MASS, |model| mass_steps(model.mass_g))),
+        mass: Two(of_model.map_or(NO_MASS, |model| mass_steps(model.mass_g))),
         points: [
             model(|model| model.mass_point_mm),
             model(|model| model.pressure_point_mm),
@@ -412,6 +415,6 @@ mod tests {
             assert_eq!(mass_steps(mass_g), steps);
         }
         let many = TrialResult { changes: Some(255), ..result() };
-        assert_eq!(read(&write(&in_code(&many))).unwrap().changes, Some(254));
+        assert_eq!(read(&write(&many)).unwrap().changes, Some(254));
     }
 }

@@ -58,7 +58,7 @@ pub struct Work {
     /// The notebook.
     pub notebook: Notebook,
     /// The statements that were found in it, by their numbers, each a bit.
-    pub statements: u32,
+    pub statements: u16,
 }
 
 /// A class. No two of its entries are of one class, group and trial.

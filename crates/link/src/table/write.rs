@@ -75,7 +75,18 @@ pub(super) fn rows(
     end: Terminator,
     called: &dyn Fn(&str) -> String,
 ) -> String {
-    let columns = columns();
+    rows_of(&columns(), cells_of(notebook, format.mark()), format, end, called)
+}
+
+/// Rows of cells with their keys below the headings of columns, with a byte order mark where
+/// it is a file.
+pub(crate) fn rows_of(
+    columns: &[String],
+    rows: Vec<Vec<(String, String)>>,
+    format: Format,
+    end: Terminator,
+    called: &dyn Fn(&str) -> String,
+) -> String {
     let mut table = WriterBuilder::new()
         .delimiter(format.delimiter())
         .terminator(end)
@@ -86,7 +97,7 @@ pub(super) fn rows(
     let headings: Vec<String> =
         columns.iter().map(|key| heading::written(key, &called(key))).collect();
     write(headings.iter().map(String::as_str).collect());
-    for row in cells_of(notebook, format.mark()) {
+    for row in rows {
         let cell = |column: &String| {
             let found = row.iter().find(|(key, _)| key == column);
             found.map_or("", |(_, cell)| cell)
@@ -95,7 +106,9 @@ pub(super) fn rows(
     }
     let Ok(bytes) = table.into_inner() else { unreachable!("memory has room") };
     let Ok(text) = String::from_utf8(bytes) else { unreachable!("cells are text") };
-    text
+    // Spreadsheets know UTF-8 by it.
+    let is_file = format.is_file() && matches!(end, Terminator::CRLF);
+    if is_file { format!("\u{feff}{text}") } else { text }
 }
 
 /// The cells of each row, with their keys.
@@ -142,14 +155,14 @@ fn cells_of(notebook: &Notebook, mark: char) -> Vec<Vec<(String, String)>> {
 }
 
 /// The cells of one row.
-struct Cells {
-    cells: Vec<(String, String)>,
+pub(crate) struct Cells {
+    pub(crate) cells: Vec<(String, String)>,
     /// What stands before decimals.
-    mark: char,
+    pub(crate) mark: char,
 }
 
 impl Cells {
-    fn put(&mut self, key: &str, cell: String) {
+    pub(crate) fn put(&mut self, key: &str, cell: String) {
         self.cells.push((key.to_owned(), cell));
     }
 }
@@ -186,7 +199,7 @@ impl Visit for Cells {
     }
 }
 
-fn mm_cell(mm: f64, mark: char) -> String {
+pub(crate) fn mm_cell(mm: f64, mark: char) -> String {
     number::written(Quantity::Length.rounded(mm), MM_PLACES, mark)
 }
 
