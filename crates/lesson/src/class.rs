@@ -28,14 +28,14 @@ pub use gathered::{
 pub use kit::{Kit, KitRow};
 pub use next_trial::{NextTrial, Reach, WhyThere, empty_region, next_trial};
 pub use odd::{FAR_SHARE, Odd, SLIP_MM, WIDE_SHARE, odd};
-pub use plan::{Plan, PlanStep};
+pub use plan::{Plan, PlanStep, TimedStep};
 pub use predictions::{PredictionCounts, Score, count_predictions};
 pub use question::{ClassQuestion, Expected, Kept, OWN_CHARS};
 pub use result::{
     CHANGED_CHARS, PointResult, ResultModel, ResultPrediction, TrialResult,
 };
 pub use rules::{RULES_BITS, RulesCode};
-pub use set_up::{Labels, MOST_GROUPS, SetUp};
+pub use set_up::{Labels, MOST_ADDED_G, MOST_GROUPS, MOST_HALL_M, MOST_IN_GROUP, SetUp};
 pub use shown::{LessonPlace, LessonPlaces};
 pub use turning_point::{
     Band, Gap, LEAST_TRIALS, NoTurningPoint, TurningPoint, turning_point,

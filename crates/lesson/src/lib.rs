@@ -48,10 +48,11 @@ pub use changes::{
 pub use class::{
     Added, Agreement, Band, BrokenRule, CHANGED_CHARS, Changeable, Changeables, Class,
     ClassLabel, ClassQuestion, Curve, Entry, Expected, FAR_SHARE, Gap, Kept, Kit, KitRow,
-    LABEL_CHARS, LEAST_TRIALS, Labels, LessonPlace, LessonPlaces, Limits, MOST_GROUPS,
-    MOST_RESULTS, MOST_WORKS, NextTrial, NoTurningPoint, NoseFirst, OWN_CHARS, Odd, Plan,
-    PlanStep, PointResult, PredictionCounts, RULES_BITS, Reach, Refusal, ResultModel,
-    ResultPrediction, RuleLimits, RulesCode, SLIP_MM, Score, Seen, SetUp, TrialResult,
+    LABEL_CHARS, LEAST_TRIALS, Labels, LessonPlace, LessonPlaces, Limits, MOST_ADDED_G,
+    MOST_GROUPS, MOST_HALL_M, MOST_IN_GROUP, MOST_RESULTS, MOST_WORKS, NextTrial,
+    NoTurningPoint, NoseFirst, OWN_CHARS, Odd, Plan, PlanStep, PointResult,
+    PredictionCounts, RULES_BITS, Reach, Refusal, ResultModel, ResultPrediction,
+    RuleLimits, RulesCode, SLIP_MM, Score, Seen, SetUp, TimedStep, TrialResult,
     TurningPoint, WIDE_SHARE, WhyThere, Work, agreement, count_predictions, empty_region,
     next_trial, odd, turning_point,
 };

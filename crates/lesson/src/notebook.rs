@@ -30,7 +30,7 @@ pub struct Notebook {
     pub allows_two_changes: bool,
     /// What is told when.
     pub telling: Telling,
-    set_up: Option<SetUp>,
+    set_up: Option<Box<SetUp>>,
     trials: Vec<Trial>,
     deleted: Vec<Deleted>,
     plans: Vec<String>,
@@ -64,7 +64,7 @@ pub struct NotebookParts {
     /// What is told when.
     pub telling: Telling,
     /// How the lesson is set up, without the rocket to begin with.
-    pub set_up: Option<SetUp>,
+    pub set_up: Option<Box<SetUp>>,
     /// The trials, in the order in which they are shown.
     pub trials: Vec<TrialParts>,
     /// What was deleted, the latest last.
@@ -151,7 +151,7 @@ impl TryFrom<NotebookParts> for Notebook {
         if trials.len() + deleted.len() > MOST_TRIALS {
             return Err(NotebookError::TooManyTrials);
         }
-        let rules = set_up.as_ref().map(SetUp::rules);
+        let rules = set_up.as_ref().map(|set_up| set_up.rules());
         let mut entries: Vec<_> =
             trials.iter().map(|trial| (trial.id, false, trial.seal)).collect();
         entries.extend(deleted.iter().map(|one| (one.trial.id, true, one.trial.seal)));
@@ -207,7 +207,8 @@ impl Notebook {
     /// An empty notebook of a group, for a lesson that was set up.
     #[must_use]
     pub fn of_set_up(group: Group, set_up: &SetUp) -> Self {
-        Self { group, set_up: Some(set_up.without_rocket()), ..Self::default() }.ruled()
+        Self { group, set_up: Some(Box::new(set_up.without_rocket())), ..Self::default() }
+            .ruled()
     }
 
     /// The same notebook with the settings that its set-up fixes.
@@ -224,7 +225,15 @@ impl Notebook {
     /// How the lesson is set up, if somebody did.
     #[must_use]
     pub fn set_up(&self) -> Option<&SetUp> {
-        self.set_up.as_ref()
+        self.set_up.as_deref()
+    }
+
+    /// Takes a set-up with the same rules in place of its own: what was corrected since.
+    pub fn set_up_again(&mut self, set_up: &SetUp) {
+        if self.rules() == Some(set_up.rules()) {
+            self.set_up = Some(Box::new(set_up.without_rocket()));
+            *self = std::mem::take(self).ruled();
+        }
     }
 
     /// Frees it from its set-up: its settings stay as they are, and it has no rules.
@@ -235,7 +244,7 @@ impl Notebook {
     /// The code of the rules that its trials are made under; `None` without a set-up.
     #[must_use]
     pub fn rules(&self) -> Option<RulesCode> {
-        self.set_up.as_ref().map(SetUp::rules)
+        self.set_up().map(SetUp::rules)
     }
 
     /// The rule that locking the prediction of a trial would break.

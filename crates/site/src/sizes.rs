@@ -15,8 +15,8 @@ const PLACE_BUDGET: usize = 80 * 1024;
 /// The part that every place needs.
 const NOTEBOOK: &str = "notebook";
 /// The parts that are places, or several.
-const PLACES: [&str; 8] =
-    ["measure", "compare", "trial", "swing", "why", "handin", "lead", "wordmat"];
+const PLACES: [&str; 9] =
+    ["measure", "compare", "trial", "swing", "why", "handin", "lead", "wordmat", "setup"];
 
 /// The most that a first visit and what loads after the first drawing may weigh together, in
 /// bytes after brotli: the page with everything in it. At 400 kbit a second, a slow line in

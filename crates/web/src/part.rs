@@ -32,11 +32,12 @@ pub(crate) enum Part {
     /// Files, codes and tables, in and out, what is printed, and the call for other programs.
     Files,
     WordMat,
+    SetUp,
 }
 
 impl Part {
     /// Every part, in the order in which they are fetched ahead.
-    pub(crate) const ALL: [Self; 12] = [
+    pub(crate) const ALL: [Self; 13] = [
         Self::Notebook,
         Self::Certainty,
         Self::Measure,
@@ -49,6 +50,7 @@ impl Part {
         Self::Files,
         Self::Lead,
         Self::WordMat,
+        Self::SetUp,
     ];
 
     /// What has to be here for it, itself included: what is kept on this computer is opened
@@ -197,4 +199,8 @@ parts! {
         "__wasm_split_load_wordmat"
         "__wasm_split_00wordmat00_import_0000000000000000000000000000000c_call"
         "__wasm_split_00wordmat00_export_0000000000000000000000000000000c_call";
+    SetUp set_up
+        "__wasm_split_load_setup"
+        "__wasm_split_00setup00_import_0000000000000000000000000000000d_call"
+        "__wasm_split_00setup00_export_0000000000000000000000000000000d_call";
 }

@@ -100,7 +100,7 @@ impl SetUp {
     /// The kit list for its groups.
     #[must_use]
     pub fn kit(&self) -> Vec<KitRow> {
-        let groups = u16::from(self.groups);
+        let groups = u16::from(self.groups());
         let row = |kit: Kit| {
             let count = match kit.whom() {
                 For::Group(each) => each * groups,
@@ -119,8 +119,8 @@ mod tests {
 
     #[test]
     fn thirty_pupils_in_threes_get_ten_of_each_and_spares() {
-        let set_up = SetUp { pupils: 30, groups: 10, ..SetUp::default() };
-        assert_eq!(set_up.group_size(), 3);
+        let set_up = SetUp { pupils: 30, group_size: 3, ..SetUp::default() };
+        assert_eq!(set_up.groups(), 10);
         let kit = set_up.kit();
         assert_eq!(kit.len(), Kit::ALL.len());
         for row in &kit {
@@ -134,7 +134,7 @@ mod tests {
         assert_eq!(of(Kit::Bottle), (10, 2));
         assert_eq!(of(Kit::Scales), (2, 1));
         assert_eq!(of(Kit::Markers), (8, 0));
-        let one = SetUp { pupils: 1, groups: 1, ..set_up };
+        let one = SetUp { pupils: 1, ..set_up };
         assert_eq!(kit_of(&one, Kit::Scales), (1, 1));
         assert_eq!(kit_of(&one, Kit::Bottle), (1, 1));
     }

@@ -98,24 +98,53 @@ impl Plan {
     }
 }
 
+/// A step in its place.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct TimedStep {
+    /// In which lesson, from 1.
+    pub lesson: u16,
+    /// Minutes from the beginning of that lesson.
+    pub from: u16,
+    /// What happens.
+    pub step: PlanStep,
+    /// For how many minutes.
+    pub minutes: u16,
+}
+
+impl Plan {
+    /// Its steps, each with the minute at which it begins.
+    #[must_use]
+    pub fn timed(self) -> Vec<TimedStep> {
+        let (mut lesson, mut from) = (1, 0);
+        let mut timed = Vec::new();
+        for &(step, minutes) in self.steps() {
+            timed.push(TimedStep { lesson, from, step, minutes });
+            from += minutes;
+            if self.lessons().get(usize::from(lesson) - 1) == Some(&from) {
+                (lesson, from) = (lesson + 1, 0);
+            }
+        }
+        timed
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
 
-    /// The end of each lesson is the end of a step, and so is that of the last.
+    /// Those of each lesson, and all together.
     #[test]
     fn the_minutes_add_up() {
         for plan in Plan::ALL {
-            let mut ends = vec![0];
-            for (_, minutes) in plan.steps() {
-                ends.push(ends[ends.len() - 1] + minutes);
+            let timed = plan.timed();
+            for (minutes, lesson) in plan.lessons().iter().zip(1..) {
+                let of_lesson = timed.iter().filter(|step| step.lesson == lesson);
+                assert_eq!(of_lesson.map(|step| step.minutes).sum::<u16>(), *minutes);
+                let first = timed.iter().find(|step| step.lesson == lesson);
+                assert_eq!(first.map(|step| step.from), Some(0), "{plan:?}");
             }
-            let mut lesson_ends = 0;
-            for minutes in plan.lessons() {
-                lesson_ends += minutes;
-                assert!(ends.contains(&lesson_ends), "{plan:?}: {ends:?}");
-            }
-            assert_eq!(ends.last(), Some(&lesson_ends), "{plan:?}");
+            let minutes: u16 = timed.iter().map(|step| step.minutes).sum();
+            assert_eq!(minutes, plan.lessons().iter().sum::<u16>(), "{plan:?}");
         }
     }
 }

@@ -1,6 +1,8 @@
 //! How a lesson is set up, once for the whole class.
 
-use noseward_stability::{Design, SwingSetup, UnitSystem, cleaned_lines};
+use noseward_stability::{
+    Design, SwingField, SwingSetup, UnitSystem, cleaned_lines, within,
+};
 
 use super::{
     BrokenRule, Changeable, Changeables, ClassQuestion, LessonPlaces, OWN_CHARS,
@@ -10,6 +12,12 @@ use crate::{Change, Colour, Group, Level, Support, Telling, Trial, seal};
 
 /// The most groups of a class.
 pub const MOST_GROUPS: u8 = 40;
+/// The most pupils of a group.
+pub const MOST_IN_GROUP: u8 = 6;
+/// The most added mass that a limit can be, in grams.
+pub const MOST_ADDED_G: f64 = 1000.0;
+/// The widest hall, in metres.
+pub const MOST_HALL_M: f64 = 200.0;
 /// Strings that differ by less are the same, in metres.
 const SAME_STRING_M: f64 = 0.015;
 /// Where two numbers are written alike, neither is more.
@@ -18,10 +26,10 @@ const ALIKE: f64 = 1e-6;
 /// Everything that whoever leads decides before a lesson. No pupil is in it.
 #[derive(Clone, Debug, PartialEq)]
 pub struct SetUp {
-    /// How many pupils there are, for the kit.
+    /// How many pupils there are.
     pub pupils: u8,
-    /// How many groups, from 1 to [`MOST_GROUPS`].
-    pub groups: u8,
+    /// How many of them are a group; a few may be one less.
+    pub group_size: u8,
     /// What the groups are called.
     pub labels: Labels,
     /// The language of the page, by its key; empty for that of each browser.
@@ -68,7 +76,7 @@ impl Default for SetUp {
         let question = ClassQuestion::default();
         Self {
             pupils: 30,
-            groups: 10,
+            group_size: 3,
             labels: Labels::default(),
             language: String::new(),
             level: Level::default(),
@@ -93,7 +101,7 @@ impl Default for SetUp {
 impl SetUp {
     /// The label of each group.
     pub fn labels(&self) -> impl Iterator<Item = Group> + use<> {
-        let (count, labels) = (self.groups, self.labels);
+        let (count, labels) = (self.groups(), self.labels);
         (0..count).filter_map(move |i| match labels {
             Labels::Colours => {
                 let colours = Colour::ALL.len();
@@ -105,17 +113,24 @@ impl SetUp {
         })
     }
 
-    /// Pupils in a group, the fullest if they differ.
+    /// How many groups there are, from 1 to [`MOST_GROUPS`].
     #[must_use]
-    pub fn group_size(&self) -> u8 {
-        self.pupils.div_ceil(self.groups.max(1))
+    pub fn groups(&self) -> u8 {
+        self.pupils.div_ceil(self.group_size.max(1)).clamp(1, MOST_GROUPS)
     }
 
     /// As it is kept: within its bounds, and with a question of one's own as long as it may
     /// be.
     #[must_use]
     pub fn rounded(mut self) -> Self {
-        self.groups = self.groups.clamp(1, MOST_GROUPS);
+        self.group_size = self.group_size.clamp(1, MOST_IN_GROUP);
+        self.pupils = self.pupils.clamp(1, self.group_size * MOST_GROUPS);
+        let steps = |value: f64, per_unit: f64| (value * per_unit).round() / per_unit;
+        let RuleLimits { added_g, string_m, turns_per_s } = &mut self.limits;
+        *added_g = added_g.map(|g| within(steps(g, 10.0), (0.0, MOST_ADDED_G)));
+        *string_m = within(steps(*string_m, 100.0), SwingField::String.bounds());
+        *turns_per_s = within(steps(*turns_per_s, 20.0), SwingField::Turns.bounds());
+        self.hall_m = self.hall_m.map(|m| within(steps(m, 10.0), (0.0, MOST_HALL_M)));
         if let ClassQuestion::Own(text) = &mut self.question {
             *text = cleaned_lines(text, OWN_CHARS).replace('\n', " ");
         }
@@ -185,7 +200,9 @@ mod tests {
         for labels in [Labels::Colours, Labels::Numbers(Colour::Green)] {
             for groups in [1, 12, 13, MOST_GROUPS] {
                 let all: Vec<Group> =
-                    SetUp { groups, labels, ..SetUp::default() }.labels().collect();
+                    SetUp { pupils: groups, group_size: 1, labels, ..SetUp::default() }
+                        .labels()
+                        .collect();
                 assert_eq!(all.len(), usize::from(groups));
                 for (i, label) in all.iter().enumerate() {
                     assert!(!all[..i].contains(label), "{label:?}");
@@ -217,7 +234,7 @@ mod tests {
             codes.push(other.rules());
         }
         let alike: [Edit; 8] = [
-            |s| s.groups = 4,
+            |s| s.pupils = 4,
             |s| s.labels = Labels::Numbers(Colour::Red),
             |s| s.language = "de".into(),
             |s| s.level = Level::Model,

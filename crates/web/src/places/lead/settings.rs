@@ -5,7 +5,7 @@ use noseward_lesson::{Level, Support, Telling};
 use noseward_words as words;
 
 use crate::app::State;
-use crate::notebook::NotebookField;
+use crate::notebook::{NotebookField, rules_name};
 use crate::places::form::{choice, plain_button};
 use crate::places::labels;
 use crate::shell::pressed;
@@ -41,7 +41,10 @@ pub(crate) fn settings(state: &State) -> Markup {
                 button type="button" class="button button--small" id="nb-allow" data-action="nb-allow"
                     aria-pressed=(pressed(notebook.allows_two_changes)) { (words::lead_allow_two()) }
             }
-            p class="nb__hint" { (words::lead_loses_nothing()) }
+            @if let Some(rules) = rules_name(state) {
+                p { (words::lead_under_rules(&group, &rules)) }
+                div class="nb__row" { (plain_button("nb-lift", true, words::lead_lift())) }
+            } @else { p class="nb__hint" { (words::lead_loses_nothing()) } }
             div class="nb__row" {
                 @if state.desk.look.asks_to_delete {
                     span { (words::lead_delete_asks(&group)) }

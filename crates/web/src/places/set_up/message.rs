@@ -1,0 +1,38 @@
+//! What the buttons of the place Set up ask for.
+
+use noseward_lesson::{Changeable, LessonPlace, from_key};
+
+/// Something that happens to the set-up in the form.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(crate) enum SetUpMsg {
+    /// Whether this may be changed.
+    May(Changeable),
+    /// Whether this place is shown.
+    Shows(LessonPlace),
+    TwoChanges,
+    /// To begin with the rocket on the page.
+    TakeRocket,
+    /// String and turns that fit into the hall: which of those that are offered.
+    TakeRoom(usize),
+    CopyLink,
+    Save,
+    /// The set-up before another one was opened here.
+    Back,
+}
+
+impl SetUpMsg {
+    /// The message of a control, from its action and its target.
+    pub(crate) fn parse(action: &str, target: &str) -> Option<Self> {
+        Some(match action {
+            "su-may" => Self::May(from_key(target)?),
+            "su-shows" => Self::Shows(from_key(target)?),
+            "su-two" => Self::TwoChanges,
+            "su-rocket" => Self::TakeRocket,
+            "su-room" => Self::TakeRoom(target.parse().ok()?),
+            "su-copy" => Self::CopyLink,
+            "su-save" => Self::Save,
+            "su-back" => Self::Back,
+            _ => return None,
+        })
+    }
+}
