@@ -17,7 +17,7 @@ use noseward_stability::{
 };
 use serde::Serialize;
 
-use crate::{Changeable, ClassQuestion, Prediction, RulesCode, SetUp, Trial, key};
+use crate::{ClassQuestion, Prediction, RulesCode, SetUp, Trial, key};
 
 /// The checksum that PNG and zip use. Without a table: it is over a few hundred bytes.
 const CRC: Crc<u32, NoTable> = Crc::<u32, NoTable>::new(&CRC_32_ISO_HDLC);
@@ -80,13 +80,10 @@ pub(crate) fn over_rules(set_up: &SetUp) -> Seal {
     let mut sealing = Sealing::new();
     match &set_up.question {
         ClassQuestion::Own(text) => sealing.text("question.own", text),
-        question => sealing.choice("question", question),
+        // By numbers, which are frozen as keys are and take less code.
+        question => sealing.count("question", question.number().into()),
     }
-    for one in Changeable::ALL {
-        if set_up.changeable.has(one) {
-            sealing.choice("changeable", &one);
-        }
-    }
+    sealing.count("changeable", set_up.changeable.bits().into());
     sealing.flag("two_changes", set_up.allows_two_changes);
     if let Some(g) = set_up.limits.added_g {
         sealing.number("limit.added_g", g, Quantity::Mass);

@@ -14,7 +14,7 @@ use noseward_stability::{SwingField, SwingSetup};
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 
-use crate::class::{SET_UP_HASH_CHARS, open_set_up, set_up_text};
+use crate::class::set_up::{SET_UP_HASH_CHARS, open_link, set_up_text};
 use crate::error::{LinkError, LinkErrorKind};
 use crate::payload::codes::{
     ENDS, Keys, LEVELS, OUTCOMES, SUPPORTS, TELLINGS, choice, code,
@@ -161,8 +161,7 @@ fn set_up(parts: &mut NotebookParts, to: &mut dyn Visit) -> Result<(), LinkError
     let mut text = parts.set_up.take().map(|of| set_up_text(&of)).unwrap_or_default();
     to.visit("set_up", Slot::Text(&mut text, SET_UP_HASH_CHARS))?;
     if !text.is_empty() {
-        let opened =
-            open_set_up(&text).map_err(|error| to.fault("set_up", error.kind))?;
+        let opened = open_link(&text).map_err(|kind| to.fault("set_up", kind))?;
         parts.set_up = Some(Box::new(opened.set_up.without_rocket()));
     }
     Ok(())

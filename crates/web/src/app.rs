@@ -255,7 +255,7 @@ impl State {
             refused: opening.refused,
             computer: opening.computer.clone(),
             address: opening.address.clone(),
-            set_up: SetUpState { text: opening.set_up.clone(), form: None },
+            set_up: SetUpState { text: opening.set_up.clone(), ..SetUpState::default() },
             asks_to_delete: false,
             history: History::new(Document::default()),
             history_slot: 0,

@@ -1,7 +1,5 @@
 //! The questions that a class can ask of its rockets, each about one thing.
 
-use serde::{Deserialize, Serialize};
-
 use super::{Changeable, Changeables};
 use crate::{Amount, End};
 
@@ -9,8 +7,7 @@ use crate::{Amount, End};
 pub const OWN_CHARS: usize = 80;
 
 /// A question about one thing.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub enum ClassQuestion {
     /// More mass in the nose.
     NoseMass,
@@ -34,7 +31,6 @@ pub enum ClassQuestion {
     /// A longer string.
     StringLength,
     /// One of one's own.
-    #[serde(skip)]
     Own(String),
 }
 
@@ -78,6 +74,31 @@ impl ClassQuestion {
         Self::TailMass,
         Self::StringLength,
     ];
+
+    /// What stands for it in bytes, from 1 in the order of [`MENU`](Self::MENU), which is
+    /// frozen; 0 for one's own.
+    #[must_use]
+    pub fn number(&self) -> u8 {
+        match self {
+            Self::Own(_) => 0,
+            Self::NoseMass => 1,
+            Self::MassPlace => 2,
+            Self::FinSize => 3,
+            Self::FinNumber => 4,
+            Self::FinShape => 5,
+            Self::FinPlace => 6,
+            Self::BodyLength => 7,
+            Self::NoseLength => 8,
+            Self::TailMass => 9,
+            Self::StringLength => 10,
+        }
+    }
+
+    /// The question of the menu with a number.
+    #[must_use]
+    pub fn with_number(number: u8) -> Option<Self> {
+        Self::MENU.get(usize::from(number).checked_sub(1)?).cloned()
+    }
 
     /// What may be changed for it; everything for one's own.
     #[must_use]
@@ -251,7 +272,9 @@ mod tests {
     /// Whoever asks a question of the menu breaks no rule by its change.
     #[test]
     fn each_question_allows_its_own_change_and_keeps_four_things() {
-        for question in ClassQuestion::MENU {
+        for (question, number) in ClassQuestion::MENU.into_iter().zip(1..) {
+            assert_eq!(question.number(), number);
+            assert_eq!(ClassQuestion::with_number(number).as_ref(), Some(&question));
             let before = Record::from(start(&question));
             let allowed = question.changeable();
             let found = changes(&before, &changed(&question).into());

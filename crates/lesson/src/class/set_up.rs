@@ -249,7 +249,7 @@ mod tests {
             assert_eq!(other.rules(), usual.rules(), "{other:?}");
         }
         // It stands on paper and in results.
-        assert_eq!(usual.rules().value(), 729_403);
+        assert_eq!(usual.rules().value(), 802_073);
     }
 
     /// The rule that the second trial of a notebook breaks.

@@ -57,18 +57,27 @@ pub fn set_up_code(link: &SetUpLink) -> String {
     rows(&data)
 }
 
+/// Opens a link to a set-up, and no code: what reads codes would come along with every
+/// notebook.
+pub(crate) fn open_link(text: &str) -> Result<SetUpLink, LinkErrorKind> {
+    let bytes = open_bytes(MARK[0], text, HASH_CHARS).ok_or(LinkErrorKind::Nothing)??;
+    set_up::read(frame::unframed(MARK, &bytes)?)
+}
+
 /// Opens a link to a set-up, or its code.
 ///
 /// # Errors
 ///
 /// [`LinkError`]; of a code most name the row.
 pub fn open_set_up(text: &str) -> Result<SetUpLink, LinkError> {
-    let (bytes, at) = match open_bytes(MARK[0], text, HASH_CHARS) {
-        Some(bytes) => (bytes, At::Link),
-        None => (of_code(text), At::Code),
-    };
-    let opened = bytes.and_then(|bytes| set_up::read(frame::unframed(MARK, &bytes)?));
-    opened.map_err(|kind| kind.at(at))
+    match open_link(text) {
+        Err(LinkErrorKind::Nothing) => {
+            let opened = of_code(text)
+                .and_then(|bytes| set_up::read(frame::unframed(MARK, &bytes)?));
+            opened.map_err(|kind| kind.at(At::Code))
+        }
+        opened => opened.map_err(|kind| kind.at(At::Link)),
+    }
 }
 
 fn of_code(text: &str) -> Result<Vec<u8>, LinkErrorKind> {

@@ -42,18 +42,6 @@ pub(crate) const COLOURS: Keys = &[
 ];
 pub(crate) const LEVELS: Keys = &["balance", "measure", "explain", "model"];
 pub(crate) const SUPPORTS: Keys = &["sentences", "questions", "none"];
-pub(crate) const QUESTIONS: Keys = &[
-    "nose_mass",
-    "mass_place",
-    "fin_size",
-    "fin_number",
-    "fin_shape",
-    "fin_place",
-    "body_length",
-    "nose_length",
-    "tail_mass",
-    "string_length",
-];
 pub(crate) const TELLINGS: Keys = &["all", "verdict", "points"];
 
 /// The number of a choice.

@@ -6,7 +6,7 @@ use noseward_lesson::{
 use noseward_stability::{SwingField, UnitSystem};
 use serde::{Deserialize, Serialize};
 
-use super::codes::{COLOURS, LEVELS, QUESTIONS, SUPPORTS, TELLINGS, choice, code};
+use super::codes::{COLOURS, LEVELS, SUPPORTS, TELLINGS, choice, code};
 use super::notebook::GroupBytes;
 use super::swings::grid;
 use super::{TAIL, VERSION, behind_tail, design, flags, put, take};
@@ -78,9 +78,9 @@ pub(crate) fn write(link: &SetUpLink) -> Vec<u8> {
     if let Some(group) = group {
         put(&mut bytes, &GroupBytes::of(*group));
     }
-    let (question, own) = match &set_up.question {
-        ClassQuestion::Own(text) => (0, text.as_str()),
-        question => (code(QUESTIONS, question) + 1, ""),
+    let own = match &set_up.question {
+        ClassQuestion::Own(text) => text.as_str(),
+        _ => "",
     };
     let RuleLimits { added_g, string_m, turns_per_s } = set_up.limits;
     let turns = grid(SwingField::Turns).write(turns_per_s);
@@ -104,7 +104,7 @@ pub(crate) fn write(link: &SetUpLink) -> Vec<u8> {
             turns: u8::try_from(turns).unwrap_or_default(),
             added: steps(added_g),
             hall: steps(set_up.hall_m),
-            question,
+            question: set_up.question.number(),
             own,
             language: &set_up.language,
         },
@@ -162,9 +162,9 @@ fn of_bytes(bytes: &SetUpBytes<'_>) -> Result<SetUp, LinkErrorKind> {
     if language.len() > LANGUAGE_BYTES || !language.bytes().all(is_key) {
         return Err(LinkErrorKind::Changed);
     }
-    let question = match bytes.question.checked_sub(1) {
-        None => ClassQuestion::Own(bytes.own.to_owned()),
-        Some(number) => choice(QUESTIONS, number).ok_or(NEWER)?,
+    let question = match bytes.question {
+        0 => ClassQuestion::Own(bytes.own.to_owned()),
+        number => ClassQuestion::with_number(number).ok_or(NEWER)?,
     };
     let labels = match bytes.labels.checked_sub(1) {
         None => Labels::Colours,

@@ -257,8 +257,10 @@ impl Store {
         if let Some(storage) = self.storage() {
             let _ = storage.set_item(VIEW, &words.join(" "));
             // Another tab’s stays, unless something was changed in this one.
-            if let Some(form) = state.set_up.form.as_ref().filter(|form| form.changed) {
-                let _ = storage.set_item(SET_UP, &form.text());
+            if let Some(text) =
+                state.set_up.text.as_ref().filter(|_| state.set_up.changed)
+            {
+                let _ = storage.set_item(SET_UP, text);
             }
         }
     }

@@ -27,9 +27,10 @@ pub(super) fn open(state: &mut State, link: SetUpLink, text: &str) -> Vec<Effect
 }
 
 /// Somebody said which group they are.
-pub(crate) fn join(state: &mut State, JoinMsg(group): JoinMsg) -> Vec<Effect> {
-    match state.desk.look.joining.take() {
-        Some(joining) => begin(state, &joining.set_up, group),
+pub(crate) fn join(state: &mut State, JoinMsg(place): JoinMsg) -> Vec<Effect> {
+    let Some(joining) = state.desk.look.joining.take() else { return Vec::new() };
+    match joining.set_up.labels().nth(place) {
+        Some(group) => begin(state, &joining.set_up, group),
         None => Vec::new(),
     }
 }

@@ -1,7 +1,6 @@
 //! Which group of a class somebody is: the page that a link for a whole class opens.
 
 use maud::html;
-use noseward_lesson::Group;
 use noseward_words as words;
 
 use super::form::button;
@@ -10,14 +9,14 @@ use crate::app::{Place, State};
 use crate::notebook::joins;
 use crate::shell::{Region, link_to, region};
 
-/// Somebody is this group.
+/// Somebody is the group with this place in the list.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub(crate) struct JoinMsg(pub(crate) Group);
+pub(crate) struct JoinMsg(pub(crate) usize);
 
 impl JoinMsg {
     /// The message of a control, from its action and its target.
     pub(crate) fn parse(action: &str, target: &str) -> Option<Self> {
-        (action == "join").then(|| Group::from_key(target).map(Self)).flatten()
+        (action == "join").then(|| target.parse().ok().map(Self)).flatten()
     }
 }
 
@@ -38,9 +37,9 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
         html! {
             p class="place__lead" { (words::join_lead()) }
             ul class="join" {
-                @for (group, held) in groups {
+                @for ((group, held), i) in groups.into_iter().zip(0_usize..) {
                     li class={ "join__group label--" (noseward_lesson::key(&group.colour)) } {
-                        (button("join", &group.key(), false, &html! { (labels::group(group)) }))
+                        (button("join", &i.to_string(), false, &html! { (labels::group(group)) }))
                         @if let Some(held) = held { " " span class="nb__hint" { (words::join_here(&held)) } }
                     }
                 }

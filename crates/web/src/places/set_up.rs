@@ -19,7 +19,7 @@ pub(crate) use update::{typed, update};
 use maud::{Markup, html};
 use noseward_lesson::{
     Changeable, ClassQuestion, Colour, Group, Labels, LessonPlace, Level, OWN_CHARS,
-    SetUp, Support, Telling, key,
+    SetUp, Support, Telling,
 };
 use noseward_link::{SetUpLink, rules_text, set_up_hash};
 use noseward_stability::{UnitSystem, trimmed};
@@ -225,8 +225,8 @@ fn rules_card(form: &Form) -> Markup {
         &html! {
             p class="nb__hint" id="set-up-may" { (words::set_up_may_change()) }
             div class="nb__row" role="group" aria-labelledby="set-up-may" {
-                @for one in Changeable::ALL {
-                    (toggle("su-may", &key(&one), set_up.changeable.has(one), questions::changeable(one)))
+                @for (one, i) in Changeable::ALL.into_iter().zip(0_usize..) {
+                    (toggle("su-may", &i.to_string(), set_up.changeable.has(one), questions::changeable(one)))
                 }
             }
             div class="nb__row" {
@@ -289,8 +289,8 @@ fn places_card(form: &Form) -> Markup {
         words::set_up_places_card(),
         &html! {
             div class="nb__row" role="group" aria-labelledby="set-up-places" {
-                @for (of_lesson, place) in LessonPlace::ALL.into_iter().zip(Place::all()) {
-                    (toggle("su-shows", &key(&of_lesson), form.set_up.places.has(of_lesson), place.name()))
+                @for ((of_lesson, place), i) in LessonPlace::ALL.into_iter().zip(Place::all()).zip(0_usize..) {
+                    (toggle("su-shows", &i.to_string(), form.set_up.places.has(of_lesson), place.name()))
                 }
             }
             p class="nb__hint" { (words::set_up_places_hint()) }

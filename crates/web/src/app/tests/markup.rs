@@ -223,7 +223,7 @@ fn set_ups() -> Vec<State> {
     update(&mut asks, Msg::OpenText(link.clone()));
     let mut begun = open("", None);
     update(&mut begun, Msg::OpenText(link));
-    update(&mut begun, Msg::parse("join", "red 1").expect("it means something"));
+    update(&mut begun, Msg::parse("join", "0").expect("it means something"));
     vec![state, asks, begun]
 }
 

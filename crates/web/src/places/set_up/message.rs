@@ -1,6 +1,6 @@
 //! What the buttons of the place Set up ask for.
 
-use noseward_lesson::{Changeable, LessonPlace, from_key};
+use noseward_lesson::{Changeable, LessonPlace};
 
 /// Something that happens to the set-up in the form.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -23,12 +23,14 @@ pub(crate) enum SetUpMsg {
 impl SetUpMsg {
     /// The message of a control, from its action and its target.
     pub(crate) fn parse(action: &str, target: &str) -> Option<Self> {
+        // Numbers: what reads keys would be in the first part of the page.
+        let number = || target.parse::<usize>().ok();
         Some(match action {
-            "su-may" => Self::May(from_key(target)?),
-            "su-shows" => Self::Shows(from_key(target)?),
+            "su-may" => Self::May(*Changeable::ALL.get(number()?)?),
+            "su-shows" => Self::Shows(*LessonPlace::ALL.get(number()?)?),
             "su-two" => Self::TwoChanges,
             "su-rocket" => Self::TakeRocket,
-            "su-room" => Self::TakeRoom(target.parse().ok()?),
+            "su-room" => Self::TakeRoom(number()?),
             "su-copy" => Self::CopyLink,
             "su-save" => Self::Save,
             "su-back" => Self::Back,

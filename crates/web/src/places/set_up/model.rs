@@ -20,8 +20,10 @@ pub(crate) const FIELD: &str = "su:";
 /// The form, and what was kept of it.
 #[derive(Debug, Default)]
 pub(crate) struct SetUpState {
-    /// What this computer kept, until the form is opened.
+    /// What this computer keeps of it.
     pub(crate) text: Option<String>,
+    /// Whether anything was changed in this visit.
+    pub(crate) changed: bool,
     pub(crate) form: Option<Box<Form>>,
 }
 
@@ -36,8 +38,6 @@ pub(crate) struct Form {
     pub(super) plan: Plan,
     /// The set-up before another one was opened here.
     pub(super) before: Option<Box<SetUp>>,
-    /// Whether anything was changed in this visit.
-    pub(crate) changed: bool,
 }
 
 /// A field of the form.
@@ -180,18 +180,11 @@ impl Form {
 
     pub(super) fn of(set_up: SetUp) -> Self {
         let rocket = set_up.rocket.clone().map(Rocket::from);
-        Self {
-            set_up,
-            rocket,
-            drafts: Vec::new(),
-            plan: Plan::default(),
-            before: None,
-            changed: false,
-        }
+        Self { set_up, rocket, drafts: Vec::new(), plan: Plan::default(), before: None }
     }
 
-    /// The set-up as it is kept: with its rocket, however long that makes it.
-    pub(crate) fn text(&self) -> String {
+    /// The set-up as it is kept: with its rocket, where a link has room for that.
+    fn text(&self) -> String {
         let link = SetUpLink { set_up: self.set_up.clone(), group: None };
         set_up_hash(&link).unwrap_or_else(|| set_up_text(&self.set_up))
     }
@@ -221,12 +214,10 @@ impl Form {
                 }
             }
         }
-        self.is_changed();
     }
 
-    /// Something was changed: what is known of another rocket is worked out anew.
-    pub(super) fn is_changed(&mut self) {
-        self.changed = true;
+    /// What is known of another rocket is worked out anew.
+    fn follow(&mut self) {
         if self.rocket.as_ref().map(Rocket::design) != self.set_up.rocket.as_ref() {
             self.rocket = self.set_up.rocket.clone().map(Rocket::from);
         }
@@ -349,6 +340,15 @@ impl State {
             Some(form) => Cow::Borrowed(form),
             None => Cow::Owned(Form::new(self)),
         }
+    }
+
+    /// Something was changed in the form: it is to be kept.
+    pub(super) fn form_changed(&mut self) {
+        let form = self.form_mut();
+        form.follow();
+        let text = form.text();
+        self.set_up.text = Some(text);
+        self.set_up.changed = true;
     }
 
     /// The form, to change it.

@@ -13,11 +13,10 @@ pub(crate) fn typed(state: &mut State, name: &str, text: &str) -> Vec<Effect> {
     let Some(field) = SetUpField::parse(name) else { return Vec::new() };
     state.notice.take_if(|notice| notice.is_passing());
     state.typing = Some((name.to_owned(), text.to_owned()));
-    let form = state.form_mut();
-    let before = form.before.is_some();
-    form.typed(field, text);
-    let has_opened = field == SetUpField::Open && form.drafts.is_empty();
-    if has_opened && (form.before.is_some() || before) && !text.trim().is_empty() {
+    state.form_mut().typed(field, text);
+    state.form_changed();
+    let is_wrong = state.form().drafts.iter().any(|(of, _)| *of == SetUpField::Open);
+    if field == SetUpField::Open && !is_wrong && !text.trim().is_empty() {
         state.typing = None;
         let mut effects = say(state, false, words::set_up_opened());
         effects.push(Effect::KeepView);
@@ -56,7 +55,7 @@ pub(crate) fn update(state: &mut State, msg: SetUpMsg) -> Vec<Effect> {
         SetUpMsg::CopyLink => return copy(state),
         SetUpMsg::Save => return save(state),
     }
-    form.is_changed();
+    state.form_changed();
     vec![Effect::Redraw, Effect::KeepView]
 }
 
