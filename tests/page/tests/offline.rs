@@ -25,9 +25,9 @@ const BUILD: &str = "document.querySelector('meta[name=build]').content";
 const OFFLINE: &str = "document.documentElement.dataset.offline";
 const LINE_HIDDEN: &str = "document.getElementById('new-version').hidden";
 /// Every place of the page.
-const PLACES: [&str; 10] = [
+const PLACES: [&str; 11] = [
     "rocket", "measure", "predict", "swing", "compare", "conclude", "hand-in", "why",
-    "words", "lead",
+    "words", "set-up", "lead",
 ];
 const FOOTER: &str = "document.querySelector('.footer').innerText";
 const NEWER: &str = "A newer page.";
