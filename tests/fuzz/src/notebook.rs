@@ -1,10 +1,9 @@
 //! What must hold for every notebook and result that was opened from anywhere.
 
-use noseward_lesson::{MOST_TRIALS, Notebook, Trial};
+use noseward_lesson::{MOST_TRIALS, Notebook, Trial, TrialResult};
 use noseward_link::{
-    NotebookFile, QrSegments, ResultCode, notebook_hash, notebook_parts,
-    open_notebook_file, open_notebook_hash, open_result_code, result_code, result_of,
-    to_notebook_file,
+    NotebookFile, QrSegments, in_code, notebook_hash, notebook_parts, open_notebook_file,
+    open_notebook_hash, open_result_code, result_code, to_notebook_file,
 };
 
 use crate::{EXACT, assert_same, check_error, is_unwanted, largest};
@@ -48,8 +47,8 @@ pub fn check_notebook(file: &NotebookFile) {
     assert!(notebook.trials().len() + notebook.deleted().len() <= MOST_TRIALS);
     for trial in notebook.trials() {
         check_words(trial);
-        if let Some(result) = result_of(notebook, trial.id(), None) {
-            check_result(&result);
+        if let Some(result) = TrialResult::of(notebook, trial.id()) {
+            check_result(&in_code(&result));
         }
     }
     // Bytes are only given where they hold everything.
@@ -109,9 +108,9 @@ pub fn check_parts(parts: &QrSegments) {
 /// # Panics
 ///
 /// If a promise is broken.
-pub fn check_result(result: &ResultCode) {
+pub fn check_result(result: &TrialResult) {
     let text = result_code(result);
-    assert_eq!(text.len(), 71);
+    assert_eq!(text.len(), 74);
     assert_eq!(open_result_code(&text).as_ref(), Ok(result));
 }
 
