@@ -2,8 +2,9 @@
 
 use noseward_lesson::{MOST_TRIALS, Notebook, Trial, TrialResult};
 use noseward_link::{
-    NotebookFile, QrSegments, in_code, notebook_hash, notebook_parts, open_notebook_file,
-    open_notebook_hash, open_result_code, result_code, to_notebook_file,
+    NotebookFile, QrSegments, SetUpLink, in_code, notebook_hash, notebook_parts,
+    open_notebook_file, open_notebook_hash, open_result_code, open_set_up, result_code,
+    set_up_code, set_up_hash, to_notebook_file,
 };
 
 use crate::{EXACT, assert_same, check_error, is_unwanted, largest};

@@ -5,8 +5,8 @@
 
 use libfuzzer_sys::fuzz_target;
 use noseward_fuzz::{
-    NotebookInput, check_error, check_notebook, check_parts, check_result, check_set_up, link_of,
-    notebook_input, notebook_parts_of, result_code_of,
+    NotebookInput, check_error, check_notebook, check_parts, check_result, check_set_up,
+    link_of, notebook_input, notebook_parts_of, result_code_of,
 };
 use noseward_link::{
     Any, looks_like_notebook, looks_like_table, may_be_more, open_any, pieces,
