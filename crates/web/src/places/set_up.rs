@@ -277,10 +277,21 @@ fn page_card(state: &State, form: &Form) -> Markup {
                 (one_of(SetUpField::Units, words::set_up_units(), &units, set_up.units, called))
                 (one_of(SetUpField::Level, words::lead_detail(), &Level::ALL, set_up.level, |l| labels::level(l).into()))
                 (one_of(SetUpField::Help, words::lead_help(), &Support::ALL, set_up.support, |s| labels::support(s).into()))
-                (one_of(SetUpField::Telling, words::lead_telling(), &Telling::ALL, set_up.telling, |t| labels::telling(t).into()))
+                (one_of(SetUpField::Telling, words::lead_telling(), &Telling::ALL, set_up.telling, telling))
             }
+            p class="nb__hint" { (labels::telling(set_up.telling)) }
         },
     )
+}
+
+/// What is told when, in few words.
+fn telling(telling: Telling) -> String {
+    match telling {
+        Telling::All => words::set_up_telling_all(),
+        Telling::Verdict => words::set_up_telling_verdict(),
+        Telling::Points => words::set_up_telling_points(),
+    }
+    .into()
 }
 
 fn places_card(form: &Form) -> Markup {

@@ -1,4 +1,4 @@
-rules-name = القواعد { $rules }
+rules-under = أُنجز وفق القواعد { $rules }.
 rules-fixed =
     { $rule-setting ->
         [detail] مقدار التفصيل محدّد لهذا الدرس (القواعد { $rules }).

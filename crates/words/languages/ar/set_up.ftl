@@ -20,13 +20,16 @@ set-up-groups =
        *[other] { $count } مجموعة
     }
 set-up-labels = الأسماء
-set-up-labels-colours = لون لكلّ مجموعة: أحمر 1، برتقالي 1، …
+set-up-labels-colours = لون لكلّ مجموعة: أحمر 1، …
 set-up-labels-numbers = { $first }، { $second }، …
 set-up-language = اللغة
 set-up-language-any = لغة كلّ حاسوب
 set-up-units = الوحدات
 set-up-units-metric = mm و g
 set-up-units-inch = بوصات وأونصات
+set-up-telling-all = كلّ شيء فورًا
+set-up-telling-verdict = النتيجة بعد التوقّع
+set-up-telling-points = كلٌّ بعد خطوته
 set-up-rocket = يبدأ بـ
 set-up-rocket-this = { $name }
 set-up-rocket-nameless = الصاروخ الذي على الصفحة

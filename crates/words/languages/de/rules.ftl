@@ -1,4 +1,4 @@
-rules-name = Regeln { $rules }
+rules-under = Nach den Regeln { $rules } gemacht.
 rules-fixed =
     { $rule-setting ->
         [detail] Wie ausführlich die Seite ist, steht für diese Stunde fest (Regeln { $rules }).

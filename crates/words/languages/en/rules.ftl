@@ -1,8 +1,8 @@
 ## The rules of a lesson that was set up: what a group meets where it would break one.
 
-# The name of the rules. It stands wherever results come from.
+# It stands wherever results come from.
 # $rules (text): four letters and digits
-rules-name = rules { $rules }
+rules-under = Made under the rules { $rules }.
 # A group tries to change a setting that is fixed.
 # $rule-setting (detail | help | telling | fair-test): which setting
 # $rules (text): four letters and digits

@@ -37,6 +37,10 @@ set-up-language-any = that of each computer
 set-up-units = Units
 set-up-units-metric = mm and g
 set-up-units-inch = inches and ounces
+# A list, in few words: what is told when. Below stands the choice in full.
+set-up-telling-all = all at once
+set-up-telling-verdict = verdict after predicting
+set-up-telling-points = each after its step
 set-up-rocket = Begins with
 # A choice of rocket: the one that is on the page, or that came with a set-up.
 # $name (text): its name

@@ -255,6 +255,10 @@ fn what_is_fixed_changes_only_where_somebody_lifts_it() {
     }
     press(&mut state, "nb-allow", "");
     assert!(said(&state).starts_with("How many changes at once"), "{}", said(&state));
+    // They stand wherever results come from.
+    begin(&mut state);
+    go(&mut state, Place::HandIn);
+    assert!(page(&state).contains(&format!("Made under the rules {rules}.")));
     go(&mut state, Place::Lead);
     assert!(page(&state).contains(&format!("under the rules {rules}")));
     press(&mut state, "nb-lift", "");
