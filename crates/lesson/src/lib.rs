@@ -46,10 +46,13 @@ pub use changes::{
     Amount, Change, ChangeKind, ChangedPart, Deed, Difference, PartDifference, changes,
 };
 pub use class::{
-    Added, Agreement, Band, CHANGED_CHARS, Class, ClassLabel, Curve, Entry, FAR_SHARE,
-    Gap, LABEL_CHARS, LEAST_TRIALS, Limits, MOST_RESULTS, MOST_WORKS, NextTrial,
-    NoTurningPoint, NoseFirst, Odd, PointResult, PredictionCounts, RULES_BITS, Reach,
-    Refusal, ResultModel, ResultPrediction, RulesCode, SLIP_MM, Score, Seen, TrialResult,
+    Added, Agreement, Band, BrokenRule, CHANGED_CHARS, Changeable, Changeables, Class,
+    ClassLabel, ClassQuestion, Curve, Entry, Expected, FAR_SHARE, Gap, Kept, Kit, KitRow,
+    LABEL_CHARS, LEAST_TRIALS, Labels, LessonPlace, LessonPlaces, Limits, MOST_ADDED_G,
+    MOST_GROUPS, MOST_HALL_M, MOST_IN_GROUP, MOST_RESULTS, MOST_WORKS, NextTrial,
+    NoTurningPoint, NoseFirst, OWN_CHARS, Odd, Plan, PlanStep, PointResult,
+    PredictionCounts, RULES_BITS, Reach, Refusal, ResultModel, ResultPrediction,
+    RuleLimits, RulesCode, SLIP_MM, Score, Seen, SetUp, TimedStep, TrialResult,
     TurningPoint, WIDE_SHARE, WhyThere, Work, agreement, count_predictions, empty_region,
     next_trial, odd, turning_point,
 };

@@ -14,6 +14,7 @@ use noseward_stability::{SwingField, SwingSetup};
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 
+use crate::class::set_up::{SET_UP_HASH_CHARS, open_link, set_up_text};
 use crate::error::{LinkError, LinkErrorKind};
 use crate::payload::codes::{
     ENDS, Keys, LEVELS, OUTCOMES, SUPPORTS, TELLINGS, choice, code,
@@ -144,7 +145,19 @@ pub(crate) fn settings(
     to.visit("in_hand", Slot::Count(&mut parts.in_hand, 1, MOST_NUMBER))?;
     to.visit("seal", Slot::Seal(&mut parts.seal))?;
     to.visit("altered", Slot::Flag(&mut parts.altered))?;
-    choose_unusual("telling", &mut parts.telling, TELLINGS, to)
+    choose_unusual("telling", &mut parts.telling, TELLINGS, to)?;
+    set_up(parts, to)
+}
+
+/// How the lesson is set up, as the text of its link.
+fn set_up(parts: &mut NotebookParts, to: &mut dyn Visit) -> Result<(), LinkError> {
+    let mut text = parts.set_up.take().map(|of| set_up_text(&of)).unwrap_or_default();
+    to.visit("set_up", Slot::Text(&mut text, SET_UP_HASH_CHARS))?;
+    if !text.is_empty() {
+        let opened = open_link(&text).map_err(|kind| to.fault("set_up", kind))?;
+        parts.set_up = Some(Box::new(opened.set_up.without_rocket()));
+    }
+    Ok(())
 }
 
 /// The four boxes of a conclusion.

@@ -455,6 +455,8 @@ impl Page {
                 Paper::Lesson => "lesson",
                 Paper::Swing => "swing",
                 Paper::Notebook => "notebook",
+                Paper::Labels => "labels",
+                Paper::Kit => "kit",
             },
         ));
     }

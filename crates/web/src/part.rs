@@ -32,11 +32,12 @@ pub(crate) enum Part {
     /// Files, codes and tables, in and out, what is printed, and the call for other programs.
     Files,
     WordMat,
+    SetUp,
 }
 
 impl Part {
     /// Every part, in the order in which they are fetched ahead, where they are.
-    pub(crate) const ALL: [Self; 12] = [
+    pub(crate) const ALL: [Self; 13] = [
         Self::Notebook,
         Self::Certainty,
         Self::Measure,
@@ -49,6 +50,7 @@ impl Part {
         Self::Files,
         Self::Lead,
         Self::WordMat,
+        Self::SetUp,
     ];
 
     /// Whether only whoever leads uses it: then it is fetched where somebody opens it, and
@@ -68,6 +70,7 @@ impl Part {
             // Pupils too look there at what this computer allows, and delete what is kept.
             | Self::Lead
             | Self::WordMat => false,
+            Self::SetUp => true,
         }
     }
 
@@ -217,4 +220,8 @@ parts! {
         "__wasm_split_load_wordmat"
         "__wasm_split_00wordmat00_import_0000000000000000000000000000000c_call"
         "__wasm_split_00wordmat00_export_0000000000000000000000000000000c_call";
+    SetUp set_up
+        "__wasm_split_load_setup"
+        "__wasm_split_00setup00_import_0000000000000000000000000000000d_call"
+        "__wasm_split_00setup00_export_0000000000000000000000000000000d_call";
 }

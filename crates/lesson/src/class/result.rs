@@ -153,6 +153,7 @@ impl TrialResult {
             altered: trial.is_altered() || notebook.is_altered(),
             allows_two_changes: notebook.allows_two_changes,
             swung_first: trial.swung_first(),
+            rules: notebook.rules(),
             ..Self::empty(notebook.group, id)
         })
     }

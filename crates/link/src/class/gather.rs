@@ -42,6 +42,8 @@ pub enum HandedIn {
     Row(Box<ClassRow>),
     /// A rocket, which says nothing of a trial.
     Rocket,
+    /// How a lesson is set up, which says nothing of one either.
+    SetUp,
     /// A part of a notebook of which others are still missing.
     Part {
         /// How many are here.
@@ -157,6 +159,7 @@ impl Iterator for Gathering {
                 }
                 Ok(Any::Result(result)) => Ok(HandedIn::Result(Box::new(result))),
                 Ok(Any::Rocket(_)) => Ok(HandedIn::Rocket),
+                Ok(Any::SetUp(_)) => Ok(HandedIn::SetUp),
                 Err(LinkError { kind: LinkErrorKind::Nothing, .. })
                     if !has_long_word(&text) =>
                 {

@@ -272,7 +272,7 @@ mod tests {
             "centre_of_mass_middle_mm centre_of_mass_range_mm",
             "centre_of_pressure_middle_mm centre_of_pressure_range_mm",
             "measured_separation_mm computed_separation_mm all_swings",
-            "place version level help two_changes in_hand telling",
+            "place version level help two_changes in_hand telling set_up",
             "claim evidence reason trust",
         ];
         assert_eq!(columns.join(" "), frozen.join(" "));

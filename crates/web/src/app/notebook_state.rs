@@ -3,7 +3,7 @@
 //!
 //! Everything else about it is in `crate::notebook`, which loads later.
 
-use noseward_lesson::{Colour, Group, MOST_GROUP_NUMBER, Notebook, Record, Trial};
+use noseward_lesson::{Colour, Group, MOST_GROUP_NUMBER, Notebook, Record, SetUp, Trial};
 use noseward_link::QrSegments;
 use noseward_words as words;
 
@@ -107,7 +107,7 @@ impl NotebookState {
         self.waiting.iter().any(|msg| match msg {
             NotebookMsg::OpenLink(waits) | NotebookMsg::OpenText(waits) => waits == text,
             _ => false,
-        })
+        }) || self.look.joining.as_ref().is_some_and(|joining| joining.text == text)
     }
 }
 
@@ -126,6 +126,16 @@ pub(crate) struct NotebookView {
     pub(crate) shows_symbols: bool,
     /// Whether to ask if this notebook is to be deleted.
     pub(crate) asks_to_delete: bool,
+    /// A set-up that waits for somebody to say which group they are.
+    pub(crate) joining: Option<Box<Joining>>,
+}
+
+/// A link to a set-up that hands out labels.
+#[derive(Debug)]
+pub(crate) struct Joining {
+    pub(crate) set_up: SetUp,
+    /// The link.
+    pub(crate) text: String,
 }
 
 /// Something that happens to the notebook.
