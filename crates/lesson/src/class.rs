@@ -4,29 +4,41 @@
 //! nose-first: [`Seen`]. Kinds with values come out; web has the words.
 
 mod agreement;
+mod changeable;
 mod curve;
 mod example;
 mod gathered;
+mod kit;
 mod next_trial;
 mod odd;
+mod plan;
 mod predictions;
+mod question;
 mod result;
 mod rules;
+mod set_up;
+mod shown;
 mod turning_point;
 
 pub use agreement::{Agreement, Limits, agreement};
+pub use changeable::{BrokenRule, Changeable, Changeables, RuleLimits};
 pub use curve::Curve;
 pub use example::{EXAMPLE_GROUPS, example_class};
 pub use gathered::{
     Added, Class, ClassLabel, Entry, LABEL_CHARS, MOST_RESULTS, MOST_WORKS, Refusal, Work,
 };
+pub use kit::{Kit, KitRow};
 pub use next_trial::{NextTrial, Reach, WhyThere, empty_region, next_trial};
 pub use odd::{FAR_SHARE, Odd, SLIP_MM, WIDE_SHARE, odd};
+pub use plan::{Plan, PlanStep, TimedStep};
 pub use predictions::{PredictionCounts, Score, count_predictions};
+pub use question::{ClassQuestion, Expected, Kept, OWN_CHARS};
 pub use result::{
     CHANGED_CHARS, PointResult, ResultModel, ResultPrediction, TrialResult,
 };
 pub use rules::{RULES_BITS, RulesCode};
+pub use set_up::{Labels, MOST_ADDED_G, MOST_GROUPS, MOST_HALL_M, MOST_IN_GROUP, SetUp};
+pub use shown::{LessonPlace, LessonPlaces};
 pub use turning_point::{
     Band, Gap, LEAST_TRIALS, NoTurningPoint, TurningPoint, turning_point,
 };

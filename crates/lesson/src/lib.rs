@@ -45,13 +45,16 @@ mod trial;
 pub use changes::{
     Amount, Change, ChangeKind, ChangedPart, Deed, Difference, PartDifference, changes,
 };
-pub use class::{EXAMPLE_GROUPS, example_class, 
-    Added, Agreement, Band, CHANGED_CHARS, Class, ClassLabel, Curve, Entry, FAR_SHARE,
-    Gap, LABEL_CHARS, LEAST_TRIALS, Limits, MOST_RESULTS, MOST_WORKS, NextTrial,
-    NoTurningPoint, NoseFirst, Odd, PointResult, PredictionCounts, RULES_BITS, Reach,
-    Refusal, ResultModel, ResultPrediction, RulesCode, SLIP_MM, Score, Seen, TrialResult,
-    TurningPoint, WIDE_SHARE, WhyThere, Work, agreement, count_predictions, empty_region,
-    next_trial, odd, turning_point,
+pub use class::{
+    Added, Agreement, Band, BrokenRule, CHANGED_CHARS, Changeable, Changeables, Class,
+    ClassLabel, ClassQuestion, Curve, EXAMPLE_GROUPS, Entry, Expected, FAR_SHARE, Gap,
+    Kept, Kit, KitRow, LABEL_CHARS, LEAST_TRIALS, Labels, LessonPlace, LessonPlaces,
+    Limits, MOST_ADDED_G, MOST_GROUPS, MOST_HALL_M, MOST_IN_GROUP, MOST_RESULTS,
+    MOST_WORKS, NextTrial, NoTurningPoint, NoseFirst, OWN_CHARS, Odd, Plan, PlanStep,
+    PointResult, PredictionCounts, RULES_BITS, Reach, Refusal, ResultModel,
+    ResultPrediction, RuleLimits, RulesCode, SLIP_MM, Score, Seen, SetUp, TimedStep,
+    TrialResult, TurningPoint, WIDE_SHARE, WhyThere, Work, agreement, count_predictions,
+    empty_region, example_class, next_trial, odd, turning_point,
 };
 pub use compare::{AGREE_MM, Beside, Comparison, Explanation, compare, explanations};
 pub use conclusion::{BOX_CHARS, Conclusion, Statement};
@@ -87,5 +90,5 @@ pub use swings::{COUNTED, MOST_OUTCOMES, Swings, SwingsError};
 pub use telling::Telling;
 pub use trial::{
     Draft, MOST_TAKEN_BACK, NOTE_CHARS, Overall, PLAN_CHARS, Trial, TrialParts,
-    overall_of, same_build,
+    same_build,
 };

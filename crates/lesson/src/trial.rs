@@ -66,6 +66,20 @@ pub enum Overall {
 }
 
 impl Overall {
+    /// What swings that count come to.
+    #[must_use]
+    pub fn of(seen: &[SwingOutcome]) -> Self {
+        let most = SwingOutcome::ALL
+            .into_iter()
+            .map(|outcome| (seen.iter().filter(|&&o| o == outcome).count(), outcome))
+            .find(|&(count, _)| 2 * count > seen.len());
+        match most {
+            _ if seen.is_empty() => Self::Nothing,
+            Some((_, outcome)) => Self::Mostly(outcome),
+            None => Self::Mixed,
+        }
+    }
+
     /// Whether a prediction came true. `None` where the swings do not say: none that
     /// counts, mixed, or "not sure" on either side.
     #[must_use]
@@ -290,7 +304,7 @@ impl Trial {
     #[must_use]
     pub fn overall(&self) -> Overall {
         let seen: Vec<_> = self.swings.counted().collect();
-        overall_of(&seen)
+        Overall::of(&seen)
     }
 
     /// Whether it has all that a trial should have: a prediction, three swings that count.
@@ -386,20 +400,6 @@ impl Trial {
             }
         }
         self
-    }
-}
-
-/// What swings that count come to.
-#[must_use]
-pub fn overall_of(seen: &[SwingOutcome]) -> Overall {
-    let most = SwingOutcome::ALL
-        .into_iter()
-        .map(|outcome| (seen.iter().filter(|&&o| o == outcome).count(), outcome))
-        .find(|&(count, _)| 2 * count > seen.len());
-    match most {
-        _ if seen.is_empty() => Overall::Nothing,
-        Some((_, outcome)) => Overall::Mostly(outcome),
-        None => Overall::Mixed,
     }
 }
 

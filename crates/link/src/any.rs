@@ -2,6 +2,7 @@
 
 use noseward_lesson::TrialResult;
 
+use crate::class::set_up::{self, SetUpLink, open_set_up};
 use crate::code::{self, begins_with_right_row, looks_like, looks_like_code};
 use crate::error::LinkError;
 use crate::link::{is_link, is_long_link_of};
@@ -28,6 +29,8 @@ pub enum Any {
     Parts(QrSegments),
     /// What one trial came to.
     Result(TrialResult),
+    /// How a lesson is set up.
+    SetUp(Box<SetUpLink>),
 }
 
 /// What begins somewhere in a text.
@@ -42,6 +45,7 @@ enum Spelled<'a> {
     NotebookLink(&'a str),
     Parts,
     Result(&'a str),
+    SetUp(&'a str),
 }
 
 /// Whether what stands behind `#` in an address may be anything but one link to a rocket, or a
@@ -50,9 +54,11 @@ enum Spelled<'a> {
 pub fn may_be_more(hash: &str) -> bool {
     /// No code is shorter.
     const SHORT: usize = 8;
+    /// Of what is no rocket.
+    const BEGINNINGS: [char; 6] = ['n', 'N', 't', 'T', 's', 'S'];
     let text = hash.strip_prefix('#').unwrap_or(hash);
     let is_one = text.chars().all(is_within);
-    !is_one || text.len() >= SHORT && text.starts_with(['n', 'N', 't', 'T'])
+    !is_one || text.len() >= SHORT && text.starts_with(BEGINNINGS)
 }
 
 /// Whether [`open_any`] rather than [`open_text`] is for this text. A glance: nothing is
@@ -65,7 +71,7 @@ pub fn looks_like_notebook(text: &str) -> bool {
 }
 
 /// Opens a text that may be anything this crate writes: a notebook file, a link to a
-/// notebook or a trial, parts of a notebook, the code of a result, or else what
+/// notebook or a trial, parts of a notebook, the code of a result, a set-up, or else what
 /// [`open_text`] opens.
 ///
 /// # Errors
@@ -85,6 +91,7 @@ pub fn open_any(text: &str) -> Result<Any, LinkError> {
             Any::Parts(parts)
         }
         Some(Spelled::Result(code)) => Any::Result(open_result_code(code)?),
+        Some(Spelled::SetUp(text)) => Any::SetUp(Box::new(open_set_up(text)?)),
     })
 }
 
@@ -113,7 +120,8 @@ fn spelled(text: &str) -> Option<Spelled<'_>> {
 fn beginnings(text: &str) -> impl Iterator<Item = usize> {
     let mut within = false;
     text.char_indices().filter_map(move |(i, c)| {
-        let begins = !within && matches!(c, 'N' | 'n' | 'R' | 'r' | 'T' | 't');
+        let begins =
+            !within && matches!(c, 'N' | 'n' | 'R' | 'r' | 'S' | 's' | 'T' | 't');
         within = is_within(c);
         begins.then_some(i)
     })
@@ -129,6 +137,8 @@ fn beginning(text: &str) -> Option<Beginning<'_>> {
         Beginning::Other(Spelled::Parts)
     } else if looks_like(result::KIND, text) {
         Beginning::Other(Spelled::Result(text))
+    } else if is_long_link_of(b's', text, LINK_CHARS) || looks_like(set_up::KIND, text) {
+        Beginning::Other(Spelled::SetUp(text))
     } else {
         return None;
     })
@@ -166,12 +176,13 @@ fn begins_again(before: &str, rest: &str) -> bool {
     let begins_line = before.trim_end_matches([' ', '\t']).ends_with(['\n', '\r']);
     is_long_link_of(b'r', rest, LINK_CHARS)
         || is_long_link_of(b'n', rest, LINK_CHARS)
+        || is_long_link_of(b's', rest, LINK_CHARS)
         || begins_line && begins_code(rest)
 }
 
 /// Whether a text begins with the first row of a code, and that row is right.
 pub(crate) fn begins_code(text: &str) -> bool {
-    let kinds = [code::KIND, parts::KIND, result::KIND];
+    let kinds = [code::KIND, parts::KIND, result::KIND, set_up::KIND];
     kinds.into_iter().any(|kind| begins_with_right_row(kind, text))
 }
 
@@ -205,7 +216,7 @@ mod tests {
     proptest! {
         /// Letters that codes and links begin with, and what stands between them.
         #[test]
-        fn whatever_is_more_may_be_more(text in "([nNrRtT1][0-9A-Za-z_-]{0,30}[ ,#.\n]{0,2}){1,3}") {
+        fn whatever_is_more_may_be_more(text in "([nNrRsStT1][0-9A-Za-z_-]{0,30}[ ,#.\n]{0,2}){1,3}") {
             let is_more = looks_like_notebook(&text)
                 || looks_like_table(&text)
                 || pieces(&text).len() > 1;

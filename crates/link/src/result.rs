@@ -4,7 +4,7 @@ use noseward_lesson::{
     PointResult, ResultModel, ResultPrediction, RulesCode, SwingOutcome, Swings,
     TrialResult,
 };
-use noseward_stability::{Quantity, SwingSetup};
+use noseward_stability::SwingSetup;
 use postcard::{from_bytes, to_allocvec};
 use serde::{Deserialize, Serialize};
 
@@ -62,7 +62,7 @@ const RULES: u8 = 1 << 7;
 const UPPER_RULES: u32 = 16;
 const BESIDE_COLOUR: u32 = 4;
 
-/// A result as a code holds it: numbers on their grid and without words. A point that lies
+/// A result as a code holds it: without readings and words. A point that lies
 /// beyond 3.2 m is left out, and so are the figures of a rocket that is longer, or heavier
 /// than 6.5 kg.
 #[must_use]
@@ -70,7 +70,7 @@ pub fn in_code(result: &TrialResult) -> TrialResult {
     TrialResult {
         changes: result.changes.map(|changes| changes.min(NO_CHANGES - 1)),
         what_changed: String::new(),
-        model: result.model.as_ref().and_then(model_in_code),
+        model: model_in_code(result.model),
         mass: point_in_code(result.mass),
         pressure: point_in_code(result.pressure),
         example: false,
@@ -80,32 +80,25 @@ pub fn in_code(result: &TrialResult) -> TrialResult {
 
 /// What readings came to; `None` where some of it has no room in a code.
 fn point_in_code(point: Option<PointResult>) -> Option<PointResult> {
-    let PointResult { middle_mm, range_mm, count, .. } = point?;
-    Some(PointResult {
-        readings_mm: Default::default(),
-        middle_mm: kept(middle_mm)?,
-        range_mm: kept(range_mm)?,
-        count,
-    })
+    let point =
+        point.filter(|point| has_room(point.middle_mm) && has_room(point.range_mm));
+    point.map(|point| PointResult { readings_mm: Default::default(), ..point })
 }
 
 /// What the model says; `None` where some of it has no room in a code.
-fn model_in_code(model: &ResultModel) -> Option<ResultModel> {
-    let mass_g = (model.mass_g * PER_G).round() / PER_G;
-    let model = ResultModel {
-        length_mm: kept(model.length_mm)?,
-        body_width_mm: kept(model.body_width_mm)?,
-        mass_g,
-        mass_point_mm: kept(model.mass_point_mm)?,
-        pressure_point_mm: kept(model.pressure_point_mm)?,
-    };
-    (f64::from(mass_steps(mass_g)) / PER_G == mass_g).then_some(model)
+fn model_in_code(model: Option<ResultModel>) -> Option<ResultModel> {
+    model.filter(|model| {
+        has_room(model.length_mm)
+            && has_room(model.body_width_mm)
+            && has_room(model.mass_point_mm)
+            && has_room(model.pressure_point_mm)
+            && f64::from(mass_steps(model.mass_g)) / PER_G == model.mass_g
+    })
 }
 
-/// A length on the grid; `None` for one that has no room in a code.
-fn kept(mm: f64) -> Option<f64> {
-    let mm = Quantity::Length.rounded(mm);
-    (Steps::new(mm, PER_MM).value(PER_MM) == mm).then_some(mm)
+/// Whether a code holds a length on the grid.
+fn has_room(mm: f64) -> bool {
+    Steps::new(mm, PER_MM).value(PER_MM) == mm
 }
 
 /// The code for a result: 60 capital letters and digits in groups of four and rows of five
@@ -154,7 +147,7 @@ fn halves(rules: Option<RulesCode>) -> (u16, u8) {
 
 fn write(result: &TrialResult) -> Vec<u8> {
     let middles = [result.mass, result.pressure].map(point_in_code);
-    let of_model = result.model.as_ref().and_then(model_in_code);
+    let of_model = model_in_code(result.model);
     let (lower, upper) = halves(result.rules);
     let mut flags = 0;
     for (is, flag) in [

@@ -16,9 +16,11 @@ use noseward_lesson::Notebook;
 use crate::error::{At, LinkError, LinkErrorKind};
 pub(crate) use heading::has_key;
 pub(crate) use mail::{Line, line_of_table};
-pub(crate) use read::{Row, delimiter, headings, known, reader as table_reader};
+pub(crate) use read::{
+    Row, are_headings, delimiter, headings, known, reader as table_reader,
+};
 use write::rows;
-pub(crate) use write::{Cells, mm_cell, rows_of};
+pub(crate) use write::{Cells, mm_cell, overall_cell, rows_of};
 
 /// Bytes of a text that is opened as a table, at most: 1 MiB. A full notebook whose every
 /// text is as long as it may be takes some 500 KB.

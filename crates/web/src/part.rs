@@ -32,11 +32,12 @@ pub(crate) enum Part {
     /// Files, codes and tables, in and out, what is printed, and the call for other programs.
     Files,
     WordMat,
+    SetUp,
 }
 
 impl Part {
-    /// Every part, in the order in which they are fetched ahead.
-    pub(crate) const ALL: [Self; 12] = [
+    /// Every part, in the order in which they are fetched ahead, where they are.
+    pub(crate) const ALL: [Self; 13] = [
         Self::Notebook,
         Self::Certainty,
         Self::Measure,
@@ -49,7 +50,29 @@ impl Part {
         Self::Files,
         Self::Lead,
         Self::WordMat,
+        Self::SetUp,
     ];
+
+    /// Whether only whoever leads uses it: then it is fetched where somebody opens it, and
+    /// ahead only on such a computer. `site/src/split.rs` lists the same.
+    pub(crate) fn is_for_leaders(self) -> bool {
+        match self {
+            Self::Notebook
+            | Self::Certainty
+            | Self::Measure
+            | Self::Trial
+            | Self::Swing
+            | Self::Motion
+            | Self::Compare
+            | Self::Why
+            | Self::HandIn
+            | Self::Files
+            // Pupils too look there at what this computer allows, and delete what is kept.
+            | Self::Lead
+            | Self::WordMat => false,
+            Self::SetUp => true,
+        }
+    }
 
     /// What has to be here for it, itself included: what is kept on this computer is opened
     /// before anything else happens to a notebook, and a motion is one of the place Swing.
@@ -197,4 +220,8 @@ parts! {
         "__wasm_split_load_wordmat"
         "__wasm_split_00wordmat00_import_0000000000000000000000000000000c_call"
         "__wasm_split_00wordmat00_export_0000000000000000000000000000000c_call";
+    SetUp set_up
+        "__wasm_split_load_setup"
+        "__wasm_split_00setup00_import_0000000000000000000000000000000d_call"
+        "__wasm_split_00setup00_export_0000000000000000000000000000000d_call";
 }

@@ -50,10 +50,8 @@ pub fn example_class() -> Vec<Notebook> {
 fn notebook(number: u8) -> Option<Notebook> {
     let place = usize::from(number);
     let colour = Colour::ALL[place % Colour::ALL.len()];
-    let mut notebook = Notebook {
-        group: Group::new(colour, number / 12 + 1)?,
-        ..Notebook::default()
-    };
+    let mut notebook = Notebook::default();
+    notebook.group = Group::new(colour, number / 12 + 1)?;
     let slip = slip(number);
     let before = Example::ALL[place % Example::ALL.len()].design();
     let after = changed(&before, place, slip);
@@ -81,7 +79,7 @@ fn slip(number: u8) -> Slip {
 fn changed(before: &Design, place: usize, slip: Slip) -> Design {
     let mut after = before.clone();
     let share = [0.3, 0.6, 1.0][place / 4 % 3];
-    if place % 2 == 0 || slip == Slip::TwoChanges {
+    if place.is_multiple_of(2) || slip == Slip::TwoChanges {
         let heaviest = before.weights.first().map_or(10.0, |weight| weight.mass_g);
         let mass_g = (heaviest * share).round().max(1.0);
         match after.weights.first_mut() {
@@ -93,7 +91,7 @@ fn changed(before: &Design, place: usize, slip: Slip) -> Design {
             }),
         }
     }
-    if place % 2 == 1 || slip == Slip::TwoChanges {
+    if !place.is_multiple_of(2) || slip == Slip::TwoChanges {
         for fins in &mut after.fins {
             if let Planform::FourSided { span_mm, .. } = &mut fins.planform {
                 *span_mm = (*span_mm * (1.0 + 0.4 * share)).round();
@@ -104,12 +102,7 @@ fn changed(before: &Design, place: usize, slip: Slip) -> Design {
 }
 
 /// Measures, predicts and swings a rocket: the trial of this turn in the class.
-fn trial(
-    notebook: &mut Notebook,
-    design: Design,
-    turn: usize,
-    slip: Slip,
-) -> Option<()> {
+fn trial(notebook: &mut Notebook, design: Design, turn: usize, slip: Slip) -> Option<()> {
     let rocket = Rocket::from(design.clone());
     let figures = rocket.figures()?;
     let points_mm = [
@@ -135,7 +128,11 @@ fn trial(
     )
     .ok()?;
     // Every third group expects the other thing.
-    let expects = if (separation_mm > 0.0) == (turn % 3 > 0) { Steady } else { TailFirst };
+    let expects = if (separation_mm > 0.0) == (!turn.is_multiple_of(3)) {
+        Steady
+    } else {
+        TailFirst
+    };
     trial.draft = Draft { outcome: Some(expects), because: String::new() };
     if slip == Slip::PredictedLate {
         notebook.swing(&swings);
@@ -182,9 +179,10 @@ mod tests {
         example_class()
             .iter()
             .flat_map(|notebook| {
-                notebook.trials().iter().filter_map(|trial| {
-                    TrialResult::of(notebook, trial.id())
-                })
+                notebook
+                    .trials()
+                    .iter()
+                    .filter_map(|trial| TrialResult::of(notebook, trial.id()))
             })
             .map(|result| TrialResult { example: true, ..result })
             .collect()

@@ -50,6 +50,14 @@ pub struct Entry {
     pub marked: bool,
 }
 
+impl Entry {
+    /// A result that nothing else is said of.
+    #[must_use]
+    pub fn new(class: ClassLabel, result: TrialResult) -> Self {
+        Self { class, result, older: Vec::new(), hidden: false, marked: false }
+    }
+}
+
 /// A notebook that a group handed in, whole, and what whoever marks it found there.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Work {
@@ -106,7 +114,7 @@ pub enum Refusal {
     },
     /// A number in it is none, or is beyond all rockets.
     NoNumber,
-    /// There are [`MOST_RESULTS`] already.
+    /// There are [`MOST_RESULTS`] or [`MOST_WORKS`] already.
     Full,
 }
 
@@ -176,13 +184,7 @@ impl Class {
                 return Err(Refusal::Full);
             }
             self.index.insert(key, self.entries.len());
-            self.entries.push(Entry {
-                class: class.clone(),
-                result,
-                older: Vec::new(),
-                hidden: false,
-                marked: false,
-            });
+            self.entries.push(Entry::new(class.clone(), result));
             return Ok(Added::New);
         };
         let entry = &mut self.entries[at];
@@ -198,16 +200,22 @@ impl Class {
         Ok(Added::Newer)
     }
 
-    /// Takes a notebook in, whole: whether it is new. Its trials are results of their own.
-    pub fn add_work(&mut self, work: Work) -> bool {
-        let is_new = !self
-            .works
-            .iter()
-            .any(|known| known.class == work.class && known.notebook == work.notebook);
-        if is_new && self.works.len() < MOST_WORKS {
-            self.works.push(work);
+    /// Takes a notebook in, whole. Its trials are results of their own.
+    ///
+    /// # Errors
+    ///
+    /// [`Refusal::Full`].
+    pub fn add_work(&mut self, work: Work) -> Result<Added, Refusal> {
+        let is_it =
+            |known: &Work| known.class == work.class && known.notebook == work.notebook;
+        if self.works.iter().any(is_it) {
+            return Ok(Added::Doubled);
         }
-        is_new
+        if self.works.len() == MOST_WORKS {
+            return Err(Refusal::Full);
+        }
+        self.works.push(work);
+        Ok(Added::New)
     }
 
     /// Takes one entry out, with what stands beside it.
@@ -216,22 +224,21 @@ impl Class {
             return None;
         }
         let removed = self.entries.remove(at);
-        self.index.remove(&(
-            removed.class.clone(),
-            removed.result.group,
-            removed.result.trial,
-        ));
-        for place in self.index.values_mut() {
-            *place -= usize::from(*place > at);
-        }
+        self.index_anew();
         Some(removed)
     }
 
     /// Lets go of everything that is invented.
     pub fn drop_examples(&mut self) {
-        while let Some(at) = self.entries.iter().rposition(|entry| entry.result.example) {
-            self.remove(at);
-        }
+        self.entries.retain(|entry| !entry.result.example);
+        self.index_anew();
+    }
+
+    fn index_anew(&mut self) {
+        let key = |Entry { class, result, .. }: &Entry| {
+            (class.clone(), result.group, result.trial)
+        };
+        self.index = self.entries.iter().map(key).zip(0..).collect();
     }
 
     fn hold(&self, result: &TrialResult, even_unfinished: bool) -> Result<(), Refusal> {
@@ -244,9 +251,8 @@ impl Class {
         if !numbers(result).iter().all(|mm| mm.abs() <= MOST_MM) {
             return Err(Refusal::NoNumber);
         }
-        let swings = result.counted().len();
         if !result.is_finished() && !even_unfinished {
-            return Err(Refusal::Unfinished { swings });
+            return Err(Refusal::Unfinished { swings: result.counted().len() });
         }
         Ok(())
     }

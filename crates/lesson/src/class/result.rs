@@ -2,13 +2,16 @@
 
 use crate::{
     BalancePoint, COUNTED, Group, MOST_OUTCOMES, Notebook, Overall, REPEATS,
-    ReadingStats, RulesCode, SwingOutcome, Trial, overall_of,
+    ReadingStats, RulesCode, SwingOutcome, Trial,
 };
+use noseward_stability::Quantity;
 
 /// Characters of [`TrialResult::what_changed`], at most.
 pub const CHANGED_CHARS: usize = 300;
 
-/// What one trial came to. Lengths are in millimetres from the nose tip, masses in grams.
+/// What one trial came to. Lengths are in millimetres from the nose tip, masses in grams, all
+/// on the grid of 0.1 on which codes and tables keep them: so a trial stays the same on every
+/// way here.
 #[derive(Clone, Debug, PartialEq)]
 pub struct TrialResult {
     /// The rules it was made under, where a set-up gave any.
@@ -83,14 +86,15 @@ pub struct ResultPrediction {
 }
 
 impl PointResult {
-    /// What readings from the nose tip come to; `None` without any.
+    /// What readings from the nose tip come to, on the grid of 0.1 mm; `None` without any.
     #[must_use]
     pub fn of(readings_mm: [Option<f64>; REPEATS]) -> Option<Self> {
+        let readings_mm = readings_mm.map(|mm| mm.map(tenths));
         let stats = ReadingStats::of(readings_mm.into_iter().flatten())?;
         Some(Self {
             readings_mm,
-            middle_mm: stats.middle_mm,
-            range_mm: stats.range_mm(),
+            middle_mm: tenths(stats.middle_mm),
+            range_mm: tenths(stats.range_mm()),
             count: u8::try_from(stats.count).unwrap_or(u8::MAX),
         })
     }
@@ -149,6 +153,7 @@ impl TrialResult {
             altered: trial.is_altered() || notebook.is_altered(),
             allows_two_changes: notebook.allows_two_changes,
             swung_first: trial.swung_first(),
+            rules: notebook.rules(),
             ..Self::empty(notebook.group, id)
         })
     }
@@ -169,7 +174,7 @@ impl TrialResult {
     /// What the swings come to.
     #[must_use]
     pub fn overall(&self) -> Overall {
-        overall_of(&self.counted())
+        Overall::of(&self.counted())
     }
 
     /// Whether it flew nose-first in more than half of the swings that count; `None` where they
@@ -248,12 +253,17 @@ impl TrialResult {
 fn model_of(trial: &Trial) -> Option<ResultModel> {
     let figures = trial.rocket().figures()?;
     Some(ResultModel {
-        length_mm: figures.length_m * 1000.0,
-        body_width_mm: figures.body_width_m * 1000.0,
-        mass_g: figures.mass.mass_kg * 1000.0,
-        mass_point_mm: figures.computed_mass.centre_m * 1000.0,
-        pressure_point_mm: figures.centre_of_pressure_side_on_m * 1000.0,
+        length_mm: tenths(figures.length_m * 1000.0),
+        body_width_mm: tenths(figures.body_width_m * 1000.0),
+        mass_g: tenths(figures.mass.mass_kg * 1000.0),
+        mass_point_mm: tenths(figures.computed_mass.centre_m * 1000.0),
+        pressure_point_mm: tenths(figures.centre_of_pressure_side_on_m * 1000.0),
     })
+}
+
+/// A length in millimetres or a mass in grams on the grid of 0.1.
+fn tenths(value: f64) -> f64 {
+    Quantity::Length.rounded(value)
 }
 
 /// The readings of a point that count, from the nose tip.
@@ -307,7 +317,9 @@ mod tests {
             what_changed: "10 g more in the nose".into(),
             ..result(&[Steady])
         };
-        let code = rich.essence();
+        let mut mass = rich.mass;
+        mass.as_mut().unwrap().readings_mm = [None; REPEATS];
+        let code = TrialResult { mass, ..result(&[Steady]) };
         assert!(code.is_same_as(&rich) && rich.is_same_as(&code));
         assert_ne!(code, rich);
         assert_eq!(code.completed_by(&rich), rich);

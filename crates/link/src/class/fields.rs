@@ -3,17 +3,14 @@
 
 use noseward_lesson::{
     CHANGED_CHARS, Entry, MOST_OUTCOMES, PointResult, REPEATS, ResultModel,
-    ResultPrediction, SwingOutcome, Swings,
+    ResultPrediction, RulesCode, SwingOutcome, Swings,
 };
 use noseward_stability::SwingSetup;
 
 use super::rules::{rules_of_text, rules_text};
 use crate::error::{LinkError, LinkErrorKind};
-use crate::fields::{Slot, Visit, choose, front_of};
+use crate::fields::{Slot, Visit, choose, front_of, outcomes, unpredictable};
 use crate::payload::codes::OUTCOMES;
-
-/// The key of the column with the rules.
-pub(super) const RULES: &str = "rules";
 
 /// The fields of one result.
 pub(super) fn entry(entry: &mut Entry, to: &mut dyn Visit) -> Result<(), LinkError> {
@@ -27,24 +24,34 @@ pub(super) fn entry(entry: &mut Entry, to: &mut dyn Visit) -> Result<(), LinkErr
     let mut changes = result.changes.map(u16::from);
     to.visit("changes", Slot::Count(&mut changes, 0, u8::MAX.into()))?;
     result.changes = changes.and_then(|changes| u8::try_from(changes).ok());
-    let mut rules = result.rules.map(rules_text).unwrap_or_default();
-    to.visit(RULES, Slot::Text(&mut rules, usize::MAX))?;
-    result.rules = rules_of_text(&rules);
-    if result.rules.is_none() && !rules.trim().is_empty() {
-        let found = front_of(rules.trim());
-        return Err(to.fault(RULES, LinkErrorKind::NotRules { found }));
-    }
+    rules(&mut result.rules, to)?;
     result.model = model(result.model, to)?;
     result.mass = point("centre_of_mass", result.mass, to)?;
     result.pressure = point("centre_of_pressure", result.pressure, to)?;
     result.predicted = predicted(result.predicted, to)?;
-    result.outcomes = outcomes(&result.outcomes, to)?;
+    swings(&mut result.outcomes, to)?;
     to.visit("two_changes_allowed", Slot::Flag(&mut result.allows_two_changes))?;
     to.visit("swung_first", Slot::Flag(&mut result.swung_first))?;
     to.visit("altered", Slot::Flag(&mut result.altered))?;
     to.visit("example", Slot::Flag(&mut result.example))?;
     to.visit("hidden", Slot::Flag(&mut entry.hidden))?;
     to.visit("marked", Slot::Flag(&mut entry.marked))
+}
+
+/// The code of the rules.
+pub(super) fn rules(
+    rules: &mut Option<RulesCode>,
+    to: &mut dyn Visit,
+) -> Result<(), LinkError> {
+    const KEY: &str = "rules";
+    let mut text = rules.map(rules_text).unwrap_or_default();
+    to.visit(KEY, Slot::Text(&mut text, usize::MAX))?;
+    *rules = rules_of_text(&text);
+    if rules.is_none() && !text.trim().is_empty() {
+        let found = front_of(text.trim());
+        return Err(to.fault(KEY, LinkErrorKind::NotRules { found }));
+    }
+    Ok(())
 }
 
 /// All five figures, or none.
@@ -144,31 +151,16 @@ fn predicted(
             let swings_seen = swings_seen.unwrap_or(0);
             Ok(Some(ResultPrediction { outcome, swings_seen }))
         }
-        Some(outcome) => {
-            let found = noseward_lesson::key(&outcome);
-            let can = |&&key: &&&str| key != found;
-            let choices = OUTCOMES.iter().filter(can).copied().collect();
-            Err(to.fault(KEY, LinkErrorKind::Choice { found, choices }))
-        }
+        Some(outcome) => Err(to.fault(KEY, unpredictable(outcome))),
         None if swings_seen.is_none() => Ok(None),
         None => Err(to.fault(KEY, LinkErrorKind::Empty)),
     }
 }
 
-fn outcomes(
-    known: &[SwingOutcome],
-    to: &mut dyn Visit,
-) -> Result<Vec<SwingOutcome>, LinkError> {
-    let mut outcomes = [None; MOST_OUTCOMES];
-    for (outcome, &seen) in outcomes.iter_mut().zip(known) {
-        *outcome = Some(seen);
+fn swings(seen: &mut Vec<SwingOutcome>, to: &mut dyn Visit) -> Result<(), LinkError> {
+    outcomes("swing", seen, MOST_OUTCOMES, to)?;
+    match Swings::new(SwingSetup::default(), seen.iter().copied()) {
+        Ok(_) => Ok(()),
+        Err(error) => Err(to.fault("swing_1", LinkErrorKind::Swings(error))),
     }
-    for (outcome, i) in outcomes.iter_mut().zip(1..) {
-        choose(&format!("swing_{i}"), outcome, OUTCOMES, to)?;
-    }
-    let outcomes = outcomes.into_iter().flatten();
-    let swings = Swings::new(SwingSetup::default(), outcomes);
-    let swings =
-        swings.map_err(|error| to.fault("swing_1", LinkErrorKind::Swings(error)))?;
-    Ok(swings.outcomes().to_vec())
 }

@@ -42,6 +42,8 @@ pub enum HandedIn {
     Row(Box<ClassRow>),
     /// A rocket, which says nothing of a trial.
     Rocket,
+    /// How a lesson is set up, which says nothing of one either.
+    SetUp,
     /// A part of a notebook of which others are still missing.
     Part {
         /// How many are here.
@@ -63,6 +65,8 @@ pub struct Gathering {
 }
 
 enum Rest {
+    /// The table of a class whose headings cannot be read.
+    Unread(Option<(String, LinkError)>),
     /// Rows of the table of a class.
     Rows(Box<ClassRows>),
     /// Texts with the lines at which they begin, the last first.
@@ -76,7 +80,7 @@ impl Gathering {
         let rest = if looks_like_class_table(text) {
             match ClassRows::open(text) {
                 Ok(rows) => Rest::Rows(Box::new(rows)),
-                Err(_) => Rest::Texts(vec![(1, text.to_owned())]),
+                Err(error) => Rest::Unread(Some((text.to_owned(), error))),
             }
         } else {
             let mut texts = taken_apart(text);
@@ -128,6 +132,10 @@ impl Iterator for Gathering {
     fn next(&mut self) -> Option<Found> {
         loop {
             let next = match &mut self.rest {
+                Rest::Unread(text) => {
+                    let (text, error) = text.take()?;
+                    return Some(self.found(1, &text, Err(error)));
+                }
                 Rest::Rows(rows) => {
                     let (line, text, row) = rows.next()?;
                     let what = row.map(|row| HandedIn::Row(Box::new(row)));
@@ -151,6 +159,7 @@ impl Iterator for Gathering {
                 }
                 Ok(Any::Result(result)) => Ok(HandedIn::Result(Box::new(result))),
                 Ok(Any::Rocket(_)) => Ok(HandedIn::Rocket),
+                Ok(Any::SetUp(_)) => Ok(HandedIn::SetUp),
                 Err(LinkError { kind: LinkErrorKind::Nothing, .. })
                     if !has_long_word(&text) =>
                 {

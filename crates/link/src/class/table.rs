@@ -4,17 +4,16 @@
 use std::io::Cursor;
 
 use csv::{StringRecord, StringRecordsIntoIter, Terminator};
-use noseward_lesson::{Class, ClassLabel, Entry, Group, Overall, TrialResult, Work, key};
+use noseward_lesson::{Class, ClassLabel, Entry, Group, TrialResult, Work};
 
 use super::fields;
-use super::rules::{rules_of_text, rules_text};
 use crate::error::{At, LinkError, LinkErrorKind};
 use crate::fields::{KeysOf, Slot, Visit, front_of, written};
 use crate::notebook::NotebookFile;
 use crate::notebook::link::notebook_text;
 use crate::table::{
-    Cells, Format, GROUP, KIND, Row, VERSION_KEY, delimiter, has_key, headings, known,
-    mm_cell, rows_of, table_reader,
+    Cells, Format, GROUP, KIND, Row, VERSION_KEY, are_headings, delimiter, has_key,
+    headings, known, mm_cell, overall_cell, rows_of, table_reader,
 };
 use crate::{Any, open_any};
 
@@ -67,8 +66,7 @@ pub fn class_to_table(
     }
     let mut row = begin(CLASS, &class.label, mark);
     row.put(VERSION_KEY, VERSION.to_string());
-    let mut rules = class.rules.map(rules_text).unwrap_or_default();
-    put_text(&mut row, fields::RULES, &mut rules);
+    written(fields::rules(&mut class.rules.clone(), &mut row));
     let day = |(y, m, d): (u16, u8, u8)| format!("{y:04}-{m:02}-{d:02}");
     let mut day = class.delete_by.map(day).unwrap_or_default();
     put_text(&mut row, DELETE_BY, &mut day);
@@ -114,34 +112,28 @@ fn worked_out(result: &TrialResult, mark: char) -> [(&'static str, String); 4] {
     let in_mm =
         |value: Option<f64>| value.map(|mm| mm_cell(mm, mark)).unwrap_or_default();
     let yes_or_no = |is| if is { "yes" } else { "no" }.to_owned();
-    let overall = match result.overall() {
-        Overall::Nothing => String::new(),
-        Overall::Mostly(outcome) => key(&outcome),
-        Overall::Mixed => "mixed".into(),
-    };
     [
         ("measured_separation_mm", in_mm(result.measured_separation_mm())),
         ("computed_separation_mm", in_mm(result.computed_separation_mm())),
-        ("all_swings", overall),
+        ("all_swings", overall_cell(result.overall())),
         ("nose_first", result.nose_first().map(yes_or_no).unwrap_or_default()),
     ]
+}
+
+/// The columns that are worked out for people, and not read.
+fn worked_out_keys() -> Vec<String> {
+    let nothing = TrialResult::empty(Group::default(), 1);
+    worked_out(&nothing, '.').map(|(key, _)| key.to_owned()).to_vec()
 }
 
 /// The keys of all columns, in the order in which a table has them.
 fn columns() -> Vec<String> {
     let mut keys = KeysOf(vec![KIND.into(), CLASS.into(), GROUP.into()]);
-    let result = TrialResult::empty(Group::default(), 1);
-    written(fields::entry(
-        &mut entry_of(ClassLabel::default(), result.clone()),
-        &mut keys,
-    ));
-    keys.0.extend(worked_out(&result, '.').map(|(key, _)| key.to_owned()));
+    let nothing = TrialResult::empty(Group::default(), 1);
+    written(fields::entry(&mut Entry::new(ClassLabel::default(), nothing), &mut keys));
+    keys.0.extend(worked_out_keys());
     keys.0.extend([VERSION_KEY, DELETE_BY, NOTEBOOK, STATEMENTS].map(str::to_owned));
     keys.0
-}
-
-fn entry_of(class: ClassLabel, result: TrialResult) -> Entry {
-    Entry { class, result, older: Vec::new(), hidden: false, marked: false }
 }
 
 /// The rows of the table of a class, one after the other: so that a long one can be read in
@@ -179,9 +171,7 @@ impl ClassRows {
         let reader = table_reader(Cursor::new(text.as_bytes().to_vec()), delimiter);
         let mut records = reader.into_records();
         records.next();
-        let empty = TrialResult::empty(Group::default(), 1);
-        let worked_out = worked_out(&empty, '.').map(|(key, _)| key.to_owned()).to_vec();
-        Ok(Self { records, columns, worked_out, number: 1 })
+        Ok(Self { records, columns, worked_out: worked_out_keys(), number: 1 })
     }
 
     fn row(&self, record: &StringRecord) -> Result<ClassRow, LinkError> {
@@ -204,7 +194,7 @@ impl ClassRows {
             WORK => ClassRow::Work(work_of(&mut row, class)?),
             _ => {
                 let result = TrialResult::empty(group_of(&mut row)?, 0);
-                let mut entry = entry_of(class, result);
+                let mut entry = Entry::new(class, result);
                 fields::entry(&mut entry, &mut row)?;
                 if kind == OLDER {
                     ClassRow::Older(entry)
@@ -235,14 +225,19 @@ impl Iterator for ClassRows {
                 continue;
             }
             // Files that were put one behind the other have headings in between.
-            if record.iter().any(|cell| has_key(cell, KIND)) {
-                if let Ok(columns) = known(&record, &columns()) {
-                    self.columns = columns;
+            let read = if are_headings(&record) {
+                match known(&record, &columns()) {
+                    Ok(columns) => {
+                        self.columns = columns;
+                        continue;
+                    }
+                    Err(error) => Err(error),
                 }
-                continue;
-            }
+            } else {
+                self.row(&record)
+            };
             let text = record.iter().collect::<Vec<_>>().join("\t");
-            return Some((self.number, text, self.row(&record)));
+            return Some((self.number, text, read));
         }
     }
 }
@@ -261,16 +256,12 @@ fn class_of(row: &mut Row<'_>, label: ClassLabel) -> Result<Class, LinkError> {
         let version = version.into();
         return Err(LinkErrorKind::Newer { version }.at(At::Table));
     }
-    let mut text = String::new();
-    row.visit(fields::RULES, Slot::Text(&mut text, usize::MAX))?;
-    let rules = rules_of_text(&text);
-    if rules.is_none() && !text.is_empty() {
-        let found = front_of(&text);
-        return Err(row.fault(fields::RULES, LinkErrorKind::NotRules { found }));
-    }
-    row.visit(DELETE_BY, Slot::Text(&mut text, usize::MAX))?;
     let mut class = Class::default();
-    (class.label, class.rules, class.delete_by) = (label, rules, day_of(&text));
+    class.label = label;
+    fields::rules(&mut class.rules, row)?;
+    let mut day = String::new();
+    row.visit(DELETE_BY, Slot::Text(&mut day, usize::MAX))?;
+    class.delete_by = day_of(&day);
     Ok(class)
 }
 

@@ -47,11 +47,13 @@ fn line_starts<'a>(text: &'a str, line: &'a str) -> impl Iterator<Item = usize> 
 /// What stands between the cells of a text, told by its first row; `None` for what is no
 /// table.
 pub(crate) fn delimiter(text: &str) -> Option<u8> {
-    DELIMITERS.into_iter().find(|&delimiter| {
-        let headings = headings(text, delimiter);
-        let has = |key: &str| headings.iter().any(|found| has_key(found, key));
-        has(KIND) && (has(TRIAL) || has(GROUP))
-    })
+    DELIMITERS.into_iter().find(|&delimiter| are_headings(&headings(text, delimiter)))
+}
+
+/// Whether the cells of a row are the headings of a table.
+pub(crate) fn are_headings(row: &StringRecord) -> bool {
+    let has = |key: &str| row.iter().any(|found| has_key(found, key));
+    has(KIND) && (has(TRIAL) || has(GROUP))
 }
 
 /// The cells of the first row.

@@ -55,17 +55,21 @@ fn worked_out(trial: &Trial, mark: char) -> Vec<(String, String)> {
         cells.push((format!("{front}_middle_mm"), in_mm(stats.map(|s| s.middle_mm))));
         cells.push((format!("{front}_range_mm"), in_mm(stats.map(|s| s.range_mm()))));
     }
-    let overall = match trial.overall() {
-        Overall::Nothing => String::new(),
-        Overall::Mostly(outcome) => key(&outcome),
-        Overall::Mixed => "mixed".into(),
-    };
     cells.extend([
         ("measured_separation_mm".into(), in_mm(trial.measured.separation_mm(length_mm))),
         ("computed_separation_mm".into(), in_mm(separation_mm(trial.rocket()))),
-        ("all_swings".into(), overall),
+        ("all_swings".into(), overall_cell(trial.overall())),
     ]);
     cells
+}
+
+/// What swings come to, in a cell.
+pub(crate) fn overall_cell(overall: Overall) -> String {
+    match overall {
+        Overall::Nothing => String::new(),
+        Overall::Mostly(outcome) => key(&outcome),
+        Overall::Mixed => "mixed".into(),
+    }
 }
 
 /// The rows of a notebook, the headings first, with this end of line.
@@ -268,7 +272,7 @@ mod tests {
             "centre_of_mass_middle_mm centre_of_mass_range_mm",
             "centre_of_pressure_middle_mm centre_of_pressure_range_mm",
             "measured_separation_mm computed_separation_mm all_swings",
-            "place version level help two_changes in_hand telling",
+            "place version level help two_changes in_hand telling set_up",
             "claim evidence reason trust",
         ];
         assert_eq!(columns.join(" "), frozen.join(" "));

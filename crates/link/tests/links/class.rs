@@ -5,9 +5,9 @@ use noseward_lesson::{
     ResultPrediction, RulesCode, SwingOutcome, TrialResult, Work,
 };
 use noseward_link::{
-    At, ClassRow, ClassRows, Format, Found, Gathering, HandedIn, LinkErrorKind,
-    class_to_table, code, compact, hash, notebook_hash, notebook_parts, result_code,
-    to_notebook_file, to_table,
+    At, ClassRow, ClassRows, Format, Found, Gathering, HandedIn, LinkError,
+    LinkErrorKind, class_to_table, code, compact, hash, notebook_hash, notebook_parts,
+    open_result_code, result_code, to_notebook_file, to_table,
 };
 use noseward_stability::Example;
 use proptest::prelude::*;
@@ -91,6 +91,61 @@ fn words_are_told_apart_from_what_was_damaged() {
     assert!(matches!(what[3], (9, Ok(HandedIn::Words))));
     let nothing = LinkErrorKind::Nothing;
     assert!(matches!(&what[4], (10, Err(e)) if e.kind == nothing), "{:?}", what[4]);
+}
+
+/// A trial is known again when it comes once more by another way: from the notebook, by its
+/// code, from a table.
+#[test]
+fn a_trial_is_the_same_on_every_way_here() {
+    let label = ClassLabel::default();
+    for notebook in [ordinary(), everything()].map(|file| file.notebook) {
+        let mut class = Class::default();
+        let results =
+            || notebook.trials().iter().map(|t| TrialResult::of(&notebook, t.id()));
+        for result in results().flatten() {
+            let code = open_result_code(&result_code(&result)).unwrap();
+            assert_eq!(class.add(&label, result, true), Ok(Added::New));
+            assert_eq!(class.add(&label, code, true), Ok(Added::Doubled));
+        }
+        let table = class_to_table(&class, Format::PointComma, false, &|_| String::new());
+        for (_, _, row) in ClassRows::open(&table).unwrap() {
+            if let ClassRow::Result(entry) = row.unwrap() {
+                assert_eq!(class.add(&label, entry.result, true), Ok(Added::Doubled));
+            }
+        }
+        assert!(class.entries().iter().any(|entry| entry.result.mass.is_some()));
+    }
+}
+
+/// Headings that cannot be read are told of, in front and between files; a row that only
+/// speaks of them is a row.
+#[test]
+fn headings_are_told_from_rows_and_never_passed_over() {
+    let mut class = Class::default();
+    let what_changed = "kind_of_row".to_owned();
+    let result = TrialResult { what_changed, ..finished(1, 1) };
+    class.add(&ClassLabel::default(), result, false).unwrap();
+    let text = class_to_table(&class, Format::PointComma, false, &|_| String::new());
+    assert_eq!(opened(&text), class);
+    let twice = text.replacen("hidden", "marked", 1);
+    let two_columns = LinkErrorKind::TwoColumns { column: "marked".into() };
+    let errors = |text: &str| -> Vec<_> {
+        found(text).into_iter().filter_map(|one| one.what.err()).collect()
+    };
+    assert_eq!(errors(&twice), [LinkError { kind: two_columns.clone(), at: At::Table }]);
+    let between = text.clone() + twice.trim_start_matches('\u{feff}');
+    assert_eq!(errors(&between), [LinkError { kind: two_columns, at: At::Table }]);
+}
+
+/// A code whose first row was damaged is told of, also right behind the rows of another.
+#[test]
+fn a_damaged_code_is_no_further_row_of_the_one_before() {
+    let [first, second] = [1, 2].map(|i| result_code(&finished(i, 1)));
+    let text = format!("{first}\nXX{}", &second[2..]);
+    let found: Vec<_> =
+        found(&text).into_iter().map(|one| (one.line, one.text)).collect();
+    assert_eq!(found[0], (1, first));
+    assert_eq!(found[1].0, 4, "{found:?}");
 }
 
 #[test]
@@ -183,7 +238,8 @@ fn full() -> Class {
     entry = class.entry_mut(0).expect("there");
     entry.marked = true;
     let notebook = ordinary().notebook;
-    class.add_work(Work { class: class.label.clone(), notebook, statements: 5 });
+    let work = Work { class: class.label.clone(), notebook, statements: 5 };
+    class.add_work(work).expect("room");
     class
 }
 
@@ -220,7 +276,7 @@ impl TakeRows for Class {
                     (entry.hidden, entry.marked) = (hidden, marked);
                 }
                 ClassRow::Work(work) => {
-                    self.add_work(work);
+                    self.add_work(work).expect("room");
                 }
                 ClassRow::Class(_) => {}
             }

@@ -168,6 +168,8 @@ fn a_change_has_one_report() {
             assert!(shown.contains(part), "{part}");
         }
     };
+    // So that its form knows its own rocket.
+    press(&mut state, "su-two", "");
     redraw(&mut state);
     let before = evaluations();
     redraw(&mut state);

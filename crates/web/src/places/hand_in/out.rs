@@ -42,6 +42,9 @@ pub(crate) fn result_words(state: &State, result: &TrialResult) -> String {
     } else {
         words::result_seen(&labels::outcomes(&result.outcomes))
     });
+    if let Some(rules) = result.rules {
+        said.push(words::rules_under(&link::rules_text(rules)));
+    }
     if result.altered {
         said.push(words::result_altered().into());
     }
@@ -57,6 +60,9 @@ pub(crate) fn out(state: &State) -> Markup {
     html! {
         section class="card card--place" aria-labelledby="out-title" {
         h3 id="out-title" { (words::hand_in_notebook_of(&labels::group(notebook.group))) }
+        @if let Some(rules) = notebook.rules() {
+            p { (words::rules_under(&link::rules_text(rules))) }
+        }
         div class="nb__row" {
             button type="button" class="button button--main" id="nb-save" data-action="nb-save"
                 data-target="" { (words::hand_in_save()) }
