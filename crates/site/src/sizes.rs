@@ -18,8 +18,10 @@ const LEADERS_PLACE_BUDGET: usize = 120 * 1024;
 /// The part that every place needs.
 const NOTEBOOK: &str = "notebook";
 /// The parts that are places, or several.
-const PLACES: [&str; 9] =
-    ["measure", "compare", "trial", "swing", "why", "handin", "lead", "wordmat", "setup"];
+const PLACES: [&str; 10] = [
+    "measure", "compare", "trial", "swing", "why", "handin", "lead", "wordmat", "setup",
+    "class",
+];
 
 /// The most that a first visit and what loads after the first drawing may weigh together, in
 /// bytes after brotli: all that a pupil's computer loads. At 400 kbit a second, a slow line in

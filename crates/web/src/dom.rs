@@ -167,6 +167,7 @@ impl Page {
             still: animation::is_unwanted(&window),
             place: address::place(&window),
             lot: js_sys::Math::random(),
+            today: computer::today(),
             speech,
             ..Opening::default()
         }));
@@ -401,6 +402,9 @@ impl Page {
             Place::Rocket => rocket::regions(&self.state.borrow()),
             _ => {
                 let call = app::call(&mut self.state.borrow_mut(), Ask::Place(place));
+                for effect in call.effects {
+                    report(self.perform(effect));
+                }
                 if call.regions.is_empty() {
                     shell::waiting(&self.state.borrow())
                 } else {
