@@ -13,8 +13,8 @@ const BUDGET: usize = 200 * 1024;
 /// The most that any other place may load besides, in bytes after brotli: with the notebook,
 /// which the first of them brings.
 const PLACE_BUDGET: usize = 80 * 1024;
-/// The same for a place that only whoever leads opens.
-const LEADERS_PLACE_BUDGET: usize = 120 * 1024;
+/// The same for a place that only whoever leads opens: Class reads all that can be handed in.
+const LEADERS_PLACE_BUDGET: usize = 200 * 1024;
 /// The part that every place needs.
 const NOTEBOOK: &str = "notebook";
 /// The parts that are places, or several.

@@ -161,7 +161,7 @@ impl Iterator for Gathering {
                 Ok(Any::Rocket(_)) => Ok(HandedIn::Rocket),
                 Ok(Any::SetUp(_)) => Ok(HandedIn::SetUp),
                 Err(LinkError { kind: LinkErrorKind::Nothing, .. })
-                    if !has_long_word(&text) =>
+                    if !has_long_word(&text) && !begins_code(&text) =>
                 {
                     Ok(HandedIn::Words)
                 }

@@ -101,8 +101,10 @@ fn field(
     html! {
         span class="nb__number" {
             label class="field__label" for=(name) { (label) }
-            input class="field__input" id=(name) type=(kind) data-note=(name) autocomplete="off"
-                maxlength="40" value=(text) aria-invalid=[draft.map(|_| "true")];
+            span class="field__box" {
+                input class="field__input" id=(name) type=(kind) data-note=(name) autocomplete="off"
+                    maxlength="40" value=(text) aria-invalid=[draft.map(|_| "true")];
+            }
         }
     }
 }

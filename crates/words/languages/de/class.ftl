@@ -28,6 +28,7 @@ class-doubled = Here already, counted once: { $count }
 class-newer = Newer, with the older one beside it: { $count }
 class-words = Lines with nothing to take in: { $count }
 class-at-line = Line { $line }
+class-invented-one = Invented
 class-in-file = { $file }, line { $line }
 class-and-more = and { $count } more
 class-trial-of = { $group }, trial { $trial }

@@ -57,6 +57,8 @@ class-words = Lines with nothing to take in: { $count }
 # Where something stands in what was pasted.
 # $line (number): the line
 class-at-line = Line { $line }
+# In place of where something stands, of the invented class.
+class-invented-one = Invented
 # Where something stands in a file.
 # $file (text): the name of the file
 # $line (number): the line

@@ -71,8 +71,10 @@ fn text(field: ClassField, label: &str, value: &str, most: usize) -> Markup {
     html! {
         span {
             label for=(name) { (label) }
-            input class="field__input" id=(name) type="text" data-note=(name) data-enter=(ON_ENTER)
-                autocomplete="off" spellcheck="false" maxlength=(most) value=(value);
+            span class="field__box" {
+                input class="field__input" id=(name) type="text" data-note=(name) data-enter=(ON_ENTER)
+                    autocomplete="off" spellcheck="false" maxlength=(most) value=(value);
+            }
         }
     }
 }

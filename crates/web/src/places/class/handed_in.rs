@@ -84,6 +84,7 @@ fn places(all: &[Where]) -> Markup {
 /// The file and the line.
 fn place(at: &Where) -> String {
     match (at.source.as_str(), count(at.line).into()) {
+        ("", _) if at.line == 0 => words::class_invented_one().into(),
         ("", line) => words::class_at_line(line),
         (source, line) => words::class_in_file(source, line),
     }
