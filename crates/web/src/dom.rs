@@ -33,8 +33,8 @@ use crate::app::{
 use crate::later::Ask;
 use crate::part::{self, Part};
 use crate::places::class::ClassMsg;
-use crate::places::{PlaceMsg, rocket};
 use crate::places::swing::SwingMsg;
+use crate::places::{PlaceMsg, rocket};
 use crate::shell::{self, marked::said};
 use animation::Animation;
 use events::Drag;

@@ -1,7 +1,11 @@
 //! The pictures of a class, from its trials.
-use maud::{Markup, html};
 use super::model::ClassDesk;
 use super::pattern::Pattern;
 use crate::app::State;
-pub(super) fn chart(_: &State, _: &ClassDesk, _: &Pattern<'_>) -> Markup { html! {} }
-pub(super) fn agreement(_: &State, _: &[(f64, f64)]) -> Markup { html! {} }
+use maud::{Markup, html};
+pub(super) fn chart(_: &State, _: &ClassDesk, _: &Pattern<'_>) -> Markup {
+    html! {}
+}
+pub(super) fn agreement(_: &State, _: &[(f64, f64)]) -> Markup {
+    html! {}
+}

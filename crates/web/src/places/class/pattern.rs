@@ -2,19 +2,19 @@
 
 use maud::{Markup, html};
 use noseward_lesson::{
-    Agreement, Band, Entry, NextTrial, NoTurningPoint, NoseFirst, Odd, Reach, Score, Seen,
-    TrialResult, TurningPoint, WhyThere, agreement, count_predictions, next_trial, odd,
-    turning_point,
+    Agreement, Band, Entry, NextTrial, NoTurningPoint, NoseFirst, Odd, Reach, Score,
+    Seen, TrialResult, TurningPoint, WhyThere, agreement, count_predictions, next_trial,
+    odd, turning_point,
 };
 use noseward_words::{self as words, Number, Text};
 
 use super::model::{Along, ClassDesk, PatternView};
+use super::take_in::name_of;
 use super::{chart, count, more, plain_button, timer};
 use crate::app::State;
 use crate::places::form::{measured, mm};
 use crate::places::labels;
 use crate::shell::pressed;
-use super::take_in::name_of;
 
 /// Readings that look odd which are told, at most.
 const ODD_TOLD: usize = 40;
@@ -139,23 +139,31 @@ pub(super) fn says(
                 NoseFirst::Below => words::class_turns_below(&told(found.at)),
             };
             let band = match found.band {
-                Band::Between { least, most } => words::class_band(&told(least), &told(most)),
+                Band::Between { least, most } => {
+                    words::class_band(&told(least), &told(most))
+                }
                 Band::Unbounded => words::class_band_open().into(),
             };
             vec![turns, band]
         }
         Err(why) => vec![match *why {
-            NoTurningPoint::TooFew { trials, least } => words::class_too_few(whole(trials), whole(least)),
+            NoTurningPoint::TooFew { trials, least } => {
+                words::class_too_few(whole(trials), whole(least))
+            }
             NoTurningPoint::OneSided { nose_first: true, least, most } => {
                 words::class_all_nose_first(&told(least), &told(most))
             }
             NoTurningPoint::OneSided { nose_first: false, least, most } => {
                 words::class_none_nose_first(&told(least), &told(most))
             }
-            NoTurningPoint::SameSeparation { separation } => words::class_same(&told(separation)),
+            NoTurningPoint::SameSeparation { separation } => {
+                words::class_same(&told(separation))
+            }
             NoTurningPoint::Parted(gap) => match gap.nose_first {
                 NoseFirst::Above => words::class_parted(&told(gap.from), &told(gap.to)),
-                NoseFirst::Below => words::class_parted_below(&told(gap.from), &told(gap.to)),
+                NoseFirst::Below => {
+                    words::class_parted_below(&told(gap.from), &told(gap.to))
+                }
             },
             NoTurningPoint::Level => words::class_level().into(),
         }],

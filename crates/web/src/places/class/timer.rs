@@ -37,7 +37,11 @@ impl Timer {
 pub(super) fn tick(desk: &mut ClassDesk, now_s: f64) -> Vec<Effect> {
     let Some(timer) = &mut desk.timer else { return Vec::new() };
     timer.is_now(now_s);
-    if timer.left_s > 0.0 { vec![Effect::Redraw, Effect::Clock] } else { vec![Effect::Redraw] }
+    if timer.left_s > 0.0 {
+        vec![Effect::Redraw, Effect::Clock]
+    } else {
+        vec![Effect::Redraw]
+    }
 }
 
 pub(super) fn timer(desk: &ClassDesk) -> Markup {
