@@ -17,6 +17,7 @@ mod legend;
 mod names;
 mod palette;
 mod pictures;
+mod plot;
 mod push;
 mod qr;
 #[cfg(test)]
