@@ -11,6 +11,7 @@ mod area;
 mod axis;
 #[cfg(test)]
 mod boxes;
+mod class_chart;
 #[cfg(test)]
 mod goldens;
 mod legend;
@@ -33,6 +34,7 @@ mod width;
 mod written;
 
 pub use air::{AirSheet, air_graph, air_graph_angle_deg, turned_rocket};
+pub use class_chart::{ClassChart, ClassTrial, SeparationUnit, class_chart};
 pub use names::{outcome_name, part_name};
 pub use palette::Colour;
 pub use pictures::{PICTURE_SIZE_PX, Picture, picture};

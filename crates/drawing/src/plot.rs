@@ -13,7 +13,7 @@ use crate::width::words_px;
 /// Between the edge of the sheet and what is drawn.
 pub(crate) const EDGE: f64 = 6.0;
 /// Numbers on an axis across stand at least this far apart.
-const NUMBERS_APART_PX: f64 = 44.0;
+pub(crate) const NUMBERS_APART_PX: f64 = 44.0;
 /// Words in one line stand at least this far apart.
 const WORDS_APART_PX: f64 = 12.0;
 pub(crate) const LINE_PX: f64 = 17.0;
@@ -52,6 +52,17 @@ impl Scale {
     /// The least round step that takes so many pixels.
     pub(crate) fn step_mm(&self, units: Units, least_px: f64) -> f64 {
         round_step_mm(units, |mm| mm * self.px_per_mm >= least_px)
+    }
+
+    /// The least round step that takes so many pixels and of which a whole number goes into
+    /// the step of an axis across; that one if none does.
+    pub(crate) fn part_of_step_mm(&self, units: Units, least_px: f64) -> f64 {
+        let step_mm = self.step_mm(units, NUMBERS_APART_PX);
+        round_step_mm(units, |mm| {
+            let parts = step_mm / mm;
+            let is_whole = (parts - parts.round()).abs() < 1e-6;
+            is_whole && mm * self.px_per_mm >= least_px || mm >= step_mm
+        })
     }
 
     /// The lines and numbers of an axis across: lines where upright ones may go, of which the
@@ -229,9 +240,9 @@ impl Stack {
     pub(crate) const APART: f64 = 3.0;
 
     /// Puts one that goes from here to there on the lowest level on which it finds room.
-    pub(crate) fn put(&mut self, span: (f64, f64)) -> usize {
+    pub(crate) fn put(&mut self, span: (f64, f64)) -> u32 {
+        let clear = |a: (f64, f64), b: (f64, f64)| a.1 + Self::APART <= b.0;
         let is_free = |level: &Vec<(f64, f64)>| {
-            let clear = |a: (f64, f64), b: (f64, f64)| a.1 + Self::APART <= b.0;
             level.iter().all(|&other| clear(span, other) || clear(other, span))
         };
         let level = self.0.iter().position(is_free).unwrap_or(self.0.len());
@@ -239,11 +250,11 @@ impl Stack {
             self.0.push(Vec::new());
         }
         self.0[level].push(span);
-        level
+        u32::try_from(level).expect("a row has few marks")
     }
 
     /// How many levels are taken.
-    pub(crate) fn levels(&self) -> usize {
-        self.0.len()
+    pub(crate) fn levels(&self) -> u32 {
+        u32::try_from(self.0.len()).expect("a row has few marks")
     }
 }
