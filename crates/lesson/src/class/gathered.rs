@@ -196,10 +196,9 @@ impl Class {
     /// where there are no others. Each with its place among the entries.
     pub fn counting(&self) -> impl Iterator<Item = (usize, &Entry)> {
         let all_invented = self.is_example();
-        self.entries
-            .iter()
-            .enumerate()
-            .filter(move |(_, entry)| !entry.hidden && (all_invented || !entry.result.example))
+        self.entries.iter().enumerate().filter(move |(_, entry)| {
+            !entry.hidden && (all_invented || !entry.result.example)
+        })
     }
 
     /// Takes a result in. Of two that [are the same](TrialResult::is_same_as) the richer

@@ -4,9 +4,9 @@ use std::rc::Rc;
 
 use maud::{Markup, html};
 use noseward_lesson::{
-    Agreement, Band, Entry, NextTrial, NoTurningPoint, NoseFirst, Odd, Reach, Score,
-    Seen, TrialResult, TurningPoint, WhyThere, agreement, count_predictions, next_trial_after,
-    odd, turning_point, Class,
+    Agreement, Band, Class, Entry, NextTrial, NoTurningPoint, NoseFirst, Odd, Reach,
+    Score, Seen, TrialResult, TurningPoint, WhyThere, agreement, count_predictions,
+    next_trial_after, odd, turning_point,
 };
 use noseward_words::{self as words, Number, Text};
 
@@ -45,10 +45,13 @@ impl Pattern {
         }
         let seen: Vec<Seen> = points
             .iter()
-            .filter_map(|&(x, i)| Some((x, class.entries()[i].result.nose_first()?).into()))
+            .filter_map(|&(x, i)| {
+                Some((x, class.entries()[i].result.nose_first()?).into())
+            })
             .collect();
         let found = turning_point(&seen);
-        let next = reach(&points).and_then(|reach| next_trial_after(&found, &seen, reach));
+        let next =
+            reach(&points).and_then(|reach| next_trial_after(&found, &seen, reach));
         Self { points, without, found, next }
     }
 }
@@ -271,7 +274,9 @@ fn odd_readings(state: &State, desk: &ClassDesk) -> Markup {
     let all: Vec<(String, Odd)> = desk
         .class
         .counting()
-        .flat_map(|(_, entry)| odd(&entry.result).into_iter().map(|odd| (name_of(entry), odd)))
+        .flat_map(|(_, entry)| {
+            odd(&entry.result).into_iter().map(|odd| (name_of(entry), odd))
+        })
         .collect();
     html! {
         @if !all.is_empty() {
