@@ -13,11 +13,11 @@ use crate::places::labels;
 
 /// How much larger than everything else the big screen shows the chart: letters as high as a
 /// 200th of 8 m on a screen that is 2 m wide.
-const BOARD: f64 = 2.5;
+const BOARD: f64 = 2.2;
 /// The height for which charts are made, in pixels.
 const HEIGHT_PX: f64 = 420.0;
 /// The height of the big screen's, as a share of its width.
-const BOARD_SHARE: f64 = 0.4;
+const BOARD_SHARE: f64 = 0.42;
 
 /// Separation and outcome of every trial.
 pub(super) fn chart(state: &State, desk: &ClassDesk, pattern: &Pattern) -> Markup {
