@@ -108,9 +108,10 @@ CREATE OR REPLACE MACRO key_of(heading) AS lower(trim(coalesce(
 CREATE OR REPLACE TABLE headings AS
 WITH lines AS (
     SELECT row_number() OVER () AS row, * FROM query(getvariable('rows_of_files'))
+), named AS MATERIALIZED (
+    SELECT * FROM lines WHERE contains(lower(array_to_string(cells, ' ')), 'kind_of_row')
 ), found AS (
-    SELECT row, file, list_transform(cells, lambda x: key_of(x)) AS keys
-    FROM lines WHERE contains(lower(array_to_string(cells, ' ')), 'kind_of_row')
+    SELECT row, file, list_transform(cells, lambda x: key_of(x)) AS keys FROM named
 )
 SELECT file AS heading_file, row AS heading_row,
     coalesce(lead(row) OVER (PARTITION BY file ORDER BY row), 1e18::BIGINT) AS next_row,
@@ -194,7 +195,7 @@ WITH lines AS (
 ), kinds AS (
     SELECT * REPLACE (lower(kind_of_row) AS kind_of_row),
         regexp_full_match(label, '[A-Za-z0-9-]{0,12}') AS is_label,
-        regexp_full_match(code, '([0-9A-TV-Za-tv-z]{4})?') AS is_code,
+        rules IS NULL OR regexp_full_match(code, '[0-9A-TV-Za-tv-z]{4}') AS is_code,
         no_count(version, version_is, 1, 1) AS is_newer
     FROM numbers
 ), asked AS (
