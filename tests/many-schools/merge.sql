@@ -42,13 +42,15 @@ CREATE OR REPLACE MACRO number(cell) AS try_cast(CASE
     WHEN cell = '?' THEN 'NaN'
     ELSE regexp_replace(replace(unusual_number(cell), '−', '-'), '[+\s]', '', 'g')
 END AS DOUBLE);
--- The middle value; of two the mean.
-CREATE OR REPLACE MACRO middle(readings) AS CASE len(readings)
-    WHEN 2 THEN (readings[1] + readings[2]) / 2
-    WHEN 3 THEN list_sort(readings)[2]
-    ELSE readings[1]
-END;
 CREATE OR REPLACE MACRO tenth(value) AS round(value * 10) / 10 + 0;
+
+-- Readings of a point: of three the middle one, of two the mean.
+CREATE OR REPLACE MACRO given(readings) AS CASE WHEN list_count(readings) > 0 THEN readings END;
+CREATE OR REPLACE MACRO middle(readings) AS CASE list_count(readings)
+    WHEN 2 THEN list_sum(readings) / 2
+    WHEN 3 THEN list_sort(readings)[2]
+    ELSE list_max(readings)
+END;
 
 -- A text that a spreadsheet might take for something else has an apostrophe in front.
 CREATE OR REPLACE MACRO is_converted(text) AS
@@ -254,10 +256,9 @@ WITH lines AS (
         tenth(mass_g_is) AS mass_g,
         tenth(computed_mass_mm_is) AS computed_mass_mm,
         tenth(computed_pressure_mm_is) AS computed_pressure_mm,
-        list_filter([tenth(mass_1_mm_is), tenth(mass_2_mm_is), tenth(mass_3_mm_is)],
-            lambda x: x IS NOT NULL) AS mass_readings,
-        list_filter([tenth(pressure_1_mm_is), tenth(pressure_2_mm_is), tenth(pressure_3_mm_is)],
-            lambda x: x IS NOT NULL) AS pressure_readings,
+        [tenth(mass_1_mm_is), tenth(mass_2_mm_is), tenth(mass_3_mm_is)] AS mass_readings,
+        [tenth(pressure_1_mm_is), tenth(pressure_2_mm_is), tenth(pressure_3_mm_is)]
+            AS pressure_readings,
         tenth(mass_middle_mm_is) AS mass_middle_mm, tenth(mass_range_mm_is) AS mass_range_mm,
         try_cast(mass_count_is AS BIGINT) AS mass_count,
         tenth(pressure_middle_mm_is) AS pressure_middle_mm,
@@ -277,20 +278,20 @@ WITH lines AS (
     -- Where there are readings they count, and else what somebody worked out of them.
     SELECT * EXCLUDE (mass_middle_mm, mass_range_mm, mass_count,
                       pressure_middle_mm, pressure_range_mm, pressure_count),
-        CASE WHEN len(mass_readings) > 0 THEN tenth(middle(mass_readings))
+        CASE WHEN list_count(mass_readings) > 0 THEN tenth(middle(mass_readings))
             ELSE mass_middle_mm END AS mass_mm,
-        CASE WHEN len(mass_readings) > 0
+        CASE WHEN list_count(mass_readings) > 0
             THEN tenth(list_max(mass_readings) - list_min(mass_readings))
             WHEN mass_middle_mm IS NOT NULL THEN coalesce(mass_range_mm, 0) END AS mass_range_mm,
-        CASE WHEN len(mass_readings) > 0 THEN len(mass_readings)
+        CASE WHEN list_count(mass_readings) > 0 THEN list_count(mass_readings)
             WHEN mass_middle_mm IS NOT NULL THEN coalesce(mass_count, 1) END AS mass_count,
-        CASE WHEN len(pressure_readings) > 0 THEN tenth(middle(pressure_readings))
+        CASE WHEN list_count(pressure_readings) > 0 THEN tenth(middle(pressure_readings))
             ELSE pressure_middle_mm END AS pressure_mm,
-        CASE WHEN len(pressure_readings) > 0
+        CASE WHEN list_count(pressure_readings) > 0
             THEN tenth(list_max(pressure_readings) - list_min(pressure_readings))
             WHEN pressure_middle_mm IS NOT NULL THEN coalesce(pressure_range_mm, 0) END
             AS pressure_range_mm,
-        CASE WHEN len(pressure_readings) > 0 THEN len(pressure_readings)
+        CASE WHEN list_count(pressure_readings) > 0 THEN list_count(pressure_readings)
             WHEN pressure_middle_mm IS NOT NULL THEN coalesce(pressure_count, 1) END
             AS pressure_count
     FROM typed
@@ -328,9 +329,9 @@ CREATE OR REPLACE TABLE merged AS
 WITH together AS (
     SELECT * EXCLUDE (file, row, is_passed_over, unreadable, reason, as_written, what_changed, mass_readings, pressure_readings,
                       hidden, marked),
-        first_value(bare(what_changed) IGNORE NULLS) OVER same AS what_changed,
-        first_value(nullif(mass_readings, []) IGNORE NULLS) OVER same AS mass_readings,
-        first_value(nullif(pressure_readings, []) IGNORE NULLS) OVER same AS pressure_readings,
+        first_value(what_changed IGNORE NULLS) OVER same AS what_changed,
+        first_value(given(mass_readings) IGNORE NULLS) OVER same AS mass_readings,
+        first_value(given(pressure_readings) IGNORE NULLS) OVER same AS pressure_readings,
         bool_or(hidden) OVER of_trial AS hidden, bool_or(marked) OVER of_trial AS marked,
         min(place) OVER of_trial AS first_place,
         row_number() OVER same AS nth

@@ -7,7 +7,7 @@ use crate::table::Table;
 use crate::trials::{as_code, trial};
 
 /// What stands in cells.
-const CELLS: [&str; 99] = [
+const CELLS: [&str; 100] = [
     "",
     " ",
     "?",
@@ -100,6 +100,7 @@ const CELLS: [&str; 99] = [
     "result",
     "OLDER",
     "class",
+    "notebook",
     "kind_of_row",
     "Kind of row [kind_of_row]",
     "\u{a0}5\u{a0}",

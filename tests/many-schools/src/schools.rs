@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use noseward_lesson::{Class, ClassLabel, SwingOutcome, TrialResult};
 use noseward_link::{Format, class_to_table, rules_of_text};
 
+use crate::page::Counts;
 use crate::table::Table;
 use crate::trials::{as_code, trial};
 
@@ -101,6 +102,13 @@ fn fate(in_region: usize, row: u16) -> Fate {
 }
 
 impl Known {
+    /// What should become of the rows.
+    #[must_use]
+    pub fn counts(&self) -> Counts {
+        let Self { rows, results, older, doubled, .. } = *self;
+        Counts { rows, results, older, doubled, refused: self.refused.values().sum() }
+    }
+
     fn count(&mut self, fate: Fate, file: usize) {
         self.rows += 1;
         let mut refuse = |why: String| *self.refused.entry(why).or_default() += 1;
@@ -155,43 +163,41 @@ fn anew(result: TrialResult) -> TrialResult {
 fn class(file: usize, known: &mut Known) -> Class {
     let mut class = Class::default();
     class.label = label(file);
-    let mut put = |of: usize, result: TrialResult, hidden: bool| {
-        let added = class.add(&label(of), result, true);
-        assert!(added.is_ok(), "{added:?}");
-        let last = class.entries().len() - 1;
-        if let Some(entry) = class.entry_mut(last).filter(|_| hidden) {
-            entry.hidden = true;
-            known.hidden += 1;
-        }
-    };
+    // Row 17 is the second of row 16.
     for row in (0..ROWS).filter(|&row| row != 17) {
-        let result = first(file, row);
-        match fate(file % FILES_IN_REGION, row) {
-            // Some hide what the class before did not.
-            Fate::Doubled => {
-                put(file - 1, as_code(&first(file - 1, 0)), file.is_multiple_of(7));
-            }
-            Fate::Newer => put(file - 1, anew(first(file - 1, 1)), false),
-            Fate::DoubledOlder => put(file - 2, first(file - 2, 1), false),
+        let (result, fate) = (first(file, row), fate(file % FILES_IN_REGION, row));
+        known.count(fate, file);
+        let mut put = |of: usize, result: TrialResult| {
+            let added = class.add(&label(of), result, true);
+            assert!(added.is_ok(), "{added:?}");
+        };
+        match fate {
+            Fate::Doubled => put(file - 1, as_code(&first(file - 1, 0))),
+            Fate::Newer => put(file - 1, anew(first(file - 1, 1))),
+            Fate::DoubledOlder => put(file - 2, first(file - 2, 1)),
             Fate::Twice => {
-                put(file, result.clone(), false);
-                put(file, anew(result), false);
+                put(file, result.clone());
+                put(file, anew(result));
             }
             Fate::OtherRules => {
                 let rules = rules_of_text("K7QX").filter(|_| file.is_multiple_of(2));
-                put(file, TrialResult { rules, ..result }, false);
+                put(file, TrialResult { rules, ..result });
             }
             Fate::Unfinished => {
                 let outcomes = vec![SwingOutcome::Slipped, SwingOutcome::Steady];
-                put(file, TrialResult { outcomes, ..result }, false);
+                put(file, TrialResult { outcomes, ..result });
             }
-            Fate::New | Fate::NoNumber | Fate::Damaged => {
-                put(file, result, row == ROWS - 1)
-            }
+            Fate::New | Fate::NoNumber | Fate::Damaged => put(file, result),
         }
-    }
-    for row in (0..ROWS).filter(|&row| row != 17) {
-        known.count(fate(file % FILES_IN_REGION, row), file);
+        // Some hide what the class before did not.
+        let hides = matches!(fate, Fate::Doubled) && file.is_multiple_of(7);
+        let last = class.entries().len() - 1;
+        if (hides || row == ROWS - 1)
+            && let Some(entry) = class.entry_mut(last)
+        {
+            entry.hidden = true;
+            known.hidden += 1;
+        }
     }
     class
 }

@@ -49,7 +49,7 @@ pub(crate) fn trial(file: usize, number: u16) -> TrialResult {
         outcomes: swings(&mut random, flew),
         ..TrialResult::empty(group, number)
     };
-    make_unusual(&mut result, number);
+    make_unusual(&mut result, number, &mut random);
     result
 }
 
@@ -78,31 +78,44 @@ fn swings(random: &mut Pcg32, flew: bool) -> Vec<SwingOutcome> {
     seen
 }
 
-/// What some groups do and others do not: slips above all.
-fn make_unusual(result: &mut TrialResult, number: u16) {
-    let shifted = |point: &Option<PointResult>, mm: f64| {
-        let readings = point.as_ref()?.readings_mm;
-        PointResult::of(readings.map(|reading| reading.map(|at| at + mm)))
+/// What some groups do and others do not: slips above all, as large as those that are asked about
+/// and a little smaller.
+fn make_unusual(result: &mut TrialResult, number: u16, random: &mut Pcg32) {
+    let shifted = |point: Option<PointResult>, by: i32| {
+        let readings = point?.readings_mm;
+        PointResult::of(readings.map(|reading| reading.map(|at| at + tenths(by))))
     };
     match number {
         2 => result.model = None,
         3 => (result.mass, result.pressure) = (None, None),
         // The ruler's zero was not at the nose tip.
         4 => {
-            result.mass = shifted(&result.mass, 12.0);
-            result.pressure = shifted(&result.pressure, 12.0);
+            let by = draw(random, 60, 140);
+            result.mass = shifted(result.mass, by);
+            result.pressure = shifted(result.pressure, by + draw(random, -40, 40));
         }
         // One reading, written three times.
         5 => {
-            result.mass = PointResult::of([Some(203.0); 3]);
+            let other = 203.0 + tenths(draw(random, 0, 2));
+            result.mass = PointResult::of([Some(203.0), Some(203.0), Some(other)]);
             result.pressure = PointResult::of([Some(251.0); 3]);
         }
         // The points changed places.
         6 => std::mem::swap(&mut result.mass, &mut result.pressure),
-        // A reading of another rocket.
-        7 => result.pressure = PointResult::of([Some(260.0), Some(140.0), Some(255.0)]),
-        // In another unit.
-        8 => result.pressure = shifted(&result.pressure, 400.0),
+        // One reading lies apart.
+        7 => {
+            let apart = 255.0 - tenths(draw(random, 300, 800));
+            result.pressure = PointResult::of([Some(254.0), Some(apart), Some(255.0)]);
+        }
+        // Read at the end of the rocket, or in front of it.
+        8 => {
+            let length_mm = result.model.map_or(0.0, |model| model.length_mm);
+            let end_mm = length_mm + tenths(draw(random, -5, 25));
+            result.pressure = PointResult::of([Some(end_mm), None, None]);
+            result.mass =
+                PointResult::of([Some(tenths(draw(random, -20, 20))), None, None]);
+            result.outcomes = vec![Steady; 3];
+        }
         9 => {
             result.swung_first = true;
             result.predicted =
@@ -111,6 +124,11 @@ fn make_unusual(result: &mut TrialResult, number: u16) {
         10 => (result.altered, result.allows_two_changes) = (true, true),
         11 => (result.changes, result.predicted) = (None, None),
         12 => *result = as_code(result),
+        // Tail and nose mixed up.
+        13 => {
+            let flew = result.nose_first() == Some(true);
+            result.outcomes = vec![if flew { TailFirst } else { Steady }; 3];
+        }
         _ => {}
     }
 }
