@@ -283,7 +283,7 @@ fn heading(
 /// The words in a frame that nobody takes for a measurement.
 fn invented() -> [Item; 2] {
     let words = words::class_chart_invented();
-    let (top, right) = (3.0, 3.0 * EDGE + bold_px(&words));
+    let (top, right) = (3.0, LEGEND_EDGE + 3.0 * EDGE + bold_px(&words));
     let frame = Area { left: EDGE, right, top, bottom: top + LINE_PX + 3.0 };
     let style = Style::line(Colour::Ink, 1.5).dashed(&[5.0, 3.0]);
     let at = Point { x: 2.0 * EDGE, y: LINE_PX };

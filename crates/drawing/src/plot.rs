@@ -269,3 +269,33 @@ impl Stack {
         u32::try_from(self.0.len()).expect("a row has few marks")
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_step_is_parted_into_whole_parts() {
+        for units in [Units::METRIC, Units::INCH] {
+            for px_per_mm in [0.01, 0.3, 0.9, 2.3, 4.4, 9.1, 60.0] {
+                let reach = Reach { least_mm: 0.0, most_mm: 100.0 };
+                let scale = Scale::new(reach, 0.0, 100.0 * px_per_mm);
+                let step_mm = scale.step_mm(units, NUMBERS_APART_PX);
+                for least_px in [1.0, 12.0, 18.0, 30.0, 40.0, 90.0] {
+                    let part_mm = scale.part_of_step_mm(units, least_px);
+                    let parts = step_mm / part_mm;
+                    assert!(
+                        (parts - parts.round()).abs() < 1e-9,
+                        "{part_mm} of {step_mm}"
+                    );
+                    assert!(parts > 0.5, "{part_mm} of {step_mm}");
+                    let wide = part_mm * px_per_mm >= least_px - 1e-9;
+                    assert!(wide || (parts - 1.0).abs() < 1e-9, "{part_mm} of {step_mm}");
+                }
+            }
+        }
+        // 20 goes into 100, and not into 50.
+        let scale = Scale::new(Reach { least_mm: 0.0, most_mm: 500.0 }, 0.0, 500.0);
+        assert!((scale.part_of_step_mm(Units::METRIC, 18.0) - 50.0).abs() < 1e-9);
+    }
+}
