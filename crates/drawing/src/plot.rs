@@ -15,7 +15,7 @@ pub(crate) const EDGE: f64 = 6.0;
 /// Numbers on an axis across stand at least this far apart.
 pub(crate) const NUMBERS_APART_PX: f64 = 44.0;
 /// Words in one line stand at least this far apart.
-const WORDS_APART_PX: f64 = 12.0;
+pub(crate) const WORDS_APART_PX: f64 = 12.0;
 pub(crate) const LINE_PX: f64 = 17.0;
 /// From the line of words to the middle of their letters.
 pub(crate) const HALF_LETTER_PX: f64 = 4.5;
@@ -136,8 +136,8 @@ pub(crate) fn zero_style() -> Style {
 
 /// Words that would best stand about a place.
 pub(crate) struct About {
-    left: f64,
-    right: f64,
+    pub(crate) left: f64,
+    pub(crate) right: f64,
     at_x: f64,
     anchor: Anchor,
 }
@@ -146,8 +146,12 @@ impl About {
     /// They are held at the edge of the sheet that they would cross, so that letters
     /// wider than expected do not leave it.
     pub(crate) fn new(middle: f64, words: &str, width_px: f64) -> Self {
+        Self::between(EDGE, width_px - EDGE, middle, words)
+    }
+
+    /// The same held between two places, if those leave room.
+    pub(crate) fn between(least: f64, most: f64, middle: f64, words: &str) -> Self {
         let half = words_px(words) / 2.0;
-        let (least, most) = (EDGE, width_px - EDGE);
         let (middle, at_x, anchor) = if middle - half < least {
             (least + half, least, Anchor::Start)
         } else if middle + half > most {
@@ -156,6 +160,16 @@ impl About {
             (middle, middle, Anchor::Middle)
         };
         Self { left: middle - half, right: middle + half, at_x, anchor }
+    }
+
+    /// Words that stand from here to there.
+    pub(crate) fn from(left: f64, right: f64) -> Self {
+        Self { left, right, at_x: left, anchor: Anchor::Start }
+    }
+
+    /// Whether they stand over a place, and are not wider than the room between two.
+    pub(crate) fn is_over(&self, x: f64, least: f64, most: f64) -> bool {
+        self.left <= x && x <= self.right && self.right - self.left <= most - least
     }
 
     pub(crate) fn is_clear_of(&self, other: &Self) -> bool {
