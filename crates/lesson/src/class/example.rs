@@ -18,7 +18,15 @@ const LUCK_MM: [f64; 12] =
     [-9.0, 4.0, 15.0, -3.0, 8.0, -14.0, 0.0, 11.0, -6.0, 2.0, -11.0, 6.0];
 /// By how much readings are off, in millimetres, each in its turn.
 const OFF_MM: [f64; 7] = [0.0, 2.0, -1.0, 3.0, -2.0, 1.0, -3.0];
-/// Where the weight in the nose goes, in millimetres from its tip.
+/// What the groups put into the nose of their first rocket, in grams: of each example, group by
+/// group. So separations lie on both sides of the turning point, and close to it.
+const NOSE_G: [[u8; 6]; 4] = [
+    [20, 2, 8, 3, 12, 9],
+    [1, 8, 4, 12, 2, 6],
+    [3, 14, 2, 6, 10, 18],
+    [2, 1, 1, 2, 1, 1],
+];
+/// Where that goes, in millimetres from the tip.
 const NOSE_MM: f64 = 40.0;
 
 /// A slip that a group makes.
@@ -53,7 +61,7 @@ fn notebook(number: u8) -> Option<Notebook> {
     let mut notebook = Notebook::default();
     notebook.group = Group::new(colour, number / 12 + 1)?;
     let slip = slip(number);
-    let before = Example::ALL[place % Example::ALL.len()].design();
+    let before = first(place);
     let after = changed(&before, place, slip);
     for (design, turn) in [(before, 0), (after, 1)] {
         trial(&mut notebook, design, 2 * place + turn, slip)?;
@@ -75,20 +83,25 @@ fn slip(number: u8) -> Slip {
     }
 }
 
+/// The first rocket of a group: one of the examples, with as much in the nose as the group has.
+fn first(place: usize) -> Design {
+    let example = place % Example::ALL.len();
+    let mut design = Example::ALL[example].design();
+    design.weights = vec![Weight {
+        label: String::new(),
+        mass_g: NOSE_G[example][place / Example::ALL.len()].into(),
+        position_mm: NOSE_MM,
+    }];
+    design
+}
+
 /// The rocket with one thing changed: more in the nose, or fins that reach farther out.
 fn changed(before: &Design, place: usize, slip: Slip) -> Design {
     let mut after = before.clone();
     let share = [0.3, 0.6, 1.0][place / 4 % 3];
     if place.is_multiple_of(2) || slip == Slip::TwoChanges {
-        let heaviest = before.weights.first().map_or(10.0, |weight| weight.mass_g);
-        let mass_g = (heaviest * share).round().max(1.0);
-        match after.weights.first_mut() {
-            Some(weight) if weight.position_mm < 100.0 => weight.mass_g += mass_g,
-            _ => after.weights.push(Weight {
-                label: String::new(),
-                mass_g: 2.0 * mass_g,
-                position_mm: NOSE_MM,
-            }),
+        for weight in &mut after.weights {
+            weight.mass_g += (weight.mass_g * share).round().max(1.0);
         }
     }
     if !place.is_multiple_of(2) || slip == Slip::TwoChanges {
@@ -113,7 +126,7 @@ fn trial(notebook: &mut Notebook, design: Design, turn: usize, slip: Slip) -> Op
     let id = notebook.begin(&Record::from(design)).ok()?;
     let trial = notebook.trial_mut(id)?;
     for (at, (point, mm)) in BalancePoint::ALL.into_iter().zip(points_mm).enumerate() {
-        let off = |i: usize| OFF_MM[(turn * 5 + at * 3 + i) % OFF_MM.len()];
+        let off = |i: usize| OFF_MM[(turn * 5 + at * 2 + i) % OFF_MM.len()];
         let zero = if slip == Slip::RulerZero { 12.0 } else { 0.0 };
         let readings = [0, 1, 2].map(|i| match slip {
             Slip::WrittenThrice => mm.round(),
@@ -127,12 +140,9 @@ fn trial(notebook: &mut Notebook, design: Design, turn: usize, slip: Slip) -> Op
         outcomes(nose_first != (slip == Slip::OtherWayRound), separation_mm, turn, slip),
     )
     .ok()?;
-    // Every third group expects the other thing.
-    let expects = if (separation_mm > 0.0) == (!turn.is_multiple_of(3)) {
-        Steady
-    } else {
-        TailFirst
-    };
+    // Every third time a group expects the other thing.
+    let expects =
+        if (separation_mm > 0.0) != turn.is_multiple_of(3) { Steady } else { TailFirst };
     trial.draft = Draft { outcome: Some(expects), because: String::new() };
     if slip == Slip::PredictedLate {
         notebook.swing(&swings);
@@ -173,7 +183,10 @@ fn outcomes(
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::{Class, ClassLabel, Odd, Refusal, TrialResult, odd, turning_point};
+    use crate::{
+        Band, Class, ClassLabel, NoseFirst, Odd, Refusal, Score, TrialResult, agreement,
+        count_predictions, odd, turning_point,
+    };
 
     fn results() -> Vec<TrialResult> {
         example_class()
@@ -205,15 +218,42 @@ mod tests {
         assert_eq!(refused, [Refusal::Unfinished { swings: 1 }; 2]);
         assert_eq!(class.entries().len(), 46);
         assert!(class.is_example());
-        let seen: Vec<_> = class
-            .counting()
-            .filter_map(|entry| {
-                let result = &entry.result;
-                Some((result.measured_separation_mm()?, result.nose_first()?).into())
+        let turns = |is_in: fn(&TrialResult) -> bool| {
+            let entries = class.counting().map(|entry| &entry.result);
+            let seen: Vec<_> = entries
+                .filter(|result| is_in(result))
+                .filter_map(|result| {
+                    Some((result.measured_separation_mm()?, result.nose_first()?).into())
+                })
+                .collect();
+            turning_point(&seen).expect("neither parted nor one-sided")
+        };
+        // With its slips, and without those trials that a leader asks about.
+        for found in [turns(|_| true), turns(|result| odd(result).is_empty())] {
+            assert!((found.at - TURNS_AT_MM).abs() < 4.0, "{found:?}");
+            let Band::Between { least, most } = found.band else { panic!("{found:?}") };
+            assert!(least > 0.0 && most < 2.0 * TURNS_AT_MM, "{found:?}");
+            assert_eq!(found.nose_first, NoseFirst::Above);
+        }
+    }
+
+    #[test]
+    fn its_measurements_and_its_predictions_are_good_in_part() {
+        let results = results();
+        let pairs: Vec<_> = results
+            .iter()
+            .filter_map(|result| {
+                Some((result.measured_separation_mm()?, result.computed_separation_mm()?))
             })
             .collect();
-        let found = turning_point(&seen).expect("neither parted nor one-sided");
-        assert!((0.0..40.0).contains(&found.at), "{found:?}");
+        let agreement = agreement(&pairs).unwrap();
+        assert_eq!(agreement.count, 48);
+        assert!(agreement.mean_difference.abs() < 1.0, "{agreement:?}");
+        let spread = agreement.limits.unwrap().standard_deviation;
+        assert!((1.0..3.0).contains(&spread), "{agreement:?}");
+        assert_eq!(agreement.other_sign, 1);
+        let Score { right, of } = count_predictions(&results).before;
+        assert!(right > of / 4 && right < of * 3 / 4, "{right} of {of}");
     }
 
     #[test]
