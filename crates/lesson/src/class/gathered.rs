@@ -59,14 +59,17 @@ impl Entry {
 }
 
 /// A notebook that a group handed in, whole, and what whoever marks it found there.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct Work {
     /// Of which class it is.
     pub class: ClassLabel,
     /// The notebook.
     pub notebook: Notebook,
-    /// The statements that were found in it, by their numbers, each a bit.
+    /// The statements that were found in it, by their numbers, each a bit: see
+    /// [`Criterion`](crate::Criterion).
     pub statements: u16,
+    /// Whether it is invented, for practice.
+    pub example: bool,
 }
 
 /// A class. No two of its entries are of one class, group and trial.
@@ -189,7 +192,9 @@ impl Class {
     /// Whether everything in it is invented.
     #[must_use]
     pub fn is_example(&self) -> bool {
-        !self.entries.is_empty() && self.entries.iter().all(|entry| entry.result.example)
+        !self.is_empty()
+            && self.entries.iter().all(|entry| entry.result.example)
+            && self.works.iter().all(|work| work.example)
     }
 
     /// What counts in charts and figures: not what is hidden, and invented results only
@@ -236,7 +241,14 @@ impl Class {
         Ok(Added::Newer)
     }
 
-    /// Takes a notebook in, whole. Its trials are results of their own.
+    /// The notebooks that count: invented ones only where there is nothing else.
+    pub fn counting_works(&self) -> impl Iterator<Item = &Work> {
+        let all_invented = self.is_example();
+        self.works.iter().filter(move |work| all_invented || !work.example)
+    }
+
+    /// Takes a notebook in, whole. Its trials are results of their own. What was found in
+    /// one that is there already, here or elsewhere, is found in it.
     ///
     /// # Errors
     ///
@@ -244,7 +256,8 @@ impl Class {
     pub fn add_work(&mut self, work: Work) -> Result<Added, Refusal> {
         let is_it =
             |known: &Work| known.class == work.class && known.notebook == work.notebook;
-        if self.works.iter().any(is_it) {
+        if let Some(known) = self.works.iter_mut().find(|known| is_it(known)) {
+            known.statements |= work.statements;
             return Ok(Added::Doubled);
         }
         if self.works.len() == MOST_WORKS {
@@ -264,9 +277,18 @@ impl Class {
         Some(removed)
     }
 
-    /// Lets go of everything that is invented.
+    /// Lets go of everything that is invented. What came before an invented result counts again.
     pub fn drop_examples(&mut self) {
+        for entry in &mut self.entries {
+            entry.older.retain(|result| !result.example);
+            if entry.result.example
+                && let Some(real) = entry.older.pop()
+            {
+                entry.result = real;
+            }
+        }
         self.entries.retain(|entry| !entry.result.example);
+        self.works.retain(|work| !work.example);
         self.index_anew();
     }
 
@@ -377,6 +399,47 @@ mod tests {
         class.drop_examples();
         assert_eq!(class.entries().len(), 1);
         assert_eq!(add(&mut class, result(2, 1, Steady)), Ok(Added::Doubled));
+    }
+
+    #[test]
+    fn nothing_invented_is_left_behind_or_beside_what_is_real() {
+        let mut class = Class::default();
+        let invented = |trial| TrialResult { example: true, ..result(1, trial, Steady) };
+        add(&mut class, invented(1)).unwrap();
+        add(&mut class, result(1, 1, Sideways)).unwrap();
+        add(&mut class, result(1, 2, Sideways)).unwrap();
+        add(&mut class, invented(2)).unwrap();
+        class.drop_examples();
+        let [first, second] = class.entries() else { panic!("{class:?}") };
+        assert_eq!(*first, Entry::new(ClassLabel::default(), result(1, 1, Sideways)));
+        assert_eq!(*second, Entry::new(ClassLabel::default(), result(1, 2, Sideways)));
+    }
+
+    #[test]
+    fn an_invented_notebook_counts_only_where_nothing_real_is() {
+        let mut class = Class::default();
+        let work = |number, example| {
+            let mut notebook = Notebook::default();
+            notebook.group = Group::new(Colour::Green, number).unwrap();
+            Work { notebook, example, ..Work::default() }
+        };
+        class.add_work(work(1, true)).unwrap();
+        assert!(class.is_example());
+        assert_eq!(class.counting_works().count(), 1);
+        class.add_work(work(2, false)).unwrap();
+        assert!(!class.is_example());
+        assert_eq!(class.counting_works().collect::<Vec<_>>(), [&work(2, false)]);
+        class.drop_examples();
+        assert_eq!(class.works(), [work(2, false)]);
+    }
+
+    #[test]
+    fn what_was_found_in_a_notebook_here_or_elsewhere_is_found_in_it() {
+        let mut class = Class::default();
+        let work = |statements| Work { statements, ..Work::default() };
+        assert_eq!(class.add_work(work(5)), Ok(Added::New));
+        assert_eq!(class.add_work(work(6)), Ok(Added::Doubled));
+        assert_eq!(class.works(), [work(7)]);
     }
 
     #[test]

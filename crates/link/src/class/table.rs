@@ -24,6 +24,7 @@ const CLASS: &str = "class";
 const DELETE_BY: &str = "delete_by";
 const NOTEBOOK: &str = "notebook";
 const STATEMENTS: &str = "statements";
+const EXAMPLE: &str = "example";
 
 /// Kinds of rows.
 const RESULT: &str = "result";
@@ -104,6 +105,7 @@ fn work_row(work: &Work, mark: char) -> Vec<(String, String)> {
     let file = NotebookFile { notebook: work.notebook.clone(), rocket: None };
     row.put(NOTEBOOK, notebook_text(&file));
     row.put(STATEMENTS, work.statements.to_string());
+    written(row.visit(EXAMPLE, Slot::Flag(&mut work.example.clone())));
     row.cells
 }
 
@@ -302,10 +304,12 @@ fn work_of(row: &mut Row<'_>, class: ClassLabel) -> Result<Work, LinkError> {
     let text = row.take(NOTEBOOK).to_owned();
     let mut statements = None;
     row.visit(STATEMENTS, Slot::Count(&mut statements, 0, u16::MAX))?;
+    let mut example = false;
+    row.visit(EXAMPLE, Slot::Flag(&mut example))?;
     match open_any(&text) {
         Ok(Any::Notebook(NotebookFile { notebook, .. })) if notebook.group == group => {
             let statements = statements.unwrap_or(0);
-            Ok(Work { class, notebook, statements })
+            Ok(Work { class, notebook, statements, example })
         }
         Ok(Any::Notebook(_)) => {
             let found = group.key();
