@@ -1,5 +1,6 @@
 //! Whole messages through the state and the views, without a browser.
 
+mod class;
 mod computer;
 mod keeping;
 mod lost;

@@ -1,11 +1,14 @@
 //! What the groups of a class found, together: gathered, looked at, and given away again.
 
+mod chart;
 mod grid;
 mod handed_in;
 mod message;
 mod model;
+mod pattern;
 mod table;
 mod take_in;
+mod timer;
 mod update;
 mod why_not;
 
@@ -37,6 +40,7 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
                 div class="class" {
                     @match desk.view {
                         View::Gather => (handed_in::handed_in(state, desk)),
+                        View::Pattern => (pattern::pattern(state, desk)),
                         View::Table => (table::table(state, desk)),
                     }
                 }
@@ -79,6 +83,7 @@ fn head(state: &State, desk: &ClassDesk) -> Markup {
 fn name(view: View) -> Text {
     match view {
         View::Gather => words::class_gather(),
+        View::Pattern => words::class_pattern(),
         View::Table => words::class_table(),
     }
 }

@@ -35,6 +35,17 @@ pub(crate) enum ClassMsg {
     Mark(usize),
     /// To delete one.
     Remove(usize),
+    /// Which separation stands along the chart: whether worked out, or in body widths.
+    Computed(bool),
+    InWidths(bool),
+    /// Groups shown or hidden.
+    Names,
+    /// The big screen, or no longer.
+    Board,
+    /// A timer of so many minutes, by its place in the list; none.
+    Timer(Option<usize>),
+    /// What the clock says, in seconds, while the timer runs.
+    Clock(f64),
     /// To show more rows of the table.
     More,
     /// The invented class.
@@ -67,6 +78,14 @@ impl ClassMsg {
             "hide" => Self::Hide(place()?),
             "mark" => Self::Mark(place()?),
             "remove" => Self::Remove(place()?),
+            "measured" => Self::Computed(false),
+            "computed" => Self::Computed(true),
+            "lengths" => Self::InWidths(false),
+            "widths" => Self::InWidths(true),
+            "names" => Self::Names,
+            "board" => Self::Board,
+            "timer" => Self::Timer(Some(place()?)),
+            "timer-stop" => Self::Timer(None),
             "more" => Self::More,
             "example" => Self::Example,
             "drop-example" => Self::DropExample,

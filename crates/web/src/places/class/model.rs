@@ -3,6 +3,7 @@
 use noseward_lesson::{Class, Entry, Refusal, SwingOutcome};
 use noseward_link::{Gathering, LinkError};
 
+use super::timer::Timer;
 use crate::app::Opening;
 
 /// In front of the name of each of its fields.
@@ -60,6 +61,8 @@ pub(crate) struct ClassDesk {
     pub(super) row_fault: Option<String>,
     /// What became of the row before.
     pub(super) row_said: Option<String>,
+    pub(super) pattern: PatternView,
+    pub(super) timer: Option<Timer>,
     pub(super) table: TableView,
     pub(super) asks_to_delete: bool,
     /// Text of the label of the class, or of its day, that could not be read.
@@ -78,12 +81,14 @@ pub(crate) enum View {
     /// What was handed in.
     #[default]
     Gather,
+    /// What all of it comes to.
+    Pattern,
     /// Each trial in a row.
     Table,
 }
 
 impl View {
-    pub(crate) const ALL: [Self; 2] = [Self::Gather, Self::Table];
+    pub(crate) const ALL: [Self; 3] = [Self::Gather, Self::Pattern, Self::Table];
 }
 
 /// What became of what was taken in.
@@ -175,6 +180,25 @@ impl Default for PaperRow {
             changed: String::new(),
         }
     }
+}
+
+/// How the pattern is looked at.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(super) struct PatternView {
+    pub(super) along: Along,
+    /// Whether dots have the labels of their groups.
+    pub(super) names: bool,
+    /// Whether it fills a big screen.
+    pub(super) board: bool,
+}
+
+/// Which separation stands along the chart.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(super) struct Along {
+    /// Whether it is the one that was worked out, and not the measured one.
+    pub(super) computed: bool,
+    /// Whether in body widths, and not in lengths.
+    pub(super) in_widths: bool,
 }
 
 /// How the table is looked at.

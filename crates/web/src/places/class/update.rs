@@ -5,6 +5,7 @@ use noseward_link::{Format, class_to_table, open_set_up};
 use noseward_words as words;
 
 use super::model::{ClassDesk, ClassField, Filter, Refused, Sort, TableView, Tally, Why};
+use super::timer::{self, Timer};
 use super::{ClassMsg, grid, take_in};
 use crate::app::{Effect, State};
 use crate::notebook::say;
@@ -137,6 +138,12 @@ pub(crate) fn update(state: &mut State, msg: ClassMsg) -> Vec<Effect> {
             desk.view = view;
             return vec![Effect::Redraw];
         }
+        ClassMsg::Computed(_)
+        | ClassMsg::InWidths(_)
+        | ClassMsg::Names
+        | ClassMsg::Board
+        | ClassMsg::Timer(_)
+        | ClassMsg::Clock(_) => return looked_at(desk, &msg),
         ClassMsg::More => {
             desk.table.more += 1;
             return vec![Effect::Redraw];
@@ -210,6 +217,25 @@ pub(crate) fn update(state: &mut State, msg: ClassMsg) -> Vec<Effect> {
         }
     }
     changed(state)
+}
+
+/// What changes nothing but what is looked at.
+fn looked_at(desk: &mut ClassDesk, msg: &ClassMsg) -> Vec<Effect> {
+    let view = &mut desk.pattern;
+    match *msg {
+        ClassMsg::Computed(computed) => view.along.computed = computed,
+        ClassMsg::InWidths(in_widths) => view.along.in_widths = in_widths,
+        ClassMsg::Names => view.names = !view.names,
+        ClassMsg::Board => view.board = !view.board,
+        ClassMsg::Timer(place) => {
+            let minutes = place.and_then(|place| timer::MINUTES.get(place));
+            desk.timer = minutes.map(|minutes| Timer::new(*minutes));
+            return vec![Effect::Redraw, Effect::Clock];
+        }
+        ClassMsg::Clock(now_s) => return timer::tick(desk, now_s),
+        _ => {}
+    }
+    vec![Effect::Redraw]
 }
 
 /// Begins to take in texts with the names of their files.
