@@ -259,6 +259,12 @@ pub(crate) enum Paper {
     Labels,
     /// What a class needs, and when.
     Kit,
+    /// The report of the group whose notebook is marked.
+    Group,
+    /// The report of every group.
+    Groups,
+    /// The report of the class.
+    Class,
 }
 
 /// A rocket to start from.
@@ -320,6 +326,9 @@ impl Msg {
             "print-place" => Self::PrintPlace,
             "print-labels" => Self::Print(Paper::Labels),
             "print-kit" => Self::Print(Paper::Kit),
+            "print-group" => Self::Print(Paper::Group),
+            "print-groups" => Self::Print(Paper::Groups),
+            "print-class" => Self::Print(Paper::Class),
             "print-swing" => Self::Print(Paper::Swing),
             "nb-again" => Self::Notebook(NotebookMsg::Again),
             _ => PlaceMsg::parse(action, target)?.into(),

@@ -2,7 +2,7 @@
 
 mod deeds;
 mod message;
-mod offered;
+pub(crate) mod offered;
 mod update;
 
 pub(crate) use message::ConcludeMsg;

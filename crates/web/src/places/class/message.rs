@@ -1,6 +1,8 @@
 //! What the buttons of the place Class ask for.
 
+use super::marking::MarkingMsg;
 use super::model::View;
+use super::report::ReportMsg;
 
 /// Something that happens to what is gathered of a class.
 #[derive(Clone, Debug, PartialEq)]
@@ -48,6 +50,10 @@ pub(crate) enum ClassMsg {
     Clock(f64),
     /// To show more rows of the table.
     More,
+    /// Where notebooks are marked.
+    Marking(MarkingMsg),
+    /// To give something back.
+    Report(ReportMsg),
     /// The invented class.
     Example,
     /// To let go of it.
@@ -63,7 +69,8 @@ impl ClassMsg {
     /// The message of a control, from its action and its target.
     pub(crate) fn parse(action: &str, target: &str) -> Option<Self> {
         let place = || target.parse::<usize>().ok();
-        Some(match action.strip_prefix("cl-")? {
+        let action = action.strip_prefix("cl-")?;
+        Some(match action {
             "show" => Self::Show(*View::ALL.get(place()?)?),
             "gather" => Self::Gather,
             "stop" => Self::Stop,
@@ -93,7 +100,10 @@ impl ClassMsg {
             "ask-delete" => Self::AskToDelete(true),
             "keep" => Self::AskToDelete(false),
             "delete" => Self::Delete,
-            _ => return None,
+            _ => {
+                let marking = MarkingMsg::parse(action, target).map(Self::Marking);
+                return marking.or_else(|| ReportMsg::parse(action).map(Self::Report));
+            }
         })
     }
 }

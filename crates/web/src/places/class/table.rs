@@ -1,7 +1,7 @@
 //! Each trial in a row: sorted, filtered, hidden, marked.
 
 use maud::{Markup, html};
-use noseward_lesson::{Entry, TrialResult, odd};
+use noseward_lesson::{Entry, PointResult, TrialResult, odd};
 use noseward_link::escape_formula;
 use noseward_words::{self as words, Text};
 use std::cmp::Ordering;
@@ -131,48 +131,15 @@ fn separation_mm(result: &TrialResult) -> Option<f64> {
 }
 
 fn row(state: &State, i: usize, entry: &Entry, several: bool) -> Markup {
-    let result = &entry.result;
     let target = i.to_string();
-    let middle = |point: Option<noseward_lesson::PointResult>| {
-        point.map(|point| measured(state, point.middle_mm))
-    };
     html! {
         tr class=[entry.hidden.then_some("class__hidden")] {
             th scope="row" {
-                (labels::group(result.group))
+                (labels::group(entry.result.group))
                 @if several { span class="nb__hint" { " " (entry.class.as_str()) } }
             }
-            td { (result.trial) }
-            td {
-                @if result.what_changed.is_empty() {
-                    @match result.changes {
-                        Some(changes) => (words::class_changes(u32::from(changes).into())),
-                        None => "–",
-                    }
-                } @else { (escape_formula(&result.what_changed)) }
-                @if result.is_fair() == Some(false) { br; span class="nb__mark" { (words::class_unfair()) } }
-            }
-            td { @if let Some(at) = middle(result.mass) { (at) } @else { "–" } }
-            td { @if let Some(at) = middle(result.pressure) { (at) } @else { "–" } }
-            td {
-                @if let Some(value) = result.measured_separation_mm() { (measured(state, value)) br; }
-                @if let Some(value) = result.computed_separation_mm() {
-                    span class="nb__hint" { (words::class_worked_out(&mm(state, value))) }
-                }
-            }
-            td {
-                @if let Some(predicted) = result.predicted { (labels::outcome(predicted.outcome)) } @else { "–" }
-                @if result.swung_first { br; span class="nb__mark" { (words::class_swung_first()) } }
-            }
-            td {
-                (labels::overall(result.overall()))
-                br; span class="nb__hint" { (labels::outcomes(&result.outcomes)) }
-                @if result.altered { br; span class="nb__mark" { (words::class_altered()) } }
-                @if result.example { br; span class="nb__mark" { (words::class_is_invented()) } }
-                @if !entry.older.is_empty() {
-                    br; span class="nb__mark" { (words::class_older(count(entry.older.len()).into())) }
-                }
-            }
+            td { (entry.result.trial) }
+            (cells(state, &entry.result, false, entry.older.len()))
             td class="screen-only" {
                 span class="nb__do" {
                     (toggle("cl-mark", &target, entry.marked, words::class_mark()))
@@ -181,6 +148,77 @@ fn row(state: &State, i: usize, entry: &Entry, several: bool) -> Markup {
                 }
             }
         }
+    }
+}
+
+/// Trials without what is done to them, with the readings of each point, or else with the group.
+pub(super) fn plain(
+    state: &State,
+    results: &[(Option<String>, &TrialResult)],
+    readings: bool,
+) -> Markup {
+    let grouped = results.iter().any(|(group, _)| group.is_some());
+    html! {
+        table class="table nb__table" {
+            thead { tr { (heads(&HEADS[usize::from(!grouped)..])) } }
+            tbody {
+                @for (group, result) in results {
+                    tr {
+                        @if let Some(group) = group { th scope="row" { (group) } td { (result.trial) } }
+                        @else { th scope="row" { (result.trial) } }
+                        (cells(state, result, readings, 0))
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// What a trial came to, in the columns behind its number.
+fn cells(state: &State, result: &TrialResult, readings: bool, older: usize) -> Markup {
+    html! {
+        td {
+            @if result.what_changed.is_empty() {
+                @match result.changes {
+                    Some(changes) => (words::class_changes(u32::from(changes).into())),
+                    None => "–",
+                }
+            } @else { (escape_formula(&result.what_changed)) }
+            @if result.is_fair() == Some(false) { br; span class="nb__mark" { (words::class_unfair()) } }
+        }
+        td { (point(state, result.mass, readings)) }
+        td { (point(state, result.pressure, readings)) }
+        td {
+            @if let Some(value) = result.measured_separation_mm() { (measured(state, value)) br; }
+            @if let Some(value) = result.computed_separation_mm() {
+                span class="nb__hint" { (words::class_worked_out(&mm(state, value))) }
+            }
+        }
+        td {
+            @if let Some(predicted) = result.predicted { (labels::outcome(predicted.outcome)) } @else { "–" }
+            @if result.swung_first { br; span class="nb__mark" { (words::class_swung_first()) } }
+        }
+        td {
+            (labels::overall(result.overall()))
+            br; span class="nb__hint" { (labels::outcomes(&result.outcomes)) }
+            @if result.altered { br; span class="nb__mark" { (words::class_altered()) } }
+            @if result.example { br; span class="nb__mark" { (words::class_is_invented()) } }
+            @if older > 0 { br; span class="nb__mark" { (words::class_older(count(older).into())) } }
+        }
+    }
+}
+
+/// A point as it was measured, with its readings.
+fn point(state: &State, point: Option<PointResult>, readings: bool) -> Markup {
+    html! {
+        @if let Some(point) = point {
+            (measured(state, point.middle_mm))
+            @if readings {
+                br; span class="nb__hint" {
+                    (words::marking_of_readings(u32::from(point.count).into(), &measured(state, point.range_mm)))
+                }
+            }
+        } @else { "–" }
     }
 }
 

@@ -6,10 +6,9 @@ use noseward_words as words;
 
 use super::model::{ClassDesk, ClassField, Filter, Refused, Sort, TableView, Tally, Why};
 use super::timer::{self, Timer};
-use super::{ClassMsg, grid, take_in};
+use super::{ClassMsg, columns, grid, marking, report, take_in};
 use crate::app::{Effect, State};
 use crate::notebook::say;
-use crate::places::hand_in::called;
 
 /// Characters of what is kept that are read at once: some 100 results.
 const AT_ONCE: usize = 40_000;
@@ -95,6 +94,7 @@ pub(crate) fn typed(state: &mut State, name: &str, text: &str) -> Vec<Effect> {
             desk.table.sort =
                 at.and_then(|i| Sort::ALL.get(i).copied()).unwrap_or_default();
         }
+        ClassField::Marked => marking::choose(desk, at.unwrap_or(0)),
         ClassField::Filter => {
             let filter = at.and_then(|i| Filter::ALL.get(i).copied()).unwrap_or_default();
             desk.table = TableView { filter, more: 0, ..desk.table };
@@ -144,6 +144,12 @@ pub(crate) fn update(state: &mut State, msg: ClassMsg) -> Vec<Effect> {
         | ClassMsg::Board
         | ClassMsg::Timer(_)
         | ClassMsg::Clock(_) => return looked_at(desk, &msg),
+        ClassMsg::Marking(msg) => {
+            if !marking::update(desk, msg) {
+                return vec![Effect::Redraw];
+            }
+        }
+        ClassMsg::Report(msg) => return report::update(state, msg),
         ClassMsg::More => {
             desk.table.more += 1;
             return vec![Effect::Redraw];
@@ -290,13 +296,8 @@ fn elsewhere(state: &mut State, text: Option<String>) -> Vec<Effect> {
 /// The whole class as a file, which opens again.
 fn save(state: &mut State) -> Vec<Effect> {
     let Some(desk) = &state.class.desk else { return Vec::new() };
-    let label = desk.class.label.as_str().to_ascii_lowercase();
-    let name = if label.is_empty() {
-        "noseward-class.csv".to_owned()
-    } else {
-        format!("noseward-class-{label}.csv")
-    };
-    let text = class_to_table(&desk.class, Format::PointComma, true, &called);
+    let name = report::file_name(&desk.class, ".csv");
+    let text = class_to_table(&desk.class, Format::PointComma, true, &columns::called);
     let mut effects = say(state, false, words::class_saved(&name));
     effects.insert(0, Effect::Download { name, text });
     effects
