@@ -30,7 +30,9 @@ pub use gathered::{
 };
 pub use kit::{Kit, KitRow};
 pub use marking::Criterion;
-pub use next_trial::{NextTrial, Reach, WhyThere, empty_region, next_trial};
+pub use next_trial::{
+    NextTrial, Reach, WhyThere, empty_region, next_trial, next_trial_after,
+};
 pub use odd::{FAR_SHARE, Odd, SLIP_MM, WIDE_SHARE, odd};
 pub use plan::{Plan, PlanStep, TimedStep};
 pub use predictions::{PredictionCounts, Score, count_predictions};

@@ -198,12 +198,12 @@ impl Class {
     }
 
     /// What counts in charts and figures: not what is hidden, and invented results only
-    /// where there are no others.
-    pub fn counting(&self) -> impl Iterator<Item = &Entry> {
+    /// where there are no others. Each with its place among the entries.
+    pub fn counting(&self) -> impl Iterator<Item = (usize, &Entry)> {
         let all_invented = self.is_example();
-        self.entries
-            .iter()
-            .filter(move |entry| !entry.hidden && (all_invented || !entry.result.example))
+        self.entries.iter().enumerate().filter(move |(_, entry)| {
+            !entry.hidden && (all_invented || !entry.result.example)
+        })
     }
 
     /// Takes a result in. Of two that [are the same](TrialResult::is_same_as) the richer

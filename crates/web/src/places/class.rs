@@ -61,15 +61,12 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
 /// Which class it is, what there is of it, and the ways to look at it.
 fn head(state: &State, desk: &ClassDesk) -> Markup {
     let class = &desk.class;
-    let mut groups: Vec<_> =
-        class.entries().iter().map(|e| (&e.class, e.result.group)).collect();
-    groups.sort_unstable();
-    groups.dedup();
-    let (trials, groups) = (count(class.entries().len()), count(groups.len()));
+    let trials = count(class.entries().len());
     html! {
         p class="place__lead" {
             @if class.is_empty() { (words::class_lead()) }
-            @else { b { (words::class_holds(trials.into(), groups.into())) } }
+            @else if state.class.is_busy { b { (words::class_holds_so_far(trials.into())) } }
+            @else { b { (words::class_holds(trials.into(), groups(desk).into())) } }
         }
         @if class.entries().iter().any(|entry| entry.result.example) {
             p class="notice" {
@@ -87,6 +84,20 @@ fn head(state: &State, desk: &ClassDesk) -> Markup {
             }
         }
     }
+}
+
+/// How many groups there are.
+fn groups(desk: &ClassDesk) -> u32 {
+    if let Some(known) = desk.groups.get() {
+        return known;
+    }
+    let entries = desk.class.entries().iter();
+    let mut groups: Vec<_> = entries.map(|e| (&e.class, e.result.group)).collect();
+    groups.sort_unstable();
+    groups.dedup();
+    let groups = count(groups.len());
+    desk.groups.set(Some(groups));
+    groups
 }
 
 fn name(view: View) -> Text {

@@ -5,6 +5,7 @@ class-lead =
     Gather what the groups found: paste links, codes and tables, open files, or type numbers from
     paper. It stays on this computer.
 class-holds = Trials: { $trials }, groups: { $groups }
+class-holds-so-far = Trials: { $trials }
 class-invented = All of this is invented, for practice.
 class-invented-beside = Some of this is invented, for practice. It does not count beside real results.
 class-drop-example = Take the invented results away

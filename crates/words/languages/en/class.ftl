@@ -12,6 +12,9 @@ class-lead =
 # $trials (number): how many trials were gathered
 # $groups (number): of how many groups
 class-holds = Trials: { $trials }, groups: { $groups }
+# The same while they come in.
+# $trials (number): how many trials were gathered so far
+class-holds-so-far = Trials: { $trials }
 class-invented = All of this is invented, for practice.
 class-invented-beside = Some of this is invented, for practice. It does not count beside real results.
 # A button.

@@ -1,8 +1,12 @@
 //! What the place Class knows: the class itself, and what is looked at and typed there.
 
+use std::cell::{Cell, RefCell};
+use std::rc::Rc;
+
 use noseward_lesson::{Class, Entry, Refusal, SwingOutcome};
 use noseward_link::{Gathering, LinkError};
 
+use super::pattern::Pattern;
 use super::timer::Timer;
 use crate::app::Opening;
 
@@ -62,6 +66,10 @@ pub(crate) struct ClassDesk {
     /// What became of the row before.
     pub(super) row_said: Option<String>,
     pub(super) pattern: PatternView,
+    /// The pattern as it was worked out last, until something of the class changes.
+    pub(super) known: RefCell<Option<(Along, Rc<Pattern>)>>,
+    /// How many groups there are, until something of the class changes.
+    pub(super) groups: Cell<Option<u32>>,
     pub(super) timer: Option<Timer>,
     pub(super) table: TableView,
     /// The notebook that is marked, by its place in the class.
@@ -69,6 +77,14 @@ pub(crate) struct ClassDesk {
     pub(super) asks_to_delete: bool,
     /// Text of the label of the class, or of its day, that could not be read.
     pub(super) drafts: Vec<(&'static str, String)>,
+}
+
+impl ClassDesk {
+    /// What was worked out of the class is of the class before.
+    pub(super) fn forget(&self) {
+        self.known.replace(None);
+        self.groups.set(None);
+    }
 }
 
 impl std::fmt::Debug for ClassDesk {

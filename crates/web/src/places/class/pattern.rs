@@ -1,10 +1,12 @@
 //! What the trials of all groups come to: the chart, and what it says in words.
 
+use std::rc::Rc;
+
 use maud::{Markup, html};
 use noseward_lesson::{
-    Agreement, Band, Entry, NextTrial, NoTurningPoint, NoseFirst, Odd, Reach, Score,
-    Seen, TrialResult, TurningPoint, WhyThere, agreement, count_predictions, next_trial,
-    odd, turning_point,
+    Agreement, Band, Class, Entry, NextTrial, NoTurningPoint, NoseFirst, Odd, Reach,
+    Score, Seen, TrialResult, TurningPoint, WhyThere, agreement, count_predictions,
+    next_trial_after, odd, turning_point,
 };
 use noseward_words::{self as words, Number, Text};
 
@@ -22,31 +24,51 @@ const ODD_TOLD: usize = 40;
 const BEYOND: f64 = 0.25;
 
 /// What is asked of a class, worked out once for chart and words.
-pub(super) struct Pattern<'a> {
+#[derive(Debug)]
+pub(super) struct Pattern {
     /// Each trial that counts and has a separation, with that.
-    pub(super) points: Vec<(f64, &'a Entry)>,
+    pub(super) points: Vec<(f64, usize)>,
     /// Trials that count and have none.
     without: usize,
     pub(super) found: Result<TurningPoint, NoTurningPoint>,
     next: Option<NextTrial>,
 }
 
-impl<'a> Pattern<'a> {
-    pub(super) fn of(desk: &'a ClassDesk) -> Self {
-        let along = desk.pattern.along;
+impl Pattern {
+    fn of(class: &Class, along: Along) -> Self {
         let (mut points, mut without) = (Vec::new(), 0);
-        for entry in desk.class.counting() {
+        for (i, entry) in class.counting() {
             match separation(&entry.result, along) {
-                Some(x) => points.push((x, entry)),
+                Some(x) => points.push((x, i)),
                 None => without += 1,
             }
         }
         let seen: Vec<Seen> = points
             .iter()
-            .filter_map(|(x, entry)| Some((*x, entry.result.nose_first()?).into()))
+            .filter_map(|&(x, i)| {
+                Some((x, class.entries()[i].result.nose_first()?).into())
+            })
             .collect();
-        let next = reach(&points).and_then(|reach| next_trial(&seen, reach));
-        Self { points, without, found: turning_point(&seen), next }
+        let found = turning_point(&seen);
+        let next =
+            reach(&points).and_then(|reach| next_trial_after(&found, &seen, reach));
+        Self { points, without, found, next }
+    }
+}
+
+impl ClassDesk {
+    /// The pattern, worked out anew only after something of it has changed.
+    pub(super) fn worked_out(&self) -> Rc<Pattern> {
+        let along = self.pattern.along;
+        let mut known = self.known.borrow_mut();
+        match &*known {
+            Some((of, pattern)) if *of == along => Rc::clone(pattern),
+            _ => {
+                let pattern = Rc::new(Pattern::of(&self.class, along));
+                *known = Some((along, Rc::clone(&pattern)));
+                pattern
+            }
+        }
     }
 }
 
@@ -65,7 +87,7 @@ fn separation(result: &TrialResult, along: Along) -> Option<f64> {
 }
 
 /// What the class can build, going by what it built.
-fn reach(points: &[(f64, &Entry)]) -> Option<Reach> {
+fn reach(points: &[(f64, usize)]) -> Option<Reach> {
     let least = points.iter().map(|(x, _)| *x).reduce(f64::min)?;
     let most = points.iter().map(|(x, _)| *x).reduce(f64::max)?;
     let beyond = BEYOND * (most - least);
@@ -81,7 +103,7 @@ pub(super) fn pattern(state: &State, desk: &ClassDesk) -> Markup {
     if desk.class.counting().next().is_none() {
         return html! { p { (words::class_nothing_yet()) } };
     }
-    let pattern = Pattern::of(desk);
+    let pattern = desk.worked_out();
     let PatternView { board, .. } = desk.pattern;
     html! {
         (controls(desk.pattern))
@@ -207,7 +229,7 @@ fn also(state: &State, desk: &ClassDesk) -> Markup {
 
 /// The same in sentences.
 pub(super) fn figures(state: &State, desk: &ClassDesk) -> Vec<String> {
-    let results = || desk.class.counting().map(|entry| &entry.result);
+    let results = || desk.class.counting().map(|(_, entry)| &entry.result);
     let counts = count_predictions(results());
     let score = |Score { right, of }: Score, said: fn(Number, Number) -> String| {
         (of > 0).then(|| said(right.into(), of.into()))
@@ -244,7 +266,7 @@ fn pairs(desk: &ClassDesk) -> Vec<(f64, f64)> {
         let result = &entry.result;
         Some((result.measured_separation_mm()?, result.computed_separation_mm()?))
     };
-    desk.class.counting().filter_map(both).collect()
+    desk.class.counting().filter_map(|(_, entry)| both(entry)).collect()
 }
 
 /// What to ask groups about.
@@ -252,7 +274,9 @@ fn odd_readings(state: &State, desk: &ClassDesk) -> Markup {
     let all: Vec<(String, Odd)> = desk
         .class
         .counting()
-        .flat_map(|entry| odd(&entry.result).into_iter().map(|odd| (name_of(entry), odd)))
+        .flat_map(|(_, entry)| {
+            odd(&entry.result).into_iter().map(|odd| (name_of(entry), odd))
+        })
         .collect();
     html! {
         @if !all.is_empty() {

@@ -12,7 +12,7 @@ use crate::places::labels;
 use crate::places::trial::changed::label;
 
 /// What is taken in at once: some milliseconds on a slow machine.
-const IN_SLICE: usize = 60;
+const IN_SLICE: usize = 150;
 /// Between the class and each refused text in what is kept. A control character for this very
 /// use, which no table holds.
 const BETWEEN: char = '\u{1e}';

@@ -59,6 +59,7 @@ pub(crate) fn gather(state: &mut State) -> Vec<Effect> {
         return vec![Effect::Redraw, Effect::Slice];
     }
     state.class.is_busy = false;
+    desk.forget();
     if std::mem::take(&mut desk.is_quiet) {
         desk.tally = Tally::default();
         if !state.class.unsaved {
@@ -125,6 +126,9 @@ fn said_of_class(class: &mut Class, field: ClassField, text: &str) -> bool {
 /// Something of the class has changed: it is to be kept.
 pub(super) fn changed(state: &mut State) -> Vec<Effect> {
     state.class.unsaved = true;
+    if let Some(desk) = &state.class.desk {
+        desk.forget();
+    }
     vec![Effect::Redraw, Effect::Keep]
 }
 

@@ -1,0 +1,36 @@
+class-chart-name = Abstand und ob sie mit der Nase voran flog, über die ganze Klasse
+class-chart-one-mark = ein Zeichen je Versuch
+class-chart-bars = am Balken: wie viele Versuche
+class-chart-invented = Erfundene Klasse, zum Üben
+class-chart-nose-first = Nase voran
+class-chart-not-clear = nicht klar
+class-chart-otherwise = nicht Nase voran
+class-chart-chance = Chance für Nase voran
+class-chart-percent = { $percent } %
+class-chart-in-widths = Abstand in Rumpfbreiten
+class-chart-widths = { $widths ->
+    [one] { $widths } Rumpfbreite
+   *[other] { $widths } Rumpfbreiten
+}
+class-chart-turning = die Hälfte fliegt Nase voran bei { $at }
+class-chart-turning-band = schraffiert: das kann von { $from } bis { $to } sein (95 %)
+class-chart-turning-open = wo das sein kann, hat kein Ende (95 %)
+class-chart-gap = schraffiert: die Lücke von { $from } bis { $to }, in der es kippt
+class-chart-curve = Kurve: diese Chance, angepasst
+class-chart-curve-band = ihr 95-%-Band
+class-chart-square = Quadrat: nicht klar
+class-chart-ring = Ring: markiert
+class-chart-none = noch kein Versuch
+
+class-chart-agreement = Gemessener minus ausgerechneter Abstand, über dem Mittel der beiden
+class-chart-difference-in = { $written-in ->
+    [millimetres] gemessen minus ausgerechnet, in Millimetern
+   *[inches] gemessen minus ausgerechnet, in Zoll
+}
+class-chart-mean-in = { $written-in ->
+    [millimetres] Mittel der beiden, in Millimetern
+   *[inches] Mittel der beiden, in Zoll
+}
+class-chart-middle = Mittel: { $at }
+class-chart-limits = gestrichelt: 95-%-Grenzen, { $from } bis { $to }
+class-chart-agree = 0: beide gleich
