@@ -207,7 +207,8 @@ impl Class {
     }
 
     /// Takes a result in. Of two that [are the same](TrialResult::is_same_as) the richer
-    /// stays; an unfinished one is only taken in where `even_unfinished` says so.
+    /// stays; an unfinished one is only taken in where `even_unfinished` says so, but for one
+    /// that is there already.
     ///
     /// # Errors
     ///
@@ -218,9 +219,17 @@ impl Class {
         result: TrialResult,
         even_unfinished: bool,
     ) -> Result<Added, Refusal> {
-        self.hold(&result, even_unfinished)?;
         let key = (class.clone(), result.group, result.trial);
-        let Some(&at) = self.index.get(&key) else {
+        let at = self.index.get(&key).copied();
+        if let Some(entry) = at.and_then(|at| self.entries.get_mut(at)) {
+            let mut all = std::iter::once(&mut entry.result).chain(&mut entry.older);
+            if let Some(known) = all.find(|known| known.is_same_as(&result)) {
+                *known = known.clone().completed_by(&result);
+                return Ok(Added::Doubled);
+            }
+        }
+        self.hold(&result, even_unfinished)?;
+        let Some(at) = at else {
             if self.entries.len() == MOST_RESULTS {
                 return Err(Refusal::Full);
             }
@@ -229,14 +238,6 @@ impl Class {
             return Ok(Added::New);
         };
         let entry = &mut self.entries[at];
-        if entry.result.is_same_as(&result) {
-            entry.result = entry.result.clone().completed_by(&result);
-            return Ok(Added::Doubled);
-        }
-        if let Some(old) = entry.older.iter_mut().find(|old| old.is_same_as(&result)) {
-            *old = old.clone().completed_by(&result);
-            return Ok(Added::Doubled);
-        }
         entry.older.push(std::mem::replace(&mut entry.result, result));
         Ok(Added::Newer)
     }
@@ -383,7 +384,9 @@ mod tests {
         let odd = TrialResult { mass, ..result(1, 1, Steady) };
         assert_eq!(add(&mut class, odd), Err(Refusal::NoNumber));
         assert!(class.is_empty());
-        assert_eq!(class.add(&ClassLabel::default(), one_swing, true), Ok(Added::New));
+        let label = ClassLabel::default();
+        assert_eq!(class.add(&label, one_swing.clone(), true), Ok(Added::New));
+        assert_eq!(class.add(&label, one_swing, false), Ok(Added::Doubled));
     }
 
     #[test]

@@ -86,6 +86,9 @@ fn add_row(desk: &mut ClassDesk, at: (&str, usize, &str), row: ClassRow) {
     match row {
         ClassRow::Class(said) => {
             let class = &mut desk.class;
+            // The file of a whole class, alone, where nothing is: it is that class again.
+            let fits = class.rules.is_none() || class.rules == said.rules;
+            desk.is_opening |= class.is_empty() && fits && desk.tally.files.1 == 1;
             if class.label == ClassLabel::default() {
                 class.label = said.label;
             }

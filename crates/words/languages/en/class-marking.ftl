@@ -1,0 +1,82 @@
+## The place Class, the view Marking: what each group wrote, beside its own data.
+
+# The name of the view.
+marking-view = Marking
+marking-none =
+    No notebook has come whole yet. There is something to read in the link, the file or the parts of
+    a notebook; the code of a trial and a row from paper are numbers only.
+# The label of a list of notebooks.
+marking-whose = Notebook
+# The buttons beside it.
+marking-previous = Previous
+marking-next = Next
+# $number (number): which notebook
+# $of (number): of how many
+marking-at = Notebook { $number } of { $of }
+# Buttons: the report of the group whose notebook is shown.
+marking-print = Print its report
+marking-text = Its report as text
+# A group of another class.
+# $group (text): the label of the group
+# $class (text): the label of the class
+marking-of-class = { $group } ({ $class })
+# One of several notebooks that came under one label.
+# $name (text): the label of the group
+# $number (number): which of them
+# $of (number): how many there are
+marking-one-of = { $name }, notebook { $number } of { $of }
+# The heading of the conclusion of a group.
+# $name (text): the label of the group
+marking-wrote = What { $name } wrote
+# Beside a heading, and on every page of paper.
+marking-invented = Invented, for practice
+# The heading of the trials of that group.
+marking-data = Its own data
+# The heading of the statements to choose.
+marking-found = What you find in it
+marking-how = Press what holds. The page presses nothing by itself: below some stands what it knows.
+# In place of what a group did not write.
+marking-nothing = nothing
+# Below a point that was measured.
+# $count (number): how many readings count
+# $range (text): the largest less the smallest, with its unit
+marking-of-readings =
+    { $count ->
+        [one] { $count } reading
+       *[other] { $count } readings, range { $range }
+    }
+# $groups (text): the labels of the groups
+marking-only-numbers = Only numbers came from: { $groups }. There is nothing to mark.
+
+## The statements to choose, in the order in which files keep them.
+
+marking-answers = The claim answers the question.
+marking-fits = The claim fits the group’s own data.
+marking-numbers = The evidence names numbers from at least two trials.
+marking-points = The reason names both points: centre of mass and centre of pressure.
+marking-which-way = The reason says which way the air turns the rocket.
+marking-one-change = One thing was changed at a time.
+marking-predicted = Predictions were made before swinging.
+marking-repeated = Each point was read more than once.
+marking-how-sure = The group says how sure it is, and why.
+marking-next-step = The group says what it would try next.
+
+## What the page knows of some of them, below each.
+
+# $question (text): the question of the lesson
+marking-question = The question was: { $question }
+marking-no-question = No question was set.
+# $count (number): how many
+# $of (number): of how many trials
+marking-measured = Trials with a measured separation: { $count } of { $of }
+# $count (number): how many
+# $of (number): of how many trials
+marking-changes = Compared trials that changed no more than one thing: { $count } of { $of }
+# $count (number): how many
+# $of (number): of how many trials
+marking-before = Trials predicted before swinging: { $count } of { $of }
+# $count (number): how many
+# $of (number): of how many trials
+marking-readings = Trials in which both points were read more than once: { $count } of { $of }
+# $count (number): how many
+marking-plans = Plans on the group’s list: { $count }
