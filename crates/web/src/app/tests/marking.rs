@@ -37,7 +37,7 @@ fn notebook(we: &str) -> String {
 fn example(view: usize) -> State {
     let mut state = class_of(None);
     say(&mut state, ClassMsg::Example);
-    press(&mut state, "cl-show", &view.to_string());
+    press(&mut state, "cl-show", view);
     state
 }
 
@@ -58,7 +58,7 @@ fn sheet(state: &mut State, paper: Paper) -> String {
 #[test]
 fn what_a_group_wrote_stands_beside_its_data_and_what_is_found_is_kept() {
     let mut state = class_of(None);
-    press(&mut state, "cl-show", &MARKING.to_string());
+    press(&mut state, "cl-show", MARKING);
     assert!(shown(&state).contains("No notebook has come whole yet"));
     paste(&mut state, &notebook("We"));
     paste(&mut state, &code(2, SwingOutcome::Steady));
@@ -87,7 +87,7 @@ fn what_a_group_wrote_stands_beside_its_data_and_what_is_found_is_kept() {
     press(&mut state, "cl-find", "4");
     press(&mut state, "cl-find", "1");
     let mut state = class_of(Some(&place::kept(&state)));
-    press(&mut state, "cl-show", &MARKING.to_string());
+    press(&mut state, "cl-show", MARKING);
     assert_eq!(pressed(&state), 1);
     let (name, text) = downloaded(&mut state, "cl-text-group");
     assert!(name.starts_with("noseward-class-") && name.ends_with("-1.txt"), "{name}");
@@ -124,7 +124,7 @@ fn one_notebook_after_the_other_and_each_by_its_label() {
 #[test]
 fn two_notebooks_under_one_label_are_told_apart() {
     let mut state = class_of(None);
-    press(&mut state, "cl-show", &MARKING.to_string());
+    press(&mut state, "cl-show", MARKING);
     paste(&mut state, &notebook("We"));
     paste(&mut state, &notebook("Others"));
     let words = shown(&state);
