@@ -4,6 +4,8 @@
 //! Marks stand outside of the stretch from 0 to 100 %, which is the curve's, so that neither
 //! hides the other; between them stand those that are not clear.
 
+mod bars;
+mod dots;
 mod found;
 mod marks;
 mod rows;
@@ -13,12 +15,11 @@ use noseward_stability::Units;
 use noseward_words::{self as words, Number, Text};
 
 use crate::area::Area;
-use crate::axis::{Reach, axis_number, is_shown, reading, separation_in};
+use crate::axis::{Reach, axis_number, is_shown, reading, reading_number, separation_in};
 use crate::legend::{Entry, legend};
 use crate::palette::Colour;
 use crate::plot::{
-    About, EDGE, LEGEND_EDGE, LINE_PX, NUMBERS_APART_PX, Scale, sides, upright,
-    zero_style,
+    About, EDGE, LEGEND_EDGE, LINE_PX, NUMBERS_APART_PX, Scale, sides, zero_style,
 };
 use crate::scene::{Anchor, Group, Item, Point, Scene, Style};
 use crate::width::bold_px;
@@ -81,12 +82,21 @@ impl SeparationUnit {
         }
     }
 
-    /// A separation with its unit.
+    /// A separation, with its unit if that is short: the axis names the other.
     fn told(self, separation: f64) -> String {
         match self {
             Self::Length(units) => reading(units, separation),
-            Self::BodyWidths => words::class_chart_widths(Number::trimmed(separation, 2)),
+            Self::BodyWidths => Number::trimmed(separation, 2).to_string(),
         }
+    }
+
+    /// The same of two, the first always without its unit.
+    fn told_between(self, from: f64, to: f64) -> (String, String) {
+        let from = match self {
+            Self::Length(units) => reading_number(units, from),
+            Self::BodyWidths => self.told(from),
+        };
+        (from, self.told(to))
     }
 
     fn title(self) -> String {
@@ -144,15 +154,21 @@ impl<'a> ClassChart<'a> {
         self.found.and_then(|found| found.as_ref().ok())
     }
 
+    /// All trials, one body width, and where half fly nose-first if that is not far off.
     fn scale(&self, left: f64, right: f64) -> Scale {
         let trials = self.shown().map(|(mm, _)| mm);
         let practice = self.practice_mm().map(|(one, _)| one);
+        let mut reach = Reach::of(trials.chain(practice));
+        if let Some(found) = self.turning() {
+            let (mm, far) = (self.unit.mm(found.at), reach.most_mm - reach.least_mm);
+            if mm > reach.least_mm - far && mm < reach.most_mm + far {
+                reach.least_mm = reach.least_mm.min(mm);
+                reach.most_mm = reach.most_mm.max(mm);
+            }
+        }
         let (left, right) = (left + MARGIN_PX, right - MARGIN_PX);
-        let (reach, _) = Reach::of(trials.chain(practice)).in_steps(
-            self.unit.steps(),
-            right - left,
-            NUMBERS_APART_PX,
-        );
+        let (reach, _) =
+            reach.in_steps(self.unit.steps(), right - left, NUMBERS_APART_PX);
         Scale::new(reach, left, right)
     }
 }
@@ -171,7 +187,7 @@ pub fn class_chart(chart: &ClassChart<'_>) -> Scene {
     let (left, right) = rows::sides_px(chart);
     let scale = chart.scale(left, right);
     let marks = Marks::new(chart, &scale, (left, right));
-    let (mut axis, top, named) = heading(chart, &scale, marks.are_counted());
+    let (mut axis, top, named) = heading(chart, &scale, &marks);
     let entries = entries(chart, &marks, &named);
 
     // What stands under the rows does not depend on where they end.
@@ -189,8 +205,6 @@ pub fn class_chart(chart: &ClassChart<'_>) -> Scene {
     let number = |mm| chart.unit.axis_number(mm);
     axis.extend(scale.ticks(&plots, chart.unit.steps(), number, chart.width_px));
     axis.extend(rows.items(chart));
-    let path = upright(&plots, scale.px(0.0));
-    axis.push(Item::Path { path, style: zero_style() });
     let at = Point { x: f64::midpoint(left, right), y: rows.bottom() + 2.0 * LINE_PX };
     axis.push(Item::text(at, Anchor::Middle, chart.unit.title(), Colour::Ink, true));
     axis.extend(sides);
@@ -220,7 +234,7 @@ struct Named {
 fn heading(
     chart: &ClassChart<'_>,
     scale: &Scale,
-    are_counted: bool,
+    marks: &Marks<'_>,
 ) -> (Vec<Item>, f64, Named) {
     let width_px = chart.width_px;
     let mut items = Vec::new();
@@ -229,7 +243,7 @@ fn heading(
         items.extend(invented());
         line += LINE_PX + 8.0;
     }
-    let what = if are_counted {
+    let what = if marks.are_counted() {
         words::class_chart_bars()
     } else {
         words::class_chart_one_mark()
@@ -256,8 +270,8 @@ fn heading(
         fits
     };
     let mut named = Named::default();
-    if let Some(mm) = found::at_mm(chart, scale) {
-        named.turning = name(mm, &found::at_words(chart), Colour::Ink);
+    if let Some((mm, words)) = found::named(chart, scale) {
+        named.turning = name(mm, &words, Colour::Ink);
     }
     if let Some((one, _)) = chart.practice_mm() {
         named.practice = name(one, &BAND, Colour::Soft);

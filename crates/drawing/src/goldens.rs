@@ -16,9 +16,10 @@ use noseward_stability::{
 
 use crate::{
     AirSheet, ChartTrial, ClassChart, ClassTrial, LabelStyle, Picture, Scene,
-    SeparationUnit, SeriesTrial, Sheet, SwingCurve, Told, air_graph, class_chart, pair,
-    picture, push_bars, qr, rocket, start_strip, svg_document, swing_circle, swing_graph,
-    swing_rocket, trial_chart, trial_chart_blank, trial_series, turned_rocket,
+    SeparationUnit, SeriesTrial, Sheet, SwingCurve, Told, agreement_chart, air_graph,
+    class_chart, pair, picture, push_bars, qr, rocket, start_strip, svg_document,
+    swing_circle, swing_graph, swing_rocket, trial_chart, trial_chart_blank,
+    trial_series, turned_rocket,
 };
 
 /// A picture by its name.
@@ -345,7 +346,7 @@ fn classes() -> Vec<Golden> {
                  trials: &[ClassTrial],
                  width_px,
                  change: &dyn Fn(&mut ClassChart<'_>)| {
-        let found = turning_point(&class_seen(trials));
+        let found = turning_point(&class_seen(&trials[..trials.len().min(200)]));
         let mut chart = ClassChart {
             trials,
             unit: SeparationUnit::Length(Units::METRIC),
@@ -365,6 +366,16 @@ fn classes() -> Vec<Golden> {
             |trial: &ClassTrial| ClassTrial { label: String::new(), ..trial.clone() };
         trials.iter().map(bare).collect()
     };
+    let pairs: Vec<(f64, f64)> = class_trials(3_000)
+        .iter()
+        .zip(0_u32..)
+        .map(|(trial, k)| {
+            (trial.separation + f64::from(k * 29 % 31) - 12.0, trial.separation)
+        })
+        .collect();
+    let agreement = |pairs: &[(f64, f64)], width_px| {
+        agreement_chart(pairs, Units::METRIC, width_px, 300.0).expect("there are pairs")
+    };
     let mut parted = class_trials(30);
     parted.iter_mut().for_each(|trial| trial.nose_first = Some(trial.separation > 20.0));
     let many = class_trials(10_000);
@@ -373,10 +384,10 @@ fn classes() -> Vec<Golden> {
     vec![
         chart("class", &one_class, 1300.0, &|_| {}),
         chart("class-narrow", &unlabelled(&one_class), 328.0, &|chart| {
-            chart.invented = true
+            chart.invented = true;
         }),
         chart("class-big-screen", &unlabelled(&one_class), 560.0, &|chart| {
-            chart.height_px = 380.0
+            chart.height_px = 380.0;
         }),
         chart("class-widths", &widths, 700.0, &|chart| {
             chart.unit = SeparationUnit::BodyWidths;
@@ -387,6 +398,9 @@ fn classes() -> Vec<Golden> {
         chart("class-many", &many, 1300.0, &|_| {}),
         chart("class-many-narrow", &many, 328.0, &|chart| chart.measured = false),
         chart("class-one", &one_class[..1], 520.0, &|_| {}),
+        golden("agreement", &agreement(&pairs[..48], 560.0)),
+        golden("agreement-narrow", &agreement(&pairs[..48], 328.0)),
+        golden("agreement-many", &agreement(&pairs, 560.0)),
         chart("class-empty", &[], 328.0, &|chart| chart.body_width = None),
     ]
 }

@@ -6,6 +6,7 @@
 
 #![forbid(unsafe_code)]
 
+mod agreement_chart;
 mod air;
 mod area;
 mod axis;
@@ -33,6 +34,7 @@ mod turned;
 mod width;
 mod written;
 
+pub use agreement_chart::agreement_chart;
 pub use air::{AirSheet, air_graph, air_graph_angle_deg, turned_rocket};
 pub use class_chart::{ClassChart, ClassTrial, SeparationUnit, class_chart};
 pub use names::{outcome_name, part_name};

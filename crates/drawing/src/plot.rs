@@ -207,18 +207,29 @@ pub(crate) fn sides(zero_x: f64, top: f64, width_px: f64) -> (Vec<Item>, f64) {
 pub(crate) fn hatched(area: &Area) -> Vec<Item> {
     let mut edges = Path::default();
     for x in [area.left, area.right] {
-        edges.line(Point { x, y: area.top }, Point { x, y: area.bottom });
+        edges.runs.extend(upright(&[*area], x).runs);
     }
     vec![
-        Item::Path {
-            path: area.hatching(9.0),
-            style: Style::line(Colour::BoldLine, 1.0),
-        },
-        Item::Path {
-            path: edges,
-            style: Style::line(Colour::Soft, 1.5).dashed(&[5.0, 3.0]),
-        },
+        Item::Path { path: area.hatching(HATCH_PX), style: hatch_style() },
+        Item::Path { path: edges, style: hatch_edge_style() },
     ]
+}
+
+/// Between two lines of a hatched area.
+pub(crate) const HATCH_PX: f64 = 9.0;
+
+pub(crate) fn hatch_style() -> Style {
+    Style::line(Colour::BoldLine, 1.0)
+}
+
+pub(crate) fn hatch_edge_style() -> Style {
+    Style::line(Colour::Soft, 1.5).dashed(&[5.0, 3.0])
+}
+
+/// What hides the lines behind words that stand from here to there on a line.
+pub(crate) fn plate((left, right): (f64, f64), line_y: f64) -> Path {
+    let (left, right) = (left - 1.0, right + 1.0);
+    Area { left, right, top: line_y - 11.5, bottom: line_y + 2.5 }.outline()
 }
 
 /// A level line with a cap at each end.

@@ -39,6 +39,8 @@ const LEFT_OUT: &[(&str, &str)] = &[
     ("class-marking.ftl", "for whoever leads"),
     ("class-report.ftl", "for whoever leads"),
     ("set_up-kit.ftl", "for whoever leads"),
+    ("class.ftl", "for whoever leads"),
+    ("class-pattern.ftl", "for whoever leads, who reads it out"),
     ("delete.ftl", "stands in the place for whoever leads"),
     ("lesson-level-", "chosen by whoever leads"),
     ("lesson-help-", "chosen by whoever leads"),

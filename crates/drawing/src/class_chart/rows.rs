@@ -6,7 +6,7 @@ use super::ClassChart;
 use super::marks::Marks;
 use crate::area::Area;
 use crate::palette::Colour;
-use crate::plot::{EDGE, HALF_LETTER_PX, level};
+use crate::plot::{EDGE, HALF_LETTER_PX, LEGEND_EDGE, level};
 use crate::scene::{Anchor, Item, Path, Point, Style};
 use crate::width::words_px;
 
@@ -19,6 +19,8 @@ const NAME_PX: f64 = 20.0;
 const BASE_PX: f64 = 5.0;
 /// The least height from 0 to 100 %.
 const LEAST_MIDDLE_PX: f64 = 96.0;
+/// Of the room of all rows, the least that each of the outer ones takes.
+const LEAST_SHARE: f64 = 0.2;
 /// Numbers upwards stand at least this far apart.
 const NUMBERS_APART_PX: f64 = 26.0;
 
@@ -37,6 +39,14 @@ fn percent(percent: f64) -> String {
     words::class_chart_percent(Number::trimmed(percent, 0))
 }
 
+pub(super) fn edge_style() -> Style {
+    Style::line(Colour::Soft, 1.0)
+}
+
+pub(super) fn axis_style() -> Style {
+    Style::line(Colour::Ink, 1.5)
+}
+
 /// Whether rows are named at their left.
 pub(super) fn is_beside(chart: &ClassChart<'_>) -> bool {
     chart.width_px >= BESIDE_PX
@@ -51,7 +61,7 @@ pub(super) fn sides_px(chart: &ClassChart<'_>) -> (f64, f64) {
         EDGE
     };
     let right = if chart.turning().is_some() {
-        EDGE + words_px(&percent(100.0)) + APART_PX
+        LEGEND_EDGE + words_px(&percent(100.0)) + APART_PX
     } else {
         EDGE
     };
@@ -81,9 +91,13 @@ impl Rows {
         bottom: f64,
     ) -> Self {
         let name_px = if is_beside(chart) { 0.0 } else { NAME_PX };
-        let heights = marks.heights_px();
-        let taken = top + 2.0 * name_px + heights[0] + heights[2];
-        let middle = (bottom - taken).max(heights[1]).max(LEAST_MIDDLE_PX);
+        let room_px = bottom - top - 2.0 * name_px;
+        let mut heights = marks.heights_px();
+        for outer in [0, 2] {
+            heights[outer] = heights[outer].max(room_px * LEAST_SHARE);
+        }
+        let left_px = room_px - heights[0] - heights[2];
+        let middle = left_px.max(heights[1]).max(LEAST_MIDDLE_PX);
         let top = top + name_px;
         let full_y = top + heights[0];
         let none_y = full_y + middle;
@@ -153,11 +167,10 @@ impl Rows {
         for y in [top, self.full_y, self.none_y, self.hang_y] {
             edges.runs.extend(level(&self.area, y).runs);
         }
-        items
-            .insert(0, Item::Path { path: edges, style: Style::line(Colour::Soft, 1.0) });
+        items.insert(0, Item::Path { path: edges, style: edge_style() });
         items.insert(0, Item::grid(light));
         let path = level(&self.area, bottom);
-        items.push(Item::Path { path, style: Style::line(Colour::Ink, 1.5) });
+        items.push(Item::Path { path, style: axis_style() });
         items
     }
 }

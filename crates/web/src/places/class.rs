@@ -68,20 +68,20 @@ fn head(state: &State, desk: &ClassDesk) -> Markup {
             @else if state.class.is_busy { b { (words::class_holds_so_far(trials.into())) } }
             @else { b { (words::class_holds(trials.into(), groups(desk).into())) } }
         }
+        div class="nb__row" role="group" aria-label=(words::class_views().as_str()) {
+            @for (view, i) in View::ALL.into_iter().zip(0_usize..) {
+                button type="button" class="button" id={ "cl-show:" (i) } data-action="cl-show"
+                    data-target=(i) aria-pressed=(pressed(view == desk.view)) { (name(view)) }
+            }
+        }
         @if class.entries().iter().any(|entry| entry.result.example) {
-            p class="notice" {
+            p class="class__invented" {
                 (if class.is_example() { words::class_invented() } else { words::class_invented_beside() }) " "
                 (plain_button("cl-drop-example", true, words::class_drop_example()))
             }
         }
         @if class.delete_by.is_some_and(|day| day < state.class.today) {
             p class="notice notice--alarm" { (words::class_is_due()) }
-        }
-        div class="nb__row" role="group" aria-label=(words::class_views().as_str()) {
-            @for (view, i) in View::ALL.into_iter().zip(0_usize..) {
-                button type="button" class="button" id={ "cl-show:" (i) } data-action="cl-show"
-                    data-target=(i) aria-pressed=(pressed(view == desk.view)) { (name(view)) }
-            }
         }
     }
 }

@@ -1,75 +1,69 @@
-
-class-pattern = Pattern
-class-measured = measured
-class-computed = worked out
-class-in-lengths = in lengths
-class-in-widths = in body widths
-class-names = Groups shown
-class-board = Big screen
-class-board-leave = Leave the big screen
-class-along = The separation is
+class-pattern = النمط
+class-measured = مقيسة
+class-computed = محسوبة
+class-in-lengths = طولاً
+class-in-widths = بعرض الجسم
+class-names = إظهار المجموعات
+class-board = شاشة كبيرة
+class-board-leave = مغادرة الشاشة الكبيرة
+class-along = المسافة بين النقطتين
 class-widths =
     { $value ->
-        [zero] { $value } body widths
-        [one] { $value } body widths
-        [two] { $value } body widths
-        [few] { $value } body widths
-        [many] { $value } body widths
-       *[other] { $value } body widths
+        [zero] { $value } من عرض الجسم
+        [one] { $value } من عرض الجسم
+        [two] { $value } من عرض الجسم
+        [few] { $value } من عرض الجسم
+        [many] { $value } من عرض الجسم
+       *[other] { $value } من عرض الجسم
     }
-class-without = Trials without such a separation: { $count }
-class-nothing-yet = Nothing to show yet: gather what the groups found.
+class-without = محاولات بلا مسافة كهذه: { $count }
+class-nothing-yet = لا شيء للعرض بعد: اجمعوا أولاً ما وجدته المجموعات.
 
+class-turns = يطير نصف هذه الصواريخ والأنف أولاً عند مسافة { $at } بين النقطتين.
+class-turns-below = يطير نصف هذه الصواريخ والأنف أولاً عند مسافة { $at } بين النقطتين، وما دونها أكثر: عكس المتوقّع. هل اختلطت النقطتان؟
+class-band = قد تقع في أي موضع بين { $least } و{ $most } (95 %).
+class-band-open = لا تكاد هذه المحاولات تدلّ على موضعها: قد تقع في أي مكان.
+class-too-few = عدد المحاولات ذات المسافة والنتيجة الواضحة: { $trials }. تحتاج نقطة التحوّل إلى { $least } على الأقل.
+class-all-nose-first = طارت كلها والأنف أولاً، من { $least } إلى { $most }. لا شيء يدلّ على بداية ذلك.
+class-none-nose-first = لم يطر أي منها والأنف أولاً، من { $least } إلى { $most }. لا شيء يدلّ على بداية ذلك.
+class-same = المسافة نفسها في كل المحاولات، { $at }: لا يمكن أن تبيّن سبب الفرق.
+class-parted = طارت كل الصواريخ من { $to } فأكثر والأنف أولاً، ولم يطر كذلك أي صاروخ حتى { $from }. نقطة التحوّل في هذه الفجوة. أمّا حدّتها فلا تبيّنها هذه المحاولات.
+class-parted-below = طارت كل الصواريخ حتى { $from } والأنف أولاً، ولم يطر كذلك أي صاروخ من { $to } فأكثر: عكس المتوقّع. هل اختلطت النقطتان؟
+class-level = احتمال الأنف أولاً واحد بمسافة قليلة وبمسافة كبيرة: لا تُظهر هذه المحاولات نقطة تحوّل.
 
-class-turns = Half of these rockets fly nose-first at a separation of { $at }.
-class-turns-below = Half of these rockets fly nose-first at a separation of { $at }, and below it more do: the other way round than expected. Are the two points mixed up?
-class-band = It may lie anywhere between { $least } and { $most } (95 %).
-class-band-open = These trials hardly tell where it is: it may lie anywhere.
-class-too-few = There are { $trials } trials with a separation and a clear outcome. A turning point takes { $least } at least.
-class-all-nose-first = All flew nose-first, from { $least } to { $most }. Nothing tells where that begins.
-class-none-nose-first = None flew nose-first, from { $least } to { $most }. Nothing tells where that begins.
-class-same = All have the same separation, { $at }: it cannot tell what makes the difference.
-class-parted = All rockets with { $to } or more flew nose-first, and none with { $from } or less. The turning point is in that gap. How sharp it is, these trials do not tell.
-class-parted-below = All rockets with { $from } or less flew nose-first, and none with { $to } or more: the other way round than expected. Are the two points mixed up?
-class-level = Nose-first is as likely with little separation as with much: these trials show no turning point.
+class-settle = ما الذي يحسم الأمر
+class-next-narrows = محاولة أخرى بمسافة { $at }: ينبغي أن تضيّق نقطة التحوّل بنحو { $share } %.
+class-next-gap = محاولة بمسافة { $at }، داخل الفجوة.
+class-next-untried = محاولة بمسافة { $at }: لم يُجرَّب شيء بين { $from } و{ $to }.
 
+class-also = ماذا وجد الصفّ أيضًا
+class-before = توقّعات قبل التدوير تحقّقت: { $right } من { $of }
+class-after = توقّعات بعد رؤية تدوير تحقّقت: { $right } من { $of }
+class-unjudged = توقّعات لا يقول التدوير عنها شيئًا: { $count }
+class-fair = محاولات غيّرت شيئًا واحدًا أو لم تغيّر: { $fair } من { $of }
+class-agreement = المقيس ناقص المحسوب: { $mean } في المتوسّط، من { $count } من المحاولات.
+class-limits = ينبغي أن يكون الفرق في 95 من 100 صاروخ من { $least } إلى { $most }.
+class-other-sign = محاولات تختلف فيها الطريقتان في أي النقطتين أقرب إلى الأنف: { $count }
 
-class-settle = What would settle it
-class-next-narrows = One more trial with a separation of { $at }: it should narrow the turning point by about { $share } %.
-class-next-gap = A trial with a separation of { $at }, in the gap.
-class-next-untried = A trial with a separation of { $at }: nothing was tried between { $from } and { $to }.
-
-
-class-also = What else the class found
-class-before = Predictions made before swinging that came true: { $right } of { $of }
-class-after = Predictions made after swings were seen that came true: { $right } of { $of }
-class-unjudged = Predictions that the swings say nothing about: { $count }
-class-fair = Trials that changed one thing, or none: { $fair } of { $of }
-class-agreement = Measured less worked out: { $mean } on average, of { $count } trials.
-class-limits = 95 of 100 rockets should differ by { $least } to { $most }.
-class-other-sign = Trials in which the two ways disagree about which point is nearer the nose: { $count }
-
-
-class-odd = Readings that look odd, to ask about: { $count }
+class-odd = قراءات تبدو غريبة، للسؤال عنها: { $count }
 class-odd-outside =
     { $balance-point ->
-        [mass] The centre of mass was read at { $at }, outside of the rocket, which is { $length } long.
-       *[pressure] The centre of pressure was read at { $at }, outside of the rocket, which is { $length } long.
+        [mass] قُرئ مركز الكتلة عند { $at }، خارج الصاروخ الذي طوله { $length }.
+       *[pressure] قُرئ مركز الضغط عند { $at }، خارج الصاروخ الذي طوله { $length }.
     }
 class-odd-range =
     { $balance-point ->
-        [mass] The readings of the centre of mass differ by { $range }.
-       *[pressure] The readings of the centre of pressure differ by { $range }.
+        [mass] تختلف قراءات مركز الكتلة بمقدار { $range }.
+       *[pressure] تختلف قراءات مركز الضغط بمقدار { $range }.
     }
-class-odd-longer = The two points are { $separation } apart, and the rocket is { $length } long.
-class-odd-equal = All three readings of both points are the same: was it read once and written three times?
-class-odd-slip = Both points are off from what was worked out by about the same, { $mass } and { $pressure }: was the ruler’s zero at the nose tip?
-class-odd-nose = It flew nose-first with a separation of { $separation }. A discovery, or two readings that changed places?
-class-odd-not-nose = It did not fly nose-first with a separation of { $separation }. A discovery, or two readings that changed places?
+class-odd-longer = المسافة بين النقطتين { $separation }، وطول الصاروخ { $length }.
+class-odd-equal = القراءات الثلاث لكل من النقطتين متطابقة: هل قُرئت مرة وكُتبت ثلاثًا؟
+class-odd-slip = تبتعد النقطتان عن المحسوب بالمقدار نفسه تقريبًا، { $mass } و{ $pressure }: هل كان صفر المسطرة عند طرف الأنف؟
+class-odd-nose = طار والأنف أولاً بمسافة { $separation }. اكتشاف، أم قراءتان تبادلتا مكانيهما؟
+class-odd-not-nose = لم يطر والأنف أولاً بمسافة { $separation }. اكتشاف، أم قراءتان تبادلتا مكانيهما؟
 
-
-class-timer = Timer
-class-minutes = { $minutes } min
-class-timer-stop = Stop the timer
-class-timer-over = Time is up.
-class-timer-left = { $minutes } min left
+class-timer = المؤقّت
+class-minutes = { $minutes } دقيقة
+class-timer-stop = أوقف المؤقّت
+class-timer-over = انتهى الوقت.
+class-timer-left = بقي { $minutes } دقيقة

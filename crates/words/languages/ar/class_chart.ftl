@@ -8,18 +8,10 @@ class-chart-otherwise = ليس الأنف أولاً
 class-chart-chance = احتمال الأنف أولاً
 class-chart-percent = { $percent } %
 class-chart-in-widths = المسافة بين النقطتين بعرض الجسم
-class-chart-widths = { $widths ->
-    [zero] { $widths } من عرض الجسم
-    [one] { $widths } من عرض الجسم
-    [two] { $widths } من عرض الجسم
-    [few] { $widths } من عرض الجسم
-    [many] { $widths } من عرض الجسم
-   *[other] { $widths } من عرض الجسم
-}
 class-chart-turning = نصفها يطير والأنف أولاً عند { $at }
-class-chart-turning-band = المخطَّط: قد يكون ذلك من { $from } إلى { $to } (95 %)
-class-chart-turning-open = لا حدّ لموضع ذلك (95 %)
-class-chart-gap = المخطَّط: الفجوة من { $from } إلى { $to }، وفيها التحوّل
+class-chart-turning-band = المخطَّط: من { $from } إلى { $to } (95 %)
+class-chart-turning-open = نطاقه بثقة 95 % بلا حدّ
+class-chart-gap = نصفها يطير والأنف أولاً من { $from } إلى { $to }
 class-chart-curve = المنحنى: هذا الاحتمال، بالمواءمة
 class-chart-curve-band = نطاقه بثقة 95 %
 class-chart-square = مربّع: غير واضح
@@ -36,5 +28,6 @@ class-chart-mean-in = { $written-in ->
    *[inches] متوسّط الاثنين، بالبوصات
 }
 class-chart-middle = المتوسّط: { $at }
-class-chart-limits = الخطوط المتقطّعة: حدود 95 %، من { $from } إلى { $to }
+class-chart-limits = حدود 95 %: من { $from } إلى { $to }
+class-chart-larger = كلما كبر المربّع زادت المحاولات
 class-chart-agree = 0: الاثنان سواء

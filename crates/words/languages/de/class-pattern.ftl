@@ -1,71 +1,65 @@
-
-class-pattern = Pattern
-class-measured = measured
-class-computed = worked out
-class-in-lengths = in lengths
-class-in-widths = in body widths
-class-names = Groups shown
-class-board = Big screen
-class-board-leave = Leave the big screen
-class-along = The separation is
+class-pattern = Muster
+class-measured = gemessen
+class-computed = ausgerechnet
+class-in-lengths = als Länge
+class-in-widths = in Rumpfbreiten
+class-names = Gruppen zeigen
+class-board = Große Leinwand
+class-board-leave = Große Leinwand verlassen
+class-along = Der Abstand ist
 class-widths =
     { $value ->
-        [one] { $value } body width
-       *[other] { $value } body widths
+        [one] { $value } Rumpfbreite
+       *[other] { $value } Rumpfbreiten
     }
-class-without = Trials without such a separation: { $count }
-class-nothing-yet = Nothing to show yet: gather what the groups found.
+class-without = Versuche ohne einen solchen Abstand: { $count }
+class-nothing-yet = Noch ist nichts zu sehen: Sammle zuerst, was die Gruppen herausgefunden haben.
 
+class-turns = Die Hälfte dieser Raketen fliegt bei einem Abstand von { $at } mit der Nase voran.
+class-turns-below = Die Hälfte dieser Raketen fliegt bei einem Abstand von { $at } mit der Nase voran, und darunter sind es mehr: andersherum als erwartet. Sind die beiden Punkte vertauscht?
+class-band = Er kann irgendwo zwischen { $least } und { $most } liegen (95 %).
+class-band-open = Diese Versuche verraten kaum, wo er liegt: Es könnte überall sein.
+class-too-few = Es gibt { $trials } Versuche mit einem Abstand und einem klaren Ergebnis. Ein Wendepunkt braucht mindestens { $least }.
+class-all-nose-first = Alle flogen mit der Nase voran, von { $least } bis { $most }. Wo das beginnt, sagt nichts.
+class-none-nose-first = Keine flog mit der Nase voran, von { $least } bis { $most }. Wo das beginnt, sagt nichts.
+class-same = Alle haben denselben Abstand, { $at }: Er kann nicht sagen, woran es liegt.
+class-parted = Alle Raketen ab { $to } flogen mit der Nase voran, und keine bis { $from }. Der Wendepunkt liegt in dieser Lücke. Wie scharf er ist, sagen diese Versuche nicht.
+class-parted-below = Alle Raketen bis { $from } flogen mit der Nase voran, und keine ab { $to }: andersherum als erwartet. Sind die beiden Punkte vertauscht?
+class-level = Mit wenig Abstand fliegt so oft die Nase voran wie mit viel: Diese Versuche zeigen keinen Wendepunkt.
 
-class-turns = Half of these rockets fly nose-first at a separation of { $at }.
-class-turns-below = Half of these rockets fly nose-first at a separation of { $at }, and below it more do: the other way round than expected. Are the two points mixed up?
-class-band = It may lie anywhere between { $least } and { $most } (95 %).
-class-band-open = These trials hardly tell where it is: it may lie anywhere.
-class-too-few = There are { $trials } trials with a separation and a clear outcome. A turning point takes { $least } at least.
-class-all-nose-first = All flew nose-first, from { $least } to { $most }. Nothing tells where that begins.
-class-none-nose-first = None flew nose-first, from { $least } to { $most }. Nothing tells where that begins.
-class-same = All have the same separation, { $at }: it cannot tell what makes the difference.
-class-parted = All rockets with { $to } or more flew nose-first, and none with { $from } or less. The turning point is in that gap. How sharp it is, these trials do not tell.
-class-parted-below = All rockets with { $from } or less flew nose-first, and none with { $to } or more: the other way round than expected. Are the two points mixed up?
-class-level = Nose-first is as likely with little separation as with much: these trials show no turning point.
+class-settle = Was es entscheiden würde
+class-next-narrows = Noch ein Versuch mit einem Abstand von { $at }: Er sollte den Wendepunkt um etwa { $share } % genauer machen.
+class-next-gap = Ein Versuch mit einem Abstand von { $at }, in der Lücke.
+class-next-untried = Ein Versuch mit einem Abstand von { $at }: Zwischen { $from } und { $to } wurde noch nichts versucht.
 
+class-also = Was die Klasse noch herausgefunden hat
+class-before = Vorhersagen vor dem Schleudern, die eintrafen: { $right } von { $of }
+class-after = Vorhersagen nach gesehenen Schleudern, die eintrafen: { $right } von { $of }
+class-unjudged = Vorhersagen, zu denen die Schleuder nichts sagen: { $count }
+class-fair = Versuche, die eines oder nichts änderten: { $fair } von { $of }
+class-agreement = Gemessen minus ausgerechnet: im Mittel { $mean }, aus { $count } Versuchen.
+class-limits = Bei 95 von 100 Raketen sollte es { $least } bis { $most } sein.
+class-other-sign = Versuche, in denen sich beide uneins sind, welcher Punkt näher an der Nase liegt: { $count }
 
-class-settle = What would settle it
-class-next-narrows = One more trial with a separation of { $at }: it should narrow the turning point by about { $share } %.
-class-next-gap = A trial with a separation of { $at }, in the gap.
-class-next-untried = A trial with a separation of { $at }: nothing was tried between { $from } and { $to }.
-
-
-class-also = What else the class found
-class-before = Predictions made before swinging that came true: { $right } of { $of }
-class-after = Predictions made after swings were seen that came true: { $right } of { $of }
-class-unjudged = Predictions that the swings say nothing about: { $count }
-class-fair = Trials that changed one thing, or none: { $fair } of { $of }
-class-agreement = Measured less worked out: { $mean } on average, of { $count } trials.
-class-limits = 95 of 100 rockets should differ by { $least } to { $most }.
-class-other-sign = Trials in which the two ways disagree about which point is nearer the nose: { $count }
-
-
-class-odd = Readings that look odd, to ask about: { $count }
+class-odd = Messwerte, die seltsam aussehen, zum Nachfragen: { $count }
 class-odd-outside =
     { $balance-point ->
-        [mass] The centre of mass was read at { $at }, outside of the rocket, which is { $length } long.
-       *[pressure] The centre of pressure was read at { $at }, outside of the rocket, which is { $length } long.
+        [mass] Der Schwerpunkt wurde bei { $at } abgelesen, außerhalb der Rakete, die { $length } lang ist.
+       *[pressure] Der Druckpunkt wurde bei { $at } abgelesen, außerhalb der Rakete, die { $length } lang ist.
     }
 class-odd-range =
     { $balance-point ->
-        [mass] The readings of the centre of mass differ by { $range }.
-       *[pressure] The readings of the centre of pressure differ by { $range }.
+        [mass] Die Messwerte des Schwerpunkts liegen { $range } auseinander.
+       *[pressure] Die Messwerte des Druckpunkts liegen { $range } auseinander.
     }
-class-odd-longer = The two points are { $separation } apart, and the rocket is { $length } long.
-class-odd-equal = All three readings of both points are the same: was it read once and written three times?
-class-odd-slip = Both points are off from what was worked out by about the same, { $mass } and { $pressure }: was the ruler’s zero at the nose tip?
-class-odd-nose = It flew nose-first with a separation of { $separation }. A discovery, or two readings that changed places?
-class-odd-not-nose = It did not fly nose-first with a separation of { $separation }. A discovery, or two readings that changed places?
+class-odd-longer = Die beiden Punkte liegen { $separation } auseinander, und die Rakete ist { $length } lang.
+class-odd-equal = Alle drei Messwerte beider Punkte sind gleich: einmal abgelesen und dreimal aufgeschrieben?
+class-odd-slip = Beide Punkte weichen etwa gleich weit vom Ausgerechneten ab, { $mass } und { $pressure }: Lag die Null des Lineals an der Nasenspitze?
+class-odd-nose = Sie flog mit einem Abstand von { $separation } mit der Nase voran. Eine Entdeckung, oder zwei vertauschte Messwerte?
+class-odd-not-nose = Sie flog mit einem Abstand von { $separation } nicht mit der Nase voran. Eine Entdeckung, oder zwei vertauschte Messwerte?
 
-
-class-timer = Timer
+class-timer = Uhr
 class-minutes = { $minutes } min
-class-timer-stop = Stop the timer
-class-timer-over = Time is up.
-class-timer-left = { $minutes } min left
+class-timer-stop = Uhr anhalten
+class-timer-over = Die Zeit ist um.
+class-timer-left = noch { $minutes } min

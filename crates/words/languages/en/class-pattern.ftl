@@ -7,7 +7,7 @@ class-measured = measured
 class-computed = worked out
 class-in-lengths = in lengths
 class-in-widths = in body widths
-class-names = Groups shown
+class-names = Show groups
 class-board = Big screen
 class-board-leave = Leave the big screen
 # What a row of buttons is for, for screen readers.

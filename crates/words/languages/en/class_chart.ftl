@@ -21,25 +21,19 @@ class-chart-chance = chance of nose-first
 class-chart-percent = { $percent } %
 # What the axis is, where it is not in millimetres or inches.
 class-chart-in-widths = separation in body widths
-# A separation in body widths.
-# $widths (number): how many
-class-chart-widths = { $widths ->
-    [one] { $widths } body width
-   *[other] { $widths } body widths
-}
 # At the line where the curve passes one half.
-# $at (text): such as “31 mm”
+# $at (text): such as “31 mm”, or “0.36” on an axis in body widths
 class-chart-turning = half fly nose-first at { $at }
 # Where that line may be.
-# $from (text): such as “24 mm”
+# $from (text): such as “24”
 # $to (text): such as “39 mm”
-class-chart-turning-band = hatched: that may be from { $from } to { $to } (95 %)
+class-chart-turning-band = hatched: { $from } to { $to } (95 %)
 # The same, where the trials hardly tell.
-class-chart-turning-open = where that may be has no end (95 %)
-# What is hatched where one separation parts all trials.
-# $from (text): such as “24 mm”
+class-chart-turning-open = its 95 % band has no end
+# Above the gap, where one separation parts all trials.
+# $from (text): such as “24”
 # $to (text): such as “39 mm”
-class-chart-gap = hatched: the gap from { $from } to { $to }, where it turns
+class-chart-gap = half fly nose-first at { $from } to { $to }
 # What the curve is.
 class-chart-curve = curve: that chance, fitted
 # What is shaded round it.
@@ -71,8 +65,10 @@ class-chart-mean-in = { $written-in ->
 # $at (text): such as “−3 mm”
 class-chart-middle = mean: { $at }
 # What the two broken lines are.
-# $from (text): such as “−14 mm”
+# $from (text): such as “−14”
 # $to (text): such as “9 mm”
-class-chart-limits = broken lines: 95 % limits, { $from } to { $to }
+class-chart-limits = 95 % limits: { $from } to { $to }
+# What a square is, where there are too many trials for a mark each.
+class-chart-larger = the larger, the more trials
 # What the line at 0 is.
 class-chart-agree = 0: both the same

@@ -2,7 +2,7 @@
 
 use maud::{Markup, PreEscaped, html};
 use noseward_drawing::{
-    ClassChart, ClassTrial, SeparationUnit, class_chart, svg_document,
+    ClassChart, ClassTrial, SeparationUnit, agreement_chart, class_chart, svg_document,
 };
 
 use super::model::ClassDesk;
@@ -13,11 +13,15 @@ use crate::places::labels;
 
 /// How much larger than everything else the big screen shows the chart: letters as high as a
 /// 200th of 8 m on a screen that is 2 m wide.
-const BOARD: f64 = 2.5;
+const BOARD: f64 = 2.2;
 /// The height for which charts are made, in pixels.
 const HEIGHT_PX: f64 = 420.0;
 /// The height of the big screen's, as a share of its width.
-const BOARD_SHARE: f64 = 0.4;
+const BOARD_SHARE: f64 = 0.42;
+
+/// The width of the picture of agreement, in pixels, and its height as a share of that.
+const AGREEMENT_PX: f64 = 640.0;
+const AGREEMENT_SHARE: f64 = 0.45;
 
 /// Separation and outcome of every trial.
 pub(super) fn chart(state: &State, desk: &ClassDesk, pattern: &Pattern) -> Markup {
@@ -74,6 +78,12 @@ fn median_width_mm(desk: &ClassDesk, pattern: &Pattern) -> Option<f64> {
 }
 
 /// How what was measured agrees with what was worked out.
-pub(super) fn agreement(_: &State, _: &[(f64, f64)]) -> Markup {
-    html! {}
+pub(super) fn agreement(state: &State, pairs: &[(f64, f64)]) -> Markup {
+    let width_px = graph_px(state).clamp(300.0, AGREEMENT_PX);
+    let scene = agreement_chart(pairs, state.units, width_px, width_px * AGREEMENT_SHARE);
+    html! {
+        @if let Some(scene) = scene {
+            div class="nb__chart" { (PreEscaped(svg_document(&scene, None))) }
+        }
+    }
 }

@@ -106,8 +106,8 @@ pub(super) fn pattern(state: &State, desk: &ClassDesk) -> Markup {
     let pattern = desk.worked_out();
     let PatternView { board, .. } = desk.pattern;
     html! {
-        (controls(desk.pattern))
         div class={ "class__pattern" @if board { " class__board" } } {
+            (controls(desk.pattern))
             div class="class__says" role="status" {
                 @for sentence in says(state, desk.pattern.along, &pattern.found) { p { (sentence) } }
             }
