@@ -3,6 +3,7 @@
 mod as_text;
 mod chart;
 mod columns;
+mod example;
 mod grid;
 mod handed_in;
 mod marking;

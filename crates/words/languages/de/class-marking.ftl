@@ -41,3 +41,14 @@ marking-changes = Verglichene Versuche mit höchstens einer Änderung: { $count 
 marking-before = Vor dem Schleudern vorhergesagte Versuche: { $count } von { $of }
 marking-readings = Versuche, in denen beide Punkte mehr als einmal gemessen wurden: { $count } von { $of }
 marking-plans = Pläne auf der Liste der Gruppe: { $count }
+
+example-claim-vague = Beim zweiten Mal flog unsere besser.
+example-claim-wrong = Was wir geändert haben, hat nichts ausgemacht.
+example-evidence-vague = Wir haben es alle gesehen.
+example-reason-behind = Die Luft drückt am Druckpunkt. Der liegt hinter dem Schwerpunkt, deshalb dreht die Luft das Heck nach hinten und die Nase in den Wind.
+example-reason-ahead = Die Luft drückt am Druckpunkt. Der liegt nicht weit genug hinter dem Schwerpunkt, deshalb dreht die Luft die Nase nicht nach vorn.
+example-reason-vague = Weil wir gut gebaut haben.
+example-reason-one = Der Schwerpunkt ist jetzt an einer anderen Stelle.
+example-trust-sure = Wir sind ganz sicher.
+example-trust-thrice = Wir haben dreimal gemessen und dreimal geschleudert, also sind wir ziemlich sicher.
+example-plan = eine Flosse mehr

@@ -80,3 +80,16 @@ marking-before = Trials predicted before swinging: { $count } of { $of }
 marking-readings = Trials in which both points were read more than once: { $count } of { $of }
 # $count (number): how many
 marking-plans = Plans on the group’s list: { $count }
+
+## What the groups of the invented class wrote: well, in part, and not by their data.
+
+example-claim-vague = Ours flew better the second time.
+example-claim-wrong = What we changed made no difference.
+example-evidence-vague = We all saw it.
+example-reason-behind = The air pushes at the centre of pressure. That is behind the centre of mass, so the air turns the tail back and the nose into the wind.
+example-reason-ahead = The air pushes at the centre of pressure. That is not far enough behind the centre of mass, so the air does not bring the nose round.
+example-reason-vague = Because we built it well.
+example-reason-one = The centre of mass is in another place now.
+example-trust-sure = We are very sure.
+example-trust-thrice = We measured three times and swung three times, so we are quite sure.
+example-plan = one more fin

@@ -111,6 +111,9 @@ fn one_notebook_after_the_other_and_each_by_its_label() {
     press(&mut state, "cl-next", "");
     press(&mut state, "cl-next", "");
     assert_eq!(at(&state), "What Red 2");
+    let effects = press(&mut state, "cl-next", "below");
+    assert!(effects.contains(&Effect::Focus("cl:marked".into())));
+    assert_eq!(at(&state), "What Orange 1");
     write(&mut state, "cl:marked", "4");
     assert_eq!(at(&state), "What Yellow 1");
     // What is looked at stays when others come, and goes with the invented class.
@@ -227,4 +230,28 @@ fn the_class_as_text_and_as_a_table_for_people() {
     assert!(!text.contains("n1."), "whole notebooks are in the file of the class");
     let effects = press(&mut state, "cl-copy-table", "");
     assert!(matches!(&effects[..], [Effect::Copy { text, .. }] if text.contains('\t')));
+}
+
+#[test]
+fn the_invented_groups_wrote_something_to_mark() {
+    let mut state = example(MARKING);
+    let (_, text) = downloaded(&mut state, "cl-text-groups");
+    for (told, groups) in [
+        ("The air pushes at the centre of pressure. That is behind", 5),
+        ("The air pushes at the centre of pressure. That is not far enough", 1),
+        ("What we changed made no difference.", 6),
+        ("Evidence: We all saw it.", 6),
+        ("We are very sure.", 6),
+        ("Reason: nothing yet.", 6),
+        ("- one more fin", 8),
+    ] {
+        assert_eq!(text.matches(told).count(), groups, "{told}");
+    }
+    // In the language in use.
+    noseward_words::speak(noseward_words::table_of("de"));
+    let mut state = example(MARKING);
+    let (_, text) = downloaded(&mut state, "cl-text-groups");
+    noseward_words::speak(None);
+    assert_eq!(text.matches("Wir sind ganz sicher.").count(), 6, "{text}");
+    assert!(!text.contains(" the ") && text.contains("Erfunden"), "{text}");
 }

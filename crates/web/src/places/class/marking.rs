@@ -7,9 +7,11 @@ use noseward_lesson::{
 use noseward_words as words;
 
 use super::model::{ClassDesk, ClassField};
+use super::table::Shown;
 use super::take_in::results_of;
-use super::{count, plain_button, report, statements, table};
-use crate::app::State;
+use super::update::changed;
+use super::{button, count, plain_button, report, statements, table};
+use crate::app::{Effect, State};
 use crate::places::form::{told, wide};
 use crate::places::labels;
 use crate::shell::marked::listed;
@@ -20,6 +22,8 @@ use crate::shell::pressed;
 pub(crate) enum MarkingMsg {
     /// To the notebook behind this one, or before it; behind the last comes the first.
     Step { back: bool },
+    /// The same, from below the statements: the next one is looked at from its beginning.
+    NextFromBelow,
     /// A statement is found in it, or no longer.
     Find(Criterion),
 }
@@ -29,22 +33,26 @@ impl MarkingMsg {
     pub(super) fn parse(action: &str, target: &str) -> Option<Self> {
         Some(match action {
             "previous" => Self::Step { back: true },
-            "next" => Self::Step { back: false },
+            "next" if target.is_empty() => Self::Step { back: false },
+            "next" => Self::NextFromBelow,
             "find" => Self::Find(*Criterion::ALL.get(target.parse::<usize>().ok()?)?),
             _ => return None,
         })
     }
 }
 
-/// What a message does; whether the class has changed.
-pub(super) fn update(desk: &mut ClassDesk, msg: MarkingMsg) -> bool {
+/// What a message does.
+pub(super) fn update(state: &mut State, msg: MarkingMsg) -> Vec<Effect> {
+    let Some(desk) = &mut state.class.desk else { return Vec::new() };
     let order = order(&desk.class);
-    let Some(place) = place(desk, &order) else { return false };
+    let Some(place) = place(desk, &order) else { return Vec::new() };
+    let step = |by: usize| order[(place + by) % order.len()];
     match msg {
-        MarkingMsg::Step { back } => {
-            let step = if back { order.len() - 1 } else { 1 };
-            desk.marked = order[(place + step) % order.len()];
-            false
+        MarkingMsg::Step { back: true } => desk.marked = step(order.len() - 1),
+        MarkingMsg::Step { back: false } => desk.marked = step(1),
+        MarkingMsg::NextFromBelow => {
+            desk.marked = step(1);
+            return vec![Effect::Redraw, Effect::Focus(ClassField::Marked.name())];
         }
         MarkingMsg::Find(criterion) => {
             if let Some(work) = desk.class.work_mut(order[place]) {
@@ -52,9 +60,10 @@ pub(super) fn update(desk: &mut ClassDesk, msg: MarkingMsg) -> bool {
             }
             // What was gathered before is not undone together with this.
             desk.before = None;
-            true
+            return changed(state);
         }
     }
+    vec![Effect::Redraw]
 }
 
 /// To the notebook that stands here in the list.
@@ -160,7 +169,7 @@ fn one(state: &State, desk: &ClassDesk, work: &Work) -> Markup {
                 }
                 section class="card card--place" aria-labelledby="marking-data" {
                     h3 id="marking-data" { (words::marking_data()) }
-                    (wide(&words::marking_data(), &table::plain(state, &rows, true)))
+                    (wide(&words::marking_data(), &table::plain(state, &rows, Shown::Readings)))
                 }
             }
             section class="card card--place" aria-labelledby="marking-found" {
@@ -171,6 +180,7 @@ fn one(state: &State, desk: &ClassDesk, work: &Work) -> Markup {
                         li { (statement(state, work, &results, criterion, i)) }
                     }
                 }
+                (button("cl-next", "below", true, &html! { (words::marking_next()) }))
             }
         }
     }

@@ -211,6 +211,7 @@ pub(super) fn reports(desk: &ClassDesk) -> Markup {
         return html! { p { (words::class_nothing_yet()) } };
     }
     html! {
+        div class="reports" {
         section class="card card--place" aria-labelledby="report-paper" {
             h3 id="report-paper" { (words::report_paper()) }
             div class="nb__row" {
@@ -235,6 +236,7 @@ pub(super) fn reports(desk: &ClassDesk) -> Markup {
                 (plain_button("cl-text-class", false, words::report_text_class()))
                 (plain_button("cl-text-groups", false, words::report_text_groups()))
             }
+        }
         }
     }
 }

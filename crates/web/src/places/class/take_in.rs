@@ -2,11 +2,13 @@
 //! somebody mends it or lets it go.
 
 use noseward_lesson::{
-    Added, Class, ClassLabel, Entry, Notebook, Refusal, TrialResult, Work, example_class,
+    Added, Class, ClassLabel, Entry, Notebook, Refusal, TrialResult, Work,
 };
 use noseward_link::{ClassRow, Format, Found, Gathering, HandedIn, class_to_table};
+use noseward_stability::Units;
 use noseward_words as words;
 
+use super::example;
 use super::model::{ClassDesk, Refused, Where, Why};
 use crate::places::labels;
 use crate::places::trial::changed::label;
@@ -198,8 +200,8 @@ pub(super) fn take(desk: &mut ClassDesk, i: usize) {
 }
 
 /// Takes in the invented class.
-pub(super) fn example(desk: &mut ClassDesk) {
-    for notebook in example_class() {
+pub(super) fn example(desk: &mut ClassDesk, units: Units) {
+    for notebook in example::notebooks(units) {
         let class = desk.class.label.clone();
         let work = Work { class, notebook, example: true, ..Work::default() };
         add_work(desk, ("", 0, ""), work, true);

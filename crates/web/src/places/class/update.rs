@@ -148,11 +148,7 @@ pub(crate) fn update(state: &mut State, msg: ClassMsg) -> Vec<Effect> {
         | ClassMsg::Board
         | ClassMsg::Timer(_)
         | ClassMsg::Clock(_) => return looked_at(desk, &msg),
-        ClassMsg::Marking(msg) => {
-            if !marking::update(desk, msg) {
-                return vec![Effect::Redraw];
-            }
-        }
+        ClassMsg::Marking(msg) => return marking::update(state, msg),
         ClassMsg::Report(msg) => return report::update(state, msg),
         ClassMsg::More => {
             desk.table.more += 1;
@@ -214,7 +210,7 @@ pub(crate) fn update(state: &mut State, msg: ClassMsg) -> Vec<Effect> {
             desk.before = Some(Box::new(desk.class.clone()));
             desk.class.remove(i);
         }
-        ClassMsg::Example => take_in::example(desk),
+        ClassMsg::Example => take_in::example(desk, state.units),
         ClassMsg::DropExample => desk.class.drop_examples(),
         ClassMsg::Save => return save(state),
         ClassMsg::Delete => {
