@@ -127,7 +127,7 @@ pub(super) fn subjects(class: &Class) -> Vec<Subject<'_>> {
     let mut subjects: Vec<_> = class.counting_works().map(Subject::of).collect();
     let entries = sorted(class);
     for same in entries.chunk_by(|a, b| whose(a) == whose(b)) {
-        let (label, group) = whose(&same[0]);
+        let (label, group) = whose(same[0]);
         if !subjects.iter().any(|known| known.key() == (label, group)) {
             let entries = same.to_vec();
             subjects.push(Subject { class: label, group, work: None, entries });
@@ -145,7 +145,7 @@ pub(super) fn sorted(class: &Class) -> Vec<&Entry> {
     entries
 }
 
-fn whose<'a>(entry: &&'a Entry) -> (&'a ClassLabel, Group) {
+fn whose(entry: &Entry) -> (&ClassLabel, Group) {
     (&entry.class, entry.result.group)
 }
 
