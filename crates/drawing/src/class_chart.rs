@@ -19,7 +19,8 @@ use crate::axis::{Reach, axis_number, is_shown, reading, reading_number, separat
 use crate::legend::{Entry, legend};
 use crate::palette::Colour;
 use crate::plot::{
-    About, EDGE, LEGEND_EDGE, LINE_PX, NUMBERS_APART_PX, Scale, sides, zero_style,
+    About, EDGE, LEGEND_EDGE, LINE_PX, NUMBERS_APART_PX, Scale, WORDS_APART_PX, sides,
+    zero_style,
 };
 use crate::scene::{Anchor, Group, Item, Point, Scene, Style};
 use crate::width::bold_px;
@@ -126,12 +127,15 @@ pub struct ClassChart<'a> {
     pub invented: bool,
     /// The width in CSS pixels, 300 or more.
     pub width_px: f64,
-    /// The height for which it is made. Where that is too little, it becomes higher.
+    /// The height for which it is made. Below 320 it saves lines, and where that is still too
+    /// little, it becomes higher.
     pub height_px: f64,
 }
 
 /// Between the ends of the axis and the marks nearest to them.
 const MARGIN_PX: f64 = 12.0;
+/// A chart less high than this saves lines.
+const LOW_PX: f64 = 320.0;
 const BAND: Text = words::drawing_band();
 const ZERO: Text = words::drawing_zero();
 
@@ -147,6 +151,12 @@ impl<'a> ClassChart<'a> {
     fn practice_mm(&self) -> Option<(f64, f64)> {
         let mm = self.unit.mm(self.body_width?);
         (mm > 0.0 && is_shown(mm)).then_some((mm, 2.0 * mm))
+    }
+
+    /// Whether it is made for a screen that has little room for its height: what can be told
+    /// in one line is, and the curve takes less.
+    fn is_low(&self) -> bool {
+        self.height_px < LOW_PX
     }
 
     /// What was found, if it can be drawn.
@@ -229,8 +239,7 @@ struct Named {
     zero: bool,
 }
 
-/// What stands above the rows, with the y below it and what it names: as many of the lines
-/// as have room beside each other.
+/// What stands above the rows, with the y below it and what it names.
 fn heading(
     chart: &ClassChart<'_>,
     scale: &Scale,
@@ -250,21 +259,44 @@ fn heading(
     };
     let at = Point { x: EDGE, y: line };
     items.push(Item::text(at, Anchor::Start, what, Colour::Ink, true));
+    let what = About::from(EDGE, EDGE + bold_px(&what));
+    // Where a name may stand.
+    let (mut least, mut most) = (EDGE, width_px - EDGE);
+    if chart.is_low() {
+        least = what.right + WORDS_APART_PX;
+    }
     if chart.turning().is_some() {
         let chance = words::class_chart_chance();
-        let room = width_px - 3.0 * EDGE - bold_px(&what);
-        line += if bold_px(&chance) > room { LINE_PX } else { 0.0 };
-        let at = Point { x: width_px - EDGE, y: line };
+        let right = width_px - EDGE;
+        let title = About::from(right - bold_px(&chance), right);
+        line += if title.is_clear_of(&what) { 0.0 } else { LINE_PX };
+        let at = Point { x: right, y: line };
         items.push(Item::text(at, Anchor::End, chance, Colour::Ink, true));
+        if chart.is_low() {
+            most = title.left - WORDS_APART_PX;
+        }
     }
-    line += LINE_PX + 4.0;
+    line += if chart.is_low() { 0.0 } else { LINE_PX + 4.0 };
+    let (names, named) = names(chart, scale, (least, most), line);
+    items.extend(names);
+    (items, line + 9.0, named)
+}
 
+/// As many names of lines as have room beside each other, from here to there.
+fn names(
+    chart: &ClassChart<'_>,
+    scale: &Scale,
+    (least, most): (f64, f64),
+    y: f64,
+) -> (Vec<Item>, Named) {
+    let mut items = Vec::new();
     let mut stand: Vec<About> = Vec::new();
     let mut name = |mm: f64, words: &str, colour| {
-        let about = About::new(scale.px(mm), words, width_px);
-        let fits = stand.iter().all(|other| about.is_clear_of(other));
+        let about = About::between(least, most, scale.px(mm), words);
+        let fits = about.is_over(scale.px(mm), least, most)
+            && stand.iter().all(|other| about.is_clear_of(other));
         if fits {
-            items.push(about.item(line, words, colour));
+            items.push(about.item(y, words, colour));
             stand.push(about);
         }
         fits
@@ -277,13 +309,13 @@ fn heading(
         named.practice = name(one, &BAND, Colour::Soft);
     }
     named.zero = name(0.0, &ZERO, Colour::Ink);
-    (items, line + 9.0, named)
+    (items, named)
 }
 
 /// The words in a frame that nobody takes for a measurement.
 fn invented() -> [Item; 2] {
     let words = words::class_chart_invented();
-    let (top, right) = (3.0, 3.0 * EDGE + bold_px(&words));
+    let (top, right) = (3.0, LEGEND_EDGE + 3.0 * EDGE + bold_px(&words));
     let frame = Area { left: EDGE, right, top, bottom: top + LINE_PX + 3.0 };
     let style = Style::line(Colour::Ink, 1.5).dashed(&[5.0, 3.0]);
     let at = Point { x: 2.0 * EDGE, y: LINE_PX };

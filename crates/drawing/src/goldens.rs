@@ -386,8 +386,8 @@ fn classes() -> Vec<Golden> {
         chart("class-narrow", &unlabelled(&one_class), 328.0, &|chart| {
             chart.invented = true;
         }),
-        chart("class-big-screen", &unlabelled(&one_class), 560.0, &|chart| {
-            chart.height_px = 380.0;
+        chart("class-big-screen", &unlabelled(&one_class), 590.0, &|chart| {
+            chart.height_px = 248.0;
         }),
         chart("class-widths", &widths, 700.0, &|chart| {
             chart.unit = SeparationUnit::BodyWidths;

@@ -15,7 +15,7 @@ pub(crate) const EDGE: f64 = 6.0;
 /// Numbers on an axis across stand at least this far apart.
 pub(crate) const NUMBERS_APART_PX: f64 = 44.0;
 /// Words in one line stand at least this far apart.
-const WORDS_APART_PX: f64 = 12.0;
+pub(crate) const WORDS_APART_PX: f64 = 12.0;
 pub(crate) const LINE_PX: f64 = 17.0;
 /// From the line of words to the middle of their letters.
 pub(crate) const HALF_LETTER_PX: f64 = 4.5;
@@ -136,8 +136,8 @@ pub(crate) fn zero_style() -> Style {
 
 /// Words that would best stand about a place.
 pub(crate) struct About {
-    left: f64,
-    right: f64,
+    pub(crate) left: f64,
+    pub(crate) right: f64,
     at_x: f64,
     anchor: Anchor,
 }
@@ -146,8 +146,12 @@ impl About {
     /// They are held at the edge of the sheet that they would cross, so that letters
     /// wider than expected do not leave it.
     pub(crate) fn new(middle: f64, words: &str, width_px: f64) -> Self {
+        Self::between(EDGE, width_px - EDGE, middle, words)
+    }
+
+    /// The same held between two places, if those leave room.
+    pub(crate) fn between(least: f64, most: f64, middle: f64, words: &str) -> Self {
         let half = words_px(words) / 2.0;
-        let (least, most) = (EDGE, width_px - EDGE);
         let (middle, at_x, anchor) = if middle - half < least {
             (least + half, least, Anchor::Start)
         } else if middle + half > most {
@@ -156,6 +160,16 @@ impl About {
             (middle, middle, Anchor::Middle)
         };
         Self { left: middle - half, right: middle + half, at_x, anchor }
+    }
+
+    /// Words that stand from here to there.
+    pub(crate) fn from(left: f64, right: f64) -> Self {
+        Self { left, right, at_x: left, anchor: Anchor::Start }
+    }
+
+    /// Whether they stand over a place, and are not wider than the room between two.
+    pub(crate) fn is_over(&self, x: f64, least: f64, most: f64) -> bool {
+        self.left <= x && x <= self.right && self.right - self.left <= most - least
     }
 
     pub(crate) fn is_clear_of(&self, other: &Self) -> bool {
@@ -267,5 +281,35 @@ impl Stack {
     /// How many levels are taken.
     pub(crate) fn levels(&self) -> u32 {
         u32::try_from(self.0.len()).expect("a row has few marks")
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_step_is_parted_into_whole_parts() {
+        for units in [Units::METRIC, Units::INCH] {
+            for px_per_mm in [0.01, 0.3, 0.9, 2.3, 4.4, 9.1, 60.0] {
+                let reach = Reach { least_mm: 0.0, most_mm: 100.0 };
+                let scale = Scale::new(reach, 0.0, 100.0 * px_per_mm);
+                let step_mm = scale.step_mm(units, NUMBERS_APART_PX);
+                for least_px in [1.0, 12.0, 18.0, 30.0, 40.0, 90.0] {
+                    let part_mm = scale.part_of_step_mm(units, least_px);
+                    let parts = step_mm / part_mm;
+                    assert!(
+                        (parts - parts.round()).abs() < 1e-9,
+                        "{part_mm} of {step_mm}"
+                    );
+                    assert!(parts > 0.5, "{part_mm} of {step_mm}");
+                    let wide = part_mm * px_per_mm >= least_px - 1e-9;
+                    assert!(wide || (parts - 1.0).abs() < 1e-9, "{part_mm} of {step_mm}");
+                }
+            }
+        }
+        // 20 goes into 100, and not into 50.
+        let scale = Scale::new(Reach { least_mm: 0.0, most_mm: 500.0 }, 0.0, 500.0);
+        assert!((scale.part_of_step_mm(Units::METRIC, 18.0) - 50.0).abs() < 1e-9);
     }
 }

@@ -14,7 +14,7 @@ const BUDGET: usize = 200 * 1024;
 /// which the first of them brings.
 const PLACE_BUDGET: usize = 80 * 1024;
 /// The same for a place that only whoever leads opens: Class reads all that can be handed in.
-const LEADERS_PLACE_BUDGET: usize = 200 * 1024;
+const LEADERS_PLACE_BUDGET: usize = PLACE_BUDGET + LEADERS_BUDGET;
 /// The part that every place needs.
 const NOTEBOOK: &str = "notebook";
 /// The parts that are places, or several.

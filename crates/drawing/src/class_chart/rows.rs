@@ -17,8 +17,9 @@ const APART_PX: f64 = 8.0;
 /// Height of a name above its row, and its base above the row.
 const NAME_PX: f64 = 20.0;
 const BASE_PX: f64 = 5.0;
-/// The least height from 0 to 100 %.
+/// The least height from 0 to 100 %, and that of a low chart.
 const LEAST_MIDDLE_PX: f64 = 96.0;
+const LOW_MIDDLE_PX: f64 = 72.0;
 /// Of the room of all rows, the least that each of the outer ones takes.
 const LEAST_SHARE: f64 = 0.2;
 /// Numbers upwards stand at least this far apart.
@@ -97,7 +98,8 @@ impl Rows {
             heights[outer] = heights[outer].max(room_px * LEAST_SHARE);
         }
         let left_px = room_px - heights[0] - heights[2];
-        let middle = left_px.max(heights[1]).max(LEAST_MIDDLE_PX);
+        let least_px = if chart.is_low() { LOW_MIDDLE_PX } else { LEAST_MIDDLE_PX };
+        let middle = left_px.max(heights[1]).max(least_px);
         let top = top + name_px;
         let full_y = top + heights[0];
         let none_y = full_y + middle;

@@ -1,11 +1,11 @@
 use std::cell::Cell;
 
-use noseward_lesson::turning_point;
+use noseward_lesson::{Band, turning_point};
 
 use super::*;
 use crate::boxes::{in_languages, lines_miss_words, words_keep_apart};
 use crate::goldens::{class_seen, class_trials};
-use crate::plot::hatch_style;
+use crate::plot::{hatch_edge_style, hatch_style};
 use crate::scene::Path;
 
 const WIDTHS: [f64; 6] = [300.0, 328.0, 420.0, 520.0, 700.0, 1300.0];
@@ -356,5 +356,67 @@ fn what_is_invented_says_so_in_the_picture() {
             |item| matches!(item, Item::Text { words, bold: true, .. } if *words == said),
         );
         assert_eq!(says, invented);
+    }
+}
+
+#[test]
+fn numbers_on_bars_keep_apart_whatever_the_width() {
+    let trials = class_trials(10_000);
+    let few = class_trials(900);
+    let found = turning_point(&class_seen(&trials[..100]));
+    for width in (0..30).map(|k| 300.0 + 40.0 * f64::from(k)) {
+        for trials in [&trials, &few] {
+            let scene = class_chart(&chart(trials, &found, (width, 420.0)));
+            assert!(is_counted(&scene));
+            words_keep_apart(&scene, &format!("{} at {width}", trials.len()));
+        }
+    }
+}
+
+/// Where half fly nose-first is seen if it is not far from the trials, and a band that goes on
+/// beyond the axis is hatched up to there, without an end.
+#[test]
+fn the_axis_goes_to_the_turning_point_and_its_band_to_the_axis() {
+    let trials = class_trials(48);
+    let found = turning_point(&class_seen(&trials)).unwrap();
+    for at in [-120.0, 31.0, 150.0] {
+        let band = Band::Between { least: -1e6, most: 1e6 };
+        let found = Ok(TurningPoint { at, band, ..found });
+        let chart = chart(&trials, &found, (700.0, 420.0));
+        let (left, right) = rows::sides_px(&chart);
+        let reach = chart.scale(left, right).reach;
+        assert!(reach.least_mm <= at && at <= reach.most_mm, "{at}: {reach:?}");
+        let scene = class_chart(&chart);
+        let xs = |wanted: Style| -> Vec<f64> {
+            let of = |item: &Item| match item {
+                Item::Path { path, style } if *style == wanted => Some(path.clone()),
+                _ => None,
+            };
+            let paths = items(&scene, "found").iter().filter_map(of);
+            let runs = paths.flat_map(|path| path.runs);
+            runs.flat_map(|(run, _)| run).map(|point| point.x).collect()
+        };
+        assert_eq!(xs(found::turning_style()).len(), 2, "{at}");
+        assert!(xs(hatch_edge_style()).is_empty());
+        let xs = xs(hatch_style());
+        let (least, most) =
+            xs.iter().fold((f64::MAX, f64::MIN), |(a, b), &x| (a.min(x), b.max(x)));
+        assert!((least - left).abs() < 10.0 && least >= left, "{least} for {left}");
+        assert!((most - right).abs() < 10.0 && most <= right, "{most} for {right}");
+    }
+}
+
+/// A gap without a width is told as one place.
+#[test]
+fn a_gap_is_named_by_its_ends_or_by_its_only_place() {
+    for (class, said) in
+        [(3, "half fly nose-first at 17 to 28 mm"), (4, "half fly nose-first at 20 mm")]
+    {
+        let trials = &classes()[class];
+        let found = turning_point(&class_seen(trials));
+        let chart = chart(trials, &found, (700.0, 420.0));
+        let (left, right) = rows::sides_px(&chart);
+        let (_, words) = found::named(&chart, &chart.scale(left, right)).unwrap();
+        assert_eq!(words, said);
     }
 }

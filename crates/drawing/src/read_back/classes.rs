@@ -159,7 +159,7 @@ fn the_curve_of_a_class_and_its_band_are_read_on_both_axes() {
     }
 }
 
-/// The line of one half, the ends of its band, what is said of both, and one body width.
+/// The line of one half, the ends of its band, what is said of both, and one and two body widths.
 #[test]
 fn lines_of_a_class_stand_where_their_words_say() {
     for (unit, per_unit, trials) in units() {
@@ -167,19 +167,22 @@ fn lines_of_a_class_stand_where_their_words_say() {
         let turning = found.unwrap();
         let Band::Between { least, most } = turning.band else { panic!("{turning:?}") };
         for width in WIDTHS {
-            let chart = chart(&trials, &found, unit, width);
+            let mut chart = chart(&trials, &found, unit, width);
+            // Half a body width, so that two of them are on the axis.
+            let body_width = chart.body_width.unwrap() / 2.0;
+            chart.body_width = Some(body_width);
             let scene = class_chart(&chart);
             let axis = across(&scene);
             let hold = |dashes, values: &[f64]| {
                 let lines = lines(&scene, dashes);
-                assert!(lines.len() >= values.len(), "{lines:?}");
+                assert_eq!(lines.len(), values.len(), "{lines:?}");
                 for (px, value) in lines.iter().zip(values) {
                     axis.holds(*px, value / per_unit, "a line");
                 }
             };
             hold(DASHES_TURNING, &[turning.at]);
             hold(DASHES_HATCH, &[least, most]);
-            hold(DASHES_PRACTICE, &[chart.body_width.unwrap()]);
+            hold(DASHES_PRACTICE, &[body_width, 2.0 * body_width]);
             // The words round to what a ruler tells.
             let said = |start: &str| {
                 let all = [texts(group(&scene, "axis")), texts(group(&scene, "legend"))];
