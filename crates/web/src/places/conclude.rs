@@ -2,7 +2,7 @@
 
 mod deeds;
 mod message;
-pub(crate) mod offered;
+mod offered;
 mod update;
 
 pub(crate) use message::ConcludeMsg;

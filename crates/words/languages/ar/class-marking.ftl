@@ -45,14 +45,26 @@ marking-changes = المحاولات المقارَنة التي لم يتغيّ
 marking-before = المحاولات التي كان توقّعها قبل التدوير: { $count } من { $of }
 marking-readings = المحاولات التي قيست فيها كلتا النقطتين أكثر من مرة: { $count } من { $of }
 marking-plans = الخطط في قائمة المجموعة: { $count }
+marking-followed = من المحاولة { $before } إلى المحاولة { $after } تغيّرت المسافة بين النقطتين من { $from } إلى { $to }، وما شوهد من «{ $was }» إلى «{ $is }».
+marking-turned =
+    { $balance-point ->
+        [mass] في المحاولة { $trial } كان مركز الكتلة أقرب إلى الأنف؛ وشوهد: «{ $seen }».
+       *[pressure] في المحاولة { $trial } كان مركز الضغط أقرب إلى الأنف؛ وشوهد: «{ $seen }».
+    }
 
+example-claim-more = باعد تغييرنا بين النقطتين، من { $from } إلى { $to }.
+example-claim-less = لم يباعد تغييرنا بين النقطتين: قبله { $from } وبعده { $to }.
 example-claim-vague = طار صاروخنا أفضل في المرة الثانية.
-example-claim-wrong = ما غيّرناه لم يُحدث أيّ فرق.
+example-claim-wrong = الزعانف لا تهمّ، ولا الثقل.
+example-evidence = في المحاولة 1 كانت المسافة { $from } ورأينا «{ $was }». وفي المحاولة 2 كانت { $to } ورأينا «{ $is }».
+example-evidence-one = في المحاولة 2 رأينا «{ $is }».
 example-evidence-vague = رأينا ذلك جميعًا.
 example-reason-behind = يدفع الهواء عند مركز الضغط. وهو خلف مركز الكتلة، لذلك يدير الهواء الذيل إلى الخلف والأنف نحو الريح.
 example-reason-ahead = يدفع الهواء عند مركز الضغط. وهو ليس بعيدًا بما يكفي خلف مركز الكتلة، لذلك لا يدير الهواء الأنف نحو الريح.
 example-reason-vague = لأنّنا صنعناه جيّدًا.
 example-reason-one = مركز الكتلة في موضع آخر الآن.
+example-reason-wrong = يدفع الهواء على الأنف، لذلك يتقدّم الأنف.
+example-trust = قسنا ثلاث مرات ودوّرنا ثلاث مرات، لذلك نحن متأكّدون إلى حدّ بعيد.
 example-trust-sure = نحن متأكّدون تمامًا.
-example-trust-thrice = قسنا ثلاث مرات ودوّرنا ثلاث مرات، لذلك نحن متأكّدون إلى حدّ بعيد.
+example-trust-not = لا نعرف.
 example-plan = زعنفة إضافية واحدة

@@ -41,14 +41,26 @@ marking-changes = Verglichene Versuche mit höchstens einer Änderung: { $count 
 marking-before = Vor dem Schleudern vorhergesagte Versuche: { $count } von { $of }
 marking-readings = Versuche, in denen beide Punkte mehr als einmal gemessen wurden: { $count } von { $of }
 marking-plans = Pläne auf der Liste der Gruppe: { $count }
+marking-followed = Von Versuch { $before } zu Versuch { $after } ging der Abstand von { $from } auf { $to }, und zu sehen war erst „{ $was }“, dann „{ $is }“.
+marking-turned =
+    { $balance-point ->
+        [mass] In Versuch { $trial } lag der Schwerpunkt näher an der Nase; zu sehen war „{ $seen }“.
+       *[pressure] In Versuch { $trial } lag der Druckpunkt näher an der Nase; zu sehen war „{ $seen }“.
+    }
 
+example-claim-more = Unsere Änderung hat die beiden Punkte weiter auseinandergebracht, von { $from } auf { $to }.
+example-claim-less = Unsere Änderung hat die beiden Punkte nicht weiter auseinandergebracht: vorher { $from }, nachher { $to }.
 example-claim-vague = Beim zweiten Mal flog unsere besser.
-example-claim-wrong = Was wir geändert haben, hat nichts ausgemacht.
+example-claim-wrong = Auf die Flossen kommt es nicht an, und auf das Gewicht auch nicht.
+example-evidence = In Versuch 1 war der Abstand { $from }, und wir sahen „{ $was }“. In Versuch 2 war er { $to }, und wir sahen „{ $is }“.
+example-evidence-one = In Versuch 2 sahen wir „{ $is }“.
 example-evidence-vague = Wir haben es alle gesehen.
 example-reason-behind = Die Luft drückt am Druckpunkt. Der liegt hinter dem Schwerpunkt, deshalb dreht die Luft das Heck nach hinten und die Nase in den Wind.
 example-reason-ahead = Die Luft drückt am Druckpunkt. Der liegt nicht weit genug hinter dem Schwerpunkt, deshalb dreht die Luft die Nase nicht nach vorn.
 example-reason-vague = Weil wir gut gebaut haben.
 example-reason-one = Der Schwerpunkt ist jetzt an einer anderen Stelle.
+example-reason-wrong = Die Luft drückt auf die Nase, deshalb ist die Nase vorn.
+example-trust = Wir haben dreimal gemessen und dreimal geschleudert, also sind wir ziemlich sicher.
 example-trust-sure = Wir sind ganz sicher.
-example-trust-thrice = Wir haben dreimal gemessen und dreimal geschleudert, also sind wir ziemlich sicher.
+example-trust-not = Das wissen wir nicht.
 example-plan = eine Flosse mehr

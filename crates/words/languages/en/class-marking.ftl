@@ -80,16 +80,47 @@ marking-before = Trials predicted before swinging: { $count } of { $of }
 marking-readings = Trials in which both points were read more than once: { $count } of { $of }
 # $count (number): how many
 marking-plans = Plans on the group’s list: { $count }
+# What followed from a change.
+# $before (number): the number of a trial
+# $after (number): the number of the one that is compared with it
+# $from (text): the separation before, with its unit
+# $to (text): the separation after, with its unit
+# $was (text): what was seen before
+# $is (text): what was seen after
+marking-followed = From trial { $before } to trial { $after } the separation went from { $from } to { $to }, and what was seen from “{ $was }” to “{ $is }”.
+# $trial (number): the number of the trial
+# $balance-point (mass | pressure): which of the two points
+# $seen (text): what was seen
+marking-turned =
+    { $balance-point ->
+        [mass] In trial { $trial } the centre of mass was nearer the nose; seen: “{ $seen }”.
+       *[pressure] In trial { $trial } the centre of pressure was nearer the nose; seen: “{ $seen }”.
+    }
 
 ## What the groups of the invented class wrote: well, in part, and not by their data.
 
+# $from (text): a length with its unit
+# $to (text): a length with its unit
+example-claim-more = Our change moved the two points further apart, from { $from } to { $to }.
+# $from (text): a length with its unit
+# $to (text): a length with its unit
+example-claim-less = Our change did not move the two points further apart: { $from } before, { $to } after.
 example-claim-vague = Ours flew better the second time.
-example-claim-wrong = What we changed made no difference.
+example-claim-wrong = Fins do not matter, and neither does the weight.
+# $from (text): a length with its unit
+# $was (text): what was seen
+# $to (text): a length with its unit
+# $is (text): what was seen
+example-evidence = In trial 1 the separation was { $from }, and we saw “{ $was }”. In trial 2 it was { $to }, and we saw “{ $is }”.
+# $is (text): what was seen
+example-evidence-one = In trial 2 we saw “{ $is }”.
 example-evidence-vague = We all saw it.
 example-reason-behind = The air pushes at the centre of pressure. That is behind the centre of mass, so the air turns the tail back and the nose into the wind.
 example-reason-ahead = The air pushes at the centre of pressure. That is not far enough behind the centre of mass, so the air does not bring the nose round.
 example-reason-vague = Because we built it well.
 example-reason-one = The centre of mass is in another place now.
+example-reason-wrong = The air pushes on the nose, so the nose goes first.
+example-trust = We measured three times and swung three times, so we are quite sure.
 example-trust-sure = We are very sure.
-example-trust-thrice = We measured three times and swung three times, so we are quite sure.
+example-trust-not = We do not know.
 example-plan = one more fin

@@ -1,19 +1,22 @@
 //! What the groups of the invented class conclude, in the language in use: well, in part, and not
 //! by their data, as groups do.
 
-use noseward_lesson::{
-    Conclusion, Notebook, Sentence, Sentences, Statement, Turned, example_class,
-};
-use noseward_stability::Units;
+use noseward_lesson::{Conclusion, Notebook, TrialResult, example_class};
 use noseward_words as words;
 
-use crate::places::conclude::offered;
+use super::statements::separation;
+use super::table::separation_mm;
+use super::take_in::results_of;
+use crate::app::State;
+use crate::places::labels;
 
 /// The notebooks of the invented class, with what each concludes.
-pub(super) fn notebooks(units: Units) -> Vec<Notebook> {
+pub(super) fn notebooks(state: &State) -> Vec<Notebook> {
     let mut notebooks = example_class();
     for (notebook, place) in notebooks.iter_mut().zip(0..) {
-        notebook.conclusion = conclusion(notebook, place, units);
+        if let [before, after] = &results_of(notebook)[..] {
+            notebook.conclusion = conclusion(state, [before, after], place);
+        }
         if place % 3 == 0 {
             notebook.add_plan(&words::example_plan());
         }
@@ -21,45 +24,37 @@ pub(super) fn notebooks(units: Units) -> Vec<Notebook> {
     notebooks
 }
 
-fn conclusion(notebook: &Notebook, place: usize, units: Units) -> Conclusion {
-    let sentences = Sentences::of(notebook);
-    let said = |of| -> Vec<String> {
-        let offered = sentences.offered(of).into_iter();
-        offered.map(|sentence| offered::sentence(&sentence, units)).collect()
+fn conclusion(state: &State, trials: [&TrialResult; 2], place: usize) -> Conclusion {
+    let [was, is] = trials.map(|result| separation(state, result).unwrap_or_default());
+    let [before, after] = trials.map(|result| separation_mm(result).unwrap_or_default());
+    let [was_seen, is_seen] = trials.map(|result| labels::overall(result.overall()));
+    let claim = if before < after {
+        words::example_claim_more(&was, &is)
+    } else {
+        words::example_claim_less(&was, &is)
     };
-    let (claims, evidence) = (said(Statement::Claim), said(Statement::Evidence));
-    let is_behind = sentences
-        .offered(Statement::Reason)
-        .iter()
-        .any(|sentence| matches!(sentence, Sentence::Turned(_, Turned::PushedBehind)));
-    match place % 4 {
-        0 => Conclusion {
-            claim: claims.join(" "),
-            evidence: evidence.join(" "),
-            reason: if is_behind {
-                words::example_reason_behind().into()
-            } else {
-                words::example_reason_ahead().into()
-            },
-            trust: said(Statement::Trust).join(" "),
-        },
-        1 => Conclusion {
-            claim: words::example_claim_vague().into(),
-            evidence: words::example_evidence_vague().into(),
-            reason: words::example_reason_vague().into(),
-            trust: String::new(),
-        },
-        2 => Conclusion {
-            claim: claims.into_iter().next().unwrap_or_default(),
-            evidence: evidence.into_iter().next_back().unwrap_or_default(),
-            reason: words::example_reason_one().into(),
-            trust: words::example_trust_sure().into(),
-        },
-        _ => Conclusion {
-            claim: words::example_claim_wrong().into(),
-            evidence: evidence.join(" "),
-            reason: String::new(),
-            trust: words::example_trust_thrice().into(),
-        },
-    }
+    let evidence = words::example_evidence(&was, &was_seen, &is, &is_seen);
+    let (claim, evidence, reason, trust) = match place % 4 {
+        0 if trials[1].nose_first() == Some(true) => {
+            (claim, evidence, words::example_reason_behind(), words::example_trust())
+        }
+        0 => (claim, evidence, words::example_reason_ahead(), words::example_trust()),
+        1 => {
+            let claim = words::example_claim_vague().into();
+            let evidence = words::example_evidence_vague().into();
+            let [reason, trust] =
+                [words::example_reason_vague(), words::example_trust_not()];
+            (claim, evidence, reason, trust)
+        }
+        2 => {
+            let evidence = words::example_evidence_one(&is_seen);
+            (claim, evidence, words::example_reason_one(), words::example_trust_sure())
+        }
+        _ => {
+            let claim = words::example_claim_wrong().into();
+            let [reason, trust] = [words::example_reason_wrong(), words::example_trust()];
+            (claim, evidence, reason, trust)
+        }
+    };
+    Conclusion { claim, evidence, reason: reason.into(), trust: trust.into() }
 }

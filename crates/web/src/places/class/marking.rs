@@ -211,7 +211,7 @@ fn statement(
     i: usize,
 ) -> Markup {
     let described = format!("cl-known:{i}");
-    let known = statements::known(state, work, results, criterion);
+    let known = statements::known(state, &work.notebook, results, criterion);
     html! {
         button type="button" class="button button--small" id={ "cl-find:" (i) } data-action="cl-find"
             data-target=(i) aria-pressed=(pressed(work.has(criterion)))

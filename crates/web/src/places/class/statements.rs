@@ -1,18 +1,18 @@
 //! What can be found in a notebook, and what the group's own data say to it. The page finds nothing
 //! by itself.
 
-use noseward_lesson::{
-    ClassQuestion, Criterion, Sentence, Sentences, Statement, TrialResult, Work,
-};
-use noseward_words::{self as words, Text};
+use noseward_lesson::{ClassQuestion, Criterion, Notebook, TrialResult};
+use noseward_words::{self as words, Number, Text};
 
 use super::count;
+use super::table::separation_mm;
 use crate::app::State;
-use crate::places::conclude::offered;
+use crate::places::form::{measured, mm};
+use crate::places::labels;
 use crate::places::set_up::questions;
 
-/// Sentences from the data beside one statement, at most.
-const SAID: usize = 4;
+/// Trials that are told beside one statement, at most.
+const TOLD: usize = 4;
 
 /// The statement in words.
 pub(super) fn name(criterion: Criterion) -> Text {
@@ -33,12 +33,11 @@ pub(super) fn name(criterion: Criterion) -> Text {
 /// What is known of it without reading a text.
 pub(super) fn known(
     state: &State,
-    work: &Work,
+    notebook: &Notebook,
     results: &[TrialResult],
     criterion: Criterion,
 ) -> Vec<String> {
-    let notebook = &work.notebook;
-    let counted = |said: fn(words::Number, words::Number) -> String,
+    let counted = |said: fn(Number, Number) -> String,
                    of: &dyn Fn(&TrialResult) -> Option<bool>| {
         let of: Vec<bool> = results.iter().filter_map(of).collect();
         let so = of.iter().filter(|so| **so).count();
@@ -49,8 +48,8 @@ pub(super) fn known(
             Some(set_up) => words::marking_question(&question(&set_up.question)),
             None => words::marking_no_question().into(),
         }],
-        Criterion::FitsData => from_data(state, work, Statement::Claim),
-        Criterion::SaysWhichWay => from_data(state, work, Statement::Reason),
+        Criterion::FitsData => told(results, |result| followed(state, results, result)),
+        Criterion::SaysWhichWay => told(results, turned),
         Criterion::NamesNumbers => counted(words::marking_measured, &|result| {
             Some(result.measured_separation_mm().is_some())
         }),
@@ -80,12 +79,48 @@ pub(super) fn question(question: &ClassQuestion) -> String {
     }
 }
 
-/// What the trials say for a box of the conclusion, as the group was offered it.
-fn from_data(state: &State, work: &Work, of: Statement) -> Vec<String> {
-    let sentences = Sentences::of(&work.notebook);
-    let said = sentences.offered(of).into_iter();
-    said.filter(|said| !matches!(said, Sentence::Sideways | Sentence::LongerWay))
-        .take(SAID)
-        .map(|said| offered::sentence(&said, state.units))
-        .collect()
+/// What there is to tell of the last trials.
+fn told(
+    results: &[TrialResult],
+    of: impl Fn(&TrialResult) -> Option<String>,
+) -> Vec<String> {
+    let mut told: Vec<String> = results.iter().rev().filter_map(of).take(TOLD).collect();
+    told.reverse();
+    told
+}
+
+/// What followed from a change: separation and swings, before and after.
+fn followed(
+    state: &State,
+    results: &[TrialResult],
+    after: &TrialResult,
+) -> Option<String> {
+    let with = after.compared_with?;
+    let before = results.iter().find(|result| result.trial == with)?;
+    let [was, is] = [before, after].map(|result| labels::overall(result.overall()));
+    Some(words::marking_followed(
+        labels::number(with),
+        labels::number(after.trial),
+        &separation(state, before)?,
+        &separation(state, after)?,
+        &was,
+        &is,
+    ))
+}
+
+/// Which point was nearer the nose, and what was seen.
+fn turned(result: &TrialResult) -> Option<String> {
+    let mm = separation_mm(result)?;
+    let nearer =
+        if mm > 0.0 { words::BalancePoint::Mass } else { words::BalancePoint::Pressure };
+    let seen = labels::overall(result.overall());
+    Some(words::marking_turned(labels::number(result.trial), nearer, &seen))
+}
+
+/// The separation with its unit: measured where it was.
+pub(super) fn separation(state: &State, result: &TrialResult) -> Option<String> {
+    match result.measured_separation_mm() {
+        Some(value) => Some(measured(state, value)),
+        None => Some(mm(state, result.computed_separation_mm()?)),
+    }
 }

@@ -127,7 +127,7 @@ fn rows(desk: &ClassDesk) -> Vec<(usize, &Entry)> {
 }
 
 /// The separation, measured where it was.
-fn separation_mm(result: &TrialResult) -> Option<f64> {
+pub(super) fn separation_mm(result: &TrialResult) -> Option<f64> {
     result.measured_separation_mm().or_else(|| result.computed_separation_mm())
 }
 

@@ -5,10 +5,8 @@ use noseward_lesson::{
     Added, Class, ClassLabel, Entry, Notebook, Refusal, TrialResult, Work,
 };
 use noseward_link::{ClassRow, Format, Found, Gathering, HandedIn, class_to_table};
-use noseward_stability::Units;
 use noseward_words as words;
 
-use super::example;
 use super::model::{ClassDesk, Refused, Where, Why};
 use crate::places::labels;
 use crate::places::trial::changed::label;
@@ -199,9 +197,9 @@ pub(super) fn take(desk: &mut ClassDesk, i: usize) {
     }
 }
 
-/// Takes in the invented class.
-pub(super) fn example(desk: &mut ClassDesk, units: Units) {
-    for notebook in example::notebooks(units) {
+/// Takes in the notebooks of the invented class.
+pub(super) fn example(desk: &mut ClassDesk, notebooks: Vec<Notebook>) {
+    for notebook in notebooks {
         let class = desk.class.label.clone();
         let work = Work { class, notebook, example: true, ..Work::default() };
         add_work(desk, ("", 0, ""), work, true);

@@ -6,7 +6,7 @@ use noseward_words as words;
 
 use super::model::{ClassDesk, ClassField, Filter, Refused, Sort, TableView, Tally, Why};
 use super::timer::{self, Timer};
-use super::{ClassMsg, columns, grid, marking, report, take_in};
+use super::{ClassMsg, columns, example, grid, marking, report, take_in};
 use crate::app::{Effect, State};
 use crate::notebook::say;
 
@@ -134,8 +134,11 @@ pub(super) fn changed(state: &mut State) -> Vec<Effect> {
 
 /// What a message does.
 pub(crate) fn update(state: &mut State, msg: ClassMsg) -> Vec<Effect> {
+    let notebooks =
+        if msg == ClassMsg::Example { example::notebooks(state) } else { Vec::new() };
     let Some(desk) = &mut state.class.desk else { return Vec::new() };
     match msg {
+        ClassMsg::Example => take_in::example(desk, notebooks),
         ClassMsg::Elsewhere(text) => return elsewhere(state, text),
         ClassMsg::Files(files) => return read_files(state, files),
         ClassMsg::Show(view) => {
@@ -210,7 +213,6 @@ pub(crate) fn update(state: &mut State, msg: ClassMsg) -> Vec<Effect> {
             desk.before = Some(Box::new(desk.class.clone()));
             desk.class.remove(i);
         }
-        ClassMsg::Example => take_in::example(desk, state.units),
         ClassMsg::DropExample => desk.class.drop_examples(),
         ClassMsg::Save => return save(state),
         ClassMsg::Delete => {

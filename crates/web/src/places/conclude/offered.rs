@@ -13,7 +13,7 @@ use crate::places::trial::{changed, moved};
 use crate::shell::marked::listed;
 
 /// A sentence for one of the boxes.
-pub(crate) fn sentence(offered: &Sentence<'_>, units: Units) -> String {
+pub(super) fn sentence(offered: &Sentence<'_>, units: Units) -> String {
     match *offered {
         Sentence::Followed(deed, what) => {
             format!("{} {}", deeds::sentence(deed), followed(what, units))
