@@ -70,7 +70,6 @@ pub(crate) fn of_message(msg: &NotebookMsg) -> Part {
     match msg {
         NotebookMsg::Print(Paper::Swing) => Part::Motion,
         NotebookMsg::Print(Paper::Labels | Paper::Kit) => Part::SetUp,
-        NotebookMsg::Print(Paper::Group | Paper::Groups | Paper::Class) => Part::Class,
         NotebookMsg::OpenText(_) | NotebookMsg::OpenLink(_) | NotebookMsg::Print(_) => {
             Part::Files
         }
@@ -280,7 +279,6 @@ pub(crate) fn class(question: &mut Question<'_>) {
     match &call.ask {
         Ask::Place(_) => call.regions = places::class::regions(state),
         Ask::Paper(paper) => call.regions = places::class::paper(state, *paper),
-        Ask::Update(NotebookMsg::Print(paper)) => call.effects.extend(print(*paper)),
         Ask::Gather => call.effects.extend(places::class::gather(state)),
         Ask::KeptClass => call.text = Some(places::class::kept(state)),
         Ask::Update(NotebookMsg::Typed { field, text }) => {

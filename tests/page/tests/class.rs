@@ -233,7 +233,7 @@ async fn an_educator_s_hour() -> Result<()> {
     says(&page, "Notebook 1 of 5").await?;
     says(&page, "Only numbers came from: Red 1").await?;
     page.click("[id='cl-find:6']").await?;
-    page.click("#cl-next").await?;
+    page.click("[id='cl-step:1']").await?;
     says(&page, "Notebook 2 of 5").await?;
     page.click("[id='cl-find:6']").await?;
     let found = "document.querySelector('[id=\"cl-find:6\"][aria-pressed=true]')";
@@ -244,10 +244,8 @@ async fn an_educator_s_hour() -> Result<()> {
     breaks_no_rule(&page).await?;
     page.screenshot("class-reports").await?;
     page.run("window.print = () => { window.printed = true; };").await?;
-    for (button, name, sheets) in
-        [("print-groups", "class-groups", 10), ("print-class", "class-class", 2)]
-    {
-        page.click(&format!("#{button}")).await?;
+    for (button, name, sheets) in [("0", "class-groups", 10), ("1", "class-class", 2)] {
+        page.click(&format!("[id='cl-report:{button}']")).await?;
         page.wait_until("window.printed").await?;
         let bytes = fs::read(page.print(name).await?)?;
         let lines = bytes.split(|byte| *byte == b'\n');
@@ -256,7 +254,7 @@ async fn an_educator_s_hour() -> Result<()> {
         page.run("window.printed = false; dispatchEvent(new Event('afterprint'));")
             .await?;
     }
-    page.click("#cl-csv-point").await?;
+    page.click("[id='cl-report:3']").await?;
     let table = page.downloaded(&folder.join("noseward-class-table.csv")).await?;
     let table = String::from_utf8(table)?;
     assert!(table.contains("What changed [what_changed]"), "{table}");

@@ -44,8 +44,12 @@ fn example(view: usize) -> State {
 const MARKING: usize = 3;
 const REPORTS: usize = 4;
 
-fn downloaded(state: &mut State, action: &str) -> (String, String) {
-    match press(state, action, "").into_iter().next() {
+fn downloaded(
+    state: &mut State,
+    action: &str,
+    target: impl ToString,
+) -> (String, String) {
+    match press(state, action, target).into_iter().next() {
         Some(Effect::Download { name, text }) => (name, text),
         other => panic!("{other:?}"),
     }
@@ -72,7 +76,7 @@ fn what_a_group_wrote_stands_beside_its_data_and_what_is_found_is_kept() {
         "Compared trials that changed no more than one thing: 1 of 1",
         "Trials predicted before swinging: 2 of 2",
         "Only numbers came from: Yellow 1",
-        "The measured separation stayed at",
+        "the separation went from 37.5 mm to 37.5 mm",
         "Notebook 1 of 1",
     ] {
         assert!(words.contains(told), "{told}: {words}");
@@ -89,7 +93,7 @@ fn what_a_group_wrote_stands_beside_its_data_and_what_is_found_is_kept() {
     let mut state = class_of(Some(&place::kept(&state)));
     press(&mut state, "cl-show", MARKING);
     assert_eq!(pressed(&state), 1);
-    let (name, text) = downloaded(&mut state, "cl-text-group");
+    let (name, text) = downloaded(&mut state, "cl-report", 9);
     assert!(name.starts_with("noseward-class-") && name.ends_with("-1.txt"), "{name}");
     assert!(text.contains("which way the air turns the rocket."), "{text}");
     assert!(!text.contains("fits the group"), "{text}");
@@ -106,12 +110,12 @@ fn one_notebook_after_the_other_and_each_by_its_label() {
     assert_eq!(at(&state), "What Red 1");
     assert!(shown(&state).contains("Notebook 1 of 24"));
     assert!(shown(&state).contains("Invented, for practice"));
-    press(&mut state, "cl-previous", "");
+    press(&mut state, "cl-step", 0);
     assert_eq!(at(&state), "What Gold 2");
-    press(&mut state, "cl-next", "");
-    press(&mut state, "cl-next", "");
+    press(&mut state, "cl-step", 1);
+    press(&mut state, "cl-step", 1);
     assert_eq!(at(&state), "What Red 2");
-    let effects = press(&mut state, "cl-next", "below");
+    let effects = press(&mut state, "cl-step", 2);
     assert!(effects.contains(&Effect::Focus("cl:marked".into())));
     assert_eq!(at(&state), "What Orange 1");
     write(&mut state, "cl:marked", "4");
@@ -141,7 +145,7 @@ fn a_class_that_was_saved_opens_again_without_loss() {
     paste(&mut state, &notebook("We"));
     press(&mut state, "cl-find", "0");
     press(&mut state, "cl-find", "9");
-    press(&mut state, "cl-next", "");
+    press(&mut state, "cl-step", 1);
     press(&mut state, "cl-find", "5");
     press(&mut state, "cl-hide", "3");
     press(&mut state, "cl-mark", "3");
@@ -163,7 +167,7 @@ fn a_class_that_was_saved_opens_again_without_loss() {
     while place::regions(&state)[1].markup.contains("cl-leave-out") {
         press(&mut state, "cl-leave-out", "0");
     }
-    let (name, text) = downloaded(&mut state, "cl-save");
+    let (name, text) = downloaded(&mut state, "cl-save", "");
     assert_eq!(name, "noseward-class-7b.csv");
     let kept = place::kept(&state);
     assert!(kept.contains("513") && kept.contains("2031-02-28"));
@@ -181,7 +185,7 @@ fn a_class_that_was_saved_opens_again_without_loss() {
 #[test]
 fn reports_say_on_every_page_what_is_invented_and_leave_it_out_beside_what_is_real() {
     let mut state = example(REPORTS);
-    let effects = press(&mut state, "print-groups", "");
+    let effects = press(&mut state, "cl-report", 0);
     assert!(effects.contains(&Effect::Print(Paper::Groups)));
     let groups = sheet(&mut state, Paper::Groups);
     assert_eq!(groups.matches("class=\"report\"").count(), 24);
@@ -210,16 +214,16 @@ fn reports_say_on_every_page_what_is_invented_and_leave_it_out_beside_what_is_re
 fn the_class_as_text_and_as_a_table_for_people() {
     let mut state = example(MARKING);
     press(&mut state, "cl-find", "7");
-    let (name, text) = downloaded(&mut state, "cl-text-class");
+    let (name, text) = downloaded(&mut state, "cl-report", 7);
     assert_eq!(name, "noseward-class-report.txt");
     assert!(text.starts_with("Report of the class\nInvented, for practice\nTrials: 46"));
     assert!(text.contains("more than once. In 1 of 24 notebooks."), "{text}");
     assert_eq!(text.matches("\n- This is the result of").count(), 46);
-    let (name, text) = downloaded(&mut state, "cl-text-groups");
+    let (name, text) = downloaded(&mut state, "cl-report", 8);
     assert_eq!(name, "noseward-class-groups.txt");
     assert_eq!(text.matches("Report of ").count(), 24);
     assert_eq!(text.matches("Each point was read more than once.").count(), 1);
-    let (name, text) = downloaded(&mut state, "cl-csv-comma");
+    let (name, text) = downloaded(&mut state, "cl-report", 4);
     assert_eq!(name, "noseward-class-table-semicolons.csv");
     let head = text.lines().next().unwrap();
     for told in
@@ -228,21 +232,22 @@ fn the_class_as_text_and_as_a_table_for_people() {
         assert!(head.contains(told), "{told}: {head}");
     }
     assert!(!text.contains("n1."), "whole notebooks are in the file of the class");
-    let effects = press(&mut state, "cl-copy-table", "");
+    let effects = press(&mut state, "cl-report", 5);
     assert!(matches!(&effects[..], [Effect::Copy { text, .. }] if text.contains('\t')));
 }
 
 #[test]
 fn the_invented_groups_wrote_something_to_mark() {
     let mut state = example(MARKING);
-    let (_, text) = downloaded(&mut state, "cl-text-groups");
+    let (_, text) = downloaded(&mut state, "cl-report", 8);
     for (told, groups) in [
-        ("The air pushes at the centre of pressure. That is behind", 5),
-        ("The air pushes at the centre of pressure. That is not far enough", 1),
-        ("What we changed made no difference.", 6),
+        ("That is behind the centre of mass", 5),
+        ("That is not far enough behind", 1),
+        ("Claim: Fins do not matter", 6),
         ("Evidence: We all saw it.", 6),
-        ("We are very sure.", 6),
-        ("Reason: nothing yet.", 6),
+        ("Trust: We are very sure.", 6),
+        ("Evidence: In trial 1 the separation was", 12),
+        ("nothing yet", 0),
         ("- one more fin", 8),
     ] {
         assert_eq!(text.matches(told).count(), groups, "{told}");
@@ -250,7 +255,7 @@ fn the_invented_groups_wrote_something_to_mark() {
     // In the language in use.
     noseward_words::speak(noseward_words::table_of("de"));
     let mut state = example(MARKING);
-    let (_, text) = downloaded(&mut state, "cl-text-groups");
+    let (_, text) = downloaded(&mut state, "cl-report", 8);
     noseward_words::speak(None);
     assert_eq!(text.matches("Wir sind ganz sicher.").count(), 6, "{text}");
     assert!(!text.contains(" the ") && text.contains("Erfunden"), "{text}");

@@ -7,11 +7,12 @@ use noseward_lesson::{
 use noseward_words as words;
 
 use super::model::{ClassDesk, ClassField};
+use super::report::{ReportMsg, way};
 use super::table::Shown;
 use super::take_in::results_of;
 use super::update::changed;
-use super::{button, count, plain_button, report, statements, table};
-use crate::app::{Effect, State};
+use super::{button, count, report, statements, table};
+use crate::app::{Effect, Paper, State};
 use crate::places::form::{told, wide};
 use crate::places::labels;
 use crate::shell::marked::listed;
@@ -29,15 +30,18 @@ pub(crate) enum MarkingMsg {
 }
 
 impl MarkingMsg {
-    /// The message of a control of the place, from its action and its target.
-    pub(super) fn parse(action: &str, target: &str) -> Option<Self> {
-        Some(match action {
-            "previous" => Self::Step { back: true },
-            "next" if target.is_empty() => Self::Step { back: false },
-            "next" => Self::NextFromBelow,
-            "find" => Self::Find(*Criterion::ALL.get(target.parse::<usize>().ok()?)?),
-            _ => return None,
-        })
+    /// The ways to another notebook; the controls name them by their places.
+    const WAYS: [Self; 3] =
+        [Self::Step { back: true }, Self::Step { back: false }, Self::NextFromBelow];
+
+    /// The way with this place.
+    pub(super) fn way(place: usize) -> Option<Self> {
+        Self::WAYS.get(place).copied()
+    }
+
+    /// To find the statement with this place, or no longer.
+    pub(super) fn find(place: usize) -> Option<Self> {
+        Criterion::ALL.get(place).copied().map(Self::Find)
     }
 }
 
@@ -144,11 +148,11 @@ fn chooser(desk: &ClassDesk, order: &[usize], place: usize) -> Markup {
                     }
                 }
             }
-            (plain_button("cl-previous", false, words::marking_previous()))
-            (plain_button("cl-next", false, words::marking_next()))
+            (button("cl-step", "0", false, &html! { (words::marking_previous()) }))
+            (button("cl-step", "1", false, &html! { (words::marking_next()) }))
             span role="status" { (words::marking_at(count(place + 1).into(), count(order.len()).into())) }
-            (plain_button("print-group", true, words::marking_print()))
-            (plain_button("cl-text-group", true, words::marking_text()))
+            (way(ReportMsg::Print(Paper::Group), true, words::marking_print()))
+            (way(ReportMsg::GroupText, true, words::marking_text()))
         }
     }
 }
@@ -180,7 +184,7 @@ fn one(state: &State, desk: &ClassDesk, work: &Work) -> Markup {
                         li { (statement(state, work, &results, criterion, i)) }
                     }
                 }
-                (button("cl-next", "below", true, &html! { (words::marking_next()) }))
+                (button("cl-step", "2", true, &html! { (words::marking_next()) }))
             }
         }
     }

@@ -69,8 +69,7 @@ impl ClassMsg {
     /// The message of a control, from its action and its target.
     pub(crate) fn parse(action: &str, target: &str) -> Option<Self> {
         let place = || target.parse::<usize>().ok();
-        let action = action.strip_prefix("cl-")?;
-        Some(match action {
+        Some(match action.strip_prefix("cl-")? {
             "show" => Self::Show(*View::ALL.get(place()?)?),
             "gather" => Self::Gather,
             "stop" => Self::Stop,
@@ -100,10 +99,10 @@ impl ClassMsg {
             "ask-delete" => Self::AskToDelete(true),
             "keep" => Self::AskToDelete(false),
             "delete" => Self::Delete,
-            _ => {
-                let marking = MarkingMsg::parse(action, target).map(Self::Marking);
-                return marking.or_else(|| ReportMsg::parse(action).map(Self::Report));
-            }
+            "step" => Self::Marking(MarkingMsg::way(place()?)?),
+            "find" => Self::Marking(MarkingMsg::find(place()?)?),
+            "report" => Self::Report(ReportMsg::at(place()?)?),
+            _ => return None,
         })
     }
 }

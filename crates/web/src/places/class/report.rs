@@ -9,13 +9,14 @@ use super::columns::called;
 use super::model::ClassDesk;
 use super::pattern;
 use super::take_in::results_of;
-use super::{as_text, count, marking, plain_button, statements};
-use crate::app::{Effect, State};
+use super::{as_text, button, count, marking, statements};
+use crate::app::{Effect, Paper, State, print};
 use crate::notebook::say;
 
-/// Something that is given back as a file, or to be pasted.
+/// Something that is given back: on paper, as a file, or to be pasted.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(crate) enum ReportMsg {
+    Print(Paper),
     /// The trials as a table: a file, or, with tabs, to be pasted.
     Table(Format),
     /// The class in words.
@@ -27,25 +28,37 @@ pub(crate) enum ReportMsg {
 }
 
 impl ReportMsg {
-    /// The message of a control of the place, from its action.
-    pub(super) fn parse(action: &str) -> Option<Self> {
-        Some(match action {
-            "csv-point" => Self::Table(Format::PointComma),
-            "csv-comma" => Self::Table(Format::CommaSemicolon),
-            "copy-table" => Self::Table(Format::Tabs),
-            "copy-table-comma" => Self::Table(Format::TabsComma),
-            "text-class" => Self::ClassText,
-            "text-groups" => Self::GroupsText,
-            "text-group" => Self::GroupText,
-            _ => return None,
-        })
+    /// All of them; the controls name them by their places.
+    const ALL: [Self; 10] = [
+        Self::Print(Paper::Groups),
+        Self::Print(Paper::Class),
+        Self::Print(Paper::Group),
+        Self::Table(Format::PointComma),
+        Self::Table(Format::CommaSemicolon),
+        Self::Table(Format::Tabs),
+        Self::Table(Format::TabsComma),
+        Self::ClassText,
+        Self::GroupsText,
+        Self::GroupText,
+    ];
+
+    /// The one with this place.
+    pub(super) fn at(place: usize) -> Option<Self> {
+        Self::ALL.get(place).copied()
     }
+}
+
+/// The button for it.
+pub(super) fn way(msg: ReportMsg, small: bool, label: Text) -> Markup {
+    let place = ReportMsg::ALL.iter().position(|known| *known == msg).unwrap_or_default();
+    button("cl-report", &place.to_string(), small, &html! { (label) })
 }
 
 /// What a message does.
 pub(super) fn update(state: &mut State, msg: ReportMsg) -> Vec<Effect> {
     let Some(desk) = &state.class.desk else { return Vec::new() };
     let (ending, text) = match msg {
+        ReportMsg::Print(paper) => return print(paper),
         ReportMsg::Table(format) => {
             let text = class_to_table(&desk.class, format, false, &called);
             match format {
@@ -215,26 +228,26 @@ pub(super) fn reports(desk: &ClassDesk) -> Markup {
         section class="card card--place" aria-labelledby="report-paper" {
             h3 id="report-paper" { (words::report_paper()) }
             div class="nb__row" {
-                (plain_button("print-groups", false, words::report_print_groups()))
-                (plain_button("print-class", false, words::report_print_class()))
+                (way(ReportMsg::Print(Paper::Groups), false, words::report_print_groups()))
+                (way(ReportMsg::Print(Paper::Class), false, words::report_print_class()))
             }
             p class="nb__hint" { (words::report_paper_hint()) }
         }
         section class="card card--place" aria-labelledby="report-tables" {
             h3 id="report-tables" { (words::report_tables()) }
             div class="nb__row" {
-                (plain_button("cl-csv-point", false, words::hand_in_table_point()))
-                (plain_button("cl-csv-comma", false, words::hand_in_table_comma()))
-                (plain_button("cl-copy-table", false, words::hand_in_copy_table_point()))
-                (plain_button("cl-copy-table-comma", false, words::hand_in_copy_table_comma()))
+                (way(ReportMsg::Table(Format::PointComma), false, words::hand_in_table_point()))
+                (way(ReportMsg::Table(Format::CommaSemicolon), false, words::hand_in_table_comma()))
+                (way(ReportMsg::Table(Format::Tabs), false, words::hand_in_copy_table_point()))
+                (way(ReportMsg::Table(Format::TabsComma), false, words::hand_in_copy_table_comma()))
             }
             p class="nb__hint" { (words::report_tables_hint()) }
         }
         section class="card card--place" aria-labelledby="report-text" {
             h3 id="report-text" { (words::report_text()) }
             div class="nb__row" {
-                (plain_button("cl-text-class", false, words::report_text_class()))
-                (plain_button("cl-text-groups", false, words::report_text_groups()))
+                (way(ReportMsg::ClassText, false, words::report_text_class()))
+                (way(ReportMsg::GroupsText, false, words::report_text_groups()))
             }
         }
         }
