@@ -3,7 +3,7 @@
 mod columns;
 mod message;
 pub(crate) mod out;
-pub(crate) mod plain_text;
+mod plain_text;
 pub(crate) mod share;
 mod update;
 

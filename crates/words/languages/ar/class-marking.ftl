@@ -25,6 +25,7 @@ marking-of-readings =
         [many] { $count } قراءة، المدى { $range }
        *[other] { $count } قراءة، المدى { $range }
     }
+marking-seen = { $outcome } <aside>({ $seen } من { $swings })</aside>
 marking-only-numbers = وصلت أرقام فقط من: { $groups }. ليس فيها ما يُراجَع.
 
 marking-answers = يجيب الادّعاء عن السؤال.

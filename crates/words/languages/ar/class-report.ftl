@@ -23,7 +23,16 @@ report-trials = المحاولات
 report-found = ما وُجد فيه
 report-found-in-all = ما وُجد في الدفاتر
 report-found-in = { $statement } في { $count } من { $of } من الدفاتر.
+report-trial = المحاولة { $trial }.
+report-trial-of = { $whose }.
 report-changed = ما تغيّر: { $what }.
+report-measured = المسافة المقيسة: { $separation }.
+report-worked-out = المسافة المحسوبة: { $separation }.
+report-predicted = التوقّع: { $outcome }.
+report-seen = ما شوهد: { $outcome }.
+report-conclusion = ما استنتجته المجموعة
+report-plans = ما تنوي تجربته
+report-wrote = { $statement }: { $said }
 report-only-numbers = وصلت من هذه المجموعة أرقام فقط دون كلمات.
 
 report-column-class = الصفّ

@@ -21,6 +21,7 @@ marking-of-readings =
         [one] { $count } Messwert
        *[other] { $count } Messwerte, Spannweite { $range }
     }
+marking-seen = { $outcome } <aside>({ $seen } von { $swings })</aside>
 marking-only-numbers = Nur Zahlen kamen von: { $groups }. Da gibt es nichts durchzusehen.
 
 marking-answers = Die Behauptung beantwortet die Frage.

@@ -25,7 +25,16 @@ report-trials = Die Versuche
 report-found = Was darin gefunden wurde
 report-found-in-all = Was in den Heften gefunden wurde
 report-found-in = { $statement } In { $count } von { $of } Heften.
+report-trial = Versuch { $trial }.
+report-trial-of = { $whose }.
 report-changed = Geändert: { $what }.
+report-measured = Abstand gemessen: { $separation }.
+report-worked-out = Abstand berechnet: { $separation }.
+report-predicted = Vorhergesagt: { $outcome }.
+report-seen = Gesehen: { $outcome }.
+report-conclusion = Was die Gruppe folgert
+report-plans = Was sie vorhat
+report-wrote = { $statement }: { $said }
 report-only-numbers = Von dieser Gruppe kamen nur Zahlen und keine Worte.
 
 report-column-class = Klasse

@@ -45,6 +45,11 @@ marking-of-readings =
         [one] { $count } reading
        *[other] { $count } readings, range { $range }
     }
+# In the column of what was seen. The aside is a hint.
+# $outcome (text): what was seen more often than all else
+# $seen (number): in how many swings it was seen
+# $swings (number): of how many
+marking-seen = { $outcome } <aside>({ $seen } of { $swings })</aside>
 # $groups (text): the labels of the groups
 marking-only-numbers = Only numbers came from: { $groups }. There is nothing to mark.
 

@@ -44,9 +44,27 @@ report-found-in-all = What was found in the notebooks
 # $count (number): in how many notebooks
 # $of (number): of how many
 report-found-in = { $statement } In { $count } of { $of } notebooks.
-# Behind what a trial came to.
+# The beginning of a line. What the trial came to follows in sentences.
+# $trial (number): the number of the trial
+report-trial = Trial { $trial }.
+# $whose (text): the group and the trial
+report-trial-of = { $whose }.
 # $what (text): what was changed, in few words
 report-changed = Changed: { $what }.
+# $separation (text): with its unit
+report-measured = Separation measured: { $separation }.
+# $separation (text): with its unit
+report-worked-out = Separation worked out: { $separation }.
+# $outcome (text): what was predicted
+report-predicted = Predicted: { $outcome }.
+# $outcome (text): what was seen
+report-seen = Seen: { $outcome }.
+# Headings.
+report-conclusion = What the group concluded
+report-plans = What it plans
+# $statement (text): the name of a box of the conclusion, such as “Claim”
+# $said (text): what the group wrote
+report-wrote = { $statement }: { $said }
 report-only-numbers = Only numbers came from this group, and no words.
 
 ## The heads of the columns in a spreadsheet. The key of the column follows in square brackets. Short, and without commas, semicolons, quotation marks and square brackets.

@@ -218,7 +218,7 @@ fn the_class_as_text_and_as_a_table_for_people() {
     assert_eq!(name, "noseward-class-report.txt");
     assert!(text.starts_with("Report of the class\nInvented, for practice\nTrials: 46"));
     assert!(text.contains("more than once. In 1 of 24 notebooks."), "{text}");
-    assert_eq!(text.matches("\n- This is the result of").count(), 46);
+    assert_eq!(text.matches("Separation measured: ").count(), 46);
     let (name, text) = downloaded(&mut state, "cl-report", 8);
     assert_eq!(name, "noseward-class-groups.txt");
     assert_eq!(text.matches("Report of ").count(), 24);

@@ -9,9 +9,9 @@ use super::pattern;
 use super::report::{
     Subject, asked, found, found_in, holds, says, sorted, subjects, title,
 };
+use super::take_in::name_of;
 use crate::app::State;
-use crate::places::hand_in::out::result_words;
-use crate::places::hand_in::plain_text::indented;
+use crate::places::form::{measured, mm};
 use crate::places::labels;
 
 /// The class: what it came to, and each trial in a line.
@@ -24,7 +24,9 @@ pub(super) fn class(state: &State, desk: &ClassDesk) -> String {
     lines.extend(says(state, desk));
     lines.extend(pattern::figures(state, desk));
     headed(&mut lines, words::report_found_in_all(), found_in(class));
-    let trials = sorted(class).into_iter().map(|entry| trial(state, &entry.result));
+    let trials = sorted(class).into_iter().map(|entry| {
+        trial(state, words::report_trial_of(&name_of(entry)), &entry.result)
+    });
     headed(&mut lines, words::report_trials(), trials);
     ended(&lines)
 }
@@ -42,19 +44,21 @@ pub(super) fn group(state: &State, class: &Class, subject: &Subject<'_>) -> Stri
     lines.extend(invented(subject.is_invented()));
     lines.extend(subject.work.into_iter().flat_map(asked));
     let results = subject.results();
-    let trials = results.iter().map(|result| trial(state, result));
+    let trials = results.iter().map(|result| {
+        trial(state, words::report_trial(labels::number(result.trial)), result)
+    });
     headed(&mut lines, words::report_trials(), trials);
     if let Some(work) = subject.work {
         let notebook = &work.notebook;
         let written = Statement::ALL.map(|of| {
             let label = labels::statement(of);
             match notebook.conclusion.text(of) {
-                "" => words::plain_no_statement(&label),
-                said => words::plain_statement(&label, &indented(said)),
+                "" => words::report_wrote(&label, &words::marking_nothing()),
+                said => words::report_wrote(&label, &indented(said)),
             }
         });
-        headed(&mut lines, words::plain_conclusion(), written);
-        headed(&mut lines, words::plain_plans(), notebook.plans().iter().cloned());
+        headed(&mut lines, words::report_conclusion(), written);
+        headed(&mut lines, words::report_plans(), notebook.plans().iter().cloned());
         headed(&mut lines, words::report_found(), found(work).map(String::from));
     } else {
         lines.extend([String::new(), words::report_only_numbers().into()]);
@@ -66,13 +70,28 @@ fn invented(is_invented: bool) -> Option<String> {
     is_invented.then(|| words::marking_invented().into())
 }
 
-/// A trial in a line, with what was changed in it.
-fn trial(state: &State, result: &TrialResult) -> String {
-    let said = result_words(state, result);
-    match result.what_changed.as_str() {
-        "" => said,
-        what => format!("{said} {}", words::report_changed(&indented(what))),
+/// A trial in a line.
+fn trial(state: &State, whose: String, result: &TrialResult) -> String {
+    let mut said = vec![whose];
+    if !result.what_changed.is_empty() {
+        said.push(words::report_changed(&result.what_changed));
     }
+    if let Some(value) = result.measured_separation_mm() {
+        said.push(words::report_measured(&measured(state, value)));
+    }
+    if let Some(value) = result.computed_separation_mm() {
+        said.push(words::report_worked_out(&mm(state, value)));
+    }
+    if let Some(predicted) = result.predicted {
+        said.push(words::report_predicted(&labels::outcome(predicted.outcome)));
+    }
+    said.push(words::report_seen(&labels::overall(result.overall())));
+    said.join(" ")
+}
+
+/// What a group wrote: further lines are indented, so that none is taken for one of ours.
+fn indented(text: &str) -> String {
+    text.lines().map(String::from).collect::<Vec<_>>().join("\n  ")
 }
 
 /// A heading and what stands below it, if there is anything.

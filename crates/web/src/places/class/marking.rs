@@ -7,67 +7,46 @@ use noseward_lesson::{
 use noseward_words as words;
 
 use super::model::{ClassDesk, ClassField};
-use super::report::{ReportMsg, way};
+use super::report::{Report, way};
 use super::table::Shown;
 use super::take_in::results_of;
-use super::update::changed;
 use super::{button, count, report, statements, table};
 use crate::app::{Effect, Paper, State};
-use crate::places::form::{told, wide};
+use crate::places::form::wide;
 use crate::places::labels;
 use crate::shell::marked::listed;
 use crate::shell::pressed;
 
-/// Something that happens where notebooks are marked.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub(crate) enum MarkingMsg {
-    /// To the notebook behind this one, or before it; behind the last comes the first.
-    Step { back: bool },
-    /// The same, from below the statements: the next one is looked at from its beginning.
-    NextFromBelow,
-    /// A statement is found in it, or no longer.
-    Find(Criterion),
-}
+/// The ways to another notebook, as the controls name them.
+const BEFORE: usize = 0;
+const NEXT: usize = 1;
+const FROM_BELOW: usize = 2;
 
-impl MarkingMsg {
-    /// The ways to another notebook; the controls name them by their places.
-    const WAYS: [Self; 3] =
-        [Self::Step { back: true }, Self::Step { back: false }, Self::NextFromBelow];
-
-    /// The way with this place.
-    pub(super) fn way(place: usize) -> Option<Self> {
-        Self::WAYS.get(place).copied()
-    }
-
-    /// To find the statement with this place, or no longer.
-    pub(super) fn find(place: usize) -> Option<Self> {
-        Criterion::ALL.get(place).copied().map(Self::Find)
-    }
-}
-
-/// What a message does.
-pub(super) fn update(state: &mut State, msg: MarkingMsg) -> Vec<Effect> {
-    let Some(desk) = &mut state.class.desk else { return Vec::new() };
+/// To another notebook: the one before, the next one, or that from below the statements, which is
+/// looked at from its beginning. Behind the last comes the first.
+pub(super) fn step(desk: &mut ClassDesk, way: usize) -> Vec<Effect> {
     let order = order(&desk.class);
     let Some(place) = place(desk, &order) else { return Vec::new() };
-    let step = |by: usize| order[(place + by) % order.len()];
-    match msg {
-        MarkingMsg::Step { back: true } => desk.marked = step(order.len() - 1),
-        MarkingMsg::Step { back: false } => desk.marked = step(1),
-        MarkingMsg::NextFromBelow => {
-            desk.marked = step(1);
-            return vec![Effect::Redraw, Effect::Focus(ClassField::Marked.name())];
-        }
-        MarkingMsg::Find(criterion) => {
-            if let Some(work) = desk.class.work_mut(order[place]) {
-                work.toggle(criterion);
-            }
-            // What was gathered before is not undone together with this.
-            desk.before = None;
-            return changed(state);
-        }
+    let by = if way == BEFORE { order.len() - 1 } else { 1 };
+    desk.marked = order[(place + by) % order.len()];
+    let mut effects = vec![Effect::Redraw];
+    if way == FROM_BELOW {
+        effects.push(Effect::Focus(ClassField::Marked.name()));
     }
-    vec![Effect::Redraw]
+    effects
+}
+
+/// Finds the statement with this place in the notebook, or no longer.
+pub(super) fn find(desk: &mut ClassDesk, statement: usize) {
+    let order = order(&desk.class);
+    if let Some(place) = place(desk, &order)
+        && let Some(work) = desk.class.work_mut(order[place])
+        && let Some(criterion) = Criterion::ALL.get(statement)
+    {
+        work.toggle(*criterion);
+        // What was gathered before is not undone together with this.
+        desk.before = None;
+    }
 }
 
 /// To the notebook that stands here in the list.
@@ -148,11 +127,11 @@ fn chooser(desk: &ClassDesk, order: &[usize], place: usize) -> Markup {
                     }
                 }
             }
-            (button("cl-step", "0", false, &html! { (words::marking_previous()) }))
-            (button("cl-step", "1", false, &html! { (words::marking_next()) }))
+            (button("cl-step", &BEFORE.to_string(), false, &html! { (words::marking_previous()) }))
+            (button("cl-step", &NEXT.to_string(), false, &html! { (words::marking_next()) }))
             span role="status" { (words::marking_at(count(place + 1).into(), count(order.len()).into())) }
-            (way(ReportMsg::Print(Paper::Group), true, words::marking_print()))
-            (way(ReportMsg::GroupText, true, words::marking_text()))
+            (way(Report::Print(Paper::Group), true, words::marking_print()))
+            (way(Report::GroupText, true, words::marking_text()))
         }
     }
 }
@@ -184,7 +163,7 @@ fn one(state: &State, desk: &ClassDesk, work: &Work) -> Markup {
                         li { (statement(state, work, &results, criterion, i)) }
                     }
                 }
-                (button("cl-step", "2", true, &html! { (words::marking_next()) }))
+                (button("cl-step", &FROM_BELOW.to_string(), true, &html! { (words::marking_next()) }))
             }
         }
     }
@@ -201,7 +180,10 @@ pub(super) fn wrote(notebook: &Notebook) -> Markup {
             }
         }
         @if !notebook.plans().is_empty() {
-            p { (told(words::paper_plans(&notebook.plans().join("; ")))) }
+            div class="nb__written marking__box" {
+                p { strong { (words::report_plans()) } }
+                p class="nb__text" { (notebook.plans().join("\n")) }
+            }
         }
     }
 }

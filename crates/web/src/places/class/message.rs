@@ -1,8 +1,6 @@
 //! What the buttons of the place Class ask for.
 
-use super::marking::MarkingMsg;
 use super::model::View;
-use super::report::ReportMsg;
 
 /// Something that happens to what is gathered of a class.
 #[derive(Clone, Debug, PartialEq)]
@@ -50,10 +48,12 @@ pub(crate) enum ClassMsg {
     Clock(f64),
     /// To show more rows of the table.
     More,
-    /// Where notebooks are marked.
-    Marking(MarkingMsg),
+    /// To another notebook, to mark it.
+    Step(usize),
+    /// A statement is found in it, or no longer.
+    Find(usize),
     /// To give something back.
-    Report(ReportMsg),
+    Report(usize),
     /// The invented class.
     Example,
     /// To let go of it.
@@ -99,9 +99,9 @@ impl ClassMsg {
             "ask-delete" => Self::AskToDelete(true),
             "keep" => Self::AskToDelete(false),
             "delete" => Self::Delete,
-            "step" => Self::Marking(MarkingMsg::way(place()?)?),
-            "find" => Self::Marking(MarkingMsg::find(place()?)?),
-            "report" => Self::Report(ReportMsg::at(place()?)?),
+            "step" => Self::Step(place()?),
+            "find" => Self::Find(place()?),
+            "report" => Self::Report(place()?),
             _ => return None,
         })
     }

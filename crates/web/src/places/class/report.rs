@@ -15,7 +15,7 @@ use crate::notebook::say;
 
 /// Something that is given back: on paper, as a file, or to be pasted.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub(crate) enum ReportMsg {
+pub(super) enum Report {
     Print(Paper),
     /// The trials as a table: a file, or, with tabs, to be pasted.
     Table(Format),
@@ -27,7 +27,7 @@ pub(crate) enum ReportMsg {
     GroupText,
 }
 
-impl ReportMsg {
+impl Report {
     /// All of them; the controls name them by their places.
     const ALL: [Self; 10] = [
         Self::Print(Paper::Groups),
@@ -41,25 +41,21 @@ impl ReportMsg {
         Self::GroupsText,
         Self::GroupText,
     ];
-
-    /// The one with this place.
-    pub(super) fn at(place: usize) -> Option<Self> {
-        Self::ALL.get(place).copied()
-    }
 }
 
 /// The button for it.
-pub(super) fn way(msg: ReportMsg, small: bool, label: Text) -> Markup {
-    let place = ReportMsg::ALL.iter().position(|known| *known == msg).unwrap_or_default();
+pub(super) fn way(report: Report, small: bool, label: Text) -> Markup {
+    let place = Report::ALL.iter().position(|known| *known == report).unwrap_or_default();
     button("cl-report", &place.to_string(), small, &html! { (label) })
 }
 
-/// What a message does.
-pub(super) fn update(state: &mut State, msg: ReportMsg) -> Vec<Effect> {
+/// Gives back what has this place.
+pub(super) fn give(state: &mut State, place: usize) -> Vec<Effect> {
     let Some(desk) = &state.class.desk else { return Vec::new() };
-    let (ending, text) = match msg {
-        ReportMsg::Print(paper) => return print(paper),
-        ReportMsg::Table(format) => {
+    let Some(report) = Report::ALL.get(place) else { return Vec::new() };
+    let (ending, text) = match *report {
+        Report::Print(paper) => return print(paper),
+        Report::Table(format) => {
             let text = class_to_table(&desk.class, format, false, &called);
             match format {
                 Format::PointComma => ("-table.csv".to_owned(), text),
@@ -69,9 +65,9 @@ pub(super) fn update(state: &mut State, msg: ReportMsg) -> Vec<Effect> {
                 }
             }
         }
-        ReportMsg::ClassText => ("-report.txt".to_owned(), as_text::class(state, desk)),
-        ReportMsg::GroupsText => ("-groups.txt".to_owned(), as_text::groups(state, desk)),
-        ReportMsg::GroupText => {
+        Report::ClassText => ("-report.txt".to_owned(), as_text::class(state, desk)),
+        Report::GroupsText => ("-groups.txt".to_owned(), as_text::groups(state, desk)),
+        Report::GroupText => {
             let Some(subject) = in_hand(desk) else { return Vec::new() };
             let ending = format!("-{}.txt", subject.group.key().replace(' ', "-"));
             (ending, as_text::group(state, &desk.class, &subject))
@@ -228,26 +224,26 @@ pub(super) fn reports(desk: &ClassDesk) -> Markup {
         section class="card card--place" aria-labelledby="report-paper" {
             h3 id="report-paper" { (words::report_paper()) }
             div class="nb__row" {
-                (way(ReportMsg::Print(Paper::Groups), false, words::report_print_groups()))
-                (way(ReportMsg::Print(Paper::Class), false, words::report_print_class()))
+                (way(Report::Print(Paper::Groups), false, words::report_print_groups()))
+                (way(Report::Print(Paper::Class), false, words::report_print_class()))
             }
             p class="nb__hint" { (words::report_paper_hint()) }
         }
         section class="card card--place" aria-labelledby="report-tables" {
             h3 id="report-tables" { (words::report_tables()) }
             div class="nb__row" {
-                (way(ReportMsg::Table(Format::PointComma), false, words::hand_in_table_point()))
-                (way(ReportMsg::Table(Format::CommaSemicolon), false, words::hand_in_table_comma()))
-                (way(ReportMsg::Table(Format::Tabs), false, words::hand_in_copy_table_point()))
-                (way(ReportMsg::Table(Format::TabsComma), false, words::hand_in_copy_table_comma()))
+                (way(Report::Table(Format::PointComma), false, words::hand_in_table_point()))
+                (way(Report::Table(Format::CommaSemicolon), false, words::hand_in_table_comma()))
+                (way(Report::Table(Format::Tabs), false, words::hand_in_copy_table_point()))
+                (way(Report::Table(Format::TabsComma), false, words::hand_in_copy_table_comma()))
             }
             p class="nb__hint" { (words::report_tables_hint()) }
         }
         section class="card card--place" aria-labelledby="report-text" {
             h3 id="report-text" { (words::report_text()) }
             div class="nb__row" {
-                (way(ReportMsg::ClassText, false, words::report_text_class()))
-                (way(ReportMsg::GroupsText, false, words::report_text_groups()))
+                (way(Report::ClassText, false, words::report_text_class()))
+                (way(Report::GroupsText, false, words::report_text_groups()))
             }
         }
         }

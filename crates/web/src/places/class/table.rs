@@ -226,7 +226,7 @@ fn seen(result: &TrialResult, shown: Shown) -> Markup {
         Overall::Mostly(outcome) if shown != Shown::Swings => {
             let counted = result.counted();
             let so = counted.iter().filter(|one| **one == outcome).count();
-            let said = words::compare_seen(
+            let said = words::marking_seen(
                 &overall,
                 count(so).into(),
                 count(counted.len()).into(),

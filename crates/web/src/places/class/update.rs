@@ -151,8 +151,9 @@ pub(crate) fn update(state: &mut State, msg: ClassMsg) -> Vec<Effect> {
         | ClassMsg::Board
         | ClassMsg::Timer(_)
         | ClassMsg::Clock(_) => return looked_at(desk, &msg),
-        ClassMsg::Marking(msg) => return marking::update(state, msg),
-        ClassMsg::Report(msg) => return report::update(state, msg),
+        ClassMsg::Step(way) => return marking::step(desk, way),
+        ClassMsg::Find(statement) => marking::find(desk, statement),
+        ClassMsg::Report(place) => return report::give(state, place),
         ClassMsg::More => {
             desk.table.more += 1;
             return vec![Effect::Redraw];

@@ -58,7 +58,7 @@ fn name(trial: &Trial) -> &str {
 
 /// What a group wrote, behind a word: further lines are indented, so that none is taken for
 /// one of ours.
-pub(crate) fn indented(text: &str) -> String {
+fn indented(text: &str) -> String {
     cleaned_lines(text, usize::MAX).replace('\n', "\n  ")
 }
 
