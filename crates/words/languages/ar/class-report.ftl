@@ -7,10 +7,19 @@ report-paper-hint =
     درجات.
 report-tables = لبرنامج جداول: سطر لكلّ محاولة
 report-tables-hint = ما كتبته المجموعات وما وجدتموه فيه محفوظ في ملف الصفّ كلّه: حيث تُجمع النتائج.
+report-table-point = جدول في ملف، 12.5 بنقطة
+report-table-comma = جدول في ملف، 12,5 بفاصلة
+report-copy-point = نسخ الجدول بنقاط عشرية
+report-copy-comma = نسخ الجدول بفواصل عشرية
 report-text = كنصّ عادي
 report-text-class = الصفّ كنصّ
 report-text-groups = كلّ المجموعات كنصّ
+report-saved =
+    حُفظ باسم { $name }، إذا كان هذا الحاسوب يسمح بالتنزيل. ابحثوا في مجلد التنزيلات.
 
+report-rules = أُنجز وفق القواعد { $rules }.
+report-no-permission =
+    التدوير الجيّد ليس إذنًا بالإطلاق. القرار للقواعد المحلية ولتقييم المخاطر في مدرستكم ولشخص مؤهَّل.
 report-of = تقرير { $name }
 report-of-class = تقرير الصفّ
 report-of-class-called = تقرير الصفّ { $label }

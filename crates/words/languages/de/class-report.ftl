@@ -9,10 +9,21 @@ report-tables = Für eine Tabellenkalkulation: eine Zeile je Versuch
 report-tables-hint =
     Was die Gruppen geschrieben haben und was ihr darin gefunden habt, steht in der Datei der
     ganzen Klasse: dort, wo gesammelt wird.
+report-table-point = Tabelle als Datei, 12.5 mit Punkt
+report-table-comma = Tabelle als Datei, 12,5 mit Komma
+report-copy-point = Tabelle kopieren, mit Punkten
+report-copy-comma = Tabelle kopieren, mit Kommas
 report-text = Als einfacher Text
 report-text-class = Die Klasse als Text
 report-text-groups = Alle Gruppen als Text
+report-saved =
+    Gespeichert als { $name }, falls dieser Computer das Herunterladen erlaubt. Seht unter
+    „Downloads“ nach.
 
+report-rules = Nach den Regeln { $rules } gemacht.
+report-no-permission =
+    Ein guter Schwung ist keine Erlaubnis zum Starten. Es entscheiden die Regeln am Ort, die
+    Gefährdungsbeurteilung eurer Schule und eine sachkundige Person.
 report-of = Bericht: { $name }
 report-of-class = Bericht der Klasse
 report-of-class-called = Bericht der Klasse { $label }

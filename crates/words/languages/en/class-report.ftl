@@ -14,12 +14,26 @@ report-tables = For a spreadsheet: a row for each trial
 report-tables-hint =
     What the groups wrote, and what you found in it, is in the file of the whole class: see where
     it is gathered.
+report-table-point = Table as a file, 12.5 with a point
+report-table-comma = Table as a file, 12,5 with a comma
+report-copy-point = Copy the table, with points
+report-copy-comma = Copy the table, with commas
 # The heading of the buttons for text.
 report-text = As plain text
 report-text-class = The class as text
 report-text-groups = All groups as text
 
+# $name (text): the name of the file
+report-saved = Saved as { $name }, if this computer allows downloads. Look in Downloads.
+
 ## On paper and in text.
+
+# $rules (text): four letters and digits
+report-rules = Made under the rules { $rules }.
+# At the end of every report on paper.
+report-no-permission =
+    A good swing is not permission to launch. Local rules, your school’s own risk assessment and
+    a qualified person decide.
 
 # The title.
 # $name (text): the label of the group

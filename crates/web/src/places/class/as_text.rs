@@ -20,7 +20,7 @@ pub(super) fn class(state: &State, desk: &ClassDesk) -> String {
     let mut lines = vec![title(class)];
     lines.extend(invented(class.is_example()));
     lines.push(holds(class));
-    lines.extend(class.rules.map(|rules| words::rules_under(&rules_text(rules))));
+    lines.extend(class.rules.map(|rules| words::report_rules(&rules_text(rules))));
     lines.extend(says(state, desk));
     lines.extend(pattern::figures(state, desk));
     headed(&mut lines, words::report_found_in_all(), found_in(class));

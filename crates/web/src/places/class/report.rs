@@ -1,7 +1,9 @@
 //! What is given back, for each group and for the class: on paper, for a spreadsheet, as text.
 
 use maud::{Markup, html};
-use noseward_lesson::{Class, ClassLabel, Criterion, Entry, Group, TrialResult, Work};
+use noseward_lesson::{
+    Class, ClassLabel, Criterion, Entry, Group, TrialResult, Work, key,
+};
 use noseward_link::{Format, class_to_table, rules_text};
 use noseward_words::{self as words, HowKnown, Text};
 
@@ -69,12 +71,13 @@ pub(super) fn give(state: &mut State, place: usize) -> Vec<Effect> {
         Report::GroupsText => ("-groups.txt".to_owned(), as_text::groups(state, desk)),
         Report::GroupText => {
             let Some(subject) = in_hand(desk) else { return Vec::new() };
-            let ending = format!("-{}.txt", subject.group.key().replace(' ', "-"));
+            let ending =
+                format!("-{}-{}.txt", key(&subject.group.colour), subject.group.number());
             (ending, as_text::group(state, &desk.class, &subject))
         }
     };
     let name = file_name(&desk.class, &ending);
-    let mut effects = say(state, false, words::hand_in_saved(&name));
+    let mut effects = say(state, false, words::report_saved(&name));
     effects.insert(0, Effect::Download { name, text });
     effects
 }
@@ -210,7 +213,7 @@ pub(super) fn asked(work: &Work) -> Vec<String> {
     let Some(set_up) = work.notebook.set_up() else { return Vec::new() };
     vec![
         words::marking_question(&statements::question(&set_up.question)),
-        words::rules_under(&rules_text(set_up.rules())),
+        words::report_rules(&rules_text(set_up.rules())),
     ]
 }
 
@@ -232,10 +235,10 @@ pub(super) fn reports(desk: &ClassDesk) -> Markup {
         section class="card card--place" aria-labelledby="report-tables" {
             h3 id="report-tables" { (words::report_tables()) }
             div class="nb__row" {
-                (way(Report::Table(Format::PointComma), false, words::hand_in_table_point()))
-                (way(Report::Table(Format::CommaSemicolon), false, words::hand_in_table_comma()))
-                (way(Report::Table(Format::Tabs), false, words::hand_in_copy_table_point()))
-                (way(Report::Table(Format::TabsComma), false, words::hand_in_copy_table_comma()))
+                (way(Report::Table(Format::PointComma), false, words::report_table_point()))
+                (way(Report::Table(Format::CommaSemicolon), false, words::report_table_comma()))
+                (way(Report::Table(Format::Tabs), false, words::report_copy_point()))
+                (way(Report::Table(Format::TabsComma), false, words::report_copy_comma()))
             }
             p class="nb__hint" { (words::report_tables_hint()) }
         }

@@ -44,7 +44,7 @@ fn report(title: &str, is_invented: bool, is_long: bool, inside: &Markup) -> Mar
             }
             div class="report__body" {
                 (inside)
-                p { (words::paper_no_permission()) }
+                p { (words::report_no_permission()) }
             }
         }
     }
@@ -101,7 +101,7 @@ fn class(state: &State, desk: &ClassDesk) -> Markup {
     let found = found_in(class);
     let inside = html! {
         p { (holds(class)) }
-        @if let Some(rules) = class.rules { p { (words::rules_under(&rules_text(rules))) } }
+        @if let Some(rules) = class.rules { p { (words::report_rules(&rules_text(rules))) } }
         @for sentence in says(state, desk) { p { (sentence) } }
         div class="nb__chart" { (chart::chart(state, desk, &desk.worked_out())) }
         h3 { (words::class_also()) }
