@@ -6,7 +6,7 @@ use crate::places::class::{self as place, ClassMsg};
 use noseward_lesson::{Group, SwingOutcome};
 use noseward_link::{result_code, rules_text};
 
-fn class_of(kept: Option<&str>) -> State {
+pub(super) fn class_of(kept: Option<&str>) -> State {
     let opening = Opening { class: kept.map(str::to_owned), ..Opening::default() };
     let mut state = State::new(&opening);
     state.parts = Loading::all(Code::Here);
@@ -15,25 +15,25 @@ fn class_of(kept: Option<&str>) -> State {
     state
 }
 
-fn finish(state: &mut State) {
+pub(super) fn finish(state: &mut State) {
     while state.class.is_busy {
         update(state, Msg::Slice);
     }
 }
 
-fn say(state: &mut State, msg: ClassMsg) -> Vec<Effect> {
+pub(super) fn say(state: &mut State, msg: ClassMsg) -> Vec<Effect> {
     let effects = update(state, PlaceMsg::Class(msg).into());
     finish(state);
     effects
 }
 
-fn paste(state: &mut State, text: &str) {
+pub(super) fn paste(state: &mut State, text: &str) {
     write(state, "cl:pasted", text);
     press(state, "cl-gather", "");
     finish(state);
 }
 
-fn shown(state: &State) -> String {
+pub(super) fn shown(state: &State) -> String {
     let text: String = place::regions(state).into_iter().map(|r| r.markup).collect();
     // Words alone.
     let parts =
@@ -42,7 +42,7 @@ fn shown(state: &State) -> String {
 }
 
 /// The code of a group's first trial.
-fn code(colour: usize, outcome: SwingOutcome) -> String {
+pub(super) fn code(colour: usize, outcome: SwingOutcome) -> String {
     let mut state = desk();
     state.desk.notebook.group =
         Group::new(noseward_lesson::Colour::ALL[colour], 1).unwrap();
