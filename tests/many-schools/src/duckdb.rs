@@ -97,7 +97,12 @@ impl Merged {
     ///
     /// When there is no such table.
     pub fn odd(&self) -> Result<Vec<[String; 4]>> {
-        self.rows("odd")
+        let mut rows: Vec<[String; 4]> = self.rows("odd")?;
+        for [class, ..] in &mut rows {
+            // What keeps a spreadsheet from reading the label as a date.
+            *class = class.trim_start_matches('\'').to_owned();
+        }
+        Ok(rows)
     }
 
     /// All of it as the table of a class.
