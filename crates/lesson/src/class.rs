@@ -28,7 +28,9 @@ pub use gathered::{
     Added, Class, ClassLabel, Entry, LABEL_CHARS, MOST_RESULTS, MOST_WORKS, Refusal, Work,
 };
 pub use kit::{Kit, KitRow};
-pub use next_trial::{NextTrial, Reach, WhyThere, empty_region, next_trial};
+pub use next_trial::{
+    NextTrial, Reach, WhyThere, empty_region, next_trial, next_trial_after,
+};
 pub use odd::{FAR_SHARE, Odd, SLIP_MM, WIDE_SHARE, odd};
 pub use plan::{Plan, PlanStep, TimedStep};
 pub use predictions::{PredictionCounts, Score, count_predictions};

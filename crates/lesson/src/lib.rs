@@ -54,7 +54,7 @@ pub use class::{
     PointResult, PredictionCounts, RULES_BITS, Reach, Refusal, ResultModel,
     ResultPrediction, RuleLimits, RulesCode, SLIP_MM, Score, Seen, SetUp, TimedStep,
     TrialResult, TurningPoint, WIDE_SHARE, WhyThere, Work, agreement, count_predictions,
-    empty_region, example_class, next_trial, odd, turning_point,
+    empty_region, example_class, next_trial, next_trial_after, odd, turning_point,
 };
 pub use compare::{AGREE_MM, Beside, Comparison, Explanation, compare, explanations};
 pub use conclusion::{BOX_CHARS, Conclusion, Statement};

@@ -33,11 +33,13 @@ pub(crate) enum Part {
     Files,
     WordMat,
     SetUp,
+    /// What the groups of a class found, together.
+    Class,
 }
 
 impl Part {
     /// Every part, in the order in which they are fetched ahead, where they are.
-    pub(crate) const ALL: [Self; 13] = [
+    pub(crate) const ALL: [Self; 14] = [
         Self::Notebook,
         Self::Certainty,
         Self::Measure,
@@ -51,6 +53,7 @@ impl Part {
         Self::Lead,
         Self::WordMat,
         Self::SetUp,
+        Self::Class,
     ];
 
     /// Whether only whoever leads uses it: then it is fetched where somebody opens it, and
@@ -70,7 +73,7 @@ impl Part {
             // Pupils too look there at what this computer allows, and delete what is kept.
             | Self::Lead
             | Self::WordMat => false,
-            Self::SetUp => true,
+            Self::SetUp | Self::Class => true,
         }
     }
 
@@ -224,4 +227,8 @@ parts! {
         "__wasm_split_load_setup"
         "__wasm_split_00setup00_import_0000000000000000000000000000000d_call"
         "__wasm_split_00setup00_export_0000000000000000000000000000000d_call";
+    Class class
+        "__wasm_split_load_class"
+        "__wasm_split_00class00_import_0000000000000000000000000000000e_call"
+        "__wasm_split_00class00_export_0000000000000000000000000000000e_call";
 }

@@ -9,10 +9,10 @@ use std::error::Error;
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use noseward_lesson::{Conclusion, Record, TrialResult};
+use noseward_lesson::{Class, Conclusion, Record, TrialResult, example_class};
 use noseward_link::{
-    NotebookFile, code, hash, notebook_hash, notebook_parts, open_file,
-    open_notebook_file, result_code, to_file, to_notebook_file,
+    Format, NotebookFile, class_to_table, code, hash, notebook_hash, notebook_parts,
+    open_file, open_notebook_file, result_code, to_file, to_notebook_file,
 };
 use noseward_stability::BottleSize;
 
@@ -39,10 +39,28 @@ fn main() -> Result<(), Box<dyn Error>> {
     for (name, bytes) in notebooks(here)? {
         write("notebook", &name, &bytes)?;
     }
+    for (name, text) in classes() {
+        write("class", name, text.as_bytes())?;
+    }
     write("text", "formula", b"=1+1")?;
     write("text", "number", b" -3,5")?;
     write("text", "newer", b"r2.AAAA R2AA AAAA AAAA")?;
     Ok(())
+}
+
+/// Results of the invented class as codes and as a table.
+fn classes() -> [(&'static str, String); 3] {
+    let (mut class, mut codes) = (Class::default(), String::new());
+    for notebook in example_class().iter().take(2) {
+        for trial in notebook.trials() {
+            let Some(result) = TrialResult::of(notebook, trial.id()) else { continue };
+            codes += &format!("{}\n", result_code(&result));
+            let _ = class.add(&class.label.clone(), result, true);
+        }
+    }
+    let table = class_to_table(&class, Format::Tabs, false, &|_| String::new());
+    let damaged = table.replacen('1', "x", 40);
+    [("codes", codes), ("table", table), ("damaged", damaged)]
 }
 
 /// Inputs with their names.

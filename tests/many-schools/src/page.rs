@@ -123,7 +123,7 @@ pub fn points(class: &Class) -> Vec<Seen> {
         let separation = separation.or_else(|| result.computed_separation_mm())?;
         Some(Seen::from((separation, result.nose_first()?)))
     };
-    class.counting().filter_map(of).collect()
+    class.counting().map(|(_, entry)| entry).filter_map(of).collect()
 }
 
 fn refused(refusal: Refusal) -> &'static str {

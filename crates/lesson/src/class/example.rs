@@ -219,7 +219,7 @@ mod tests {
         assert_eq!(class.entries().len(), 46);
         assert!(class.is_example());
         let turns = |is_in: fn(&TrialResult) -> bool| {
-            let entries = class.counting().map(|entry| &entry.result);
+            let entries = class.counting().map(|(_, entry)| &entry.result);
             let seen: Vec<_> = entries
                 .filter(|result| is_in(result))
                 .filter_map(|result| {

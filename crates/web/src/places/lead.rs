@@ -30,6 +30,13 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
             } },
         ),
         region(
+            "lead-class",
+            html! { p {
+                (link_to(Place::Class, "lead-to-class", &html! { (words::places_class()) })) " "
+                (words::lead_class())
+            } },
+        ),
+        region(
             "lead-words",
             html! { p {
                 (link_to(Place::Words, "lead-to-words", &html! { (words::places_words()) })) " "
