@@ -11,8 +11,8 @@
 --   results      one row a trial: what was handed in last counts
 --   older        what was handed in before it under the same class, group and trial, and differs
 --   refused      rows that were not taken in, by file and row, each with its reason
---   points       what the turning point is worked out of: trials by separation, and how many flew
---                nose-first
+--   points       what the turning point is worked out of: trials by separation, how many flew
+--                nose-first, and how many otherwise
 --   odd          readings to be asked about: for organisers, never for a list in public
 --   class_table  results and older as the table of a class again, which the page opens
 --
@@ -379,17 +379,25 @@ FROM (SELECT count(*) AS rows, count(*) FILTER (reason IS NULL) AS taken_in
 CROSS JOIN (SELECT count(*) FILTER (is_last) AS results, count(*) FILTER (NOT is_last) AS older
     FROM merged);
 
--- What counts: not what is hidden, and invented results only where there are no others.
+-- Not what is hidden, and invented results only where there are no others.
+CREATE OR REPLACE VIEW counting AS
+SELECT * FROM results
+WHERE NOT hidden AND (NOT example OR (SELECT bool_and(example) FROM results));
+
+-- Along each of the separations that the chart of a class has.
 CREATE OR REPLACE VIEW points AS
-SELECT coalesce(measured_separation_mm, computed_separation_mm) AS separation_mm,
-    width_mm AS body_width_mm,
-    count(*) FILTER (nose_first) AS nose_first,
-    count(*) FILTER (NOT nose_first) AS otherwise
-FROM results
-WHERE nose_first IS NOT NULL
-    AND coalesce(measured_separation_mm, computed_separation_mm) IS NOT NULL
-    AND NOT hidden
-    AND (NOT example OR (SELECT bool_and(example) FROM results))
+SELECT along, separation,
+    count(*) FILTER (nose_first) AS nose_first, count(*) FILTER (NOT nose_first) AS otherwise
+FROM (
+    SELECT nose_first, unnest([
+        {along: 'measured, in mm', separation: measured_separation_mm},
+        {along: 'computed, in mm', separation: computed_separation_mm},
+        {along: 'measured, in widths', separation: measured_separation_mm / nullif(width_mm, 0)},
+        {along: 'computed, in widths', separation: computed_separation_mm / nullif(width_mm, 0)}
+    ], recursive := true)
+    FROM counting
+)
+WHERE separation IS NOT NULL AND nose_first IS NOT NULL
 GROUP BY ALL ORDER BY ALL;
 
 -- The same questions, by the same limits, as crates/lesson/src/class/odd.rs asks.
@@ -410,7 +418,7 @@ SELECT kept(class) AS class, grp AS "group", trial, unnest(list_filter([
             > greatest(mass_range_mm + pressure_range_mm, 5, 0.1 * length_mm)
         AND nose_first <> (measured_separation_mm > 0) THEN 'other outcome than expected' END
 ], lambda x: x IS NOT NULL)) AS what
-FROM results;
+FROM counting;
 
 CREATE OR REPLACE MACRO flag(value) AS CASE WHEN value THEN 'yes' END;
 

@@ -9,8 +9,8 @@ use anyhow::{Context, Result};
 use noseward_lesson::{Band, Seen, TurningPoint, turning_point};
 use noseward_link::{Format, class_to_table};
 use noseward_many_schools_tests::{
-    Counts, FILES_IN_REGION, Merged, Page, RULES, Refused, Schools, every_cell, points,
-    schools,
+    Along, Counts, FILES_IN_REGION, Merged, Page, RULES, Refused, Schools, every_cell,
+    points, schools,
 };
 
 /// Files of a day with many schools.
@@ -131,8 +131,9 @@ fn ten_thousand_rows_are_merged_as_the_page_merges_them() -> Result<()> {
     };
     let merged = merge("*/*.csv", "all")?;
     hold(&merged, &folder, &page)?;
-    let seen = points(&page.class);
-    hold_points(&merged.points()?, &seen);
+    for along in Along::ALL {
+        hold_points(&merged.points(along)?, &points(&page.class, along));
+    }
 
     // Part by part, as on several machines.
     let (mut rows, mut together) = (0, Vec::new());
@@ -140,10 +141,10 @@ fn ten_thousand_rows_are_merged_as_the_page_merges_them() -> Result<()> {
         let pattern = format!("region={region}/*.csv");
         let part = merge(&pattern, &format!("part-{region}"))?;
         rows += part.counts()?.rows;
-        together.extend(part.points()?);
+        together.extend(part.points(Along::ALL[0])?);
     }
     assert_eq!(rows, 10_000);
-    hold_points(&together, &seen);
+    hold_points(&together, &points(&page.class, Along::ALL[0]));
     Ok(())
 }
 
@@ -184,12 +185,14 @@ fn a_million_rows_come_to_what_was_put_in() -> Result<()> {
 
     let page = Page::gather(&files, Some(RULES));
     assert_eq!(merged.odd()?.len(), copies * page.odd().len());
-    let mut seen = points(&page.class);
-    for Seen { nose_first, otherwise, .. } in &mut seen {
-        *nose_first *= COPIES;
-        *otherwise *= COPIES;
+    for along in Along::ALL {
+        let mut seen = points(&page.class, along);
+        for Seen { nose_first, otherwise, .. } in &mut seen {
+            *nose_first *= COPIES;
+            *otherwise *= COPIES;
+        }
+        hold_points(&merged.points(along)?, &seen);
     }
-    hold_points(&merged.points()?, &seen);
     // 400 MB.
     fs::remove_dir_all(folder)?;
     Ok(())
