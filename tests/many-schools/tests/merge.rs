@@ -6,7 +6,10 @@ use std::io::{BufWriter, Write};
 use std::path::{Path, PathBuf};
 
 use anyhow::{Context, Result};
-use noseward_lesson::{Band, Seen, TurningPoint, turning_point};
+use noseward_lesson::{
+    Band, Class, ClassLabel, Seen, TrialResult, TurningPoint, example_class,
+    turning_point,
+};
 use noseward_link::{Format, class_to_table};
 use noseward_many_schools_tests::{
     Along, Counts, FILES_IN_REGION, Merged, Page, RULES, Refused, Schools, every_cell,
@@ -216,5 +219,26 @@ fn what_has_no_headings_is_refused_row_by_row() -> Result<()> {
     assert_eq!(merged.counts()?, Counts { rows: 82, refused: 82, ..Counts::default() });
     let reason = "unreadable: headings".to_owned();
     assert_eq!(reasons(&merged.refused(&folder)?), BTreeMap::from([(reason, 82)]));
+    Ok(())
+}
+
+#[test]
+fn invented_results_count_where_there_are_no_others() -> Result<()> {
+    let mut class = Class::default();
+    for notebook in example_class() {
+        for trial in notebook.trials() {
+            let result = TrialResult::of(&notebook, trial.id()).context("it is there")?;
+            let result = TrialResult { example: true, ..result };
+            class.add(&ClassLabel::default(), result, true).ok().context("it fits")?;
+        }
+    }
+    let text = class_to_table(&class, Format::PointComma, false, &|_| String::new());
+    let files = [("invented.csv".to_owned(), text)];
+    let page = Page::gather(&files, Some(RULES));
+    let folder = folder("invented", &files, &[String::new()])?;
+    let merged = Merged::of(&folder, "*.csv", Some(RULES), &folder.join("out"))?;
+    hold(&merged, &folder, &page)?;
+    let along = Along::ALL[0];
+    hold_points(&merged.points(along)?, &points(&page.class, along));
     Ok(())
 }
