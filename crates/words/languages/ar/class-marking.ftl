@@ -15,7 +15,7 @@ marking-invented = مُختلَق للتدريب
 marking-data = بيانات المجموعة نفسها
 marking-found = ما تجدونه فيه
 marking-how = اضغطوا ما ينطبق. لا تضغط الصفحة شيئًا من تلقاء نفسها: تحت بعض العبارات ما تعرفه عنها.
-marking-nothing = لا شيء
+marking-nothing = (لا شيء)
 marking-of-readings =
     { $count ->
         [zero] لا قراءات

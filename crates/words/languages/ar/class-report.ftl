@@ -7,19 +7,19 @@ report-paper-hint =
     درجات.
 report-tables = لبرنامج جداول: سطر لكلّ محاولة
 report-tables-hint = ما كتبته المجموعات وما وجدتموه فيه محفوظ في ملف الصفّ كلّه: حيث تُجمع النتائج.
-report-table-point = جدول في ملف، 12.5 بنقطة
-report-table-comma = جدول في ملف، 12,5 بفاصلة
-report-copy-point = نسخ الجدول بنقاط عشرية
-report-copy-comma = نسخ الجدول بفواصل عشرية
+report-table-point = حفظ الجدول بنقاط عشرية: 12.5
+report-table-comma = حفظ الجدول بفواصل عشرية: 12,5
+report-copy-point = نسخه بنقاط عشرية
+report-copy-comma = نسخه بفواصل عشرية
 report-text = كنصّ عادي
 report-text-class = الصفّ كنصّ
 report-text-groups = كلّ المجموعات كنصّ
-report-saved =
-    حُفظ باسم { $name }، إذا كان هذا الحاسوب يسمح بالتنزيل. ابحثوا في مجلد التنزيلات.
+report-saved = حُفظ { $name }، إذا كان هذا الحاسوب يسمح بالتنزيل: ابحثوا هناك.
 
 report-rules = أُنجز وفق القواعد { $rules }.
 report-no-permission =
-    التدوير الجيّد ليس إذنًا بالإطلاق. القرار للقواعد المحلية ولتقييم المخاطر في مدرستكم ولشخص مؤهَّل.
+    ليس أيّ تقرير إذنًا بالتدوير أو بالإطلاق. القرار للقواعد المحلية ولتقييم المخاطر في مدرستكم ولشخص
+    مؤهَّل.
 report-of = تقرير { $name }
 report-of-class = تقرير الصفّ
 report-of-class-called = تقرير الصفّ { $label }
@@ -28,7 +28,7 @@ report-along =
         [measured] بالمسافة بين النقطتين كما قيست:
        *[worked-out] بالمسافة بين النقطتين كما حُسبت:
     }
-report-trials = المحاولات
+report-trials = محاولة بعد محاولة
 report-found = ما وُجد فيه
 report-found-in-all = ما وُجد في الدفاتر
 report-found-in = { $statement } في { $count } من { $of } من الدفاتر.
@@ -37,8 +37,8 @@ report-trial-of = { $whose }.
 report-changed = ما تغيّر: { $what }.
 report-measured = المسافة المقيسة: { $separation }.
 report-worked-out = المسافة المحسوبة: { $separation }.
-report-predicted = التوقّع: { $outcome }.
-report-seen = ما شوهد: { $outcome }.
+report-predicted = كان التوقّع: «{ $outcome }».
+report-seen = ما شوهد: «{ $outcome }».
 report-conclusion = ما استنتجته المجموعة
 report-plans = ما تنوي تجربته
 report-wrote = { $statement }: { $said }

@@ -15,7 +15,7 @@ marking-invented = Erfunden, zum Üben
 marking-data = Die eigenen Daten der Gruppe
 marking-found = Was ihr darin findet
 marking-how = Drückt, was zutrifft. Die Seite drückt von selbst nichts: Unter manchem steht, was sie weiß.
-marking-nothing = nichts
+marking-nothing = (nichts)
 marking-of-readings =
     { $count ->
         [one] { $count } Messwert

@@ -9,21 +9,19 @@ report-tables = Für eine Tabellenkalkulation: eine Zeile je Versuch
 report-tables-hint =
     Was die Gruppen geschrieben haben und was ihr darin gefunden habt, steht in der Datei der
     ganzen Klasse: dort, wo gesammelt wird.
-report-table-point = Tabelle als Datei, 12.5 mit Punkt
-report-table-comma = Tabelle als Datei, 12,5 mit Komma
-report-copy-point = Tabelle kopieren, mit Punkten
-report-copy-comma = Tabelle kopieren, mit Kommas
+report-table-point = Tabelle speichern, mit Punkten: 12.5
+report-table-comma = Tabelle speichern, mit Kommas: 12,5
+report-copy-point = Kopieren, mit Punkten
+report-copy-comma = Kopieren, mit Kommas
 report-text = Als einfacher Text
 report-text-class = Die Klasse als Text
 report-text-groups = Alle Gruppen als Text
-report-saved =
-    Gespeichert als { $name }, falls dieser Computer das Herunterladen erlaubt. Seht unter
-    „Downloads“ nach.
+report-saved = { $name } ist gespeichert, falls dieser Computer das Herunterladen erlaubt: Seht dort nach.
 
 report-rules = Nach den Regeln { $rules } gemacht.
 report-no-permission =
-    Ein guter Schwung ist keine Erlaubnis zum Starten. Es entscheiden die Regeln am Ort, die
-    Gefährdungsbeurteilung eurer Schule und eine sachkundige Person.
+    Kein Bericht ist eine Erlaubnis zum Schleudern oder Starten. Es entscheiden die örtlichen Regeln,
+    die Gefährdungsbeurteilung eurer Schule und eine sachkundige Person.
 report-of = Bericht: { $name }
 report-of-class = Bericht der Klasse
 report-of-class-called = Bericht der Klasse { $label }
@@ -32,7 +30,7 @@ report-along =
         [measured] Mit dem Abstand, wie er gemessen wurde:
        *[worked-out] Mit dem Abstand, wie er berechnet wurde:
     }
-report-trials = Die Versuche
+report-trials = Versuch für Versuch
 report-found = Was darin gefunden wurde
 report-found-in-all = Was in den Heften gefunden wurde
 report-found-in = { $statement } In { $count } von { $of } Heften.
@@ -41,8 +39,8 @@ report-trial-of = { $whose }.
 report-changed = Geändert: { $what }.
 report-measured = Abstand gemessen: { $separation }.
 report-worked-out = Abstand berechnet: { $separation }.
-report-predicted = Vorhergesagt: { $outcome }.
-report-seen = Gesehen: { $outcome }.
+report-predicted = Vorhergesagt war: „{ $outcome }“.
+report-seen = Zu sehen war: „{ $outcome }“.
 report-conclusion = Was die Gruppe folgert
 report-plans = Was sie vorhat
 report-wrote = { $statement }: { $said }

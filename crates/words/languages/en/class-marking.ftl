@@ -36,7 +36,7 @@ marking-data = Its own data
 marking-found = What you find in it
 marking-how = Press what holds. The page presses nothing by itself: below some stands what it knows.
 # In place of what a group did not write.
-marking-nothing = nothing
+marking-nothing = (nothing)
 # Below a point that was measured.
 # $count (number): how many readings count
 # $range (text): the largest less the smallest, with its unit

@@ -14,25 +14,25 @@ report-tables = For a spreadsheet: a row for each trial
 report-tables-hint =
     What the groups wrote, and what you found in it, is in the file of the whole class: see where
     it is gathered.
-report-table-point = Table as a file, 12.5 with a point
-report-table-comma = Table as a file, 12,5 with a comma
-report-copy-point = Copy the table, with points
-report-copy-comma = Copy the table, with commas
+report-table-point = Save the table, with points: 12.5
+report-table-comma = Save the table, with commas: 12,5
+report-copy-point = Copy it, with points
+report-copy-comma = Copy it, with commas
 # The heading of the buttons for text.
 report-text = As plain text
 report-text-class = The class as text
 report-text-groups = All groups as text
 
 # $name (text): the name of the file
-report-saved = Saved as { $name }, if this computer allows downloads. Look in Downloads.
+report-saved = { $name } is saved, if this computer allows downloads: look there.
 
 ## On paper and in text.
 
 # $rules (text): four letters and digits
-report-rules = Made under the rules { $rules }.
+report-rules = It was made under the rules { $rules }.
 # At the end of every report on paper.
 report-no-permission =
-    A good swing is not permission to launch. Local rules, your school’s own risk assessment and
+    No report is permission to swing or to launch. Local rules, the risk assessment of your school and
     a qualified person decide.
 
 # The title.
@@ -51,7 +51,7 @@ report-along =
        *[worked-out] With the separation as it was worked out:
     }
 # Headings.
-report-trials = The trials
+report-trials = Trial by trial
 report-found = What was found in it
 report-found-in-all = What was found in the notebooks
 # $statement (text): a whole sentence
@@ -70,9 +70,9 @@ report-measured = Separation measured: { $separation }.
 # $separation (text): with its unit
 report-worked-out = Separation worked out: { $separation }.
 # $outcome (text): what was predicted
-report-predicted = Predicted: { $outcome }.
+report-predicted = It was predicted: “{ $outcome }”.
 # $outcome (text): what was seen
-report-seen = Seen: { $outcome }.
+report-seen = It was seen: “{ $outcome }”.
 # Headings.
 report-conclusion = What the group concluded
 report-plans = What it plans

@@ -190,7 +190,7 @@ fn reports_say_on_every_page_what_is_invented_and_leave_it_out_beside_what_is_re
     let groups = sheet(&mut state, Paper::Groups);
     assert_eq!(groups.matches("class=\"report\"").count(), 24);
     assert_eq!(groups.matches("Invented, for practice").count(), 24);
-    assert_eq!(groups.matches("not permission to").count(), 24);
+    assert_eq!(groups.matches("No report is permission to").count(), 24);
     let class = sheet(&mut state, Paper::Class);
     assert_eq!(class.matches("Invented, for practice").count(), 1);
     for told in
@@ -247,7 +247,7 @@ fn the_invented_groups_wrote_something_to_mark() {
         ("Evidence: We all saw it.", 6),
         ("Trust: We are very sure.", 6),
         ("Evidence: In trial 1 the separation was", 12),
-        ("nothing yet", 0),
+        ("(nothing)", 0),
         ("- one more fin", 8),
     ] {
         assert_eq!(text.matches(told).count(), groups, "{told}");

@@ -1,9 +1,10 @@
 //! Reports as plain text, in the language in use. Nothing here is read again. Lines end in LF.
 
-use noseward_lesson::{Class, Statement, TrialResult};
+use noseward_lesson::{Class, TrialResult};
 use noseward_link::rules_text;
 use noseward_words::{self as words, Text};
 
+use super::marking::boxes;
 use super::model::ClassDesk;
 use super::pattern;
 use super::report::{
@@ -50,12 +51,9 @@ pub(super) fn group(state: &State, class: &Class, subject: &Subject<'_>) -> Stri
     headed(&mut lines, words::report_trials(), trials);
     if let Some(work) = subject.work {
         let notebook = &work.notebook;
-        let written = Statement::ALL.map(|of| {
-            let label = labels::statement(of);
-            match notebook.conclusion.text(of) {
-                "" => words::report_wrote(&label, &words::marking_nothing()),
-                said => words::report_wrote(&label, &indented(said)),
-            }
+        let written = boxes(&notebook.conclusion).map(|(label, said)| match said {
+            "" => words::report_wrote(&label, &words::marking_nothing()),
+            said => words::report_wrote(&label, &indented(said)),
         });
         headed(&mut lines, words::report_conclusion(), written);
         headed(&mut lines, words::report_plans(), notebook.plans().iter().cloned());

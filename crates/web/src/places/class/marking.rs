@@ -2,9 +2,9 @@
 
 use maud::{Markup, html};
 use noseward_lesson::{
-    Class, ClassLabel, Criterion, Group, Notebook, Statement, TrialResult, Work,
+    Class, ClassLabel, Conclusion, Criterion, Group, Notebook, TrialResult, Work,
 };
-use noseward_words as words;
+use noseward_words::{self as words, Text};
 
 use super::model::{ClassDesk, ClassField};
 use super::report::{Report, way};
@@ -171,13 +171,23 @@ fn one(state: &State, desk: &ClassDesk, work: &Work) -> Markup {
     }
 }
 
+/// The boxes of a conclusion: what each is called, and what stands in it.
+pub(super) fn boxes(conclusion: &Conclusion) -> [(Text, &str); 4] {
+    let Conclusion { claim, evidence, reason, trust } = conclusion;
+    [
+        (words::lesson_claim(), claim),
+        (words::lesson_evidence(), evidence),
+        (words::lesson_reason(), reason),
+        (words::lesson_trust(), trust),
+    ]
+}
+
 /// The four boxes of the conclusion, and what the group plans.
 pub(super) fn wrote(notebook: &Notebook) -> Markup {
     html! {
-        @for of in Statement::ALL {
-            @let text = notebook.conclusion.text(of);
+        @for (label, text) in boxes(&notebook.conclusion) {
             div class="nb__written marking__box" {
-                p { strong { (labels::statement(of)) } }
+                p { strong { (label) } }
                 p class="nb__text" { @if text.is_empty() { (words::marking_nothing()) } @else { (text) } }
             }
         }
