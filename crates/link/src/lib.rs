@@ -35,6 +35,7 @@ mod missing;
 mod notebook;
 mod payload;
 mod result;
+mod symbol;
 mod table;
 mod text;
 
@@ -59,6 +60,7 @@ pub use result::{
     ResultCode, ResultMiddle, ResultModel, ResultPrediction, open_result_code,
     result_code, result_of,
 };
+pub use symbol::{SymbolFault, SymbolRead, symbols_in_picture};
 pub use table::{
     Format, TABLE_BYTES, TABLE_END, looks_like_table, open_table, table_in_text, to_table,
 };
