@@ -46,20 +46,23 @@ impl View {
     /// Where on the plane of the symbol, in modules from its middle, a pixel looks. The camera
     /// is as far away as two symbols and a half are wide; the symbol leans backwards round a line
     /// across its middle that stands at 30 degrees in the picture.
-    fn module_at(&self, size: f64, x: f64, y: f64) -> (f64, f64) {
-        let turn = |(x, y): (f64, f64), deg: f64| {
-            let (sin, cos) = libm::sincos(deg.to_radians());
+    fn modules(self, size: f64) -> impl Fn(f64, f64) -> (f64, f64) {
+        let sincos = |deg: f64| libm::sincos(deg.to_radians());
+        let turn = |(x, y): (f64, f64), (sin, cos): (f64, f64)| {
             (x * cos + y * sin, y * cos - x * sin)
         };
         let away = 2.5 * size;
-        let at =
-            ((x - self.middle.0) / self.module_px, (y - self.middle.1) / self.module_px);
-        let (across, up) = turn(at, 30.0);
-        let (sin, cos) = libm::sincos(self.leans_deg.to_radians());
-        // The ray (across, up, away) t meets the plane through (0, 0, away).
-        let v = up * away / (away * cos - up * sin);
-        let u = across * (away + v * sin) / away;
-        turn(turn((u, v), -30.0), self.turned_deg)
+        let (to, back, turned) = (sincos(30.0), sincos(-30.0), sincos(self.turned_deg));
+        let (sin, cos) = sincos(self.leans_deg);
+        move |x, y| {
+            let at = (x - self.middle.0, y - self.middle.1);
+            let at = (at.0 / self.module_px, at.1 / self.module_px);
+            let (across, up) = turn(at, to);
+            // The ray (across, up, away) t meets the plane through (0, 0, away).
+            let v = up * away / (away * cos - up * sin);
+            let u = across * (away + v * sin) / away;
+            turn(turn((u, v), back), turned)
+        }
     }
 }
 
@@ -73,12 +76,13 @@ impl Photograph {
     /// points.
     pub(crate) fn put(mut self, symbol: &QrCode, view: View) -> Self {
         let size = f64::from(symbol.size());
+        let module_at = view.modules(size);
         for (i, grey) in self.grey.iter_mut().enumerate() {
             let (x, y) = ((i % self.width) as f64, (i / self.width) as f64);
             for point in 0..9 {
                 let (dx, dy) = (f64::from(point % 3), f64::from(point / 3));
                 let (x, y) = (x + (dx + 0.5) / 3.0, y + (dy + 0.5) / 3.0);
-                let (u, v) = view.module_at(size, x, y);
+                let (u, v) = module_at(x, y);
                 let (u, v) = (u + size / 2.0, v + size / 2.0);
                 let is_on = |at: f64| at > -QUIET && at < size + QUIET;
                 if point == 0 && !(is_on(u) && is_on(v)) {

@@ -229,7 +229,7 @@ fn sizes_that_do_not_fit_hold_none() {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(24))]
+    #![proptest_config(ProptestConfig::with_cases(12))]
 
     /// Whatever the angle, the distance and the light.
     #[test]
