@@ -68,6 +68,7 @@ impl Search {
                     groups.retain(|other| !other.shares(&group));
                     self.read.push((corners, text));
                 }
+                Err(_) if !group.is_sure() => {}
                 Err((corners, error)) => {
                     let fault = match error {
                         DeQRError::EncodingError => SymbolFault::NotText,

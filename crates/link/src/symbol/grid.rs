@@ -8,8 +8,14 @@ use super::picture::{Picture, Point};
 
 /// Modules from the edge of a symbol to the middle of a mark.
 const INSET: f64 = 3.5;
-/// How much of the two lines of modules in turn must be seen, from -1 to 1.
-const LEAST_LIKENESS: f64 = 0.4;
+/// How much of the two lines of modules in turn must be seen, from -1 to 1, before reading is
+/// tried: out of focus they are nearly grey.
+const LEAST_LIKENESS: f64 = 0.2;
+/// How much of them is seen where there surely is a symbol.
+const SURE_LIKENESS: f64 = 0.4;
+
+/// What a module has of each of the four beside it, in a picture out of focus by half a module.
+const OUT_OF_FOCUS: f64 = 0.15;
 
 /// Three marks with a line of modules in turn from the first to each of the others.
 pub(super) struct Group {
@@ -118,6 +124,11 @@ impl Group {
         self.marks.iter().any(|mark| other.marks.contains(mark))
     }
 
+    /// Whether it is a symbol even if it cannot be read.
+    pub(super) fn is_sure(&self) -> bool {
+        self.likeness > SURE_LIKENESS
+    }
+
     fn ink(&self, picture: &Picture, fit: &Fit, u: f64, v: f64) -> f64 {
         let ink = picture.ink(fit.point(u, v));
         if self.inverted { -ink } else { ink }
@@ -166,11 +177,25 @@ impl Group {
     fn text(&self, picture: &Picture, fit: &Fit) -> Result<String, DeQRError> {
         const POINTS: [(f64, f64); 5] =
             [(0.5, 0.5), (0.3, 0.3), (0.7, 0.3), (0.3, 0.7), (0.7, 0.7)];
-        let grid = SimpleGrid::from_func(fit.size, |x, y| {
-            let ink = |(u, v)| self.ink(picture, fit, x as f64 + u, y as f64 + v);
-            POINTS.into_iter().map(ink).sum::<f64>() > 0.0
-        });
-        Grid::new(grid).decode().map(|(_, text)| text)
+        let size = fit.size;
+        let ink = |i: usize| {
+            let (x, y) = ((i % size) as f64, (i / size) as f64);
+            let ink = |(u, v)| self.ink(picture, fit, x + u, y + v);
+            POINTS.into_iter().map(ink).sum::<f64>()
+        };
+        let inks: Vec<f64> = (0..size * size).map(ink).collect();
+        let text = |blur: f64| {
+            let is_dark = |x: usize, y: usize| {
+                let next = [(0, 1), (2, 1), (1, 0), (1, 2)].map(|(dx, dy)| {
+                    let (x, y) = ((x + dx).clamp(1, size), (y + dy).clamp(1, size));
+                    inks[(y - 1) * size + x - 1]
+                });
+                inks[y * size + x] > blur * next.into_iter().sum::<f64>()
+            };
+            Grid::new(SimpleGrid::from_func(size, is_dark)).decode().map(|(_, text)| text)
+        };
+        // Out of focus each module has something of those beside it.
+        text(0.0).or_else(|error| text(OUT_OF_FOCUS).map_err(|_| error))
     }
 
     /// The projection under which all that every symbol of this size has is seen best.

@@ -102,6 +102,16 @@ fn a_symbol_is_read_from_aside_out_of_focus_in_poor_light() {
     }
 }
 
+/// Half a module of blur leaves a third of the contrast between modules in turn.
+#[test]
+fn a_symbol_is_read_well_out_of_focus() {
+    for (seed, code) in codes().iter().enumerate() {
+        let picture = alone(code, 6.0, 37.0 * seed as f64, 10.0);
+        let picture = picture.blurred(0.45 * 6.0).noisy(4.0, 1);
+        assert_eq!(read(&picture), [Ok(code.clone())], "{seed}");
+    }
+}
+
 #[test]
 fn light_on_dark_is_read_too() {
     for code in codes() {
