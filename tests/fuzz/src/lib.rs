@@ -1,6 +1,7 @@
 //! What must hold for every record, and for every notebook, that was opened from anywhere.
 
 mod notebook;
+mod picture;
 mod spelling;
 
 use std::borrow::Cow;
@@ -18,6 +19,7 @@ use noseward_stability::{
 pub use notebook::{
     NotebookInput, check_notebook, check_parts, check_result, notebook_input,
 };
+pub use picture::enlarged;
 pub use spelling::{code_of, link_of, notebook_parts_of, payload, result_code_of};
 
 /// Numbers up to this come out of a file as they went in, in millimetres and grams. Far
