@@ -14,6 +14,7 @@ mod presses;
 mod problems;
 mod speech;
 mod sure;
+mod symbols;
 mod typed;
 
 use noseward_drawing::Told;
@@ -42,6 +43,10 @@ pub(crate) use place::Place;
 pub(crate) use presses::Presses;
 pub(crate) use problems::sentence as problem_sentence;
 pub(crate) use speech::{Speech, failed as language_failed};
+pub(crate) use symbols::{
+    Camera, CameraFault, CameraPage, Looking, PictureFault, PictureRead, Symbols,
+    SymbolsMsg, update as update_symbols,
+};
 pub(crate) use typed::{Unreadable, has_unit, read as read_number};
 
 use crate::later::Ask;
@@ -98,6 +103,8 @@ pub(crate) struct State {
     /// The angle of the air that is looked at, in degrees.
     pub(crate) angle_deg: f64,
     pub(crate) notice: Option<Notice>,
+    /// Symbols that are being read.
+    pub(crate) symbols: Symbols,
     /// What is kept on this computer.
     pub(crate) keeping: Keeping,
     /// Whether the browser refused to keep what was to be kept last.
@@ -242,6 +249,7 @@ impl State {
             certainty: Certainty::Unknown,
             angle_deg: 30.0,
             notice,
+            symbols: Symbols::default(),
             opened_kept: opening.kept.is_some() && keeping.is_here(),
             keeping,
             refused: opening.refused,
@@ -755,6 +763,7 @@ pub(crate) fn go_to(state: &mut State, place: Place, step: bool) -> Vec<Effect> 
     state.swing.motion.playing = false;
     state.notice.take_if(|notice| notice.is_passing());
     let mut effects = vec![Effect::CloseMenus, Effect::Arrive { step }, Effect::Redraw];
+    effects.extend(state.stop_camera());
     if place == Place::Swing {
         effects.extend(swing::arrive(state));
     }

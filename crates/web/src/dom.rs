@@ -10,6 +10,7 @@ mod listener;
 mod measure;
 mod morph;
 mod screen;
+mod symbols;
 mod timer;
 mod words_width;
 mod writing;
@@ -41,6 +42,8 @@ use keeping::Store;
 use listener::Listener;
 use measure::SizeWatch;
 use screen::Screen;
+use symbols::Reading;
+pub(crate) use symbols::{Look, perform as look};
 use timer::{Frame, Timer};
 
 /// How long after the last input the design is kept and put into the address bar.
@@ -83,6 +86,8 @@ struct Page {
     /// Takes a message away that only says what was done.
     passing_timer: Timer,
     passing: RefCell<Option<app::Notice>>,
+    /// The symbols that are being read.
+    reading: Reading,
     listeners: RefCell<Vec<Listener>>,
     sizes: RefCell<Option<SizeWatch>>,
 }
@@ -204,6 +209,7 @@ impl Page {
                     window.clone(),
                     call(|page| page.send(Msg::Slice)),
                 ),
+                reading: Reading::default(),
                 listeners: RefCell::default(),
                 sizes: RefCell::default(),
                 window,
@@ -294,6 +300,7 @@ impl Page {
                 );
             }
             Effect::FetchTable(key) => language::fetch(&self.document, key)?,
+            Effect::Symbols(looking) => self.look(looking),
             Effect::Slice => self.slice_timer.restart(0),
             Effect::CloseMenus => self.screen.close_menus()?,
             Effect::Keep => self.keep_timer.restart(KEEP_AFTER_MS),

@@ -5,7 +5,10 @@
 use noseward_lesson::Document;
 use wasm_bindgen::JsValue;
 
-use crate::app::{Effect, NotebookMsg, Notice, Paper, Place, State, print};
+use crate::app::{
+    Effect, NotebookMsg, Notice, Paper, Place, State, print, update_symbols,
+};
+use crate::dom::{self, Look};
 use crate::js;
 use crate::notebook;
 use crate::part::Part;
@@ -61,6 +64,7 @@ impl Ask {
 /// The part that knows what a message does.
 pub(crate) fn of_message(msg: &NotebookMsg) -> Part {
     match msg {
+        NotebookMsg::Symbols(_) => Part::Symbols,
         NotebookMsg::Print(Paper::Swing) => Part::Motion,
         NotebookMsg::OpenText(_) | NotebookMsg::OpenLink(_) | NotebookMsg::Print(_) => {
             Part::Files
@@ -104,12 +108,13 @@ impl Call {
 }
 
 /// What crosses into a part.
-#[derive(Debug)]
 pub(crate) enum Question<'a> {
     /// Something of the page.
     Page { state: &'a mut State, call: &'a mut Call },
     /// A design of another program's, for its report.
     Evaluate { design: JsValue, report: &'a mut Result<JsValue, JsValue> },
+    /// Symbols, which are read where the browser is.
+    Look(Look<'a>),
 }
 
 /// What a part is asked that has nothing to do with it is no question: it stays unanswered.
@@ -240,6 +245,18 @@ pub(crate) fn word_mat(question: &mut Question<'_>) {
     }
 }
 
+pub(crate) fn symbols(question: &mut Question<'_>) {
+    match question {
+        Question::Page { state, call } => {
+            if let Ask::Update(NotebookMsg::Symbols(msg)) = &call.ask {
+                call.effects = update_symbols(state, msg.clone());
+            }
+        }
+        Question::Look(look) => dom::look(look),
+        Question::Evaluate { .. } => {}
+    }
+}
+
 pub(crate) fn files(question: &mut Question<'_>) {
     let (state, call) = match question {
         Question::Page { state, call } => (state, call),
@@ -247,6 +264,7 @@ pub(crate) fn files(question: &mut Question<'_>) {
             **report = js::report_of(design.clone());
             return;
         }
+        Question::Look(_) => return,
     };
     match &call.ask {
         Ask::Paper(paper) => call.regions = places::paper(state, *paper),

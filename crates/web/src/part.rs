@@ -32,11 +32,16 @@ pub(crate) enum Part {
     /// Files, codes and tables, in and out, what is printed, and the call for other programs.
     Files,
     WordMat,
+    /// Symbols in pictures and before the camera. It loads when somebody reads one.
+    Symbols,
 }
 
 impl Part {
-    /// Every part, in the order in which they are fetched ahead.
-    pub(crate) const ALL: [Self; 12] = [
+    /// How many there are.
+    pub(crate) const COUNT: usize = Self::Symbols as usize + 1;
+
+    /// Those that are fetched ahead, in that order.
+    pub(crate) const AHEAD: [Self; 12] = [
         Self::Notebook,
         Self::Certainty,
         Self::Measure,
@@ -197,4 +202,8 @@ parts! {
         "__wasm_split_load_wordmat"
         "__wasm_split_00wordmat00_import_0000000000000000000000000000000c_call"
         "__wasm_split_00wordmat00_export_0000000000000000000000000000000c_call";
+    Symbols symbols
+        "__wasm_split_load_symbols"
+        "__wasm_split_00symbols00_import_0000000000000000000000000000000d_call"
+        "__wasm_split_00symbols00_export_0000000000000000000000000000000d_call";
 }

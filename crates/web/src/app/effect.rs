@@ -2,6 +2,7 @@
 
 use super::computer::Capability;
 use super::message::Paper;
+use super::symbols::Looking;
 use crate::part::Part;
 
 /// One thing for the browser to do.
@@ -34,6 +35,8 @@ pub(crate) enum Effect {
     FetchTable(&'static str),
     /// Work out a little more as soon as there is time.
     Slice,
+    /// Read symbols.
+    Symbols(Looking),
     /// Close every open menu.
     CloseMenus,
     /// Put the design into the address bar and, if allowed, keep it on this computer.

@@ -15,13 +15,13 @@ pub(crate) enum Code {
 
 /// The code of each part.
 #[derive(Clone, Debug, Default)]
-pub(crate) struct Loading([Code; Part::ALL.len()]);
+pub(crate) struct Loading([Code; Part::COUNT]);
 
 impl Loading {
     /// All of it, as in tests, where nothing is to be loaded.
     #[cfg(test)]
     pub(crate) fn all(code: Code) -> Self {
-        Self([code; Part::ALL.len()])
+        Self([code; Part::COUNT])
     }
 
     pub(crate) fn of(&self, part: Part) -> Code {
@@ -38,14 +38,14 @@ impl Loading {
 
     /// Whether all that is fetched ahead is here.
     pub(crate) fn is_complete(&self) -> bool {
-        Part::ALL.into_iter().all(|part| self.is_here(part))
+        Part::AHEAD.into_iter().all(|part| self.is_here(part))
     }
 
     /// The part that is fetched when nothing else is to be done: one at a time, so that what
     /// somebody asks for meanwhile does not wait for long.
     fn next(&self) -> Option<Part> {
         let is_busy = self.0.contains(&Code::Loading);
-        let mut left = Part::ALL.into_iter();
+        let mut left = Part::AHEAD.into_iter();
         left.find(|part| self.of(*part) == Code::NotAsked).filter(|_| !is_busy)
     }
 }

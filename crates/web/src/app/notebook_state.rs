@@ -10,7 +10,7 @@ use noseward_words as words;
 use std::borrow::Cow;
 
 use super::loading::{Code, load, prefetch};
-use super::{Draft, Effect, Notice, Paper, ReadOf, State};
+use super::{Draft, Effect, Notice, Paper, ReadOf, State, SymbolsMsg};
 use crate::later::{self, Ask, Call, Question};
 use crate::part::{self, Part};
 use crate::places::PlaceMsg;
@@ -163,6 +163,8 @@ pub(crate) enum NotebookMsg {
     OpenText(String),
     /// The page was opened with a link to a notebook.
     OpenLink(String),
+    /// Something about symbols that are read.
+    Symbols(SymbolsMsg),
 }
 
 /// What a message does.

@@ -8,6 +8,7 @@ mod notebook;
 mod paths;
 mod speech;
 mod swing;
+mod symbols;
 mod telling;
 mod word_mat;
 mod words;

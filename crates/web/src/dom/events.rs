@@ -40,7 +40,7 @@ const CLICK_PX: i32 = 4;
 /// Starts listening, for as long as the listeners live.
 pub(super) fn listen(page: &Rc<Page>) -> Result<Vec<Listener>, JsValue> {
     type Heard = fn(&Rc<Page>, &Event);
-    let on_document: [(&'static str, Heard); 15] = [
+    let on_document: [(&'static str, Heard); 18] = [
         ("noseward-offline", |page, _| {
             page.send(Msg::Offline(computer::offline(&page.document)));
         }),
@@ -61,6 +61,9 @@ pub(super) fn listen(page: &Rc<Page>) -> Result<Vec<Listener>, JsValue> {
         ("pointermove", drag),
         ("pointerup", release),
         ("pointercancel", release),
+        ("visibilitychange", |page, _| page.hides_camera()),
+        ("dragover", drag_pictures),
+        ("drop", drag_pictures),
     ];
     let on_window: [(&'static str, Heard); 5] = [
         ("storage", kept_elsewhere),
@@ -222,8 +225,17 @@ fn change(page: &Rc<Page>, event: &Event) {
         page.send(Msg::Resolution(resolution(page)));
     } else if let Some(element) = target(event).filter(|e| e.id() == "open-file") {
         open_file(page, element.unchecked_ref());
+    } else if let Some((element, _)) = around(event, "data-pictures") {
+        page.chose_pictures(element.unchecked_ref());
     }
     page.keep_if_waiting();
+}
+
+/// A picture over a place for pictures: around a chooser, or the chooser itself.
+fn drag_pictures(page: &Rc<Page>, event: &Event) {
+    if around(event, "data-pictures").is_some() {
+        page.drags_pictures(event);
+    }
 }
 
 /// The steps that ruler and scales are set to.

@@ -24,7 +24,7 @@ pub(super) fn tell(state: &mut State, msg: NotebookMsg) -> Vec<Effect> {
 /// What happens when all that is asked for arrives, or nothing does.
 pub(super) fn loaded(state: &mut State, done: bool) -> Vec<Effect> {
     let mut effects = Vec::new();
-    for part in Part::ALL {
+    for part in Part::AHEAD {
         effects.extend(tell(state, NotebookMsg::Loaded(part, done)));
     }
     effects
