@@ -1,16 +1,18 @@
 //! QR symbols in a picture: found, and read.
 //!
-//! The search is ours, and what a found symbol says is worked out by rqrr. Its own search
-//! ends the program on some pictures (a line without a change of colour, a point at
-//! infinity), and a page whose module has ended is lost.
+//! Written for the page, which is lost when its module ends: rqrr, by which the tests read what
+//! the page draws, ends the program on some pictures (a line without a change of colour, a point
+//! at infinity), and its tables would make 80 KB. Nothing in here can panic on a picture.
 
+mod correction;
 mod grid;
 mod marks;
+mod modules;
 mod picture;
+mod segments;
 
 use marks::Mark;
 use picture::{Picture, Point};
-use rqrr::DeQRError;
 
 /// What a symbol says, or why it does not say it.
 pub type SymbolRead = Result<String, SymbolFault>;
@@ -69,13 +71,7 @@ impl Search {
                     self.read.push((corners, text));
                 }
                 Err(_) if !group.is_sure() => {}
-                Err((corners, error)) => {
-                    let fault = match error {
-                        DeQRError::EncodingError => SymbolFault::NotText,
-                        _ => SymbolFault::Unclear,
-                    };
-                    self.failed.push((corners, fault));
-                }
+                Err(failed) => self.failed.push(failed),
             }
         }
         let clear = marks.iter().filter(|mark| mark.module > LEAST_CLEAR_PX);

@@ -1,10 +1,9 @@
 //! Three marks that belong to one symbol, and what stands between them.
 
-use rqrr::{DeQRError, Grid, SimpleGrid};
-
-use super::Corners;
 use super::marks::Mark;
+use super::modules::{Modules, has_small_mark, small_marks};
 use super::picture::{Picture, Point};
+use super::{Corners, SymbolFault};
 
 /// Modules from the edge of a symbol to the middle of a mark.
 const INSET: f64 = 3.5;
@@ -155,7 +154,7 @@ impl Group {
     pub(super) fn read(
         &self,
         picture: &Picture,
-    ) -> Result<(Corners, String), (Corners, DeQRError)> {
+    ) -> Result<(Corners, String), (Corners, SymbolFault)> {
         let fit = self.fitted(picture);
         let corners = fit.corners(picture.scale);
         let first = match self.text(picture, &fit) {
@@ -174,7 +173,7 @@ impl Group {
         Err((corners, first))
     }
 
-    fn text(&self, picture: &Picture, fit: &Fit) -> Result<String, DeQRError> {
+    fn text(&self, picture: &Picture, fit: &Fit) -> Result<String, SymbolFault> {
         const POINTS: [(f64, f64); 5] =
             [(0.5, 0.5), (0.3, 0.3), (0.7, 0.3), (0.3, 0.7), (0.7, 0.7)];
         let size = fit.size;
@@ -185,14 +184,16 @@ impl Group {
         };
         let inks: Vec<f64> = (0..size * size).map(ink).collect();
         let text = |blur: f64| {
-            let is_dark = |x: usize, y: usize| {
+            let is_dark = |i: usize| {
+                let (x, y) = (i % size, i / size);
                 let next = [(0, 1), (2, 1), (1, 0), (1, 2)].map(|(dx, dy)| {
                     let (x, y) = ((x + dx).clamp(1, size), (y + dy).clamp(1, size));
                     inks[(y - 1) * size + x - 1]
                 });
-                inks[y * size + x] > blur * next.into_iter().sum::<f64>()
+                inks[i] > blur * next.into_iter().sum::<f64>()
             };
-            Grid::new(SimpleGrid::from_func(size, is_dark)).decode().map(|(_, text)| text)
+            let dark = (0..size * size).map(is_dark).collect();
+            Modules { size, dark }.text()
         };
         // Out of focus each module has something of those beside it.
         text(0.0).or_else(|error| text(OUT_OF_FOCUS).map_err(|_| error))
@@ -265,10 +266,9 @@ fn known_modules(size: usize) -> Vec<(f64, f64, bool)> {
         add(6, i, i % 2 == 0);
     }
     let small = small_marks(size);
-    let last = small.len().saturating_sub(1);
     for (i, &column) in small.iter().enumerate() {
         for (j, &row) in small.iter().enumerate() {
-            if [(0, 0), (0, last), (last, 0)].contains(&(i, j)) {
+            if !has_small_mark(&small, (i, j)) {
                 continue;
             }
             for x in column - 2..=column + 2 {
@@ -279,18 +279,4 @@ fn known_modules(size: usize) -> Vec<(f64, f64, bool)> {
         }
     }
     known
-}
-
-/// The columns, and rows, of the small marks: as far apart as the standard's table says, which
-/// follows this rule but for version 32.
-fn small_marks(size: usize) -> Vec<usize> {
-    let version = (size - 17) / 4;
-    if version < 2 {
-        return Vec::new();
-    }
-    let gaps = version / 7 + 1;
-    let step = if version == 32 { 26 } else { (size - 13).div_ceil(2 * gaps) * 2 };
-    let mut places = vec![6];
-    places.extend((0..gaps).rev().map(|i| size - 7 - i * step));
-    places
 }

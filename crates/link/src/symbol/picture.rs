@@ -95,7 +95,7 @@ impl Picture {
         let (width, height) = (whole_width / by, whole.len() / whole_width / by);
         let mut luma = Vec::with_capacity(width * height);
         let mut sums = vec![0; width];
-        for rows in whole.chunks_exact(whole_width * by).take(height) {
+        for rows in whole.chunks_exact(whole_width.saturating_mul(by)).take(height) {
             sums.fill(0);
             for row in rows.chunks_exact(whole_width) {
                 for (sum, pixels) in sums.iter_mut().zip(row.chunks_exact(by)) {
