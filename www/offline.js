@@ -46,6 +46,8 @@ async function keepForLater() {
   follow(registration, registration.installing);
   registration.addEventListener('updatefound', () => follow(registration, registration.installing));
   document.addEventListener('noseward-table', () => look(registration));
+  // What only whoever leads needs may come later.
+  new MutationObserver(() => look(registration)).observe(root, { attributeFilter: ['data-parts'] });
   // Another tab may let the newer version take over: this one stays as it is.
   workers.addEventListener('controllerchange', () => look(registration));
   await look(registration);
@@ -75,8 +77,8 @@ function ask(worker) {
     const { port1, port2 } = new MessageChannel();
     port1.onmessage = (event) => resolve(event.data);
     setTimeout(resolve, 20000, null);
-    // With the language in which the page is read, which is to be kept too.
-    worker.postMessage(`which-build ${root.dataset.table ?? ''}`, [port2]);
+    // With the language in which the page is read, and whose parts it has: both are to be kept too.
+    worker.postMessage(`which-build ${root.dataset.table ?? ''} ${root.dataset.parts ?? ''}`, [port2]);
   });
 }
 

@@ -1,9 +1,8 @@
 // How the parts of the module are fetched that load later. Stands behind the script of the
-// bindings, and before two tables: the files, and which of them a part needs; the first of these is always
-// the one that carries what many share. A line that falls silent is given up, so that the page
-// can say so and offer to try again; a slow one is not. What arrived spoilt may lie in the
-// browser's own cache, so it is asked for once more. Trying again goes past that cache, which
-// may still be waiting for the silent line.
+// bindings, and before two tables: the files, and which of them a part needs. A line that falls
+// silent is given up, so that the page can say so and offer to try again; a slow one is not.
+// What arrived spoilt may lie in the browser's own cache, so it is asked for once more. Trying
+// again goes past that cache, which may still be waiting for the silent line.
 const SILENCE_MS = 4000;
 let partCache = 'default';
 const started = new Map();
@@ -36,10 +35,7 @@ function startOnce(file) {
 async function startPart(address) {
   if (address.pathname.endsWith('.css')) return fetchFile(address, useStyles);
   const module = await fetchFile(address, (bytes) => WebAssembly.compile(bytes));
-  const small = WebAssembly.Module.customSections(module, 'part');
-  const modules = await Promise.all(small.map((part) => WebAssembly.compile(part)));
-  const imports = { __wasm_split: initSync() };
-  for (const each of [module, ...modules]) await WebAssembly.instantiate(each, imports);
+  await WebAssembly.instantiate(module, { __wasm_split: initSync() });
 }
 
 // The styles of the places are no link of their own: that would be loaded a second time, could

@@ -11,8 +11,8 @@ const BUILD = '{{build}}';
 const INDEX_DIGEST = '{{index-digest}}';
 const DIGESTS = {{{files}}};
 const FILES = Object.keys(DIGESTS);
-// The sentences of other languages, of which only those are kept that are read here.
-const TABLES = {{{tables}}};
+// Kept only where they are used: the sentences of other languages, and what only whoever leads needs.
+const SOME = {{{some}}};
 const OURS = `noseward ${registration.scope} `;
 const CACHE = OURS + BUILD;
 const SCOPE = new URL(registration.scope);
@@ -20,8 +20,13 @@ const SCOPE = new URL(registration.scope);
 const USED = new URL('used', SCOPE).href;
 // How a file is named after its content: the first digits of its SHA-256.
 const HASHED = /-([0-9a-f]{16})\.\w+$/;
-// The file of a language's sentences.
-const TABLE = /([^/]+)-[0-9a-f]{16}\.words$/;
+// The use of such a file, in any build: a language, or "leaders".
+const USE = /([^/]+)-[0-9a-f]{16}\.words$|(leaders)-\w+-[0-9a-f]{16}\.\w+$/;
+
+function useOf(address) {
+  const found = USE.exec(address);
+  return found?.[1] ?? found?.[2];
+}
 
 async function digest(bytes) {
   const found = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
@@ -32,7 +37,7 @@ async function digest(bytes) {
 function wanted(address) {
   if (address === SCOPE.href) return INDEX_DIGEST;
   const name = address.slice(SCOPE.href.length);
-  return DIGESTS[name] ?? TABLES[name] ?? HASHED.exec(name)?.[1];
+  return DIGESTS[name] ?? SOME[name] ?? HASHED.exec(name)?.[1];
 }
 
 // The response made anew, if it brings what belongs at the address; otherwise nothing. A
@@ -59,21 +64,18 @@ async function fetchWhole(address) {
 
 // What a worker that takes this one's place, and this one itself, need without a network.
 async function addresses() {
-  const read = await languages();
-  const tables = Object.keys(TABLES).filter((name) => read.has(TABLE.exec(name)[1]));
-  return ['', ...FILES, ...tables].map((file) => new URL(file, SCOPE).href);
+  const here = await usesHere();
+  const some = Object.keys(SOME).filter((name) => here.has(useOf(name)));
+  return ['', ...FILES, ...some].map((file) => new URL(file, SCOPE).href);
 }
 
-// The languages that are read here: a page said so, or a build keeps their sentences.
-async function languages() {
-  const read = new Set(asked);
+// What there is use for here: a page said so, or a build keeps files for it.
+async function usesHere() {
+  const here = new Set(asked);
   for (const name of await ours()) {
-    for (const { url } of await (await caches.open(name)).keys()) {
-      const table = TABLE.exec(url);
-      if (table) read.add(table[1]);
-    }
+    for (const { url } of await (await caches.open(name)).keys()) here.add(useOf(url));
   }
-  return read;
+  return here;
 }
 
 async function kept(address, name) {
@@ -81,7 +83,7 @@ async function kept(address, name) {
   return whole(await cache.match(address, { ignoreVary: true }), address);
 }
 
-// The languages of which a page has said that it is read in them.
+// The uses that a page has spoken of.
 const asked = new Set();
 let filling;
 
@@ -138,9 +140,11 @@ async function answerFile(request, address) {
   }
   const name = address.slice(SCOPE.href.length);
   if (name in DIGESTS) return fetchWhole(address).catch(() => Response.error());
-  if (!(name in TABLES)) return fetch(request);
-  asked.add(TABLE.exec(name)[1]);
-  return fill().then(() => kept(address, CACHE), () => Response.error());
+  if (!(name in SOME)) return fetch(request);
+  asked.add(useOf(name));
+  // What is being filled already may be without it.
+  const filled = fill().then(() => kept(address, CACHE));
+  return filled.then((found) => found ?? fetchWhole(address)).catch(() => Response.error());
 }
 
 // Shown instead of a page of which a file was damaged or thrown away, without a network.
@@ -151,8 +155,8 @@ function damaged() {
   return new Response(words, { status: 503, headers: { 'Content-Type': 'text/html; charset=utf-8' } });
 }
 
-async function whichBuild(language) {
-  if (language) asked.add(language);
+async function whichBuild(uses) {
+  for (const use of uses) asked.add(use);
   // The browser may have thrown the cache away to make room, or a file may be spoilt.
   const complete = await isComplete() || await fill().then(isComplete, () => false);
   return { build: BUILD, complete };
@@ -167,9 +171,9 @@ addEventListener('activate', (event) => event.waitUntil(tidy()));
 
 addEventListener('message', (event) => {
   if (event.data === 'take-over') skipWaiting();
-  const [question, language] = event.data.split(' ');
+  const [question, ...uses] = event.data.split(' ');
   if (question === 'which-build') {
-    event.waitUntil(whichBuild(language).then((found) => event.ports[0].postMessage(found)));
+    event.waitUntil(whichBuild(uses).then((found) => event.ports[0].postMessage(found)));
   }
 });
 

@@ -43,7 +43,8 @@ pub fn from_key<T: DeserializeOwned>(key: &str) -> Option<T> {
 mod tests {
     use super::*;
     use crate::{
-        BalancePoint, Colour, End, Level, Statement, Support, SwingOutcome, Telling,
+        BalancePoint, Changeable, Colour, End, LessonPlace, Level, Statement, Support,
+        SwingOutcome, Telling,
     };
 
     fn keys<T: Serialize + DeserializeOwned + Copy + PartialEq + fmt::Debug>(
@@ -74,6 +75,27 @@ mod tests {
             [
                 "red", "orange", "yellow", "green", "blue", "purple", "brown", "black",
                 "grey", "white", "silver", "gold"
+            ]
+        );
+        assert_eq!(
+            keys(&Changeable::ALL),
+            [
+                "nose",
+                "body",
+                "materials",
+                "fin_number",
+                "fin_shape",
+                "fin_place",
+                "added_mass",
+                "mass_place",
+                "swinging"
+            ]
+        );
+        assert_eq!(
+            keys(&LessonPlace::ALL),
+            [
+                "rocket", "measure", "predict", "swing", "compare", "conclude",
+                "hand_in", "why", "words"
             ]
         );
         for label in ["Red", "tail first", "nose first, steady", ""] {

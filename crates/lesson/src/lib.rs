@@ -2,7 +2,8 @@
 //!
 //! Pure: no clock, files, browser or randomness. It holds the swing test, how the rocket
 //! was swung and what was seen, and the notebook: trials with what was predicted,
-//! measured and seen, one change at a time, and what a group concludes.
+//! measured and seen, one change at a time, and what a group concludes; and what the trials
+//! of a class come to.
 //!
 //! ```
 //! use noseward_lesson::{Record, SwingOutcome};
@@ -16,6 +17,7 @@
 #![forbid(unsafe_code)]
 
 mod changes;
+mod class;
 mod compare;
 mod conclusion;
 mod difference;
@@ -42,6 +44,17 @@ mod trial;
 
 pub use changes::{
     Amount, Change, ChangeKind, ChangedPart, Deed, Difference, PartDifference, changes,
+};
+pub use class::{
+    Added, Agreement, Band, BrokenRule, CHANGED_CHARS, Changeable, Changeables, Class,
+    ClassLabel, ClassQuestion, Curve, Entry, Expected, FAR_SHARE, Gap, Kept, Kit, KitRow,
+    LABEL_CHARS, LEAST_TRIALS, Labels, LessonPlace, LessonPlaces, Limits, MOST_ADDED_G,
+    MOST_GROUPS, MOST_HALL_M, MOST_IN_GROUP, MOST_RESULTS, MOST_WORKS, NextTrial,
+    NoTurningPoint, NoseFirst, OWN_CHARS, Odd, Plan, PlanStep, PointResult,
+    PredictionCounts, RULES_BITS, Reach, Refusal, ResultModel, ResultPrediction,
+    RuleLimits, RulesCode, SLIP_MM, Score, Seen, SetUp, TimedStep, TrialResult,
+    TurningPoint, WIDE_SHARE, WhyThere, Work, agreement, count_predictions, empty_region,
+    next_trial, odd, turning_point,
 };
 pub use compare::{AGREE_MM, Beside, Comparison, Explanation, compare, explanations};
 pub use conclusion::{BOX_CHARS, Conclusion, Statement};

@@ -5,7 +5,8 @@ use noseward_stability::{Design, SwingSetup, cleaned_lines};
 use crate::seal::{self, Seal};
 use crate::trial::{PLAN_CHARS, same_build};
 use crate::{
-    Conclusion, Group, Level, Record, Support, Swings, Telling, Trial, TrialParts,
+    BrokenRule, Conclusion, Group, Level, Record, RulesCode, SetUp, Support, Swings,
+    Telling, Trial, TrialParts,
 };
 
 /// The most trials of one notebook, deleted ones included.
@@ -29,6 +30,7 @@ pub struct Notebook {
     pub allows_two_changes: bool,
     /// What is told when.
     pub telling: Telling,
+    set_up: Option<Box<SetUp>>,
     trials: Vec<Trial>,
     deleted: Vec<Deleted>,
     plans: Vec<String>,
@@ -61,6 +63,8 @@ pub struct NotebookParts {
     pub allows_two_changes: bool,
     /// What is told when.
     pub telling: Telling,
+    /// How the lesson is set up, without the rocket to begin with.
+    pub set_up: Option<Box<SetUp>>,
     /// The trials, in the order in which they are shown.
     pub trials: Vec<TrialParts>,
     /// What was deleted, the latest last.
@@ -95,6 +99,7 @@ impl From<Notebook> for NotebookParts {
             support,
             allows_two_changes,
             telling,
+            set_up,
             trials,
             deleted,
             plans,
@@ -110,6 +115,7 @@ impl From<Notebook> for NotebookParts {
             support,
             allows_two_changes,
             telling,
+            set_up,
             trials: trials.into_iter().map(Into::into).collect(),
             deleted: deleted.into_iter().map(take_apart).collect(),
             plans,
@@ -133,6 +139,7 @@ impl TryFrom<NotebookParts> for Notebook {
             support,
             allows_two_changes,
             telling,
+            set_up,
             trials,
             deleted,
             plans,
@@ -144,11 +151,12 @@ impl TryFrom<NotebookParts> for Notebook {
         if trials.len() + deleted.len() > MOST_TRIALS {
             return Err(NotebookError::TooManyTrials);
         }
+        let rules = set_up.as_ref().map(|set_up| set_up.rules());
         let mut entries: Vec<_> =
             trials.iter().map(|trial| (trial.id, false, trial.seal)).collect();
         entries.extend(deleted.iter().map(|one| (one.trial.id, true, one.trial.seal)));
         let expected =
-            (!entries.is_empty()).then(|| seal::over_notebook(altered, entries));
+            (!entries.is_empty()).then(|| seal::over_notebook(altered, rules, entries));
         let put_together =
             |DeletedParts { place, trial }| Deleted { place, trial: trial.into() };
         Self {
@@ -157,6 +165,7 @@ impl TryFrom<NotebookParts> for Notebook {
             support,
             allows_two_changes,
             telling,
+            set_up,
             trials: trials.into_iter().map(Into::into).collect(),
             deleted: deleted.into_iter().map(put_together).collect(),
             plans,
@@ -164,6 +173,7 @@ impl TryFrom<NotebookParts> for Notebook {
             conclusion,
             altered: altered || seal != expected,
         }
+        .ruled()
         .checked()
     }
 }
@@ -189,8 +199,70 @@ impl Notebook {
             support: self.support,
             allows_two_changes: self.allows_two_changes,
             telling: self.telling,
+            set_up: self.set_up.clone(),
             ..Self::default()
         }
+    }
+
+    /// An empty notebook of a group, for a lesson that was set up.
+    #[must_use]
+    pub fn of_set_up(group: Group, set_up: &SetUp) -> Self {
+        Self { group, set_up: Some(Box::new(set_up.without_rocket())), ..Self::default() }
+            .ruled()
+    }
+
+    /// The same notebook with the settings that its set-up fixes.
+    fn ruled(mut self) -> Self {
+        if let Some(set_up) = &self.set_up {
+            self.level = set_up.level;
+            self.support = set_up.support;
+            self.allows_two_changes = set_up.allows_two_changes;
+            self.telling = set_up.telling;
+        }
+        self
+    }
+
+    /// How the lesson is set up, if somebody did.
+    #[must_use]
+    pub fn set_up(&self) -> Option<&SetUp> {
+        self.set_up.as_deref()
+    }
+
+    /// Takes a set-up with the same rules in place of its own: what was corrected since.
+    pub fn set_up_again(&mut self, set_up: &SetUp) {
+        if self.rules() == Some(set_up.rules()) {
+            self.set_up = Some(Box::new(set_up.without_rocket()));
+            *self = std::mem::take(self).ruled();
+        }
+    }
+
+    /// Frees it from its set-up: its settings stay as they are, and it has no rules.
+    pub fn lift_set_up(&mut self) {
+        self.set_up = None;
+    }
+
+    /// The code of the rules that its trials are made under; `None` without a set-up.
+    #[must_use]
+    pub fn rules(&self) -> Option<RulesCode> {
+        self.set_up().map(SetUp::rules)
+    }
+
+    /// The rule that locking the prediction of a trial would break.
+    #[must_use]
+    pub fn broken_by(&self, trial: &Trial) -> Option<BrokenRule> {
+        self.set_up.as_ref()?.broken_by(trial, &self.changes_of(trial))
+    }
+
+    /// The rule that swinging a trial in some way would break.
+    #[must_use]
+    pub fn broken_by_swing(
+        &self,
+        trial: &Trial,
+        setup: &SwingSetup,
+    ) -> Option<BrokenRule> {
+        let before = self.baseline_of(trial).map(Trial::swings);
+        let before = before.filter(|swings| !swings.outcomes().is_empty());
+        self.set_up.as_ref()?.broken_by_swing(setup, before.map(|swings| &swings.setup))
     }
 
     /// The same notebook if it is one: its numbers differ, there is room for all of it,
@@ -252,7 +324,8 @@ impl Notebook {
         let entry = |deleted| move |trial: &Trial| (trial.id(), deleted, trial.seal());
         let mut entries: Vec<_> = self.trials.iter().map(entry(false)).collect();
         entries.extend(self.deleted.iter().map(|one| entry(true)(&one.trial)));
-        (!entries.is_empty()).then(|| seal::over_notebook(self.altered, entries))
+        let rules = self.rules();
+        (!entries.is_empty()).then(|| seal::over_notebook(self.altered, rules, entries))
     }
 
     /// The trials, in the order in which they are shown.

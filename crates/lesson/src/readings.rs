@@ -252,7 +252,7 @@ impl Measurements {
     }
 
     /// The readings of a point that count, as distances from the nose tip.
-    fn counted(&self, point: BalancePoint, design_length_mm: f64) -> Vec<f64> {
+    pub(crate) fn counted(&self, point: BalancePoint, design_length_mm: f64) -> Vec<f64> {
         let rocket_mm = self.rocket_mm(design_length_mm);
         let ruled_mm = self.ruled_mm(point, design_length_mm);
         let readings = self.of(point);

@@ -17,7 +17,7 @@ use noseward_stability::{
 };
 use serde::Serialize;
 
-use crate::{Prediction, Trial, key};
+use crate::{ClassQuestion, Prediction, RulesCode, SetUp, Trial, key};
 
 /// The checksum that PNG and zip use. Without a table: it is over a few hundred bytes.
 const CRC: Crc<u32, NoTable> = Crc::<u32, NoTable>::new(&CRC_32_ISO_HDLC);
@@ -52,10 +52,18 @@ pub(crate) fn over_trial(trial: &Trial) -> Seal {
 /// A trial's number, whether it was deleted, and the seal that stands in it.
 pub(crate) type Entry = (u16, bool, Option<Seal>);
 
-/// The seal over a notebook's trials, in any order.
-pub(crate) fn over_notebook(altered: bool, mut trials: Vec<Entry>) -> Seal {
+/// The seal over a notebook's trials, in any order, and over the rules that they were made
+/// under.
+pub(crate) fn over_notebook(
+    altered: bool,
+    rules: Option<RulesCode>,
+    mut trials: Vec<Entry>,
+) -> Seal {
     let mut sealing = Sealing::new();
     sealing.flag("altered", altered);
+    if let Some(rules) = rules {
+        sealing.count("rules", rules.value().into());
+    }
     while let Some(least) = (0..trials.len()).min_by_key(|&i| trials[i].0) {
         let (id, deleted, seal) = trials.swap_remove(least);
         sealing.count("trial", id.into());
@@ -63,6 +71,29 @@ pub(crate) fn over_notebook(altered: bool, mut trials: Vec<Entry>) -> Seal {
         if let Some(Seal(seal)) = seal {
             sealing.count("seal", seal.into());
         }
+    }
+    sealing.seal()
+}
+
+/// The check over what must be the same where results are compared.
+pub(crate) fn over_rules(set_up: &SetUp) -> Seal {
+    let mut sealing = Sealing::new();
+    match &set_up.question {
+        ClassQuestion::Own(text) => sealing.text("question.own", text),
+        // By numbers, which are frozen as keys are and take less code.
+        question => sealing.count("question", question.number().into()),
+    }
+    sealing.count("changeable", set_up.changeable.bits().into());
+    sealing.flag("two_changes", set_up.allows_two_changes);
+    if let Some(g) = set_up.limits.added_g {
+        sealing.number("limit.added_g", g, Quantity::Mass);
+    }
+    for (key, value) in [
+        ("limit.string_m", set_up.limits.string_m),
+        ("limit.turns_per_s", set_up.limits.turns_per_s),
+    ] {
+        // On the grid of links: hundredths.
+        sealing.real(key, (value * 100.0).round());
     }
     sealing.seal()
 }
@@ -337,7 +368,7 @@ mod tests {
     fn seals_once_written_stay_right() {
         assert_eq!(over_trial(&everything().into()).to_string(), "bde50bf9");
         let entries = vec![(2, true, None), (1, false, Some(Seal(7)))];
-        assert_eq!(over_notebook(false, entries).to_string(), "ced848f8");
+        assert_eq!(over_notebook(false, None, entries).to_string(), "ced848f8");
     }
 
     #[test]
@@ -355,8 +386,8 @@ mod tests {
     #[test]
     fn the_order_of_trials_is_free_and_all_else_is_not() {
         let (one, two) = ((1, false, Some(Seal(7))), (2, false, None));
-        let seal = over_notebook(false, vec![one, two]);
-        assert_eq!(over_notebook(false, vec![two, one]), seal);
+        let seal = over_notebook(false, None, vec![one, two]);
+        assert_eq!(over_notebook(false, None, vec![two, one]), seal);
         for other in [
             vec![one],
             vec![two],
@@ -367,8 +398,10 @@ mod tests {
             vec![(1, false, None), two],
             vec![one, (2, false, Some(Seal(7)))],
         ] {
-            assert_ne!(over_notebook(false, other), seal);
+            assert_ne!(over_notebook(false, None, other), seal);
         }
-        assert_ne!(over_notebook(true, vec![one, two]), seal);
+        assert_ne!(over_notebook(true, None, vec![one, two]), seal);
+        let rules = RulesCode::new(7);
+        assert_ne!(over_notebook(false, rules, vec![one, two]), seal);
     }
 }

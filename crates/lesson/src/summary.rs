@@ -76,12 +76,7 @@ impl Summary {
     /// swings do not say: none that counts, mixed, or "not sure" on either side.
     #[must_use]
     pub fn came_true(&self) -> Option<bool> {
-        let sure = |outcome: &SwingOutcome| *outcome != SwingOutcome::NotSure;
-        let predicted = self.predicted.filter(sure)?;
-        match self.overall {
-            Overall::Mostly(outcome) if sure(&outcome) => Some(outcome == predicted),
-            _ => None,
-        }
+        self.overall.bears_out(self.predicted?)
     }
 }
 

@@ -65,6 +65,35 @@ pub enum Overall {
     Mixed,
 }
 
+impl Overall {
+    /// What swings that count come to.
+    #[must_use]
+    pub fn of(seen: &[SwingOutcome]) -> Self {
+        let most = SwingOutcome::ALL
+            .into_iter()
+            .map(|outcome| (seen.iter().filter(|&&o| o == outcome).count(), outcome))
+            .find(|&(count, _)| 2 * count > seen.len());
+        match most {
+            _ if seen.is_empty() => Self::Nothing,
+            Some((_, outcome)) => Self::Mostly(outcome),
+            None => Self::Mixed,
+        }
+    }
+
+    /// Whether a prediction came true. `None` where the swings do not say: none that
+    /// counts, mixed, or "not sure" on either side.
+    #[must_use]
+    pub fn bears_out(self, predicted: SwingOutcome) -> Option<bool> {
+        const UNSURE: SwingOutcome = SwingOutcome::NotSure;
+        match self {
+            Self::Mostly(seen) if seen != UNSURE && predicted != UNSURE => {
+                Some(seen == predicted)
+            }
+            _ => None,
+        }
+    }
+}
+
 /// A trial taken apart: every field as it is written down, in files and elsewhere, and the
 /// seal that stands there.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -275,15 +304,7 @@ impl Trial {
     #[must_use]
     pub fn overall(&self) -> Overall {
         let seen: Vec<_> = self.swings.counted().collect();
-        let most = SwingOutcome::ALL
-            .into_iter()
-            .map(|outcome| (seen.iter().filter(|&&o| o == outcome).count(), outcome))
-            .find(|&(count, _)| 2 * count > seen.len());
-        match most {
-            _ if seen.is_empty() => Overall::Nothing,
-            Some((_, outcome)) => Overall::Mostly(outcome),
-            None => Overall::Mixed,
-        }
+        Overall::of(&seen)
     }
 
     /// Whether it has all that a trial should have: a prediction, three swings that count.

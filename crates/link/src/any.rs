@@ -1,5 +1,8 @@
 //! A text of any origin, told apart: a rocket, a notebook in any spelling, a result.
 
+use noseward_lesson::TrialResult;
+
+use crate::class::set_up::{self, SetUpLink, open_set_up};
 use crate::code::{self, begins_with_right_row, looks_like, looks_like_code};
 use crate::error::LinkError;
 use crate::link::{is_link, is_long_link_of};
@@ -7,7 +10,7 @@ use crate::notebook::NotebookFile;
 use crate::notebook::file::{MARK, open_notebook_file};
 use crate::notebook::link::open_notebook_hash;
 use crate::notebook::parts::{self, QrSegments};
-use crate::result::{self, ResultCode, open_result_code};
+use crate::result::{self, open_result_code};
 use crate::text::{Text, open_text};
 
 /// Bytes at the front of a file that are looked at.
@@ -25,7 +28,9 @@ pub enum Any {
     /// One or several parts of a notebook, perhaps all of them.
     Parts(QrSegments),
     /// What one trial came to.
-    Result(ResultCode),
+    Result(TrialResult),
+    /// How a lesson is set up.
+    SetUp(Box<SetUpLink>),
 }
 
 /// What begins somewhere in a text.
@@ -40,6 +45,7 @@ enum Spelled<'a> {
     NotebookLink(&'a str),
     Parts,
     Result(&'a str),
+    SetUp(&'a str),
 }
 
 /// Whether what stands behind `#` in an address may be anything but one link to a rocket, or a
@@ -48,9 +54,11 @@ enum Spelled<'a> {
 pub fn may_be_more(hash: &str) -> bool {
     /// No code is shorter.
     const SHORT: usize = 8;
+    /// Of what is no rocket.
+    const BEGINNINGS: [char; 6] = ['n', 'N', 't', 'T', 's', 'S'];
     let text = hash.strip_prefix('#').unwrap_or(hash);
     let is_one = text.chars().all(is_within);
-    !is_one || text.len() >= SHORT && text.starts_with(['n', 'N', 't', 'T'])
+    !is_one || text.len() >= SHORT && text.starts_with(BEGINNINGS)
 }
 
 /// Whether [`open_any`] rather than [`open_text`] is for this text. A glance: nothing is
@@ -63,7 +71,7 @@ pub fn looks_like_notebook(text: &str) -> bool {
 }
 
 /// Opens a text that may be anything this crate writes: a notebook file, a link to a
-/// notebook or a trial, parts of a notebook, the code of a result, or else what
+/// notebook or a trial, parts of a notebook, the code of a result, a set-up, or else what
 /// [`open_text`] opens.
 ///
 /// # Errors
@@ -83,6 +91,7 @@ pub fn open_any(text: &str) -> Result<Any, LinkError> {
             Any::Parts(parts)
         }
         Some(Spelled::Result(code)) => Any::Result(open_result_code(code)?),
+        Some(Spelled::SetUp(text)) => Any::SetUp(Box::new(open_set_up(text)?)),
     })
 }
 
@@ -111,7 +120,8 @@ fn spelled(text: &str) -> Option<Spelled<'_>> {
 fn beginnings(text: &str) -> impl Iterator<Item = usize> {
     let mut within = false;
     text.char_indices().filter_map(move |(i, c)| {
-        let begins = !within && matches!(c, 'N' | 'n' | 'R' | 'r' | 'T' | 't');
+        let begins =
+            !within && matches!(c, 'N' | 'n' | 'R' | 'r' | 'S' | 's' | 'T' | 't');
         within = is_within(c);
         begins.then_some(i)
     })
@@ -127,6 +137,8 @@ fn beginning(text: &str) -> Option<Beginning<'_>> {
         Beginning::Other(Spelled::Parts)
     } else if looks_like(result::KIND, text) {
         Beginning::Other(Spelled::Result(text))
+    } else if is_long_link_of(b's', text, LINK_CHARS) || looks_like(set_up::KIND, text) {
+        Beginning::Other(Spelled::SetUp(text))
     } else {
         return None;
     })
@@ -164,10 +176,14 @@ fn begins_again(before: &str, rest: &str) -> bool {
     let begins_line = before.trim_end_matches([' ', '\t']).ends_with(['\n', '\r']);
     is_long_link_of(b'r', rest, LINK_CHARS)
         || is_long_link_of(b'n', rest, LINK_CHARS)
-        || begins_line
-            && [code::KIND, parts::KIND, result::KIND]
-                .into_iter()
-                .any(|kind| begins_with_right_row(kind, rest))
+        || is_long_link_of(b's', rest, LINK_CHARS)
+        || begins_line && begins_code(rest)
+}
+
+/// Whether a text begins with the first row of a code, and that row is right.
+pub(crate) fn begins_code(text: &str) -> bool {
+    let kinds = [code::KIND, parts::KIND, result::KIND, set_up::KIND];
+    kinds.into_iter().any(|kind| begins_with_right_row(kind, text))
 }
 
 /// Whether `"noseward"` near the front is followed by `"notebook"`.
@@ -200,7 +216,7 @@ mod tests {
     proptest! {
         /// Letters that codes and links begin with, and what stands between them.
         #[test]
-        fn whatever_is_more_may_be_more(text in "([nNrRtT1][0-9A-Za-z_-]{0,30}[ ,#.\n]{0,2}){1,3}") {
+        fn whatever_is_more_may_be_more(text in "([nNrRsStT1][0-9A-Za-z_-]{0,30}[ ,#.\n]{0,2}){1,3}") {
             let is_more = looks_like_notebook(&text)
                 || looks_like_table(&text)
                 || pieces(&text).len() > 1;

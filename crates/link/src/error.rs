@@ -233,6 +233,21 @@ pub enum LinkErrorKind {
         /// What stands there.
         found: String,
     },
+    /// A cell holds no code of rules.
+    NotRules {
+        /// What stands there.
+        found: String,
+    },
+    /// A cell holds no label of a class.
+    NotAClass {
+        /// What stands there.
+        found: String,
+    },
+    /// A cell holds no notebook.
+    NotANotebook {
+        /// What opening it says.
+        error: Box<LinkError>,
+    },
     /// Rows of this kind hold nothing in this column.
     Misplaced {
         /// What stands there.

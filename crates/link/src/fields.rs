@@ -14,6 +14,7 @@ use noseward_stability::{SwingField, SwingSetup};
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 
+use crate::class::set_up::{SET_UP_HASH_CHARS, open_link, set_up_text};
 use crate::error::{LinkError, LinkErrorKind};
 use crate::payload::codes::{
     ENDS, Keys, LEVELS, OUTCOMES, SUPPORTS, TELLINGS, choice, code,
@@ -117,14 +118,7 @@ pub(crate) fn trial(parts: &mut TrialParts, to: &mut dyn Visit) -> Result<(), Li
         versions.visit(version, to)?;
     }
     to.visit("altered", Slot::Flag(&mut parts.altered))?;
-    let mut taken_back = [None; MOST_TAKEN_BACK];
-    for (outcome, &seen) in taken_back.iter_mut().zip(&parts.taken_back) {
-        *outcome = Some(seen);
-    }
-    for (outcome, i) in taken_back.iter_mut().zip(1..) {
-        choose(&format!("taken_back_{i}"), outcome, OUTCOMES, to)?;
-    }
-    parts.taken_back = taken_back.into_iter().flatten().collect();
+    outcomes("taken_back", &mut parts.taken_back, MOST_TAKEN_BACK, to)?;
     parts.predictions = versions.predictions(to)?;
     // Those that came along with the rocket count where the columns say nothing.
     parts.swings = swung.swings(to)?.unwrap_or(record.swings);
@@ -151,7 +145,19 @@ pub(crate) fn settings(
     to.visit("in_hand", Slot::Count(&mut parts.in_hand, 1, MOST_NUMBER))?;
     to.visit("seal", Slot::Seal(&mut parts.seal))?;
     to.visit("altered", Slot::Flag(&mut parts.altered))?;
-    choose_unusual("telling", &mut parts.telling, TELLINGS, to)
+    choose_unusual("telling", &mut parts.telling, TELLINGS, to)?;
+    set_up(parts, to)
+}
+
+/// How the lesson is set up, as the text of its link.
+fn set_up(parts: &mut NotebookParts, to: &mut dyn Visit) -> Result<(), LinkError> {
+    let mut text = parts.set_up.take().map(|of| set_up_text(&of)).unwrap_or_default();
+    to.visit("set_up", Slot::Text(&mut text, SET_UP_HASH_CHARS))?;
+    if !text.is_empty() {
+        let opened = open_link(&text).map_err(|kind| to.fault("set_up", kind))?;
+        parts.set_up = Some(Box::new(opened.set_up.without_rocket()));
+    }
+    Ok(())
 }
 
 /// The four boxes of a conclusion.
@@ -204,7 +210,7 @@ fn readings(
 }
 
 /// One choice, which may be empty.
-fn choose<T: Serialize + DeserializeOwned>(
+pub(crate) fn choose<T: Serialize + DeserializeOwned>(
     key: &str,
     chosen: &mut Option<T>,
     keys: Keys,
@@ -214,6 +220,36 @@ fn choose<T: Serialize + DeserializeOwned>(
     to.visit(key, Slot::Choice(&mut number, keys))?;
     *chosen = number.and_then(|number| choice(keys, number));
     Ok(())
+}
+
+/// As many outcomes as there can be, each in a field of its own.
+pub(crate) fn outcomes(
+    front: &str,
+    seen: &mut Vec<SwingOutcome>,
+    most: usize,
+    to: &mut dyn Visit,
+) -> Result<(), LinkError> {
+    let known = std::mem::take(seen);
+    for i in 0..most {
+        let mut outcome = known.get(i).copied();
+        choose(&format!("{front}_{}", i + 1), &mut outcome, OUTCOMES, to)?;
+        if let Some(outcome) = outcome {
+            seen.push(outcome);
+        }
+    }
+    Ok(())
+}
+
+/// What is wrong with a prediction of what nobody can predict.
+pub(crate) fn unpredictable(outcome: SwingOutcome) -> LinkErrorKind {
+    let can = |code: &usize| {
+        u8::try_from(*code)
+            .ok()
+            .and_then(|code| choice::<SwingOutcome>(OUTCOMES, code))
+            .is_some_and(SwingOutcome::can_be_predicted)
+    };
+    let choices = (0..OUTCOMES.len()).filter(can).map(|code| OUTCOMES[code]);
+    LinkErrorKind::Choice { found: key(&outcome), choices: choices.collect() }
 }
 
 /// One choice, which has a usual value.
@@ -289,19 +325,7 @@ impl Versions {
                     let swings_seen = u8::try_from(seen).unwrap_or(u8::MAX);
                     versions.push(Prediction { outcome, because, swings_seen });
                 }
-                Some(outcome) => {
-                    let can = |code: &usize| {
-                        u8::try_from(*code)
-                            .ok()
-                            .and_then(|code| choice::<SwingOutcome>(OUTCOMES, code))
-                            .is_some_and(SwingOutcome::can_be_predicted)
-                    };
-                    let choices = (0..OUTCOMES.len()).filter(can);
-                    return Err(fault(LinkErrorKind::Choice {
-                        found: key(&outcome),
-                        choices: choices.map(|code| OUTCOMES[code]).collect(),
-                    }));
-                }
+                Some(outcome) => return Err(fault(unpredictable(outcome))),
                 None if because.is_empty() && swings_seen.is_none() => {}
                 None => return Err(fault(LinkErrorKind::Empty)),
             }
@@ -314,16 +338,13 @@ impl Versions {
 /// As many swings as there can be, and how.
 struct Swung {
     setup: [Option<f64>; SwingField::ALL.len()],
-    outcomes: [Option<SwingOutcome>; MOST_OUTCOMES],
+    outcomes: Vec<SwingOutcome>,
 }
 
 impl Swung {
     fn of(swings: &Swings) -> Self {
         let is_swung = !swings.outcomes().is_empty();
-        let mut outcomes = [None; MOST_OUTCOMES];
-        for (outcome, &seen) in outcomes.iter_mut().zip(swings.outcomes()) {
-            *outcome = Some(seen);
-        }
+        let outcomes = swings.outcomes().to_vec();
         let setup =
             SwingField::ALL.map(|field| is_swung.then(|| field.get(&swings.setup)));
         Self { setup, outcomes }
@@ -339,16 +360,12 @@ impl Swung {
             };
             to.visit(key, Slot::Setup(value, field))?;
         }
-        for (outcome, i) in self.outcomes.iter_mut().zip(1..) {
-            choose(&format!("swing_{i}"), outcome, OUTCOMES, to)?;
-        }
-        Ok(())
+        outcomes("swing", &mut self.outcomes, MOST_OUTCOMES, to)
     }
 
     /// `None` without an outcome.
     fn swings(self, to: &mut dyn Visit) -> Result<Option<Swings>, LinkError> {
-        let mut outcomes = self.outcomes.into_iter().flatten().peekable();
-        if outcomes.peek().is_none() {
+        if self.outcomes.is_empty() {
             return Ok(None);
         }
         let mut setup = SwingSetup::default();
@@ -357,7 +374,7 @@ impl Swung {
                 field.set(&mut setup, value);
             }
         }
-        let swings = Swings::new(setup, outcomes);
+        let swings = Swings::new(setup, self.outcomes);
         swings.map(Some).map_err(|e| to.fault("swing_1", LinkErrorKind::Swings(e)))
     }
 }

@@ -25,6 +25,7 @@
 
 mod any;
 mod cells;
+mod class;
 mod code;
 mod error;
 mod fields;
@@ -41,6 +42,11 @@ mod text;
 
 pub use any::{Any, looks_like_notebook, may_be_more, open_any, pieces};
 pub use cells::escape_formula;
+pub use class::{
+    ClassRow, ClassRows, Found, Gathering, HandedIn, SET_UP_HASH_CHARS, SetUpLink,
+    class_to_table, looks_like_class_table, open_set_up, rules_of_text, rules_text,
+    set_up_code, set_up_hash, set_up_text,
+};
 pub use code::{code, compact, looks_like_code, open_code};
 pub use error::{At, LinkError, LinkErrorKind};
 pub use file::name::file_name;
@@ -56,10 +62,7 @@ pub use notebook::link::{
     notebook_text_name, open_notebook_hash,
 };
 pub use notebook::parts::{Progress, QrSegments, notebook_parts};
-pub use result::{
-    ResultCode, ResultMiddle, ResultModel, ResultPrediction, open_result_code,
-    result_code, result_of,
-};
+pub use result::{in_code, open_result_code, result_code};
 pub use symbol::{SymbolFault, SymbolRead, symbols_in_picture};
 pub use table::{
     Format, TABLE_BYTES, TABLE_END, looks_like_table, open_table, table_in_text, to_table,

@@ -9,6 +9,7 @@ mod corners;
 pub(crate) mod design;
 pub(crate) mod notebook;
 pub(crate) mod numbers;
+pub(crate) mod set_up;
 pub(crate) mod swings;
 
 use postcard::take_from_bytes;

@@ -14,20 +14,26 @@ use csv::Terminator;
 use noseward_lesson::Notebook;
 
 use crate::error::{At, LinkError, LinkErrorKind};
+pub(crate) use heading::has_key;
+pub(crate) use mail::{Line, line_of_table};
+pub(crate) use read::{
+    Row, are_headings, delimiter, headings, known, reader as table_reader,
+};
 use write::rows;
+pub(crate) use write::{Cells, mm_cell, overall_cell, rows_of};
 
 /// Bytes of a text that is opened as a table, at most: 1 MiB. A full notebook whose every
 /// text is as long as it may be takes some 500 KB.
 pub const TABLE_BYTES: usize = 1024 * 1024;
 
 /// The column by which a table is known.
-const KIND: &str = "kind_of_row";
+pub(crate) const KIND: &str = "kind_of_row";
 /// Whose a row is.
-const GROUP: &str = "group";
+pub(crate) const GROUP: &str = "group";
 /// The number of a trial.
 const TRIAL: &str = "trial";
 /// The version of the table.
-const VERSION_KEY: &str = "version";
+pub(crate) const VERSION_KEY: &str = "version";
 /// A plan for a trial, also for one to come.
 const PLAN: &str = "plan";
 
@@ -65,7 +71,7 @@ impl Format {
         }
     }
 
-    fn mark(self) -> char {
+    pub(crate) fn mark(self) -> char {
         match self {
             Self::PointComma | Self::Tabs => '.',
             Self::CommaSemicolon | Self::TabsComma => ',',
@@ -94,8 +100,7 @@ pub fn to_table(
     format: Format,
     called: &dyn Fn(&str) -> String,
 ) -> String {
-    let rows = rows(notebook, format, Terminator::CRLF, called);
-    if format.is_file() { format!("\u{feff}{rows}") } else { rows }
+    rows(notebook, format, Terminator::CRLF, called)
 }
 
 /// The notebook as a table for the end of a text: with tabs, between two lines by which

@@ -8,6 +8,7 @@ use crate::edition::{BUILD_MARK, Edition, fill_build};
 use crate::names::{digest, hashed};
 use crate::policy;
 use crate::single::{self, single_file};
+use crate::split::Part;
 use anyhow::{Context, Result, ensure};
 
 /// Where index.html wants the content security policy.
@@ -19,7 +20,7 @@ const EDITION_PLACE: &str = "<!--edition-->";
 /// Where it lists the languages that there are beside English.
 const LANGUAGES_PLACE: &str = "<!--languages-->";
 /// Where the service worker wants the files that it keeps where they are used.
-const TABLES_MARK: &str = "{{tables}}";
+const SOME_MARK: &str = "{{some}}";
 /// Where it refers to the licences; the single file has them here.
 const LICENCES: &str = "licences.txt";
 const LICENCES_PLACE: &str = "<!--licences-->";
@@ -40,6 +41,9 @@ const FILES_MARK: &str = "{{files}}";
 
 /// How the name of a file of sentences ends.
 pub(crate) const TABLE_ENDING: &str = "words";
+
+/// How the name begins of a file that only whoever leads needs; www/sw.js looks for that.
+const LEADERS_BEGINNING: &str = "leaders-";
 
 /// The name of the page in one file.
 pub(crate) const SINGLE_FILE: &str = "noseward.html";
@@ -90,6 +94,8 @@ pub(crate) struct File {
     pub(crate) first_visit: bool,
     /// The parts of the page that need it.
     pub(crate) parts: Vec<String>,
+    /// Whether all of these are for whoever leads only.
+    pub(crate) is_for_leaders: bool,
 }
 
 impl File {
@@ -103,6 +109,7 @@ impl File {
             bytes: bytes.into(),
             first_visit: false,
             parts: Vec::new(),
+            is_for_leaders: false,
         }
     }
 }
@@ -124,17 +131,25 @@ pub(crate) fn assemble(
         .map(|part| {
             let (stem, ending) =
                 part.name.split_once('.').context("a part has no ending")?;
-            let name = hashed(stem.trim_start_matches("split_"), ending, &part.bytes);
+            let wants = |wants: &&Part| wants.files.contains(&part.name);
+            let wants: Vec<&Part> = bindings.parts.iter().filter(wants).collect();
+            let is_for_leaders =
+                !wants.is_empty() && wants.iter().all(|part| part.is_for_leaders);
+            let stem = stem.trim_start_matches("split_");
+            let whose = if is_for_leaders { LEADERS_BEGINNING } else { "" };
+            let name = hashed(&format!("{whose}{stem}"), ending, &part.bytes);
             glue = rename(
                 &glue,
                 &format!("./{}", part.name),
                 &format!("./{name}"),
                 "the script that loads the parts",
             )?;
-            let wants =
-                bindings.parts.iter().filter(|wants| wants.files.contains(&part.name));
-            let parts = wants.map(|part| part.name.clone()).collect();
-            Ok(File { parts, ..File::beside(&name, part.bytes.as_slice()) })
+            let parts = wants.iter().map(|part| part.name.clone()).collect();
+            Ok(File {
+                parts,
+                is_for_leaders,
+                ..File::beside(&name, part.bytes.as_slice())
+            })
         })
         .collect::<Result<_>>()?;
     let (tables, list) = tables(sources);
@@ -241,10 +256,13 @@ pub(crate) fn assemble(
         manifest,
     ];
     // Loaded later, and needed without a network all the same.
+    let (for_leaders, later): (Vec<File>, Vec<File>) =
+        later.into_iter().partition(|file| file.is_for_leaders);
     files.extend(later);
     files.push(File::beside(&licences_name, marked));
-    let worker = worker(&sources.worker, &files, &tables)?;
-    files.extend(tables);
+    let some: Vec<File> = tables.into_iter().chain(for_leaders).collect();
+    let worker = worker(&sources.worker, &files, &some)?;
+    files.extend(some);
     files.extend(pictures);
     files.extend([
         File::visited("index.html", index),
@@ -306,14 +324,14 @@ fn of_single_file(sources: &Sources) -> Vec<(&str, &[u8])> {
     tables.map(|(key, bytes)| (*key, bytes.as_slice())).collect()
 }
 
-/// The service worker, which keeps these files and the index, and a table where it is used.
-fn worker(source: &str, files: &[File], tables: &[File]) -> Result<String> {
+/// The service worker, which keeps these files and the index, and some where they are used.
+fn worker(source: &str, files: &[File], some: &[File]) -> Result<String> {
     let place = "www/sw.js";
     let digests = |files: &[File]| {
         let entry = |file: &File| format!("'{}': '{}'", file.name, digest(&file.bytes));
         files.iter().map(entry).collect::<Vec<String>>().join(", ")
     };
-    let source = replace(source, TABLES_MARK, &digests(tables), place)?;
+    let source = replace(source, SOME_MARK, &digests(some), place)?;
     for mark in [BUILD_MARK, INDEX_DIGEST_MARK] {
         ensure!(source.contains(mark), "{place} does not contain {mark}; put it back");
     }
@@ -412,7 +430,7 @@ mod tests {
             unpack: "function unpacked(){}\n".to_owned(),
             rescue: "rescue();\n".to_owned(),
             worker: "const BUILD = '{{build}}', INDEX = '{{index-digest}}', \
-                     TABLES = {{{tables}}}, DIGESTS = {{{files}}};\n"
+                     SOME = {{{some}}}, DIGESTS = {{{files}}};\n"
                 .to_owned(),
             manifest: "[\"icon.svg\", \"icon-192.png\", \"icon-512.png\", \
                        \"icon-maskable.png\"]"
@@ -475,6 +493,35 @@ mod tests {
         assert!(glue.contains(&format!("; \"./{}\"", part.name)), "{glue}");
         let worker = text(named(&files, "sw.js", ""));
         assert!(worker.contains(&format!("'{}'", part.name)), "{worker}");
+    }
+
+    #[test]
+    fn what_only_leaders_need_is_kept_where_it_is_used() {
+        let file = |name: &str| PartFile { name: name.into(), bytes: name.into() };
+        let part = |name: &str, files: &[&str], is_for_leaders| Part {
+            name: name.into(),
+            files: files.iter().map(|&file| file.into()).collect(),
+            is_for_leaders,
+        };
+        let glue =
+            format!("{}; \"./split_class.wasm\" \"./chunk_1.wasm\"", bindings().glue);
+        let in_parts = Bindings {
+            glue,
+            later: vec![file("split_class.wasm"), file("chunk_1.wasm")],
+            parts: vec![
+                part("class", &["split_class.wasm", "chunk_1.wasm"], true),
+                part("why", &["chunk_1.wasm"], false),
+            ],
+            ..bindings()
+        };
+        let files = assemble(&sources(), &in_parts, &whole(), TEXTS, &edition()).unwrap();
+        let worker = text(named(&files, "sw.js", ""));
+        let (some, digests) = worker.split_once("DIGESTS").unwrap();
+        let class = named(&files, "leaders-class-", ".wasm");
+        assert!(class.is_for_leaders && is_hashed(&class.name));
+        assert!(some.contains(&class.name) && !digests.contains(&class.name), "{worker}");
+        let shared = named(&files, "chunk_1-", ".wasm");
+        assert!(!shared.is_for_leaders && digests.contains(&shared.name), "{worker}");
     }
 
     fn named<'a>(files: &'a [File], start: &str, end: &str) -> &'a File {
@@ -555,7 +602,7 @@ mod tests {
         let error = refusal(&lost);
         assert!(error.contains("www/index.html"), "{error}");
         assert!(error.contains(POLICY_MARK), "{error}");
-        for mark in [BUILD_MARK, INDEX_DIGEST_MARK, FILES_MARK, TABLES_MARK] {
+        for mark in [BUILD_MARK, INDEX_DIGEST_MARK, FILES_MARK, SOME_MARK] {
             let worker = sources().worker.replace(mark, "");
             let error = refusal(&Sources { worker, ..sources() });
             assert!(error.contains("www/sw.js") && error.contains(mark), "{error}");

@@ -1,10 +1,11 @@
 //! Writes the JavaScript that loads the module and calls it.
 
+use crate::rewrite::{Names, rewritten};
 use crate::split::{self, Part, PartFile};
 use anyhow::{Context, Result, ensure};
-use std::collections::BTreeMap;
 use std::path::Path;
 use wasm_bindgen_cli_support::Bindgen;
+use wasmparser::{Parser, Payload};
 
 /// The name under which the glue looks for the module, before the module is named
 /// after its content.
@@ -67,55 +68,70 @@ fn finish(bindgen: &mut Bindgen, path: &Path) -> Result<Bindings> {
     );
     let types = output.ts().context("the bindings came without declarations")?;
     let types = types.to_owned();
-    let numbers = numbers(output.js());
-    let glue = numbered(output.js().as_bytes(), &numbers);
+    let glue = output.js().to_owned();
     let module = split::without_custom_sections(&output.wasm_mut().emit_wasm())?;
+    let names = names(&module)?;
+    let is_taken = |short: &String| words(&glue).any(|word| word == short);
+    ensure!(!names.values().any(is_taken), "the bindings use a short name themselves");
     Ok(Bindings {
-        glue: String::from_utf8(glue)?,
-        types,
-        module: numbered(&module, &numbers),
+        glue: renamed(&glue, &names),
+        types: renamed(&types, &names),
+        module: rewritten(&module, &names)?,
         later: Vec::new(),
         parts: Vec::new(),
     })
 }
 
-/// Digits of the hash at the end of each name that the script and the module share. It keeps
-/// versions of one library apart.
-const HASH: usize = 16;
-
-/// A number as long as the hash, for each hash in the script.
-///
-/// Some two hundred hashes of eight bytes, which do not become smaller on their way, stand in
-/// either file.
-fn numbers(glue: &str) -> BTreeMap<[u8; HASH], String> {
-    let mut numbers = BTreeMap::new();
-    for (_, hash) in hashes(glue.as_bytes()) {
-        let next = numbers.len();
-        numbers.entry(hash).or_insert_with(|| format!("{next:0HASH$}"));
-    }
-    numbers
-}
-
-/// The same bytes with numbers in the place of hashes. Nothing changes its place, so a module
-/// stays one.
-fn numbered(bytes: &[u8], numbers: &BTreeMap<[u8; HASH], String>) -> Vec<u8> {
-    let mut numbered = bytes.to_vec();
-    for (at, hash) in hashes(bytes) {
-        if let Some(number) = numbers.get(&hash) {
-            numbered[at..at + HASH].copy_from_slice(number.as_bytes());
+/// Short names for what the script and the module share under names that end in a hash: some
+/// two hundred, each in either file, of which eight bytes do not become smaller on their way.
+fn names(module: &[u8]) -> Result<Names> {
+    let mut long = Vec::new();
+    for payload in Parser::new(0).parse_all(module) {
+        match payload? {
+            Payload::ImportSection(imports) => {
+                for import in imports.into_imports() {
+                    long.push(import?.name.to_owned());
+                }
+            }
+            Payload::ExportSection(exports) => {
+                for export in exports {
+                    long.push(export?.name.to_owned());
+                }
+            }
+            _ => {}
         }
     }
-    numbered
+    let short = (0..).map(|number: u32| format!("_{number}"));
+    Ok(long.into_iter().filter(|name| ends_in_hash(name)).zip(short).collect())
 }
 
-/// Whatever could be a hash at the end of a name, and where it begins.
-fn hashes(bytes: &[u8]) -> impl Iterator<Item = (usize, [u8; HASH])> {
-    let is_digit = |byte: &u8| matches!(byte, b'0'..=b'9' | b'a'..=b'f');
-    let found = bytes.windows(HASH + 1).zip(1..);
-    found.filter_map(move |(window, at)| {
-        let hash = window.strip_prefix(b"_")?;
-        hash.iter().all(is_digit).then(|| hash.try_into().ok().map(|hash| (at, hash)))?
-    })
+/// Whether a name ends as those of the bindings do, or as the linker's.
+fn ends_in_hash(name: &str) -> bool {
+    const DIGITS: usize = 16;
+    let name = name.strip_suffix('E').unwrap_or(name);
+    let hash = name.len().checked_sub(DIGITS).and_then(|start| name.get(start..));
+    hash.is_some_and(|hash| hash.bytes().all(|byte| byte.is_ascii_hexdigit()))
+}
+
+/// The script with other names.
+fn renamed(script: &str, names: &Names) -> String {
+    let pieces = script.split_inclusive(is_apart).map(|piece| {
+        let word = piece.trim_end_matches(is_apart);
+        names
+            .get(word)
+            .map_or_else(|| piece.to_owned(), |short| piece.replace(word, short))
+    });
+    pieces.collect()
+}
+
+/// Whatever could be a name in a script.
+fn words(script: &str) -> impl Iterator<Item = &str> {
+    script.split(is_apart)
+}
+
+/// Whether a letter is none of a name.
+fn is_apart(letter: char) -> bool {
+    !letter.is_ascii_alphanumeric() && letter != '_'
 }
 
 #[cfg(test)]
@@ -123,21 +139,25 @@ mod tests {
     use super::*;
 
     #[test]
-    fn names_have_numbers_in_either_file() {
-        let glue = "a: { __wbg_now_f50c7ae6ec1ca87c: 1, __wbg_log_00000000000000aa: 2, \
-                    __wbg_set_f50c7ae6ec1ca87c: 3, short_f50c7ae6 }";
-        let module = b"\0asm\x1A__wbg_now_f50c7ae6ec1ca87c\0\x02_0123456789abcdef";
-        let numbers = numbers(glue);
-        let text = |bytes: &[u8]| String::from_utf8(numbered(bytes, &numbers)).unwrap();
+    fn names_are_short_in_either_file() {
+        let name = |long: &str, short: &str| (long.to_owned(), short.to_owned());
+        let names = Names::from([
+            name("__wbg_now_f50c7ae6ec1ca87c", "_0"),
+            name("_ZN6invoke17he64d4031a4e5b68eE", "_1"),
+        ]);
+        let glue = "a: { __wbg_now_f50c7ae6ec1ca87c: 1, other__wbg_now_f50c7ae6ec1ca87c: 2,\n\
+                    __wbg_now_f50c7ae6ec1ca87c0, wasm._ZN6invoke17he64d4031a4e5b68eE(é) }";
         assert_eq!(
-            text(glue.as_bytes()),
-            "a: { __wbg_now_0000000000000000: 1, __wbg_log_0000000000000001: 2, \
-             __wbg_set_0000000000000000: 3, short_f50c7ae6 }"
+            renamed(glue, &names),
+            "a: { _0: 1, other__wbg_now_f50c7ae6ec1ca87c: 2,\n\
+             __wbg_now_f50c7ae6ec1ca87c0, wasm._1(é) }"
         );
-        // What the script does not name stays as it is.
-        assert_eq!(
-            text(module).as_bytes(),
-            b"\0asm\x1A__wbg_now_0000000000000000\0\x02_0123456789abcdef"
-        );
+        assert_eq!(renamed("x._1", &Names::from([name("_1", "_2")])), "x._2");
+        for name in names.keys() {
+            assert!(ends_in_hash(name), "{name}");
+        }
+        for name in ["__wbindgen_malloc", "memory", "é_wbg_now_50c7ae6ec1ca87c", ""] {
+            assert!(!ends_in_hash(name), "{name}");
+        }
     }
 }

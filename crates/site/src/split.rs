@@ -1,24 +1,26 @@
 //! Cuts the compiled module into the part that every visit loads and the parts that are
 //! loaded when somebody needs them. All share one memory.
 
+use crate::join::joined;
 use anyhow::{Context, Result, anyhow, ensure};
 use std::fs;
 use std::io::ErrorKind;
 use std::path::Path;
-use wasm_encoder::{CustomSection, RawSection, Section};
+use wasm_encoder::{RawSection, Section};
 use wasmparser::{Parser, Payload};
 
 /// How the main part names the script that loads the others.
 pub(crate) const LINK_NAME: &str = "./__wasm_split.js";
 /// The part that is loaded before any other: every part needs it.
 const CARRIER: &str = "notebook";
-/// The name of the sections in which a file carries what is too small for one.
-const CARRIED: &str = "part";
 /// The style sheet of the places.
 const SHEET: &str = "places.css";
+/// The parts that only whoever leads uses, as `Part::is_for_leaders` says in noseward-web. What
+/// only they need is neither fetched nor kept where nobody opens one of them.
+pub(crate) const FOR_LEADERS: [&str; 2] = ["setup", "symbols"];
 /// What is smaller than this, in bytes, is carried: together they compress better, and a place
 /// that loads them for nothing stays within its budget.
-const SMALL: usize = 10_400;
+const SMALL: usize = 8_500;
 
 /// What loads a part.
 const LOAD_PART: &str = include_str!("../../../www/part.js");
@@ -52,6 +54,8 @@ pub(crate) struct Part {
     pub(crate) name: String,
     /// The files, the [`CARRIER`]'s first.
     pub(crate) files: Vec<String>,
+    /// Whether only whoever leads uses it.
+    pub(crate) is_for_leaders: bool,
 }
 
 /// Cuts the module at `path`, which was linked with its relocations. The style sheet of the
@@ -77,7 +81,7 @@ pub(crate) fn split(path: &Path, sheet: &str) -> Result<Split> {
     for path in found.split_modules {
         let name = path.file_name().and_then(|name| name.to_str());
         let name = name.context("a part of the module has no name")?.to_owned();
-        files.push(PartFile { name, bytes: without_custom_sections(&fs::read(&path)?)? });
+        files.push(PartFile { name, bytes: fs::read(&path)? });
     }
     files.sort_by(|a, b| a.name.cmp(&b.name));
     let mut parts: Vec<Part> = found
@@ -85,7 +89,8 @@ pub(crate) fn split(path: &Path, sheet: &str) -> Result<Split> {
         .into_iter()
         .map(|(name, stems)| {
             let files = stems.into_iter().map(|stem| format!("{stem}.wasm")).collect();
-            Part { name, files }
+            let is_for_leaders = FOR_LEADERS.contains(&name.as_str());
+            Part { name, files, is_for_leaders }
         })
         .collect();
     parts.sort_by(|a, b| a.name.cmp(&b.name));
@@ -97,39 +102,51 @@ pub(crate) fn split(path: &Path, sheet: &str) -> Result<Split> {
     Ok(Split { main: fs::read(main)?, link: link(&files, &parts)?, files, parts })
 }
 
-/// Puts each small file into a large one that every part loads which needs the small one, and as
-/// few others as can be; the [`CARRIER`] is loaded by every part, and first.
+/// Joins each small file with a large one that every part loads which needs the small one, and as
+/// few others as can be; the [`CARRIER`] is loaded by every part, and first. What only whoever
+/// leads needs is in no file that pupils load.
 fn carried(files: Vec<PartFile>, parts: Vec<Part>) -> Result<(Vec<PartFile>, Vec<Part>)> {
     let carrier = format!("split_{CARRIER}.wasm");
-    let users = |name: &str| -> Vec<&str> {
+    let users = |name: &str| -> Vec<&Part> {
         let uses =
             |part: &&Part| name == carrier || part.files.iter().any(|file| file == name);
-        parts.iter().filter(uses).map(|part| part.name.as_str()).collect()
+        parts.iter().filter(uses).collect()
     };
-    let is_small = |file: &PartFile| file.bytes.len() < SMALL && file.name != carrier;
-    let (small, mut large): (Vec<_>, Vec<_>) = files.into_iter().partition(is_small);
+    let is_for_leaders = |users: &[&Part]| users.iter().all(|part| part.is_for_leaders);
+    let (mut small, mut large) = (Vec::new(), Vec::new());
+    for file in files {
+        let is_small = joined(&[&file.bytes])?.len() < SMALL && file.name != carrier;
+        if is_small { small.push(file) } else { large.push((file, Vec::new())) }
+    }
     for file in small {
         let wanted = users(&file.name);
-        let hosts = large.iter_mut().map(|host| (users(&host.name), host));
-        let hosts =
-            hosts.filter(|(users, _)| wanted.iter().all(|part| users.contains(part)));
-        let (_, host) = hosts
-            .min_by_key(|(users, _)| users.len())
-            .with_context(|| format!("there is no part called {CARRIER}"))?;
-        let section = CustomSection { name: CARRIED.into(), data: file.bytes.into() };
-        section.append_to(&mut host.bytes);
+        let hosts = large.iter_mut().map(|(host, with)| (users(&host.name), with));
+        let hosts = hosts.filter(|(users, _)| {
+            wanted.iter().all(|part| users.contains(part))
+                && is_for_leaders(users) == is_for_leaders(&wanted)
+        });
+        match hosts.min_by_key(|(users, _)| users.len()) {
+            Some((_, with)) => with.push(file.bytes),
+            None => large.push((file, Vec::new())),
+        }
     }
-    let is_file = |name: &String| large.iter().any(|file| file.name == *name);
+    let mut files = Vec::new();
+    for (PartFile { name, bytes }, with) in large {
+        let modules: Vec<&[u8]> =
+            [&bytes].into_iter().chain(&with).map(Vec::as_slice).collect();
+        files.push(PartFile { name, bytes: joined(&modules)? });
+    }
+    let is_file = |name: &String| files.iter().any(|file| file.name == *name);
     ensure!(is_file(&carrier), "there is no part called {CARRIER}");
-    let parts = parts.iter().map(|Part { name, files }| {
-        let others = files.iter().filter(|file| is_file(file) && **file != carrier);
+    let parts = parts.iter().map(|part| {
+        let others = part.files.iter().filter(|file| is_file(file) && **file != carrier);
         let mut files: Vec<String> = others.cloned().collect();
         files.sort();
         files.insert(0, carrier.clone());
-        Part { name: name.clone(), files }
+        Part { files, ..part.clone() }
     });
     let parts = parts.collect();
-    Ok((large, parts))
+    Ok((files, parts))
 }
 
 /// The script that loads the parts. It names each file once.
@@ -140,7 +157,7 @@ fn link(files: &[PartFile], parts: &[Part]) -> Result<String> {
         script += &format!("  \"./{name}\",\n");
     }
     script += "];\nconst parts = {\n";
-    for Part { name, files: wanted } in parts {
+    for Part { name, files: wanted, .. } in parts {
         let place = |wanted: &String| files.iter().position(|file| file.name == *wanted);
         let places: Option<Vec<usize>> = wanted.iter().map(place).collect();
         let places = places.with_context(|| format!("the part {name} lacks a file"))?;
@@ -193,16 +210,29 @@ pub(crate) fn without_custom_sections(module: &[u8]) -> Result<Vec<u8>> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use wasm_encoder::{ConstExpr, DataSection, ImportSection, MemoryType, Module};
 
+    /// A module with that much data.
     fn file(name: &str, size: usize) -> PartFile {
-        PartFile {
-            name: name.into(),
-            bytes: [b"\0asm\x01\0\0\0", &vec![0; size][..]].concat(),
-        }
+        let mut imports = ImportSection::new();
+        let memory = MemoryType {
+            minimum: 1,
+            maximum: None,
+            memory64: false,
+            shared: false,
+            page_size_log2: None,
+        };
+        imports.import("__wasm_split", "memory", memory);
+        let mut data = DataSection::new();
+        data.active(0, &ConstExpr::i32_const(0), vec![b'a'; size]);
+        let mut module = Module::new();
+        module.section(&imports).section(&data);
+        PartFile { name: name.into(), bytes: module.finish() }
     }
 
     fn part(name: &str, files: &[&str]) -> Part {
-        Part { name: name.into(), files: files.iter().map(|&file| file.into()).collect() }
+        let files = files.iter().map(|&file| file.into()).collect();
+        Part { name: name.into(), files, is_for_leaders: false }
     }
 
     #[test]
@@ -223,16 +253,11 @@ mod tests {
             part("why", &["chunk_2.wasm"]),
         ];
         let (found, parts) = carried(files.to_vec(), parts).unwrap();
-        assert_eq!(found[0], files[1]);
         // One that two parts need, and one that the swing alone needs.
-        for (place, host, small) in [(1, 2, 0), (2, 3, 4)] {
-            let section = CustomSection {
-                name: "part".into(),
-                data: files[small].bytes.as_slice().into(),
-            };
-            let mut bytes = files[host].bytes.clone();
-            section.append_to(&mut bytes);
-            assert_eq!(found[place], PartFile { name: files[host].name.clone(), bytes });
+        for (place, modules) in [&[1][..], &[2, 0], &[3, 4]].into_iter().enumerate() {
+            let of = |&module: &usize| files[module].bytes.as_slice();
+            let modules: Vec<&[u8]> = modules.iter().map(of).collect();
+            assert_eq!(found[place].bytes, joined(&modules).unwrap());
         }
         assert_eq!(found.len(), 3);
         assert_eq!(
@@ -247,6 +272,33 @@ mod tests {
             ]
         );
         assert!(carried(vec![file("split_swing.wasm", 1)], Vec::new()).is_err());
+    }
+
+    #[test]
+    fn pupils_load_nothing_that_only_leaders_need() {
+        let for_leaders =
+            |name, files: &[&str]| Part { is_for_leaders: true, ..part(name, files) };
+        let parts = vec![
+            part("notebook", &["split_notebook.wasm"]),
+            for_leaders("class", &["chunk_1.wasm", "chunk_2.wasm", "split_class.wasm"]),
+            for_leaders("paper", &["chunk_1.wasm", "chunk_2.wasm", "chunk_3.wasm"]),
+        ];
+        let sizes = [("split_notebook", SMALL), ("chunk_1", 10), ("chunk_2", 20)];
+        let large = [("split_class", SMALL), ("chunk_3", SMALL)];
+        let files = sizes.into_iter().chain(large);
+        let files =
+            files.map(|(stem, size)| file(&format!("{stem}.wasm"), size)).collect();
+        let (found, parts) = carried(files, parts).unwrap();
+        let names: Vec<_> = found.iter().map(|file| file.name.as_str()).collect();
+        // The first small file that both need is one of its own, and has the second with it.
+        let expected =
+            ["split_notebook.wasm", "split_class.wasm", "chunk_3.wasm", "chunk_1.wasm"];
+        assert_eq!(names, expected);
+        assert_eq!(parts[0].files, ["split_notebook.wasm"]);
+        assert_eq!(
+            parts[1].files,
+            ["split_notebook.wasm", "chunk_1.wasm", "split_class.wasm"]
+        );
     }
 
     #[test]

@@ -64,9 +64,9 @@ pub use report::{
     separation_over_rolls,
 };
 pub use swing::{
-    About, Settles, Settling, Shares, SmallerSpace, Space, StartRange, Starts, Swing,
-    SwingDraws, SwingFault, SwingField, SwingLimit, SwingProblem, SwingSetup,
-    SwingVerdict, Trajectory, Turning, When,
+    About, HallFit, NoHallFit, Settles, Settling, Shares, SmallerSpace, Space,
+    StartRange, Starts, Swing, SwingDraws, SwingFault, SwingField, SwingLimit,
+    SwingProblem, SwingSetup, SwingVerdict, Trajectory, Turning, When,
 };
 pub use tolerance::ToleranceError;
 pub use tolerance::generator::Generator;

@@ -71,6 +71,7 @@
 
 mod draws;
 mod forces;
+mod hall;
 mod motion;
 mod settling;
 mod setup;
@@ -87,6 +88,7 @@ use motion::{Motion, State};
 use settling::Well;
 
 pub use draws::{SwingDraws, SwingVerdict};
+pub use hall::{HallFit, NoHallFit};
 pub use settling::{Settles, Settling, StartRange, Starts};
 pub use setup::{SwingFault, SwingField, SwingProblem, SwingSetup};
 pub use space::{SmallerSpace, Space, SwingLimit};

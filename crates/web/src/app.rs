@@ -29,7 +29,8 @@ use noseward_words::{self as words, Number, Text};
 
 pub(crate) use computer::{Capability, CapabilityProbe, Computer};
 pub(crate) use edits::{
-    Addition, Choice, MassChoice, PlanformChoice, place_field, stand_in,
+    Addition, Choice, MassChoice, PlanformChoice, example as example_design, place_field,
+    stand_in,
 };
 pub(crate) use effect::Effect;
 pub(crate) use keeping::Keeping;
@@ -37,12 +38,14 @@ pub(crate) use loading::{Code, Loading};
 pub(crate) use measured::ReadOf;
 use message::Step;
 pub(crate) use message::{Msg, Paper, Start};
-pub(crate) use notebook_state::{NotebookMsg, NotebookState, NotebookView, Slot, call};
+pub(crate) use notebook_state::{
+    Joining, NotebookMsg, NotebookState, NotebookView, Slot, call,
+};
 pub(crate) use notice::Notice;
 pub(crate) use place::Place;
 pub(crate) use presses::Presses;
 pub(crate) use problems::sentence as problem_sentence;
-pub(crate) use speech::{Speech, failed as language_failed};
+pub(crate) use speech::{Speech, failed as language_failed, led as speak_for_class};
 pub(crate) use symbols::{
     Camera, CameraFault, CameraPage, Looking, PictureFault, PictureRead, Symbols,
     SymbolsMsg, update as update_symbols,
@@ -52,6 +55,7 @@ pub(crate) use typed::{Unreadable, has_unit, read as read_number};
 use crate::later::Ask;
 use crate::places::PlaceMsg;
 use crate::places::hand_in::HandInMsg;
+use crate::places::set_up::SetUpState;
 use crate::places::swing::{self, SwingState};
 use crate::shell::unopened;
 
@@ -90,6 +94,8 @@ pub(crate) struct State {
     pub(crate) typing: Option<(String, String)>,
     /// Whether everything is half as large again, for a projector.
     pub(crate) big: bool,
+    /// Whether somebody who leads uses this computer.
+    pub(crate) leads: bool,
     /// What is being printed.
     pub(crate) printing: Option<Paper>,
     /// Whether the notebook left this computer in this visit.
@@ -115,6 +121,8 @@ pub(crate) struct State {
     pub(crate) computer: Computer,
     /// The page's address without what stands after `#`, if others can open it.
     pub(crate) address: Option<String>,
+    /// The form in which whoever leads sets a lesson up.
+    pub(crate) set_up: SetUpState,
     /// Whether the page asks if everything is to be deleted.
     pub(crate) asks_to_delete: bool,
     history: History,
@@ -166,6 +174,8 @@ pub(crate) struct Opening {
     pub(crate) own_hash: bool,
     /// The file that was kept on this computer.
     pub(crate) kept: Option<String>,
+    /// The set-up that was kept on this computer.
+    pub(crate) set_up: Option<String>,
     /// Whether this browser has a place where the page may keep anything.
     pub(crate) can_keep: bool,
     /// Whether there is a place, but the browser refuses to write there.
@@ -181,6 +191,8 @@ pub(crate) struct Opening {
     pub(crate) speech: Speech,
     pub(crate) all_measurements: bool,
     pub(crate) big: bool,
+    /// Whether a part that only whoever leads uses was opened on this computer.
+    pub(crate) leads: bool,
     /// The place that the address names.
     pub(crate) place: Place,
     /// From 0 to 1, by chance: where the search for a label of a new group begins.
@@ -242,6 +254,7 @@ impl State {
             place: opening.place,
             typing: None,
             big: opening.big,
+            leads: opening.leads,
             printing: None,
             handed_in: false,
             graph_px: 640.0,
@@ -255,6 +268,7 @@ impl State {
             refused: opening.refused,
             computer: opening.computer.clone(),
             address: opening.address.clone(),
+            set_up: SetUpState { text: opening.set_up.clone(), ..SetUpState::default() },
             asks_to_delete: false,
             history: History::new(Document::default()),
             history_slot: 0,
@@ -515,7 +529,11 @@ impl State {
 /// undone.
 pub(crate) fn update(state: &mut State, msg: Msg) -> Vec<Effect> {
     let step = msg.step();
-    let effects = perform(state, msg);
+    let mut effects = perform(state, msg);
+    if !state.place.is_shown(state) {
+        let first = Place::first(state);
+        effects.extend(go_to(state, first, false));
+    }
     match step {
         Step::None => {}
         Step::One => state.follow_history(None),

@@ -271,9 +271,11 @@ impl Page {
                 let page = Rc::clone(self);
                 part::load(part, move |done| {
                     page.send(Msg::Notebook(NotebookMsg::Loaded(part, done)));
-                    if page.state.borrow().parts.is_complete() {
+                    let state = page.state.borrow();
+                    if state.has_all_parts() {
                         // The script that keeps the page for later waits for that.
-                        report(page.screen.mark("data-parts", "here"));
+                        let whose = if state.leads { "leaders" } else { "pupils" };
+                        report(page.screen.mark("data-parts", whose));
                     }
                 });
             }
@@ -460,6 +462,8 @@ impl Page {
                 Paper::Lesson => "lesson",
                 Paper::Swing => "swing",
                 Paper::Notebook => "notebook",
+                Paper::Labels => "labels",
+                Paper::Kit => "kit",
             },
         ));
     }

@@ -52,6 +52,7 @@ impl Ask {
             Self::Place(place) => return place.part(),
             Self::Swing | Self::Starts => Part::Motion,
             Self::Paper(Paper::Swing) | Self::Moving => Part::Swing,
+            Self::Paper(Paper::Labels | Paper::Kit) => Part::SetUp,
             Self::Paper(_) => Part::Files,
             Self::InWords => Part::Why,
             Self::Told { .. } => Part::Trial,
@@ -66,6 +67,7 @@ pub(crate) fn of_message(msg: &NotebookMsg) -> Part {
     match msg {
         NotebookMsg::Symbols(_) => Part::Symbols,
         NotebookMsg::Print(Paper::Swing) => Part::Motion,
+        NotebookMsg::Print(Paper::Labels | Paper::Kit) => Part::SetUp,
         NotebookMsg::OpenText(_) | NotebookMsg::OpenLink(_) | NotebookMsg::Print(_) => {
             Part::Files
         }
@@ -76,6 +78,11 @@ pub(crate) fn of_message(msg: &NotebookMsg) -> Part {
         NotebookMsg::Place(PlaceMsg::Swing(_)) => Part::Swing,
         NotebookMsg::Place(PlaceMsg::Compare(_)) => Part::Compare,
         NotebookMsg::Place(PlaceMsg::Lead(_)) => Part::Lead,
+        NotebookMsg::Place(PlaceMsg::SetUp(_)) => Part::SetUp,
+        NotebookMsg::Place(PlaceMsg::Join(_)) => Part::Files,
+        NotebookMsg::Typed { field, .. } if field.starts_with(places::set_up::FIELD) => {
+            Part::SetUp
+        }
         NotebookMsg::Place(_) => Part::Trial,
         _ => Part::Notebook,
     }
@@ -245,6 +252,22 @@ pub(crate) fn word_mat(question: &mut Question<'_>) {
     }
 }
 
+pub(crate) fn set_up(question: &mut Question<'_>) {
+    let Question::Page { state, call } = question else { return };
+    match &call.ask {
+        Ask::Place(_) => call.regions = places::set_up::regions(state),
+        Ask::Paper(paper) => call.regions = places::set_up::paper(state, *paper),
+        Ask::Update(NotebookMsg::Print(paper)) => call.effects = print(*paper),
+        Ask::Update(NotebookMsg::Typed { field, text }) => {
+            call.effects = places::set_up::typed(state, field, text);
+        }
+        Ask::Update(NotebookMsg::Place(PlaceMsg::SetUp(msg))) => {
+            call.effects = places::set_up::update(state, *msg);
+        }
+        _ => {}
+    }
+}
+
 pub(crate) fn symbols(question: &mut Question<'_>) {
     match question {
         Question::Page { state, call } => {
@@ -268,6 +291,10 @@ pub(crate) fn files(question: &mut Question<'_>) {
     };
     match &call.ask {
         Ask::Paper(paper) => call.regions = places::paper(state, *paper),
+        Ask::Place(_) => call.regions = places::join::regions(state),
+        Ask::Update(NotebookMsg::Place(PlaceMsg::Join(msg))) => {
+            call.effects = notebook::join(state, *msg);
+        }
         Ask::Update(NotebookMsg::Print(paper)) => call.effects = print(*paper),
         Ask::Update(NotebookMsg::OpenText(text)) => {
             call.effects = notebook::open_text(state, text);

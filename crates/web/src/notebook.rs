@@ -3,6 +3,8 @@
 mod fields;
 mod opening;
 mod refused;
+mod rules;
+mod set_up;
 mod trial;
 mod typed;
 mod update;
@@ -11,6 +13,8 @@ pub(crate) use fields::NotebookField;
 pub(crate) use opening::{
     contents, delete_open, file, hash as link_hash, kept, new_group, open_link, open_text,
 };
+pub(crate) use rules::{broken_by_swing, fixed, rules_name, told_broken};
+pub(crate) use set_up::{join, joins};
 pub(crate) use trial::{begin_if_needed, begun_trial, full, onto_page, open_trial};
 pub(crate) use typed::fault;
 pub(crate) use update::{say, update, written};

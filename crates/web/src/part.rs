@@ -32,16 +32,14 @@ pub(crate) enum Part {
     /// Files, codes and tables, in and out, what is printed, and the call for other programs.
     Files,
     WordMat,
-    /// Symbols in pictures and before the camera. It loads when somebody reads one.
+    SetUp,
+    /// Symbols in pictures and before the camera.
     Symbols,
 }
 
 impl Part {
-    /// How many there are.
-    pub(crate) const COUNT: usize = Self::Symbols as usize + 1;
-
-    /// Those that are fetched ahead, in that order.
-    pub(crate) const AHEAD: [Self; 12] = [
+    /// Every part, in the order in which they are fetched ahead, where they are.
+    pub(crate) const ALL: [Self; 14] = [
         Self::Notebook,
         Self::Certainty,
         Self::Measure,
@@ -54,7 +52,30 @@ impl Part {
         Self::Files,
         Self::Lead,
         Self::WordMat,
+        Self::SetUp,
+        Self::Symbols,
     ];
+
+    /// Whether only whoever leads uses it: then it is fetched where somebody opens it, and
+    /// ahead only on such a computer. `site/src/split.rs` lists the same.
+    pub(crate) fn is_for_leaders(self) -> bool {
+        match self {
+            Self::Notebook
+            | Self::Certainty
+            | Self::Measure
+            | Self::Trial
+            | Self::Swing
+            | Self::Motion
+            | Self::Compare
+            | Self::Why
+            | Self::HandIn
+            | Self::Files
+            // Pupils too look there at what this computer allows, and delete what is kept.
+            | Self::Lead
+            | Self::WordMat => false,
+            Self::SetUp | Self::Symbols => true,
+        }
+    }
 
     /// What has to be here for it, itself included: what is kept on this computer is opened
     /// before anything else happens to a notebook, and a motion is one of the place Swing.
@@ -202,8 +223,12 @@ parts! {
         "__wasm_split_load_wordmat"
         "__wasm_split_00wordmat00_import_0000000000000000000000000000000c_call"
         "__wasm_split_00wordmat00_export_0000000000000000000000000000000c_call";
+    SetUp set_up
+        "__wasm_split_load_setup"
+        "__wasm_split_00setup00_import_0000000000000000000000000000000d_call"
+        "__wasm_split_00setup00_export_0000000000000000000000000000000d_call";
     Symbols symbols
         "__wasm_split_load_symbols"
-        "__wasm_split_00symbols00_import_0000000000000000000000000000000d_call"
-        "__wasm_split_00symbols00_export_0000000000000000000000000000000d_call";
+        "__wasm_split_00symbols00_import_0000000000000000000000000000000e_call"
+        "__wasm_split_00symbols00_export_0000000000000000000000000000000e_call";
 }

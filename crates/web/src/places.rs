@@ -5,6 +5,7 @@ pub(crate) mod compare;
 pub(crate) mod conclude;
 pub(crate) mod form;
 pub(crate) mod hand_in;
+pub(crate) mod join;
 pub(crate) mod labels;
 pub(crate) mod lead;
 pub(crate) mod materials;
@@ -13,6 +14,7 @@ mod message;
 mod paper;
 pub(crate) mod predict;
 pub(crate) mod rocket;
+pub(crate) mod set_up;
 pub(crate) mod swing;
 pub(crate) mod trial;
 pub(crate) mod why;
@@ -35,7 +37,7 @@ pub(crate) fn paper(state: &State, paper: Paper) -> Vec<Region> {
             div class="handout" { (hand_in::share::handout(state)) }
         },
         Paper::Notebook => paper::notebook(state),
-        Paper::Swing | Paper::Lesson => html! {},
+        Paper::Swing | Paper::Lesson | Paper::Labels | Paper::Kit => html! {},
     };
     sheet_of_paper(markup)
 }

@@ -34,6 +34,9 @@ const LONGEST: usize = 18;
 /// What pupils do not meet, by how the names of the sentences begin.
 const LEFT_OUT: &[(&str, &str)] = &[
     ("lead.ftl", "for whoever leads, and for IT"),
+    ("set_up.ftl", "for whoever leads, and labels for whoever holds a camera"),
+    ("set_up-question.ftl", "for whoever leads"),
+    ("set_up-kit.ftl", "for whoever leads"),
     ("delete.ftl", "stands in the place for whoever leads"),
     ("lesson-level-", "chosen by whoever leads"),
     ("lesson-help-", "chosen by whoever leads"),

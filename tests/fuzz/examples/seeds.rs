@@ -9,10 +9,10 @@ use std::error::Error;
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use noseward_lesson::{Conclusion, Record};
+use noseward_lesson::{Conclusion, Record, TrialResult};
 use noseward_link::{
     NotebookFile, code, hash, notebook_hash, notebook_parts, open_file,
-    open_notebook_file, result_code, result_of, to_file, to_notebook_file,
+    open_notebook_file, result_code, to_file, to_notebook_file,
 };
 use noseward_stability::BottleSize;
 use qrcodegen::{QrCode, QrCodeEcc};
@@ -84,7 +84,7 @@ fn notebooks(here: &Path) -> Result<Inputs, Box<dyn Error>> {
         }
         for trial in file.notebook.trials() {
             let id = trial.id();
-            let result = result_of(&file.notebook, id, Some(1)).ok_or("no trial")?;
+            let result = TrialResult::of(&file.notebook, id).ok_or("no trial")?;
             add(&format!("result-{id}"), result_code(&result).as_bytes());
         }
     }

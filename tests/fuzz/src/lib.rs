@@ -17,7 +17,8 @@ use noseward_stability::{
 };
 
 pub use notebook::{
-    NotebookInput, check_notebook, check_parts, check_result, notebook_input,
+    NotebookInput, check_notebook, check_parts, check_result, check_set_up,
+    notebook_input,
 };
 pub use picture::enlarged;
 pub use spelling::{code_of, link_of, notebook_parts_of, payload, result_code_of};

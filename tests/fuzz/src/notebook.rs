@@ -1,10 +1,10 @@
 //! What must hold for every notebook and result that was opened from anywhere.
 
-use noseward_lesson::{MOST_TRIALS, Notebook, Trial};
+use noseward_lesson::{MOST_TRIALS, Notebook, Trial, TrialResult};
 use noseward_link::{
-    NotebookFile, QrSegments, ResultCode, notebook_hash, notebook_parts,
-    open_notebook_file, open_notebook_hash, open_result_code, result_code, result_of,
-    to_notebook_file,
+    NotebookFile, QrSegments, SetUpLink, in_code, notebook_hash, notebook_parts,
+    open_notebook_file, open_notebook_hash, open_result_code, open_set_up, result_code,
+    set_up_code, set_up_hash, to_notebook_file,
 };
 
 use crate::{EXACT, assert_same, check_error, is_unwanted, largest};
@@ -20,16 +20,19 @@ pub enum NotebookInput<'a> {
     Parts(&'a [u8]),
     /// The payload of a result.
     Result(&'a [u8]),
+    /// The payload of a set-up.
+    SetUp(&'a [u8]),
 }
 
-/// Bytes that begin with 0 to 2 are a payload, for a link to a notebook, for parts, and for a
-/// result; all others are a text.
+/// Bytes that begin with 0 to 3 are a payload, for a link to a notebook, for parts, for a
+/// result, and for a link to a set-up; all others are a text.
 #[must_use]
 pub fn notebook_input(bytes: &[u8]) -> NotebookInput<'_> {
     match bytes {
         [0, bytes @ ..] => NotebookInput::Notebook(bytes),
         [1, bytes @ ..] => NotebookInput::Parts(bytes),
         [2, bytes @ ..] => NotebookInput::Result(bytes),
+        [3, bytes @ ..] => NotebookInput::SetUp(bytes),
         _ => NotebookInput::Text(String::from_utf8_lossy(bytes).into_owned()),
     }
 }
@@ -45,8 +48,8 @@ pub fn check_notebook(file: &NotebookFile) {
     assert!(notebook.trials().len() + notebook.deleted().len() <= MOST_TRIALS);
     for trial in notebook.trials() {
         check_words(trial);
-        if let Some(result) = result_of(notebook, trial.id(), None) {
-            check_result(&result);
+        if let Some(result) = TrialResult::of(notebook, trial.id()) {
+            check_result(&in_code(&result));
         }
     }
     // Bytes are only given where they hold everything.
@@ -106,10 +109,26 @@ pub fn check_parts(parts: &QrSegments) {
 /// # Panics
 ///
 /// If a promise is broken.
-pub fn check_result(result: &ResultCode) {
+pub fn check_result(result: &TrialResult) {
     let text = result_code(result);
-    assert_eq!(text.len(), 71);
+    assert_eq!(text.len(), 74);
     assert_eq!(open_result_code(&text).as_ref(), Ok(result));
+}
+
+/// Holds a set-up against what is promised of it: it comes back as a link and as a code.
+///
+/// # Panics
+///
+/// If a promise is broken.
+pub fn check_set_up(link: &SetUpLink) {
+    assert_eq!(link.set_up.clone().rounded(), link.set_up);
+    assert!(link.set_up.labels().count() <= 40);
+    let code = set_up_code(link);
+    assert_eq!(open_set_up(&code).as_ref(), Ok(link));
+    if let Some(hash) = set_up_hash(link) {
+        assert!(hash.len() < 540);
+        assert_eq!(open_set_up(&hash).as_ref(), Ok(link));
+    }
 }
 
 /// A seal stands where something is locked or was swung, and no text has what none may have.

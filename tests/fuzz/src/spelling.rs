@@ -78,11 +78,11 @@ pub fn notebook_parts_of(payload: &[u8]) -> String {
     text
 }
 
-/// The code of a result with good checks; more or fewer than 30 bytes are made 30.
+/// The code of a result with good checks; more or fewer than 32 bytes are made 32.
 #[must_use]
 pub fn result_code_of(payload: &[u8]) -> String {
     let mut bytes = payload.to_vec();
-    bytes.resize(30, 0);
+    bytes.resize(32, 0);
     let mut digest = CRC.digest();
     digest.update(&[26, 1]);
     digest.update(&bytes);
@@ -137,10 +137,9 @@ fn times_x(symbol: u32) -> u32 {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use noseward_lesson::{Notebook, Record, SwingOutcome};
+    use noseward_lesson::{Notebook, Record, SwingOutcome, TrialResult};
     use noseward_link::{
         NotebookFile, code, compact, hash, notebook_hash, notebook_parts, result_code,
-        result_of,
     };
     use noseward_stability::Example;
 
@@ -172,7 +171,7 @@ mod tests {
         let parts = notebook_parts(&file).unwrap();
         assert!(parts.len() > 2);
         assert_eq!(compact(&notebook_parts_of(&bytes)), compact(&parts.concat()));
-        let code = result_code(&result_of(&file.notebook, 2, Some(1)).unwrap());
+        let code = result_code(&TrialResult::of(&file.notebook, 2).unwrap());
         let mut bytes = Vec::new();
         let (mut bits, mut held) = (0_u32, 0);
         let typed = compact(&code);
@@ -187,6 +186,6 @@ mod tests {
                 bytes.push((bits >> held).to_le_bytes()[0]);
             }
         }
-        assert_eq!(compact(&result_code_of(&bytes[..30])), typed);
+        assert_eq!(compact(&result_code_of(&bytes[..32])), typed);
     }
 }

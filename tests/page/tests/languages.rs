@@ -7,9 +7,9 @@ use serde_json::json;
 use std::collections::BTreeMap;
 
 const SIZES: [(u32, u32); 3] = [(1366, 600), (360, 740), (1920, 1080)];
-const PLACES: [&str; 10] = [
+const PLACES: [&str; 11] = [
     "rocket", "measure", "predict", "swing", "compare", "conclude", "hand-in", "why",
-    "lead", "words",
+    "lead", "words", "set-up",
 ];
 const LANG: &str = "document.documentElement.lang";
 

@@ -13,6 +13,7 @@ use noseward_page_tests::{Key, Page, Result};
 use noseward_stability::Example;
 use serde_json::{Value, json};
 use sha2::{Digest, Sha256};
+use std::ffi::OsString;
 use std::fs;
 use std::future;
 use std::net::{Ipv4Addr, TcpListener};
@@ -24,11 +25,13 @@ use tower_http::services::ServeDir;
 const BUILD: &str = "document.querySelector('meta[name=build]').content";
 const OFFLINE: &str = "document.documentElement.dataset.offline";
 const LINE_HIDDEN: &str = "document.getElementById('new-version').hidden";
-/// Every place of the page.
-const PLACES: [&str; 10] = [
+/// Every place of the page that pupils open.
+const PLACES: [&str; 11] = [
     "rocket", "measure", "predict", "swing", "compare", "conclude", "hand-in", "why",
-    "words", "lead",
+    "words", "join", "lead",
 ];
+/// Those that only whoever leads opens.
+const FOR_LEADERS: [&str; 1] = ["set-up"];
 const FOOTER: &str = "document.querySelector('.footer').innerText";
 const NEWER: &str = "A newer page.";
 const NEWER_BUILD: &str = "0123456789abcdef";
@@ -1161,5 +1164,72 @@ async fn a_language_that_was_used_once_works_without_a_network() -> Result<()> {
     page.wait_until("document.getElementById('notice').innerText.includes('Deutsch')")
         .await?;
     assert_eq!(page.eval(LANG).await?, "ar");
+    Ok(())
+}
+
+/// How many files that only leaders need the worker keeps, of the newest build.
+const KEPT_FOR_LEADERS: &str = "caches.keys()
+    .then((names) => caches.open(names.pop()))
+    .then((cache) => cache.keys())
+    .then((keys) => keys.filter((key) => key.url.includes('/leaders-')).length)";
+
+#[tokio::test]
+async fn what_only_leaders_need_is_loaded_and_kept_where_it_is_used() -> Result<()> {
+    let mut site = Site::start("leaders")?;
+    let names = fs::read_dir(&site.folder)?.map(|entry| Ok(entry?.file_name()));
+    let names = names.collect::<Result<Vec<_>>>()?;
+    let is_theirs = |name: &&OsString| name.to_string_lossy().starts_with("leaders-");
+    let theirs = names.iter().filter(is_theirs).count();
+    assert!(theirs > 0, "{names:?}");
+    let page = after_one_visit(&site).await?;
+    let asked = site.asked.lock().expect("no request panics").clone();
+    assert!(!asked.iter().any(|path| path.contains("/leaders-")), "{asked:#?}");
+    assert_eq!(page.eval(KEPT_FOR_LEADERS).await?, 0);
+
+    // Asked for once, though the worker had no part in that.
+    page.at(FOR_LEADERS[0]).await?;
+    page.wait_until(&format!("await {KEPT_FOR_LEADERS} === {theirs}")).await?;
+    let asked = site.asked.lock().expect("no request panics").clone();
+    let asked = asked.iter().filter(|path| path.contains("/leaders-")).count();
+    assert_eq!(asked, theirs, "from the browser's cache");
+
+    // A newer build keeps its own, without that place.
+    let build = "1".repeat(16);
+    site.publish(&build_in_dist()?, &build)?;
+    go(&page, &site.address).await?;
+    page.ready().await?;
+    page.wait_until(&format!("!{LINE_HIDDEN}")).await?;
+    page.click("#load-new").await?;
+    page.wait_until(&format!("{BUILD} === '{build}' && {OFFLINE} === 'ready'")).await?;
+    assert_eq!(page.eval(KEPT_FOR_LEADERS).await?, theirs);
+    site.stop();
+    for place in FOR_LEADERS {
+        go(&page, &format!("{}?at={place}", site.address)).await?;
+        page.ready().await?;
+        page.is_at(place).await?;
+        page.wait_until(
+            "document.getElementById('place-regions').innerText.length > 100",
+        )
+        .await?;
+    }
+    assert_eq!(page.errors().await?, Vec::<String>::new());
+    Ok(())
+}
+
+/// Where the worker is at work already, and no page says so.
+#[tokio::test]
+async fn what_only_leaders_need_comes_through_the_worker_and_not_without_a_network()
+-> Result<()> {
+    let mut site = Site::start("leaders-later")?;
+    let page = after_one_visit(&site).await?;
+    page.reload().await?;
+    site.stop();
+    page.more(&format!("#to-{}", FOR_LEADERS[0])).await?;
+    page.wait_until("document.querySelector('#waits button')").await?;
+    site.start_again()?;
+    page.click("#waits button").await?;
+    page.wait_until("document.getElementById('place-regions').innerText.length > 100")
+        .await?;
+    page.wait_until(&format!("await {KEPT_FOR_LEADERS} > 0")).await?;
     Ok(())
 }

@@ -523,8 +523,8 @@ mod tests {
         let unknown = LinkErrorKind::Unknown { key: "teams".into() };
         assert_eq!(with(&[(true, "teams", b"2")]), Err(unknown));
         // A version, a bit of the first byte, and a field that are not known here.
-        // The settings' bits have no room for one more in a byte.
-        for (place, bytes) in [(0, &[0x12][..]), (0, &[0x91]), (3, &[0x80 | 31, 1])] {
+        // The settings' bits fill the first byte of their varint.
+        for (place, bytes) in [(0, &[0x12][..]), (0, &[0x91]), (3, &[0x80 | 31, 2])] {
             let mut newer = good.clone();
             newer.splice(place..=place, bytes.iter().copied());
             let error = LinkErrorKind::Newer { version: 2 };

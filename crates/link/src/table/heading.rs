@@ -6,7 +6,7 @@ pub(super) fn written(key: &str, words: &str) -> String {
 }
 
 /// Whether a heading is that of the column with a key, in any case.
-pub(super) fn has_key(heading: &str, key: &str) -> bool {
+pub(crate) fn has_key(heading: &str, key: &str) -> bool {
     key_of(heading).eq_ignore_ascii_case(key)
 }
 

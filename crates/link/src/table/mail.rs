@@ -4,7 +4,7 @@ use std::borrow::Cow;
 
 use super::heading::has_key;
 use super::kind::Kind;
-use super::{BEGIN, GROUP, KIND, TRIAL};
+use super::{BEGIN, GROUP, KIND, TABLE_END, TRIAL};
 
 /// Cells of a row of a table, at least. Other texts have fewer commas in a line.
 const MANY: usize = 10;
@@ -39,6 +39,30 @@ fn is_bracketed(line: &str, key: &str) -> bool {
     let behind =
         |rest: &str| rest.strip_prefix(key).is_some_and(|rest| rest.starts_with(']'));
     line.split('[').skip(1).any(behind)
+}
+
+/// What a line is to a table.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Line {
+    /// It stands before a table in a text.
+    Begins,
+    /// The headings.
+    Headings,
+    /// It stands behind a table in a text.
+    Ends,
+}
+
+/// What a line, quoted or not, is to a table; `None` for rows and everything else.
+pub(crate) fn line_of_table(line: &str) -> Option<Line> {
+    let line = line.trim_start_matches('\u{feff}');
+    let line = line[quote(line).len()..].trim_start();
+    if line.starts_with(BEGIN) {
+        Some(Line::Begins)
+    } else if line.starts_with(TABLE_END) {
+        Some(Line::Ends)
+    } else {
+        has_headings(line).then_some(Line::Headings)
+    }
 }
 
 /// Whether a line is a row of a table.

@@ -46,22 +46,30 @@ fn line_starts<'a>(text: &'a str, line: &'a str) -> impl Iterator<Item = usize> 
 
 /// What stands between the cells of a text, told by its first row; `None` for what is no
 /// table.
-fn delimiter(text: &str) -> Option<u8> {
-    DELIMITERS.into_iter().find(|&delimiter| {
-        let mut headings = StringRecord::new();
-        let mut reader = reader(text, delimiter);
-        let is_read = reader.read_record(&mut headings).unwrap_or(false);
-        let has = |key: &str| headings.iter().any(|found| has_key(found, key));
-        is_read && has(KIND) && (has(TRIAL) || has(GROUP))
-    })
+pub(crate) fn delimiter(text: &str) -> Option<u8> {
+    DELIMITERS.into_iter().find(|&delimiter| are_headings(&headings(text, delimiter)))
 }
 
-fn reader(text: &str, delimiter: u8) -> csv::Reader<&[u8]> {
+/// Whether the cells of a row are the headings of a table.
+pub(crate) fn are_headings(row: &StringRecord) -> bool {
+    let has = |key: &str| row.iter().any(|found| has_key(found, key));
+    has(KIND) && (has(TRIAL) || has(GROUP))
+}
+
+/// The cells of the first row.
+pub(crate) fn headings(text: &str, delimiter: u8) -> StringRecord {
+    let mut headings = StringRecord::new();
+    let is_read = reader(text.as_bytes(), delimiter).read_record(&mut headings);
+    if is_read.unwrap_or(false) { headings } else { StringRecord::new() }
+}
+
+/// Reads cells of a text from anywhere.
+pub(crate) fn reader<R: std::io::Read>(text: R, delimiter: u8) -> csv::Reader<R> {
     ReaderBuilder::new()
         .delimiter(delimiter)
         .has_headers(false)
         .flexible(true)
-        .from_reader(text.as_bytes())
+        .from_reader(text)
 }
 
 /// Whether a cell holds a key, in any case.
@@ -73,31 +81,30 @@ fn is_key(cell: &str, key: &str) -> bool {
 pub(super) fn read(text: &str) -> Result<Notebook, LinkError> {
     let no_table = || LinkErrorKind::Nothing.at(At::Table);
     let delimiter = delimiter(text).ok_or_else(no_table)?;
-    let mut records = reader(text, delimiter).into_records();
+    let mut records = reader(text.as_bytes(), delimiter).into_records();
     let columns = match records.next() {
-        Some(Ok(headings)) => known(&headings)?,
+        Some(Ok(headings)) => known(&headings, &columns())?,
         _ => return Err(no_table()),
     };
     let worked_out = worked_out_keys();
     let mut pages = Pages::default();
     for (record, number) in records.zip(2..) {
         let record = record.map_err(|_| no_table())?;
-        let used = Vec::new();
-        let row = Row { number, record: &record, columns: &columns, used };
+        let row = Row::new(number, &record, &columns);
         if record.iter().all(|cell| cell.trim().is_empty()) {
             continue;
         }
-        if record.iter().skip(columns.len()).any(|cell| !cell.trim().is_empty()) {
-            return Err(LinkErrorKind::TooManyCells.at(At::TableRow(number)));
-        }
+        row.hold_cells()?;
         pages.add(row, &worked_out)?;
     }
     pages.bound()
 }
 
 /// The key of each column; empty for one that is not known here.
-fn known(found: &StringRecord) -> Result<Vec<String>, LinkError> {
-    let known = columns();
+pub(crate) fn known(
+    found: &StringRecord,
+    known: &[String],
+) -> Result<Vec<String>, LinkError> {
     let mut columns: Vec<String> = Vec::new();
     for found in found {
         let column = known.iter().find(|key| has_key(found, key));
@@ -175,7 +182,7 @@ impl Pages {
                 fields::settings(&mut self.notebook, &mut row)?;
             }
         }
-        row.hold_to(kind, worked_out)
+        row.hold_to(kind.key(), worked_out)
     }
 
     fn take_group(&mut self, row: &mut Row<'_>) -> Result<(), LinkError> {
@@ -224,7 +231,7 @@ fn only_one(row: usize, has_one: &mut bool, kind: Kind) -> Result<(), LinkError>
 }
 
 /// One row and what its columns hold.
-struct Row<'a> {
+pub(crate) struct Row<'a> {
     number: usize,
     record: &'a StringRecord,
     columns: &'a [String],
@@ -233,6 +240,23 @@ struct Row<'a> {
 }
 
 impl<'a> Row<'a> {
+    pub(crate) fn new(
+        number: usize,
+        record: &'a StringRecord,
+        columns: &'a [String],
+    ) -> Self {
+        Self { number, record, columns, used: Vec::new() }
+    }
+
+    /// No cell may stand beyond the columns.
+    pub(crate) fn hold_cells(&self) -> Result<(), LinkError> {
+        let mut beyond = self.record.iter().skip(self.columns.len());
+        if beyond.any(|cell| !cell.trim().is_empty()) {
+            return Err(LinkErrorKind::TooManyCells.at(At::TableRow(self.number)));
+        }
+        Ok(())
+    }
+
     /// The cell as it stands; empty where the column is missing.
     fn raw(&self, key: &str) -> &'a str {
         let at = self.columns.iter().position(|found| found == key);
@@ -240,7 +264,7 @@ impl<'a> Row<'a> {
     }
 
     /// The cell of a key or a number, which is read.
-    fn take(&mut self, key: &str) -> &'a str {
+    pub(crate) fn take(&mut self, key: &str) -> &'a str {
         self.used.push(key.to_owned());
         self.raw(key).trim()
     }
@@ -280,13 +304,17 @@ impl<'a> Row<'a> {
     }
 
     /// Nothing may stand where it would not be read.
-    fn hold_to(&self, kind: Kind, worked_out: &[String]) -> Result<(), LinkError> {
+    pub(crate) fn hold_to(
+        &self,
+        kind: &'static str,
+        worked_out: &[String],
+    ) -> Result<(), LinkError> {
         for (column, cell) in self.columns.iter().zip(self.record) {
             let is_read = column.is_empty()
                 || self.used.contains(column)
                 || worked_out.contains(column);
             if !is_read && !cell.trim().is_empty() {
-                let (found, kind) = (front_of(cell.trim()), kind.key());
+                let found = front_of(cell.trim());
                 return Err(self.fault(column, LinkErrorKind::Misplaced { found, kind }));
             }
         }

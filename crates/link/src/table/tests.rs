@@ -3,8 +3,8 @@
 use noseward_lesson::{
     BECAUSE_CHARS, BOX_CHARS, BalancePoint, Colour, Conclusion, DeletedParts, Draft, End,
     Group, LeftOut, Level, MOST_OUTCOMES, NOTE_CHARS, Notebook, NotebookParts,
-    PLAN_CHARS, REASON_CHARS, Record, Seal, Statement, Support, SwingOutcome, Swings,
-    Telling, Trial, TrialParts,
+    PLAN_CHARS, REASON_CHARS, Record, Seal, SetUp, Statement, Support, SwingOutcome,
+    Swings, Telling, Trial, TrialParts,
 };
 use noseward_stability::{Example, SwingSetup, cleaned_lines};
 use proptest::collection::vec;
@@ -32,12 +32,15 @@ fn in_text(notebook: &Notebook) -> String {
 
 /// A notebook with something in every column.
 fn full() -> Notebook {
-    let mut notebook = Notebook::default();
-    notebook.group = Group::new(Colour::Green, 7).expect("a group");
-    notebook.level = Level::Explain;
-    notebook.support = Support::Questions;
-    notebook.allows_two_changes = true;
-    notebook.telling = Telling::Points;
+    let set_up = SetUp {
+        level: Level::Explain,
+        support: Support::Questions,
+        allows_two_changes: true,
+        telling: Telling::Points,
+        ..SetUp::default()
+    };
+    let group = Group::new(Colour::Green, 7).expect("a group");
+    let mut notebook = Notebook::of_set_up(group, &set_up);
     notebook.add_plan("3/4 of the ballast");
     for example in [Example::Tern, Example::Razorbill, Example::Puffin] {
         notebook.begin(&example.design().into()).expect("room");
@@ -506,7 +509,10 @@ fn what_is_changed_by_hand_is_seen() {
 /// An empty cell is the usual value, and so is its key.
 #[test]
 fn what_is_told_when_stands_in_a_cell() {
-    let mut rows = cells(&to_table(&full(), Format::PointComma));
+    // A set-up would fix it.
+    let mut free = full();
+    free.lift_set_up();
+    let mut rows = cells(&to_table(&free, Format::PointComma));
     let column = place(&rows, "telling");
     assert_eq!(rows[6][column], "points");
     for (cell, telling, written) in [
@@ -516,7 +522,7 @@ fn what_is_told_when_stands_in_a_cell() {
     ] {
         rows[6][column] = cell.into();
         let notebook = open_table(&table(&rows)).unwrap();
-        let mut expected = full();
+        let mut expected = free.clone();
         expected.telling = telling;
         assert_eq!(notebook, expected, "{cell}");
         let again = cells(&to_table(&notebook, Format::PointComma));

@@ -55,17 +55,21 @@ fn worked_out(trial: &Trial, mark: char) -> Vec<(String, String)> {
         cells.push((format!("{front}_middle_mm"), in_mm(stats.map(|s| s.middle_mm))));
         cells.push((format!("{front}_range_mm"), in_mm(stats.map(|s| s.range_mm()))));
     }
-    let overall = match trial.overall() {
-        Overall::Nothing => String::new(),
-        Overall::Mostly(outcome) => key(&outcome),
-        Overall::Mixed => "mixed".into(),
-    };
     cells.extend([
         ("measured_separation_mm".into(), in_mm(trial.measured.separation_mm(length_mm))),
         ("computed_separation_mm".into(), in_mm(separation_mm(trial.rocket()))),
-        ("all_swings".into(), overall),
+        ("all_swings".into(), overall_cell(trial.overall())),
     ]);
     cells
+}
+
+/// What swings come to, in a cell.
+pub(crate) fn overall_cell(overall: Overall) -> String {
+    match overall {
+        Overall::Nothing => String::new(),
+        Overall::Mostly(outcome) => key(&outcome),
+        Overall::Mixed => "mixed".into(),
+    }
 }
 
 /// The rows of a notebook, the headings first, with this end of line.
@@ -75,7 +79,18 @@ pub(super) fn rows(
     end: Terminator,
     called: &dyn Fn(&str) -> String,
 ) -> String {
-    let columns = columns();
+    rows_of(&columns(), cells_of(notebook, format.mark()), format, end, called)
+}
+
+/// Rows of cells with their keys below the headings of columns, with a byte order mark where
+/// it is a file.
+pub(crate) fn rows_of(
+    columns: &[String],
+    rows: Vec<Vec<(String, String)>>,
+    format: Format,
+    end: Terminator,
+    called: &dyn Fn(&str) -> String,
+) -> String {
     let mut table = WriterBuilder::new()
         .delimiter(format.delimiter())
         .terminator(end)
@@ -86,7 +101,7 @@ pub(super) fn rows(
     let headings: Vec<String> =
         columns.iter().map(|key| heading::written(key, &called(key))).collect();
     write(headings.iter().map(String::as_str).collect());
-    for row in cells_of(notebook, format.mark()) {
+    for row in rows {
         let cell = |column: &String| {
             let found = row.iter().find(|(key, _)| key == column);
             found.map_or("", |(_, cell)| cell)
@@ -95,7 +110,9 @@ pub(super) fn rows(
     }
     let Ok(bytes) = table.into_inner() else { unreachable!("memory has room") };
     let Ok(text) = String::from_utf8(bytes) else { unreachable!("cells are text") };
-    text
+    // Spreadsheets know UTF-8 by it.
+    let is_file = format.is_file() && matches!(end, Terminator::CRLF);
+    if is_file { format!("\u{feff}{text}") } else { text }
 }
 
 /// The cells of each row, with their keys.
@@ -142,14 +159,14 @@ fn cells_of(notebook: &Notebook, mark: char) -> Vec<Vec<(String, String)>> {
 }
 
 /// The cells of one row.
-struct Cells {
-    cells: Vec<(String, String)>,
+pub(crate) struct Cells {
+    pub(crate) cells: Vec<(String, String)>,
     /// What stands before decimals.
-    mark: char,
+    pub(crate) mark: char,
 }
 
 impl Cells {
-    fn put(&mut self, key: &str, cell: String) {
+    pub(crate) fn put(&mut self, key: &str, cell: String) {
         self.cells.push((key.to_owned(), cell));
     }
 }
@@ -186,7 +203,7 @@ impl Visit for Cells {
     }
 }
 
-fn mm_cell(mm: f64, mark: char) -> String {
+pub(crate) fn mm_cell(mm: f64, mark: char) -> String {
     number::written(Quantity::Length.rounded(mm), MM_PLACES, mark)
 }
 
@@ -255,7 +272,7 @@ mod tests {
             "centre_of_mass_middle_mm centre_of_mass_range_mm",
             "centre_of_pressure_middle_mm centre_of_pressure_range_mm",
             "measured_separation_mm computed_separation_mm all_swings",
-            "place version level help two_changes in_hand telling",
+            "place version level help two_changes in_hand telling set_up",
             "claim evidence reason trust",
         ];
         assert_eq!(columns.join(" "), frozen.join(" "));

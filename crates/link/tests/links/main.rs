@@ -1,5 +1,6 @@
 //! Links, codes and files from outside: what may happen to them, and what was ever shipped.
 
+mod class;
 mod codes;
 mod designs;
 mod detection;

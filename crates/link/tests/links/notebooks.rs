@@ -4,9 +4,10 @@
 use noseward_lesson::{
     BECAUSE_CHARS, BOX_CHARS, BalancePoint, Colour, Draft, End, Group, LeftOut, Level,
     MOST_PLANS, MOST_TAKEN_BACK, MOST_TRIALS, MOST_VERSIONS, NOTE_CHARS, Notebook,
-    PLAN_CHARS, REASON_CHARS, Record, Statement, Support, SwingOutcome, Swings, Telling,
+    PLAN_CHARS, REASON_CHARS, Record, SetUp, Statement, Support, SwingOutcome, Swings,
+    Telling, TrialResult,
 };
-use noseward_link::NotebookFile;
+use noseward_link::{NotebookFile, in_code};
 use noseward_stability::Example;
 use proptest::collection::vec;
 use proptest::prelude::*;
@@ -193,10 +194,16 @@ pub(crate) fn notebook() -> impl Strategy<Value = NotebookFile> {
         .prop_map(
             |(trials, rocket, plans, boxes, colour, (number, two_changes, telling))| {
                 let group = Group::new(colour, number);
-                let mut notebook = Notebook::default();
-                notebook.group = group.expect("from 1 to 40");
-                notebook.allows_two_changes = two_changes;
-                notebook.telling = telling;
+                let set_up = SetUp {
+                    allows_two_changes: two_changes,
+                    telling,
+                    ..SetUp::default()
+                };
+                let group = group.expect("from 1 to 40");
+                let mut notebook = Notebook::of_set_up(group, &set_up);
+                if number % 2 == 0 {
+                    notebook.lift_set_up();
+                }
                 for (
                     record,
                     versions,
@@ -224,7 +231,7 @@ pub(crate) fn notebook() -> impl Strategy<Value = NotebookFile> {
                     measured.pressure.mm = [mm[7], mm[8], mm[9]];
                     measured.pressure.left_out =
                         left_out.map(|(reading, reason)| LeftOut { reading, reason });
-                    if delete && id % 2 == 0 {
+                    if delete && id.is_multiple_of(2) {
                         notebook.delete(id);
                     }
                 }
@@ -237,4 +244,9 @@ pub(crate) fn notebook() -> impl Strategy<Value = NotebookFile> {
                 NotebookFile { notebook, rocket }.rounded()
             },
         )
+}
+
+/// What a trial came to, as a code holds it.
+pub(crate) fn result_of(notebook: &Notebook, id: u16) -> Option<TrialResult> {
+    TrialResult::of(notebook, id).map(|result| in_code(&result))
 }

@@ -9,14 +9,14 @@ use noseward_link::{
     Any, At, LinkError, LinkErrorKind, NotebookFile, QrSegments, code, hash,
     looks_like_notebook, looks_like_table, notebook_hash, notebook_parts, open_any,
     open_hash, open_notebook_file, open_notebook_hash, open_table, open_text, pieces,
-    result_code, result_of, to_file, to_notebook_file,
+    result_code, to_file, to_notebook_file,
 };
 use noseward_stability::Example;
 use proptest::prelude::*;
 
 use crate::designs;
 use crate::detection::config;
-use crate::notebooks::{everything, notebook, ordinary};
+use crate::notebooks::{everything, notebook, ordinary, result_of};
 
 fn collected(parts: &[String]) -> NotebookFile {
     let mut collection = QrSegments::default();
@@ -52,7 +52,7 @@ fn each_spelling_is_told_from_the_others() {
     let record = Record::from(Example::Razorbill.design());
     let link = notebook_hash(&file).unwrap();
     let parts = notebook_parts(&file).unwrap();
-    let result = result_of(&file.notebook, 2, Some(1)).unwrap();
+    let result = result_of(&file.notebook, 2).unwrap();
     let typed = result_code(&result);
     let json = to_notebook_file(&file);
     for text in [
@@ -98,7 +98,7 @@ fn each_spelling_is_told_from_the_others() {
 fn several_things_in_one_text_are_told_apart() {
     let file = everything();
     let notebook = notebook_hash(&file).unwrap();
-    let result = result_code(&result_of(&file.notebook, 2, Some(1)).unwrap());
+    let result = result_code(&result_of(&file.notebook, 2).unwrap());
     let rockets = Example::ALL.map(|example| Record::from(example.design()));
     let links = rockets.each_ref().map(hash);
     let codes = rockets.each_ref().map(code);
@@ -222,7 +222,7 @@ fn a_changed_prediction_shows_in_a_link() {
         let again = open_notebook_file(&to_notebook_file(&opened)).unwrap();
         assert_eq!((&again, altered(&again)), (&opened, vec![2]));
         assert_eq!(collected(&notebook_parts(&opened).unwrap()), opened);
-        assert!(result_of(&opened.notebook, 2, None).unwrap().altered);
+        assert!(result_of(&opened.notebook, 2).unwrap().altered);
     }
     // What is not sealed may be changed.
     let noted = forged(&link, b"we went in", b"we stayed.");
@@ -327,7 +327,7 @@ proptest! {
         prop_assert_eq!(collected(&parts), file.clone());
         prop_assert!(!file.notebook.trials().iter().any(Trial::is_altered));
         for trial in file.notebook.trials() {
-            let result = result_of(&file.notebook, trial.id(), Some(3)).expect("a trial");
+            let result = result_of(&file.notebook, trial.id()).expect("a trial");
             let opened = noseward_link::open_result_code(&result_code(&result));
             prop_assert_eq!(opened, Ok(result));
         }

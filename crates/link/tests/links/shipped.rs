@@ -17,14 +17,14 @@ use noseward_lesson::{End, Record, SwingOutcome, Swings, Telling};
 use noseward_link::{
     NotebookFile, Opened, QrSegments, code, hash, notebook_hash, notebook_parts,
     open_code, open_file, open_hash, open_notebook_file, open_notebook_hash,
-    open_result_code, result_code, result_of, to_file, to_notebook_file,
+    open_result_code, result_code, to_file, to_notebook_file,
 };
 use noseward_stability::{
     Design, Example, FinSet, Mass, Material, Measured, Planform, Section, SectionKind,
     SwingField, SwingSetup, Weight,
 };
 
-use crate::notebooks;
+use crate::notebooks::{self, result_of};
 
 fn folder() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/links/shipped")
@@ -127,7 +127,7 @@ fn spelled_notebook(file: &NotebookFile) -> String {
     let mut blocks = vec![notebook_hash(file).expect("short enough")];
     blocks.extend(notebook_parts(file).expect("short enough"));
     for trial in file.notebook.trials() {
-        let result = result_of(&file.notebook, trial.id(), Some(1)).expect("a trial");
+        let result = result_of(&file.notebook, trial.id()).expect("a trial");
         blocks.push(result_code(&result));
     }
     blocks.join("\n\n") + "\n"
@@ -225,7 +225,7 @@ fn a_notebook_opens_and_is_still_written() {
     for (text, trial) in results.into_iter().zip(file.notebook.trials()) {
         let result = open_result_code(text).unwrap();
         assert_eq!(result_code(&result), text.trim_end());
-        let mut now = result_of(&file.notebook, trial.id(), Some(1)).unwrap();
+        let mut now = result_of(&file.notebook, trial.id()).unwrap();
         now.model = result.model;
         assert_eq!(now, result);
     }

@@ -41,10 +41,8 @@ impl Space {
         length_m: f64,
         drag_m2: f64,
     ) -> Self {
-        let radius_m = setup.radius_m();
         let speed_m_per_s = setup.speed_m_per_s();
-        let swept_m = radius_m + length_m / 2.0;
-        let throw_m = farthest_throw_m(speed_m_per_s, Self::SHOULDER_M);
+        let (swept_m, throw_m) = swept_and_throw_m(setup, length_m);
         let slowing_per_m = 0.5 * setup.air_density_kg_m3 * drag_m2 / mass_kg;
         let dragged_m = dragged_throw_m(speed_m_per_s, Self::SHOULDER_M, slowing_per_m);
         Self {
@@ -52,7 +50,7 @@ impl Space {
             pull_n: pull_n(setup, mass_kg),
             swept_m,
             throw_m,
-            clear_m: halves_up(swept_m + throw_m),
+            clear_m: clear_m(setup, length_m),
             about_m: halves_up(swept_m + dragged_m),
         }
     }
@@ -167,7 +165,19 @@ pub(super) fn smaller(
         .collect()
 }
 
-fn pull_n(setup: &SwingSetup, mass_kg: f64) -> f64 {
+/// The radius that is swept, and how far the rocket flies from there.
+fn swept_and_throw_m(setup: &SwingSetup, length_m: f64) -> (f64, f64) {
+    let swept_m = setup.radius_m() + length_m / 2.0;
+    (swept_m, farthest_throw_m(setup.speed_m_per_s(), Space::SHOULDER_M))
+}
+
+/// [`Space::clear_m`] of a rocket of a length.
+pub(super) fn clear_m(setup: &SwingSetup, length_m: f64) -> f64 {
+    let (swept_m, throw_m) = swept_and_throw_m(setup, length_m);
+    halves_up(swept_m + throw_m)
+}
+
+pub(super) fn pull_n(setup: &SwingSetup, mass_kg: f64) -> f64 {
     let speed = setup.speed_m_per_s();
     mass_kg * speed * speed / setup.radius_m()
 }

@@ -257,6 +257,10 @@ pub(crate) enum Paper {
     Swing,
     /// The open notebook.
     Notebook,
+    /// A label for each group of a class.
+    Labels,
+    /// What a class needs, and when.
+    Kit,
 }
 
 /// A rocket to start from.
@@ -316,6 +320,8 @@ impl Msg {
             "print-lesson" => Self::Print(Paper::Lesson),
             "print-notebook" => Self::Print(Paper::Notebook),
             "print-place" => Self::PrintPlace,
+            "print-labels" => Self::Print(Paper::Labels),
+            "print-kit" => Self::Print(Paper::Kit),
             "print-swing" => Self::Print(Paper::Swing),
             "nb-again" => Self::Notebook(NotebookMsg::Again),
             _ => match SymbolsMsg::parse(action) {

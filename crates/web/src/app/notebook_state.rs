@@ -3,13 +3,13 @@
 //!
 //! Everything else about it is in `crate::notebook`, which loads later.
 
-use noseward_lesson::{Colour, Group, MOST_GROUP_NUMBER, Notebook, Record, Trial};
+use noseward_lesson::{Colour, Group, MOST_GROUP_NUMBER, Notebook, Record, SetUp, Trial};
 use noseward_link::QrSegments;
 use noseward_words as words;
 
 use std::borrow::Cow;
 
-use super::loading::{Code, load, prefetch};
+use super::loading::{Code, load, note_use, prefetch};
 use super::{Draft, Effect, Notice, Paper, ReadOf, State, SymbolsMsg};
 use crate::later::{self, Ask, Call, Question};
 use crate::part::{self, Part};
@@ -107,7 +107,7 @@ impl NotebookState {
         self.waiting.iter().any(|msg| match msg {
             NotebookMsg::OpenLink(waits) | NotebookMsg::OpenText(waits) => waits == text,
             _ => false,
-        })
+        }) || self.look.joining.as_ref().is_some_and(|joining| joining.text == text)
     }
 }
 
@@ -126,6 +126,16 @@ pub(crate) struct NotebookView {
     pub(crate) shows_symbols: bool,
     /// Whether to ask if this notebook is to be deleted.
     pub(crate) asks_to_delete: bool,
+    /// A set-up that waits for somebody to say which group they are.
+    pub(crate) joining: Option<Box<Joining>>,
+}
+
+/// A link to a set-up that hands out labels.
+#[derive(Debug)]
+pub(crate) struct Joining {
+    pub(crate) set_up: SetUp,
+    /// The link.
+    pub(crate) text: String,
 }
 
 /// Something that happens to the notebook.
@@ -205,6 +215,7 @@ pub(super) fn ask_for(state: &mut State, part: Option<Part>) -> Vec<Effect> {
     let mut effects = Vec::new();
     for part in part.unwrap_or(Part::Notebook).needed() {
         effects.extend(load(state, part));
+        effects.extend(note_use(state, part));
     }
     effects
 }

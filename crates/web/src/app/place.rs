@@ -3,7 +3,7 @@
 
 use super::State;
 use crate::part::Part;
-use noseward_lesson::{Statement, Trial};
+use noseward_lesson::{LessonPlace, Statement, Trial};
 use noseward_words::{self as words, Text};
 
 /// A place of the page.
@@ -28,6 +28,10 @@ pub(crate) enum Place {
     Why,
     /// The terms of the trade, with pictures.
     Words,
+    /// Which group of a class somebody is.
+    Join,
+    /// The link for a class.
+    SetUp,
     /// For whoever leads the lesson.
     Lead,
 }
@@ -48,7 +52,7 @@ struct Row {
     is_done: Option<fn(&State) -> bool>,
 }
 
-const PLACES: [Row; 10] = [
+const PLACES: [Row; 12] = [
     Row {
         place: Place::Rocket,
         part: None,
@@ -144,6 +148,24 @@ const PLACES: [Row; 10] = [
         is_done: None,
     },
     Row {
+        place: Place::Join,
+        part: Some(Part::Files),
+        key: "join",
+        name: words::places_join(),
+        heading: words::places_join(),
+        has_drawing: false,
+        is_done: None,
+    },
+    Row {
+        place: Place::SetUp,
+        part: Some(Part::SetUp),
+        key: "set-up",
+        name: words::places_set_up(),
+        heading: words::places_set_up(),
+        has_drawing: false,
+        is_done: None,
+    },
+    Row {
         place: Place::Lead,
         part: Some(Part::Lead),
         key: "lead",
@@ -194,22 +216,34 @@ impl Place {
         self.row().has_drawing
     }
 
-    /// Its number on the pupils' path, from 1; `None` for a place beside that.
-    pub(crate) fn number(self) -> Option<usize> {
-        let path = PLACES.iter().filter(|row| row.is_done.is_some());
-        path.zip(1..).find(|(row, _)| row.place == self).map(|(_, number)| number)
-    }
-
     /// Whether the trial in hand is done with it.
     pub(crate) fn is_done(self, state: &State) -> bool {
         self.row().is_done.is_some_and(|is_done| is_done(state))
     }
 
-    /// The next place of the path, or the path's beginning.
-    pub(crate) fn next(self) -> Self {
-        let at = PLACES.iter().position(|row| row.place == self);
-        let next = at.and_then(|at| PLACES.get(at + 1));
-        next.filter(|row| row.is_done.is_some()).map_or(Self::Rocket, |row| row.place)
+    /// The next place of the path that is shown, or the first of it.
+    pub(crate) fn next(self, state: &State) -> Self {
+        let mut path = Self::path(state).skip_while(|place| *place != self);
+        path.nth(1).unwrap_or_else(|| Self::first(state))
+    }
+
+    /// The first place of the path that is shown.
+    pub(crate) fn first(state: &State) -> Self {
+        Self::path(state).next().unwrap_or_default()
+    }
+
+    /// The places of the path that are shown.
+    pub(crate) fn path(state: &State) -> impl Iterator<Item = Self> {
+        let path = PLACES.iter().filter(|row| row.is_done.is_some());
+        path.map(|row| row.place).filter(|place| place.is_shown(state))
+    }
+
+    /// Whether the set-up of the open notebook shows it. What whoever leads needs always is.
+    pub(crate) fn is_shown(self, state: &State) -> bool {
+        // Those that can be hidden stand in front, in the same order.
+        let of_lesson = LessonPlace::ALL.get(self as usize);
+        let set_up = state.desk.notebook.set_up();
+        of_lesson.zip(set_up).is_none_or(|(place, set_up)| set_up.places.has(*place))
     }
 
     /// What stands in the address for it, before `#`: nothing for the first.
@@ -226,6 +260,8 @@ impl Place {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::app::Opening;
+    use noseward_lesson::{Group, Notebook, SetUp};
 
     #[test]
     fn names_in_the_address_lead_back() {
@@ -237,15 +273,36 @@ mod tests {
     }
 
     #[test]
-    fn the_path_is_numbered_and_goes_on() {
-        let numbers: Vec<_> = Place::all().map(Place::number).collect();
-        let path: Vec<_> = (1..=7).map(Some).collect();
-        assert_eq!(numbers[..7], path);
-        assert!(numbers[7..].iter().all(Option::is_none));
-        assert_eq!(Place::Rocket.next(), Place::Measure);
-        assert_eq!(Place::Conclude.next(), Place::HandIn);
-        for place in [Place::HandIn, Place::Why, Place::Words, Place::Lead] {
-            assert_eq!(place.next(), Place::Rocket);
+    fn the_path_goes_on_past_what_is_hidden() {
+        let mut state = State::new(&Opening::default());
+        let path = |state: &State| Place::path(state).collect::<Vec<_>>();
+        assert_eq!(path(&state), Place::all().take(7).collect::<Vec<_>>());
+        assert_eq!(Place::Rocket.next(&state), Place::Measure);
+        assert_eq!(Place::Conclude.next(&state), Place::HandIn);
+        for place in Place::all().skip(6) {
+            assert_eq!(place.next(&state), Place::Rocket);
+        }
+        let mut set_up = SetUp::default();
+        for hidden in [LessonPlace::Rocket, LessonPlace::Compare, LessonPlace::Why] {
+            set_up.places = set_up.places.toggled(hidden);
+        }
+        state.desk.notebook = Notebook::of_set_up(Group::default(), &set_up);
+        let keys: Vec<_> = Place::path(&state).map(Place::key).collect();
+        assert_eq!(keys, ["measure", "predict", "swing", "conclude", "hand-in"]);
+        assert_eq!(Place::Swing.next(&state), Place::Conclude);
+        assert_eq!(Place::Words.next(&state), Place::Measure);
+        assert!(!Place::Why.is_shown(&state) && Place::Words.is_shown(&state));
+        assert!(Place::Lead.is_shown(&state) && Place::SetUp.is_shown(&state));
+    }
+
+    /// A set-up hides places by their order here.
+    #[test]
+    fn what_can_be_hidden_stands_in_front() {
+        for (place, of_lesson) in Place::all().zip(LessonPlace::ALL) {
+            assert_eq!(place.key().replace('-', "_"), noseward_lesson::key(&of_lesson));
+        }
+        for (place, number) in Place::all().zip(0..) {
+            assert_eq!(place as usize, number);
         }
     }
 }

@@ -4,6 +4,9 @@ use noseward_words::{self as words, Choice, Kind, Language, Table};
 
 use super::{Effect, Notice, State};
 
+/// In front of a language that was chosen for a class, where it is kept.
+const LED: char = '~';
+
 /// The language in use, and those there are.
 #[derive(Clone, Debug)]
 pub(crate) struct Speech {
@@ -11,6 +14,8 @@ pub(crate) struct Speech {
     spoken: Choice,
     /// Whether somebody chose it: otherwise the browser's wish is asked again next time.
     chosen: bool,
+    /// Whether it was chosen for a class, and not by whoever sits here.
+    led: bool,
     /// What was chosen and is still on its way.
     awaited: Option<Choice>,
     /// What was chosen to stand beside it, here or on its way.
@@ -26,6 +31,7 @@ impl Default for Speech {
         Self {
             spoken: Choice::ENGLISH,
             chosen: false,
+            led: false,
             awaited: None,
             beside: None,
             tables: Vec::new(),
@@ -39,7 +45,9 @@ impl Speech {
     /// computer, or else what the browser wishes for, by BCP 47 tags.
     pub(crate) fn opening(available: String, chosen: Option<&str>, wished: &str) -> Self {
         let mut speech = Self { available, ..Self::default() };
+        speech.led = chosen.is_some_and(|chosen| chosen.starts_with(LED));
         let is_there = |choice: Choice| speech.is_there(choice);
+        let chosen = chosen.map(|chosen| chosen.trim_start_matches(LED));
         let chosen = chosen.and_then(Choice::parse).filter(|choice| is_there(*choice));
         let wished = || wished.split(' ').find_map(|tag| Choice::wished(tag, is_there));
         let awaited = chosen.or_else(wished).filter(|choice| *choice != Choice::ENGLISH);
@@ -59,12 +67,18 @@ impl Speech {
 
     /// The same after everything that was chosen has been deleted.
     pub(super) fn forgotten(self) -> Self {
-        Self { chosen: false, ..self }
+        Self { chosen: false, led: false, ..self }
     }
 
     /// What is to be kept on this computer.
-    pub(crate) fn chosen(&self) -> Option<Choice> {
-        Some(self.spoken).filter(|_| self.chosen)
+    pub(crate) fn chosen(&self) -> Option<String> {
+        let mark = if self.led { String::from(LED) } else { String::new() };
+        self.chosen.then(|| mark + self.spoken.key)
+    }
+
+    /// What somebody chose here who is no set-up.
+    pub(crate) fn own(&self) -> Option<Choice> {
+        Some(self.awaited.unwrap_or(self.spoken)).filter(|_| self.chosen && !self.led)
     }
 
     /// What there is to choose from, and whether it is chosen: also one that is on its way.
@@ -160,6 +174,17 @@ fn is_here(tables: &[Table], language: &Language) -> bool {
 
 /// Somebody chose a language.
 pub(super) fn chose(state: &mut State, choice: Choice) -> Vec<Effect> {
+    state.speech.led = false;
+    speak(state, choice)
+}
+
+/// A set-up chose a language.
+pub(crate) fn led(state: &mut State, choice: Choice) -> Vec<Effect> {
+    state.speech.led = true;
+    speak(state, choice)
+}
+
+fn speak(state: &mut State, choice: Choice) -> Vec<Effect> {
     state.speech.chosen = true;
     if state.speech.speak(choice) {
         state.speech.awaited = None;

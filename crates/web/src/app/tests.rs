@@ -6,6 +6,7 @@ mod lost;
 mod markup;
 mod notebook;
 mod paths;
+mod set_up;
 mod speech;
 mod swing;
 mod symbols;
@@ -162,7 +163,7 @@ fn regions(state: &State) -> Vec<Region> {
 }
 
 /// What each place shows, in the order of the lesson.
-fn in_places(state: &State) -> [Vec<Region>; 10] {
+fn in_places(state: &State) -> [Vec<Region>; 12] {
     [
         places::rocket::regions(state),
         places::measure::regions(state),
@@ -173,6 +174,8 @@ fn in_places(state: &State) -> [Vec<Region>; 10] {
         places::hand_in::regions(state),
         places::why::regions(state),
         places::word_mat::regions(state),
+        places::join::regions(state),
+        places::set_up::regions(state),
         places::lead::regions(state),
     ]
 }
@@ -189,6 +192,8 @@ fn place_regions(state: &State, place: Place) -> Vec<Region> {
         Place::HandIn => places::hand_in::regions(state),
         Place::Why => places::why::regions(state),
         Place::Words => places::word_mat::regions(state),
+        Place::Join => places::join::regions(state),
+        Place::SetUp => places::set_up::regions(state),
         Place::Lead => places::lead::regions(state),
     }
 }

@@ -14,6 +14,8 @@ const PREFIX: &str = "noseward/";
 const ROCKET: &str = "noseward/rocket";
 /// The place of the notebook that was open last, in this tab and on this computer.
 const OPEN_NOTEBOOK: &str = "noseward/notebook";
+/// The set-up that whoever leads is at.
+const SET_UP: &str = "noseward/set-up";
 const VIEW: &str = "noseward/view";
 /// In front of the language that somebody chose.
 const LANGUAGE: &str = "lang=";
@@ -80,11 +82,13 @@ impl Store {
         Opening {
             own_hash: get(ADDRESS).is_some_and(|own| opening.hash == format!("#{own}")),
             kept,
+            set_up: get(SET_UP),
             can_keep: true,
             refused: !can_write(&storage),
             units: if has("inch") { UnitSystem::Inch } else { UnitSystem::Metric },
             all_measurements: has("all"),
             big: has("big"),
+            leads: has("leads"),
             lot: lot
                 .and_then(|lot| lot.parse::<u32>().ok())
                 .map_or(opening.lot, |steps| f64::from(steps) / LOT_STEPS),
@@ -240,7 +244,7 @@ impl Store {
         let lot = format!("{LOT}{}", fixed(state.desk.lot * LOT_STEPS, 0));
         let mut words = vec![lot.as_str()];
         let language =
-            state.speech.chosen().map(|choice| format!("{LANGUAGE}{}", choice.key));
+            state.speech.chosen().map(|language| format!("{LANGUAGE}{language}"));
         words.extend(language.as_deref());
         if state.units.system == UnitSystem::Inch {
             words.push("inch");
@@ -251,8 +255,17 @@ impl Store {
         if state.big {
             words.push("big");
         }
+        if state.leads {
+            words.push("leads");
+        }
         if let Some(storage) = self.storage() {
             let _ = storage.set_item(VIEW, &words.join(" "));
+            // Another tab’s stays, unless something was changed in this one.
+            if let Some(text) =
+                state.set_up.text.as_ref().filter(|_| state.set_up.changed)
+            {
+                let _ = storage.set_item(SET_UP, text);
+            }
         }
     }
 

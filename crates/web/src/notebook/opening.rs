@@ -3,15 +3,15 @@
 //! Each has a place of its own. A notebook that comes in is put beside the others and
 //! never in place of one, so that nothing is lost.
 
-use noseward_lesson::{Group, Notebook, Record};
+use noseward_lesson::{Group, Notebook, Record, SetUp};
 use noseward_link::{
     self as link, Any, At, LinkErrorKind, NotebookFile, QrSegments, Text,
 };
 use noseward_words as words;
 
-use super::refused;
 use super::trial::onto_page;
 use super::update::{say, written};
+use super::{refused, set_up};
 use crate::app::{
     Effect, Keeping, NotebookView, Notice, Slot, State, changed, hash_changed,
 };
@@ -80,12 +80,12 @@ pub(crate) fn open_kept(
 }
 
 /// The notebook in a text, if one is.
-fn read(text: &str) -> Option<NotebookFile> {
+pub(super) fn read(text: &str) -> Option<NotebookFile> {
     link::open_notebook_hash(text)?.ok()
 }
 
 /// What tells a notebook from others with the same label: "3 trials, Puffin".
-fn holds(notebook: &Notebook) -> String {
+pub(super) fn holds(notebook: &Notebook) -> String {
     let count = notebook.trials().len().into();
     match notebook.trials().last().map(|trial| trial.design().name.as_str()) {
         None | Some("") => words::notebook_holds(count),
@@ -105,7 +105,7 @@ fn slot_with(number: u32, text: &str, notebook: Option<&Notebook>) -> Slot {
 }
 
 /// A place where nothing is kept: after the last one, or else a gap.
-fn free_slot(state: &State) -> u32 {
+pub(super) fn free_slot(state: &State) -> u32 {
     let numbers = || state.desk.slots.iter().map(|slot| slot.number);
     let open = state.desk.slot;
     let last = numbers().fold(open, u32::max);
@@ -180,7 +180,7 @@ pub(crate) fn kept_elsewhere(
 }
 
 /// Keeps the open notebook in its slot, in memory at least, before another is opened.
-fn put_away(state: &mut State) -> Vec<Effect> {
+pub(super) fn put_away(state: &mut State) -> Vec<Effect> {
     if state.desk.notebook.is_blank() && !state.desk.unsaved {
         return Vec::new();
     }
@@ -207,7 +207,7 @@ pub(crate) fn switch(state: &mut State, slot: u32) -> Vec<Effect> {
 }
 
 /// Puts a notebook onto the desk, and its rocket onto the page.
-fn open(state: &mut State, slot: u32, file: NotebookFile) -> Vec<Effect> {
+pub(super) fn open(state: &mut State, slot: u32, file: NotebookFile) -> Vec<Effect> {
     let NotebookFile { notebook, rocket } = file;
     let group = notebook.group;
     let label = labels::group(group);
@@ -251,7 +251,11 @@ fn free_group(state: &State) -> Group {
         group == state.desk.notebook.group
             || state.desk.slots.iter().any(|slot| slot.group == Some(group))
     };
-    state.desk.groups().find(|group| !taken(*group)).unwrap_or_default()
+    let set_up = state.desk.notebook.set_up();
+    let mut labels = set_up.into_iter().flat_map(SetUp::labels);
+    let of_set_up = labels.find(|group| !taken(*group));
+    let free = of_set_up.or_else(|| state.desk.groups().find(|group| !taken(*group)));
+    free.unwrap_or_default()
 }
 
 /// Deletes the open notebook from this computer.
@@ -290,7 +294,13 @@ pub(crate) fn open_link(state: &mut State, text: &str) -> Vec<Effect> {
     }
     let before = state.record();
     let effects = open_text(state, text);
-    if state.opened_kept && state.keeping.is_here() && before != state.record() {
+    // A set-up looks after that itself.
+    let is_set_up = link::open_set_up(text).is_ok();
+    if !is_set_up
+        && state.opened_kept
+        && state.keeping.is_here()
+        && before != state.record()
+    {
         state.keeping = Keeping::Other(Box::new(before));
     }
     effects
@@ -323,6 +333,7 @@ fn opened(state: &mut State, text: &str) -> Result<Vec<Effect>, String> {
     match link::open_any(text) {
         Ok(Any::Notebook(file)) => Ok(come_in(state, file)),
         Ok(Any::Parts(_)) => add_parts(state, text),
+        Ok(Any::SetUp(link)) => Ok(set_up::open(state, *link, text)),
         Ok(Any::Result(result)) => Ok(say(state, false, result_words(state, &result))),
         Ok(Any::Rocket(text)) => {
             let (record, notice) = match text {
@@ -360,6 +371,7 @@ fn open_all(state: &mut State, pieces: &[&str]) -> Vec<Effect> {
                 told.push(words::notebook_is_here(&labels::group(file.notebook.group)));
                 effects.extend(come_in(state, file));
             }
+            Ok(Any::SetUp(link)) => effects.extend(set_up::open(state, *link, piece)),
             Ok(Any::Result(result)) => {
                 told.push(result_words(state, &result));
             }

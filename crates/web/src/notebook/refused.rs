@@ -160,11 +160,10 @@ fn of_cell(kind: &Kind) -> String {
         Kind::OtherGroup { found } => words::refused_other_group(found),
         Kind::Taken { id } => words::refused_taken(number(*id)),
         Kind::Empty => words::refused_empty().into(),
-        Kind::NotARocket { error } => {
-            let detail = said(error);
-            let detail = detail.split(['.', ':']).next().unwrap_or_default();
-            words::refused_not_a_rocket(detail)
-        }
+        Kind::NotARocket { error } => words::refused_not_a_rocket(&front(error)),
+        Kind::NotANotebook { error } => words::refused_not_a_notebook(&front(error)),
+        Kind::NotRules { found } => words::refused_not_rules(found),
+        Kind::NotAClass { found } => words::refused_not_a_class(found),
         Kind::NotAText { found } => words::refused_not_a_text(found),
         Kind::NotASeal { found } => words::refused_not_a_seal(found),
         Kind::Misplaced { found, kind } => words::refused_misplaced(found, kind),
@@ -173,6 +172,11 @@ fn of_cell(kind: &Kind) -> String {
         }
         kind => unopened::link(kind),
     }
+}
+
+/// The front of a sentence on what stands in a cell.
+fn front(error: &LinkError) -> String {
+    said(error).split(['.', ':']).next().unwrap_or_default().to_owned()
 }
 
 #[cfg(test)]

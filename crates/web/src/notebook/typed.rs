@@ -5,10 +5,11 @@ use noseward_lesson::{
     REASON_CHARS, Support, Telling, Trial,
 };
 use noseward_stability::{Field, FinField, Quantity, cleaned_lines};
-use noseward_words as words;
+use noseward_words::{self as words, RuleSetting};
 
 use super::fields::NotebookField;
 use super::opening;
+use super::rules::fixed;
 use super::trial::{begin_if_needed, full};
 use super::update::{say, written};
 use crate::app::{Draft, Effect, State, read_number};
@@ -18,6 +19,15 @@ use crate::places::labels;
 pub(super) fn typed(state: &mut State, field: NotebookField, text: &str) -> Vec<Effect> {
     state.notice.take_if(|notice| notice.is_passing());
     state.typing = Some((field.name(), text.to_owned()));
+    let setting = match field {
+        NotebookField::Level => Some(RuleSetting::Detail),
+        NotebookField::Support => Some(RuleSetting::Help),
+        NotebookField::Telling => Some(RuleSetting::Telling),
+        _ => None,
+    };
+    if let Some(told) = setting.and_then(|setting| fixed(state, setting)) {
+        return told;
+    }
     if field.is_of_trial() && !begin_if_needed(state) {
         return full(state);
     }

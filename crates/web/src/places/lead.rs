@@ -23,6 +23,13 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
         region("lead-settings", settings::settings(state)),
         region("lead-language", language::language(state)),
         region(
+            "lead-set-up",
+            html! { p {
+                (link_to(Place::SetUp, "lead-to-set-up", &html! { (words::places_set_up()) })) " "
+                (words::lead_set_up())
+            } },
+        ),
+        region(
             "lead-words",
             html! { p {
                 (link_to(Place::Words, "lead-to-words", &html! { (words::places_words()) })) " "

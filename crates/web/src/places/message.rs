@@ -3,8 +3,10 @@
 use super::compare::CompareMsg;
 use super::conclude::ConcludeMsg;
 use super::hand_in::HandInMsg;
+use super::join::JoinMsg;
 use super::lead::LeadMsg;
 use super::predict::PredictMsg;
+use super::set_up::SetUpMsg;
 use super::swing::SwingMsg;
 
 /// Something that happens in a place.
@@ -16,6 +18,8 @@ pub(crate) enum PlaceMsg {
     Conclude(ConcludeMsg),
     HandIn(HandInMsg),
     Lead(LeadMsg),
+    Join(JoinMsg),
+    SetUp(SetUpMsg),
 }
 
 impl PlaceMsg {
@@ -28,5 +32,7 @@ impl PlaceMsg {
             .or_else(|| ConcludeMsg::parse(action, target).map(Self::Conclude))
             .or_else(|| HandInMsg::parse(action, target).map(Self::HandIn))
             .or_else(|| LeadMsg::parse(action).map(Self::Lead))
+            .or_else(|| JoinMsg::parse(action, target).map(Self::Join))
+            .or_else(|| SetUpMsg::parse(action, target).map(Self::SetUp))
     }
 }

@@ -12,7 +12,7 @@ use crate::app::{Place, State};
 pub(crate) fn path(state: &State, hash: &str) -> Markup {
     html! {
         ol class="path" {
-            @for (place, number) in Place::all().filter_map(|place| Some((place, place.number()?))) {
+            @for (place, number) in Place::path(state).zip(1_usize..) {
                 @let done = place.is_done(state);
                 li class="path__step" {
                     a class="path__link" id={ "to-" (place.key()) }
@@ -40,7 +40,7 @@ fn href(place: Place, hash: &str) -> String {
 pub(crate) fn tools(state: &State, hash: &str) -> Markup {
     let aria_disabled = |on: bool| if on { "false" } else { "true" };
     html! {
-        (link(state, Place::Why, "button", hash))
+        @if Place::Why.is_shown(state) { (link(state, Place::Why, "button", hash)) }
         button class="button" type="button" id="undo" data-action="undo"
             aria-disabled=(aria_disabled(state.can_undo())) { (words::way_undo()) }
         button class="button" type="button" id="redo" data-action="redo"
@@ -53,7 +53,9 @@ pub(crate) fn tools(state: &State, hash: &str) -> Markup {
                 button class="menu__item" type="button" id="print" data-action="print" { (words::way_print()) }
                 button class="menu__item" type="button" id="big" data-action=(if state.big { "usual" } else { "big" })
                     aria-pressed=(pressed(state.big)) { (words::way_large()) }
-                @for place in [Place::Words, Place::Lead] { (link(state, place, "menu__item", hash)) }
+                @for place in [Place::Words, Place::SetUp, Place::Lead] {
+                    @if place.is_shown(state) { (link(state, place, "menu__item", hash)) }
+                }
             }
         }
     }
@@ -105,16 +107,16 @@ pub(crate) fn head(state: &State) -> Markup {
 
 /// The way to the next place: what is done there, or what it waits for.
 pub(crate) fn next(state: &State, hash: &str) -> Markup {
-    let next = state.place.next();
+    let next = state.place.next(state);
     let (why, waits) = reason(state);
-    let label = if next == Place::Rocket { words::way_back() } else { next.name() };
+    let label = if next == Place::first(state) { words::way_back() } else { next.name() };
     html! {
         p class="next__words" id="next-words" { @if let Some(why) = why { (why) } }
         // Above a small page that one scrolls away.
         @if state.can_undo() {
             button class="button narrow" type="button" id="undo-below" data-action="undo" { (words::way_undo()) }
         }
-        @if state.place == Place::Compare {
+        @if state.place == Place::Compare && Place::Rocket.is_shown(state) {
             a class="button" id="next-rocket" href=(href(Place::Rocket, hash)) data-action="to"
                 data-target="rocket" { (words::way_change_one()) }
         }
@@ -150,7 +152,9 @@ fn reason(state: &State) -> (Option<Text>, bool) {
         Place::Compare => (words::way_to_conclude(), false),
         Place::Conclude => (words::way_to_hand_in(), false),
         Place::HandIn => (words::way_round_again(), false),
-        Place::Why | Place::Words | Place::Lead => return (None, false),
+        Place::Why | Place::Words | Place::Join | Place::SetUp | Place::Lead => {
+            return (None, false);
+        }
     };
     (Some(why), waits)
 }

@@ -62,3 +62,4 @@ columns-help = المساعدة في كتابة الخلاصة
 columns-two-changes = تغييران معًا
 columns-in-hand = المحاولة الجارية
 columns-telling = ما يُقال ومتى
+columns-set-up = إعداد الدرس

@@ -62,3 +62,4 @@ columns-help = Hilfe beim Schlussteil
 columns-two-changes = Zwei Änderungen auf einmal
 columns-in-hand = Versuch in Arbeit
 columns-telling = Was wann gesagt wird
+columns-set-up = Vorgaben der Stunde

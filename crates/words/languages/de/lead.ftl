@@ -5,7 +5,8 @@ lead-telling = Was wann gesagt wird
 lead-allow-two = Zwei Änderungen auf einmal erlauben
 lead-loses-nothing =
     Wer das ändert, verliert nichts. Die Altersangaben sind Anhaltspunkte; gemessen wird auf
-    jeder Stufe gleich. Die Einstellungen gehen im Link des Heftes mit.
+    jeder Stufe gleich. Für eine ganze Klasse
+    gibt es „Vorbereiten“.
 lead-delete-asks =
     Das Heft von { $group } von diesem Computer löschen? Es lässt sich nicht zurückholen.
 lead-delete = Dieses Heft löschen
@@ -100,5 +101,4 @@ lead-language-unread =
     <b>{ $language }:</b> Noch hat keine Lehrkraft jeden Satz gelesen. Ist einer falsch oder klingt
     er seltsam, schreibt auf, wo er steht und wie er lauten sollte, und schickt beides der Person,
     von der ihr diese Seite habt. Warnungen und Regeln: Vergleicht sie mit euren eigenen.
-lead-language-link = Ein Link, der diese Seite in dieser Sprache öffnet, für eine Klasse:
 lead-language-kept = Wer oben eine andere Sprache wählt, behält sie auf dem jeweiligen Computer.

@@ -54,6 +54,13 @@ refused-not-a-text = { $found } ist kein Text. Setzt Anführungszeichen darum.
 refused-not-a-seal =
     „{ $found }“ ist kein Siegel. Schreibt wieder hin, was dort stand; mit einer leeren Zelle gilt
     der Versuch als geändert.
+refused-not-rules =
+    „{ $found }“ ist kein Code für Regeln. Er hat vier Buchstaben oder Ziffern, zum Beispiel K7QX.
+refused-not-a-class =
+    „{ $found }“ kann keine Klasse bezeichnen: Nehmt Buchstaben, Ziffern und Bindestriche, höchstens
+    12, und keine Namen.
+refused-not-a-notebook =
+    Darin ist kein Heft ({ $detail }). Kopiert den Link des Hefts noch einmal hinein.
 refused-misplaced =
     „{ $found }“ gehört nicht in eine Zeile „{ $row-kind }“. Nehmt es heraus, oder setzt es in eine
     andere Zeile.

@@ -93,3 +93,4 @@ columns-help = Help with the conclusion
 columns-two-changes = Two changes at once
 columns-in-hand = Trial in hand
 columns-telling = What is told when
+columns-set-up = Set-up of the lesson

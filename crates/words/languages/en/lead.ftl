@@ -11,7 +11,7 @@ lead-telling = What is told when
 lead-allow-two = Allow two changes at once
 lead-loses-nothing =
     Changing these loses nothing. Ages are a guide; the readings are the same at every level.
-    They go along in the link of the notebook.
+    For a whole class use Set up.
 # Asked before it is done.
 # $group (text): the label of the group
 lead-delete-asks =
@@ -126,6 +126,4 @@ lead-language-unread =
     <b>{ $language }:</b> no teacher has read every sentence of it yet. If one is wrong or sounds
     odd, write down where it stands and what it should say, and send both to whoever gave you this
     page. Cautions and rules: compare them with your own.
-# Before a link, which holds the language of the page as it is now.
-lead-language-link = A link that opens this page in this language, for a class:
 lead-language-kept = Whoever chooses another language at the top keeps that one on that computer.

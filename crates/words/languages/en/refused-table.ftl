@@ -86,6 +86,15 @@ refused-not-a-text = { $found } is no text. Put quotation marks round it.
 refused-not-a-seal =
     “{ $found }” is no seal. Put back what stood there; with an empty cell the trial counts as
     altered.
+# in the table of a class
+# $found (text): what stands there
+refused-not-rules = “{ $found }” is no code of rules. It has four letters or digits, such as K7QX.
+# $found (text): what stands there
+refused-not-a-class =
+    “{ $found }” cannot tell a class: use letters, digits and hyphens, 12 at most, and no names.
+# $detail (text): why not, the front of a sentence on links, codes and files
+refused-not-a-notebook =
+    there is no notebook in this ({ $detail }). Copy the link of the notebook into it again.
 # $found (text): what stands there
 # $row-kind (text): the kind of the row, such as “plan”
 refused-misplaced =

@@ -165,9 +165,8 @@ fn a_notebooks_link_is_the_address_until_it_is_opened() {
     }
 }
 
-#[test]
-fn parts_come_one_after_the_other_until_all_of_a_lesson_are_here() {
-    let mut state = unloaded();
+/// The parts that a page fetches of itself, in their order.
+fn fetched(mut state: State) -> Vec<Part> {
     let mut effects =
         tell(&mut state, NotebookMsg::Kept { slots: Vec::new(), open: 0, afresh: false });
     let mut seen = Vec::new();
@@ -179,10 +178,21 @@ fn parts_come_one_after_the_other_until_all_of_a_lesson_are_here() {
         let parts: Vec<Part> = effects.iter().filter_map(asked).collect();
         assert!(parts.len() <= 1, "{parts:?}");
         let Some(&part) = parts.first() else { break };
+        assert!(!state.has_all_parts());
         seen.push(part);
         effects = tell(&mut state, NotebookMsg::Loaded(part, true));
     }
-    assert_eq!(seen, Part::AHEAD);
+    assert!(state.has_all_parts());
+    seen
+}
+
+#[test]
+fn parts_come_one_after_the_other_until_all_of_a_lesson_are_here() {
+    let is_for_pupils = |part: &Part| !part.is_for_leaders();
+    let for_pupils: Vec<Part> = Part::ALL.into_iter().filter(is_for_pupils).collect();
+    assert_eq!(fetched(unloaded()), for_pupils);
+    let leads = State::new(&Opening { leads: true, ..Opening::default() });
+    assert_eq!(fetched(leads), Part::ALL);
 }
 
 #[test]

@@ -196,7 +196,35 @@ fn tags(markup: &str) -> impl Iterator<Item = &str> {
 fn all_states() -> Vec<State> {
     let mut all = states();
     all.extend(notebooks());
+    all.extend(set_ups());
     all
+}
+
+/// The form of a set-up with all that can be wrong in it, a link that asks for the group, and
+/// a notebook under rules.
+fn set_ups() -> Vec<State> {
+    let mut state = open("", None);
+    let set = |state: &mut State, field: &str, text: &str| {
+        let (field, text) = (format!("su:{field}"), text.to_owned());
+        update(state, Msg::Notebook(NotebookMsg::Typed { field, text }));
+    };
+    for (field, text) in [
+        ("question", "own"),
+        ("own", EVIL),
+        ("hall", "14"),
+        ("open", EVIL),
+        ("pupils", EVIL),
+        ("size", "9"),
+    ] {
+        set(&mut state, field, text);
+    }
+    let link = link::set_up_hash(&link::SetUpLink::default()).unwrap();
+    let mut asks = open("", None);
+    update(&mut asks, Msg::OpenText(link.clone()));
+    let mut begun = open("", None);
+    update(&mut begun, Msg::OpenText(link));
+    update(&mut begun, Msg::parse("join", "0").expect("it means something"));
+    vec![state, asks, begun]
 }
 
 #[test]
@@ -224,7 +252,8 @@ fn every_control_means_something() {
                 assert!(field.and_then(Choice::from_field).is_some(), "{choice}");
             }
             for note in values(&markup, "data-note") {
-                assert!(crate::notebook::is_field(note), "{note}");
+                let is_set_up = places::set_up::is_field(note);
+                assert!(is_set_up || crate::notebook::is_field(note), "{note}");
             }
         }
     }

@@ -24,7 +24,7 @@ pub(super) fn tell(state: &mut State, msg: NotebookMsg) -> Vec<Effect> {
 /// What happens when all that is asked for arrives, or nothing does.
 pub(super) fn loaded(state: &mut State, done: bool) -> Vec<Effect> {
     let mut effects = Vec::new();
-    for part in Part::AHEAD {
+    for part in Part::ALL {
         effects.extend(tell(state, NotebookMsg::Loaded(part, done)));
     }
     effects
@@ -168,6 +168,8 @@ fn a_change_has_one_report() {
             assert!(shown.contains(part), "{part}");
         }
     };
+    // So that its form knows its own rocket.
+    press(&mut state, "su-two", "");
     redraw(&mut state);
     let before = evaluations();
     redraw(&mut state);
@@ -1091,7 +1093,7 @@ fn whatever_is_pasted_at_once_is_opened_or_named() {
         state.desk.notebook.clone()
     };
     let both = [Colour::Blue, Colour::Green].map(notebook);
-    let result = link::result_of(&both[1], 1, None).expect("a trial");
+    let result = noseward_lesson::TrialResult::of(&both[1], 1).expect("a trial");
     let result = link::result_code(&result);
     let links = both.map(|notebook| {
         let file = NotebookFile { notebook, rocket: None };
@@ -1206,7 +1208,7 @@ fn a_reading_that_cannot_be_true_counts_nowhere() {
         let (_, words) = handed_over(&mut state, "nb-text");
         let told = "Reading 1 does not count: it cannot be true of this rocket.";
         assert!(words.contains(told), "{words}");
-        let result = noseward_link::result_of(&state.desk.notebook, id, None).unwrap();
+        let result = noseward_lesson::TrialResult::of(&state.desk.notebook, id).unwrap();
         assert_eq!(result.mass, None, "{typed}");
     }
     write(&mut state, "nb:centre_of_mass_reading_1_mm", "150");

@@ -109,7 +109,7 @@ fn switching_loses_nothing_not_even_a_half_typed_number() {
     for key in ["en", "de", "en"] {
         let effects = update(&mut state, Msg::Speak(choice(key)));
         assert!(effects.contains(&Effect::Speak), "{effects:?}");
-        assert_eq!(state.speech.chosen(), Some(choice(key)));
+        assert_eq!(state.speech.chosen(), Some(key.to_owned()));
     }
     assert!(markup(&shell::then(&state)).contains("Why?"));
 }
@@ -143,16 +143,13 @@ fn markup(regions: &[Region]) -> String {
 }
 
 #[test]
-fn whoever_leads_is_told_that_no_teacher_has_read_it_and_gets_a_link() {
+fn whoever_leads_is_told_that_no_teacher_has_read_it() {
     let mut state = page();
-    state.address = Some("https://school.example/rockets/".into());
     let told = markup(&places::lead::regions(&state));
     assert!(!told.contains("no teacher"), "English is our own");
-    assert!(told.contains("value=\"https://school.example/rockets/?lang=en\""), "{told}");
     update(&mut state, Msg::Speak(choice("de")));
     update(&mut state, Msg::TableCame(table("de")));
     let told = markup(&places::lead::regions(&state));
     assert!(told.contains("Noch hat keine Lehrkraft jeden Satz gelesen."), "{told}");
-    assert!(told.contains("/?lang=de\""), "{told}");
     noseward_words::speak(None);
 }

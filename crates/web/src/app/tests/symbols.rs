@@ -70,7 +70,7 @@ fn the_code_loads_when_somebody_reads_a_symbol_and_not_before() {
             due.extend(update(&mut state, msg));
         }
     }
-    assert!(state.parts.is_complete());
+    assert!(state.has_all_parts());
     assert!(!loaded.contains(&Part::Symbols));
     let effects = tell(&mut state, SymbolsMsg::StartCamera);
     assert_eq!(effects, [Effect::Load(Part::Symbols), Effect::Redraw]);

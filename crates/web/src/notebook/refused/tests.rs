@@ -40,7 +40,7 @@ fn kinds() -> Vec<Kind> {
 
 fn table_kinds() -> Vec<Kind> {
     let found = || "x".to_owned();
-    let error = LinkError { kind: Kind::Nothing, at: At::File };
+    let error = || LinkError { kind: Kind::Nothing, at: At::File };
     vec![
         Kind::TooLarge { bytes: 3_000_000 },
         Kind::Nothing,
@@ -58,9 +58,12 @@ fn table_kinds() -> Vec<Kind> {
         Kind::OtherGroup { found: found() },
         Kind::Taken { id: 3 },
         Kind::Empty,
-        Kind::NotARocket { error: Box::new(error) },
+        Kind::NotARocket { error: Box::new(error()) },
         Kind::NotAText { found: found() },
         Kind::NotASeal { found: found() },
+        Kind::NotRules { found: found() },
+        Kind::NotAClass { found: found() },
+        Kind::NotANotebook { error: Box::new(error()) },
         Kind::Misplaced { found: found(), kind: "trial" },
         Kind::Swings(SwingsError),
         Kind::Notebook(NotebookError::TooManyTrials),

@@ -6,7 +6,7 @@ use noseward_words::{self as words, Number, Text};
 use crate::places::labels;
 
 /// The columns that are there once, by their keys.
-const ONCE: [(&str, Text); 32] = [
+const ONCE: [(&str, Text); 33] = [
     ("kind_of_row", words::columns_kind()),
     ("group", words::columns_group()),
     ("trial", words::columns_trial()),
@@ -35,6 +35,7 @@ const ONCE: [(&str, Text); 32] = [
     ("two_changes", words::columns_two_changes()),
     ("in_hand", words::columns_in_hand()),
     ("telling", words::columns_telling()),
+    ("set_up", words::columns_set_up()),
     ("claim", words::lesson_claim()),
     ("evidence", words::lesson_evidence()),
     ("reason", words::lesson_reason()),

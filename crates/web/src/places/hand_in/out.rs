@@ -1,8 +1,8 @@
 //! The ways out of this computer: file, table, text, codes and symbols.
 
 use maud::{Markup, PreEscaped, html};
-use noseward_lesson::Trial;
-use noseward_link::{self as link, ResultCode};
+use noseward_lesson::{Trial, TrialResult};
+use noseward_link as link;
 use noseward_words as words;
 
 use super::share::code_rows;
@@ -13,14 +13,11 @@ use crate::places::labels::{self, number};
 
 /// The code of one trial's result.
 pub(crate) fn result_code(state: &State, id: u16) -> Option<String> {
-    let notebook = &state.desk.notebook;
-    let changes = u8::try_from(notebook.changes_of(notebook.trial(id)?).len()).ok();
-    let result = link::result_of(notebook, id, changes)?;
-    Some(link::result_code(&result))
+    TrialResult::of(&state.desk.notebook, id).map(|result| link::result_code(&result))
 }
 
 /// One result in words, for whoever opened its code.
-pub(crate) fn result_words(state: &State, result: &ResultCode) -> String {
+pub(crate) fn result_words(state: &State, result: &TrialResult) -> String {
     let (group, trial) = (labels::group(result.group), number(result.trial));
     let at = |mm: f64| measured(state, mm);
     let mut said = vec![match (result.mass, result.pressure, result.model) {
@@ -45,6 +42,9 @@ pub(crate) fn result_words(state: &State, result: &ResultCode) -> String {
     } else {
         words::result_seen(&labels::outcomes(&result.outcomes))
     });
+    if let Some(rules) = result.rules {
+        said.push(words::rules_under(&link::rules_text(rules)));
+    }
     if result.altered {
         said.push(words::result_altered().into());
     }
@@ -60,6 +60,9 @@ pub(crate) fn out(state: &State) -> Markup {
     html! {
         section class="card card--place" aria-labelledby="out-title" {
         h3 id="out-title" { (words::hand_in_notebook_of(&labels::group(notebook.group))) }
+        @if let Some(rules) = notebook.rules() {
+            p { (words::rules_under(&link::rules_text(rules))) }
+        }
         div class="nb__row" {
             button type="button" class="button button--main" id="nb-save" data-action="nb-save"
                 data-target="" { (words::hand_in_save()) }

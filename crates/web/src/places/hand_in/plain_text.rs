@@ -4,7 +4,7 @@
 use noseward_lesson::{
     BalancePoint, COUNTED, End, Notebook, Prediction, REPEATS, Statement, Trial,
 };
-use noseward_link::table_in_text;
+use noseward_link::{rules_text, table_in_text};
 use noseward_stability::{Quantity, cleaned_lines};
 use noseward_words::{self as words, Allowed, FromEnd, Number};
 
@@ -99,6 +99,9 @@ impl Lines {
         let allowed = if is_allowed { Allowed::Allowed } else { Allowed::NotAllowed };
         self.add(&words::plain_two_changes(allowed));
         self.add(&words::plain_telling(&labels::telling(notebook.telling)));
+        if let Some(rules) = notebook.rules() {
+            self.add(&words::rules_under(&rules_text(rules)));
+        }
         if notebook.is_altered() {
             self.add(&words::plain_altered());
         }

@@ -1,4 +1,4 @@
-//! The language of the page, for whoever leads: who has read it, and a link for a class.
+//! The language of the page, for whoever leads: who has read it.
 
 use maud::{Markup, html};
 use noseward_words as words;
@@ -15,14 +15,6 @@ pub(super) fn language(state: &State) -> Markup {
     }
     let inside = html! {
         @if choice.language.awaits_a_teacher { p { (said(words::lead_language_unread(choice.name))) } }
-        @if let Some(address) = &state.address {
-            p {
-                label for="language-link" { (words::lead_language_link()) }
-                " "
-                input class="notice__link" id="language-link" type="text" readonly
-                    value=(format!("{address}?lang={}", choice.key));
-            }
-        }
         p { (words::lead_language_kept()) }
     };
     more("language-told", &html! { (words::lead_language()) }, &inside)

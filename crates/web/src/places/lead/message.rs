@@ -8,6 +8,8 @@ pub(crate) enum LeadMsg {
     /// Whether to ask if the open notebook is to be deleted.
     AskToDelete(bool),
     DeleteNow,
+    /// The open notebook is freed from its set-up.
+    Lift,
 }
 
 impl LeadMsg {
@@ -18,6 +20,7 @@ impl LeadMsg {
             "nb-ask-delete" => Self::AskToDelete(true),
             "nb-keep-it" => Self::AskToDelete(false),
             "nb-delete-now" => Self::DeleteNow,
+            "nb-lift" => Self::Lift,
             _ => return None,
         })
     }

@@ -5,7 +5,7 @@ use noseward_lesson::{Level, Support, Telling};
 use noseward_words as words;
 
 use crate::app::State;
-use crate::notebook::NotebookField;
+use crate::notebook::{NotebookField, rules_name};
 use crate::places::form::{choice, plain_button};
 use crate::places::labels;
 use crate::shell::pressed;
@@ -29,19 +29,26 @@ pub(crate) fn settings(state: &State) -> Markup {
         .map(|(i, t)| (i.to_string(), labels::telling(t).into(), t == notebook.telling))
         .collect();
     let group = labels::group(notebook.group);
+    // Fixed as long as there are any.
+    let rules = rules_name(state);
     html! {
         section class="card card--place" aria-labelledby="settings-title" {
             h3 id="settings-title" { (words::lead_lesson_of(&group)) }
-            div class="nb__row" {
-                (choice(NotebookField::Level, &html! { (words::lead_detail()) }, &levels))
-                (choice(NotebookField::Support, &html! { (words::lead_help()) }, &supports))
+            fieldset class="lead__settings" disabled[rules.is_some()] {
+                div class="nb__row" {
+                    (choice(NotebookField::Level, &html! { (words::lead_detail()) }, &levels))
+                    (choice(NotebookField::Support, &html! { (words::lead_help()) }, &supports))
+                }
+                div class="nb__row" { (choice(NotebookField::Telling, &html! { (words::lead_telling()) }, &tellings)) }
+                div class="nb__row" {
+                    button type="button" class="button button--small" id="nb-allow" data-action="nb-allow"
+                        aria-pressed=(pressed(notebook.allows_two_changes)) { (words::lead_allow_two()) }
+                }
             }
-            div class="nb__row" { (choice(NotebookField::Telling, &html! { (words::lead_telling()) }, &tellings)) }
-            div class="nb__row" {
-                button type="button" class="button button--small" id="nb-allow" data-action="nb-allow"
-                    aria-pressed=(pressed(notebook.allows_two_changes)) { (words::lead_allow_two()) }
-            }
-            p class="nb__hint" { (words::lead_loses_nothing()) }
+            @if let Some(rules) = &rules {
+                p { (words::lead_under_rules(&group, rules)) }
+                div class="nb__row" { (plain_button("nb-lift", true, words::lead_lift())) }
+            } @else { p class="nb__hint" { (words::lead_loses_nothing()) } }
             div class="nb__row" {
                 @if state.desk.look.asks_to_delete {
                     span { (words::lead_delete_asks(&group)) }

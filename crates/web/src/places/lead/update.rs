@@ -1,8 +1,10 @@
 //! What a message does where somebody leads.
 
+use noseward_words as words;
+
 use super::LeadMsg;
 use crate::app::{Effect, State};
-use crate::notebook::{delete_open, new_group};
+use crate::notebook::{delete_open, new_group, say, written};
 
 /// What a message does.
 pub(crate) fn update(state: &mut State, msg: LeadMsg) -> Vec<Effect> {
@@ -14,5 +16,12 @@ pub(crate) fn update(state: &mut State, msg: LeadMsg) -> Vec<Effect> {
             vec![Effect::Redraw, Effect::Focus(next.into())]
         }
         LeadMsg::DeleteNow => delete_open(state),
+        LeadMsg::Lift => {
+            state.desk.notebook.lift_set_up();
+            let mut effects = written(state);
+            effects.extend(say(state, false, words::lead_lifted()));
+            effects.push(Effect::Focus("place-title".into()));
+            effects
+        }
     }
 }

@@ -1,11 +1,13 @@
 //! What a message does where a group predicts.
 
 use noseward_lesson::same_build;
-use noseward_words as words;
+use noseward_words::{self as words, RuleSetting};
 
 use super::PredictMsg;
 use crate::app::{Effect, State};
-use crate::notebook::{NotebookField, begin_if_needed, full, onto_page, say, written};
+use crate::notebook::{
+    NotebookField, begin_if_needed, fixed, full, onto_page, say, told_broken, written,
+};
 use crate::places::labels::number;
 
 /// What a message does.
@@ -23,6 +25,9 @@ pub(crate) fn update(state: &mut State, msg: PredictMsg) -> Vec<Effect> {
         PredictMsg::Lock => lock(state),
         PredictMsg::UndoChange(change) => undo_change(state, change),
         PredictMsg::AllowTwoChanges => {
+            if let Some(told) = fixed(state, RuleSetting::FairTest) {
+                return told;
+            }
             let notebook = &mut state.desk.notebook;
             notebook.allows_two_changes = !notebook.allows_two_changes;
             written(state)
@@ -35,6 +40,9 @@ fn lock(state: &mut State) -> Vec<Effect> {
     let (id, was_locked) = (trial.id(), trial.is_locked());
     if trial.draft.outcome.is_none() {
         return say(state, true, words::predict_first_choose());
+    }
+    if let Some(broken) = state.desk.notebook.broken_by(trial).filter(|_| !was_locked) {
+        return told_broken(state, broken);
     }
     let wordless = trial.draft.because.trim().is_empty();
     let mut asks = Vec::new();

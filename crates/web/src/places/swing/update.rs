@@ -7,7 +7,7 @@ use noseward_words as words;
 use super::SwingMsg;
 use super::model::{SPACE_CARD, STARTS_IN_SLICE, STEP_S, SWINGS_IN_SLICE, SetupField};
 use crate::app::{Draft, Effect, State, Unreadable};
-use crate::notebook::say;
+use crate::notebook::{broken_by_swing, say, told_broken};
 
 /// What a message does.
 pub(crate) fn update(state: &mut State, msg: SwingMsg) -> Vec<Effect> {
@@ -88,6 +88,9 @@ pub(crate) fn update(state: &mut State, msg: SwingMsg) -> Vec<Effect> {
             redraw
         }
         SwingMsg::Swung(outcome) => {
+            if let Some(broken) = broken_by_swing(state) {
+                return told_broken(state, broken);
+            }
             if !state.may_swing() || !state.swings.add(outcome) {
                 return redraw;
             }

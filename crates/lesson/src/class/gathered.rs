@@ -1,0 +1,384 @@
+//! What whoever leads has gathered from the groups of a class, or of many.
+
+use std::collections::BTreeMap;
+
+use crate::{Group, Notebook, RulesCode, TrialResult};
+
+/// Results of one class, at most: a day with many schools.
+pub const MOST_RESULTS: usize = 20_000;
+/// Notebooks that are kept whole, at most.
+pub const MOST_WORKS: usize = 80;
+/// Characters of a [`ClassLabel`], at most.
+pub const LABEL_CHARS: usize = 12;
+
+/// What tells one class from another where several are put together: letters, digits and
+/// hyphens. There is no room for a name of a school.
+#[derive(Clone, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
+pub struct ClassLabel(String);
+
+impl ClassLabel {
+    /// The label with this text, in capitals; `None` for more than [`LABEL_CHARS`]
+    /// characters, or other characters than letters and digits of ASCII and hyphens.
+    /// Empty means that nobody said which class it is.
+    #[must_use]
+    pub fn new(text: &str) -> Option<Self> {
+        let text = text.trim();
+        let fits = text.len() <= LABEL_CHARS
+            && text.bytes().all(|b| b.is_ascii_alphanumeric() || b == b'-');
+        fits.then(|| Self(text.to_ascii_uppercase()))
+    }
+
+    /// Its letters.
+    #[must_use]
+    pub fn as_str(&self) -> &str {
+        &self.0
+    }
+}
+
+/// One trial of one group, as it stands in the class.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Entry {
+    /// Of which class it is.
+    pub class: ClassLabel,
+    /// What counts: what came last.
+    pub result: TrialResult,
+    /// What came before it under the same group and number, the first first.
+    pub older: Vec<TrialResult>,
+    /// Whether whoever leads leaves it out of charts and figures.
+    pub hidden: bool,
+    /// Whether whoever leads marked it, to come back to it.
+    pub marked: bool,
+}
+
+impl Entry {
+    /// A result that nothing else is said of.
+    #[must_use]
+    pub fn new(class: ClassLabel, result: TrialResult) -> Self {
+        Self { class, result, older: Vec::new(), hidden: false, marked: false }
+    }
+}
+
+/// A notebook that a group handed in, whole, and what whoever marks it found there.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Work {
+    /// Of which class it is.
+    pub class: ClassLabel,
+    /// The notebook.
+    pub notebook: Notebook,
+    /// The statements that were found in it, by their numbers, each a bit.
+    pub statements: u16,
+}
+
+/// A class. No two of its entries are of one class, group and trial.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Class {
+    /// Which class it is; empty where nobody said.
+    pub label: ClassLabel,
+    /// The rules that its results must be made under; `None` takes all.
+    pub rules: Option<RulesCode>,
+    /// The last day on which it should still be kept, as year, month and day.
+    pub delete_by: Option<(u16, u8, u8)>,
+    entries: Vec<Entry>,
+    index: BTreeMap<Key, usize>,
+    works: Vec<Work>,
+}
+
+type Key = (ClassLabel, Group, u16);
+
+/// What became of a result.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Added {
+    /// It is a new entry.
+    New,
+    /// It was there already, and is there once.
+    Doubled,
+    /// The trial was there with something else in it: this one counts now, and the older
+    /// stands beside it.
+    Newer,
+}
+
+/// Why a result is not taken in.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Refusal {
+    /// It was made under other rules than the class holds to.
+    OtherRules {
+        /// Those that it names, if any.
+        found: Option<RulesCode>,
+        /// Those of the class.
+        expected: RulesCode,
+    },
+    /// It was not swung as often as a trial should be.
+    Unfinished {
+        /// Swings that count.
+        swings: usize,
+    },
+    /// A number in it is none, or is beyond all rockets.
+    NoNumber,
+    /// There are [`MOST_RESULTS`] or [`MOST_WORKS`] already.
+    Full,
+}
+
+/// Lengths beyond this are of no rocket of bottles, in millimetres.
+const MOST_MM: f64 = 10_000.0;
+
+impl Class {
+    /// Every entry, in the order in which they came.
+    #[must_use]
+    pub fn entries(&self) -> &[Entry] {
+        &self.entries
+    }
+
+    /// The same, to hide or mark one.
+    pub fn entry_mut(&mut self, at: usize) -> Option<&mut Entry> {
+        self.entries.get_mut(at)
+    }
+
+    /// The notebooks that were handed in whole, in the order in which they came.
+    #[must_use]
+    pub fn works(&self) -> &[Work] {
+        &self.works
+    }
+
+    /// The same, to mark one.
+    pub fn work_mut(&mut self, at: usize) -> Option<&mut Work> {
+        self.works.get_mut(at)
+    }
+
+    /// Whether nothing was gathered.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        self.entries.is_empty() && self.works.is_empty()
+    }
+
+    /// Whether everything in it is invented.
+    #[must_use]
+    pub fn is_example(&self) -> bool {
+        !self.entries.is_empty() && self.entries.iter().all(|entry| entry.result.example)
+    }
+
+    /// What counts in charts and figures: not what is hidden, and invented results only
+    /// where there are no others.
+    pub fn counting(&self) -> impl Iterator<Item = &Entry> {
+        let all_invented = self.is_example();
+        self.entries
+            .iter()
+            .filter(move |entry| !entry.hidden && (all_invented || !entry.result.example))
+    }
+
+    /// Takes a result in. Of two that [are the same](TrialResult::is_same_as) the richer
+    /// stays; an unfinished one is only taken in where `even_unfinished` says so.
+    ///
+    /// # Errors
+    ///
+    /// [`Refusal`]; nothing is changed then.
+    pub fn add(
+        &mut self,
+        class: &ClassLabel,
+        result: TrialResult,
+        even_unfinished: bool,
+    ) -> Result<Added, Refusal> {
+        self.hold(&result, even_unfinished)?;
+        let key = (class.clone(), result.group, result.trial);
+        let Some(&at) = self.index.get(&key) else {
+            if self.entries.len() == MOST_RESULTS {
+                return Err(Refusal::Full);
+            }
+            self.index.insert(key, self.entries.len());
+            self.entries.push(Entry::new(class.clone(), result));
+            return Ok(Added::New);
+        };
+        let entry = &mut self.entries[at];
+        if entry.result.is_same_as(&result) {
+            entry.result = entry.result.clone().completed_by(&result);
+            return Ok(Added::Doubled);
+        }
+        if let Some(old) = entry.older.iter_mut().find(|old| old.is_same_as(&result)) {
+            *old = old.clone().completed_by(&result);
+            return Ok(Added::Doubled);
+        }
+        entry.older.push(std::mem::replace(&mut entry.result, result));
+        Ok(Added::Newer)
+    }
+
+    /// Takes a notebook in, whole. Its trials are results of their own.
+    ///
+    /// # Errors
+    ///
+    /// [`Refusal::Full`].
+    pub fn add_work(&mut self, work: Work) -> Result<Added, Refusal> {
+        let is_it =
+            |known: &Work| known.class == work.class && known.notebook == work.notebook;
+        if self.works.iter().any(is_it) {
+            return Ok(Added::Doubled);
+        }
+        if self.works.len() == MOST_WORKS {
+            return Err(Refusal::Full);
+        }
+        self.works.push(work);
+        Ok(Added::New)
+    }
+
+    /// Takes one entry out, with what stands beside it.
+    pub fn remove(&mut self, at: usize) -> Option<Entry> {
+        if at >= self.entries.len() {
+            return None;
+        }
+        let removed = self.entries.remove(at);
+        self.index_anew();
+        Some(removed)
+    }
+
+    /// Lets go of everything that is invented.
+    pub fn drop_examples(&mut self) {
+        self.entries.retain(|entry| !entry.result.example);
+        self.index_anew();
+    }
+
+    fn index_anew(&mut self) {
+        let key = |Entry { class, result, .. }: &Entry| {
+            (class.clone(), result.group, result.trial)
+        };
+        self.index = self.entries.iter().map(key).zip(0..).collect();
+    }
+
+    fn hold(&self, result: &TrialResult, even_unfinished: bool) -> Result<(), Refusal> {
+        if let Some(expected) = self.rules
+            && result.rules != Some(expected)
+            && !result.example
+        {
+            return Err(Refusal::OtherRules { found: result.rules, expected });
+        }
+        if !numbers(result).iter().all(|mm| mm.abs() <= MOST_MM) {
+            return Err(Refusal::NoNumber);
+        }
+        if !result.is_finished() && !even_unfinished {
+            return Err(Refusal::Unfinished { swings: result.counted().len() });
+        }
+        Ok(())
+    }
+}
+
+/// Every number of a result.
+fn numbers(result: &TrialResult) -> Vec<f64> {
+    let mut numbers = Vec::new();
+    for point in [result.mass, result.pressure].into_iter().flatten() {
+        numbers.extend([point.middle_mm, point.range_mm]);
+        numbers.extend(point.readings_mm.into_iter().flatten());
+    }
+    if let Some(model) = result.model {
+        numbers.extend([
+            model.length_mm,
+            model.body_width_mm,
+            model.mass_g,
+            model.mass_point_mm,
+            model.pressure_point_mm,
+        ]);
+    }
+    numbers
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::{Colour, PointResult, SwingOutcome};
+    use SwingOutcome::{Sideways, Steady, TailFirst};
+    use proptest::prelude::*;
+
+    fn result(number: u8, trial: u16, outcome: SwingOutcome) -> TrialResult {
+        let group = Group::new(Colour::Green, number).unwrap();
+        TrialResult { outcomes: vec![outcome; 3], ..TrialResult::empty(group, trial) }
+    }
+
+    fn add(class: &mut Class, result: TrialResult) -> Result<Added, Refusal> {
+        class.add(&ClassLabel::default(), result, false)
+    }
+
+    #[test]
+    fn the_newer_stands_beside_the_older_and_nothing_twice() {
+        let mut class = Class::default();
+        assert_eq!(add(&mut class, result(1, 1, Steady)), Ok(Added::New));
+        assert_eq!(add(&mut class, result(1, 1, Steady)), Ok(Added::Doubled));
+        assert_eq!(add(&mut class, result(1, 1, Sideways)), Ok(Added::Newer));
+        assert_eq!(add(&mut class, result(1, 1, Steady)), Ok(Added::Doubled));
+        assert_eq!(add(&mut class, result(1, 2, Steady)), Ok(Added::New));
+        assert_eq!(class.entries().len(), 2);
+        assert_eq!(class.entries()[0].result, result(1, 1, Sideways));
+        assert_eq!(class.entries()[0].older, [result(1, 1, Steady)]);
+        let other = ClassLabel::new("b").unwrap();
+        assert_eq!(class.add(&other, result(1, 1, Steady), false), Ok(Added::New));
+    }
+
+    #[test]
+    fn what_is_refused_changes_nothing() {
+        let rules = |value| RulesCode::new(value).unwrap();
+        let mut class = Class { rules: Some(rules(7)), ..Class::default() };
+        let other = TrialResult { rules: Some(rules(8)), ..result(1, 1, Steady) };
+        let refusal = Refusal::OtherRules { found: Some(rules(8)), expected: rules(7) };
+        assert_eq!(add(&mut class, other), Err(refusal));
+        class.rules = None;
+        let one_swing = TrialResult { outcomes: vec![TailFirst], ..result(1, 1, Steady) };
+        let refused = add(&mut class, one_swing.clone());
+        assert_eq!(refused, Err(Refusal::Unfinished { swings: 1 }));
+        let mass = PointResult::of([Some(f64::NAN), None, None]);
+        let odd = TrialResult { mass, ..result(1, 1, Steady) };
+        assert_eq!(add(&mut class, odd), Err(Refusal::NoNumber));
+        assert!(class.is_empty());
+        assert_eq!(class.add(&ClassLabel::default(), one_swing, true), Ok(Added::New));
+    }
+
+    #[test]
+    fn invented_results_never_count_beside_real_ones() {
+        let mut class = Class::default();
+        let invented = TrialResult { example: true, ..result(1, 1, Steady) };
+        add(&mut class, invented).unwrap();
+        assert!(class.is_example());
+        assert_eq!(class.counting().count(), 1);
+        add(&mut class, result(2, 1, Steady)).unwrap();
+        assert_eq!(class.counting().count(), 1);
+        assert!(!class.is_example());
+        class.drop_examples();
+        assert_eq!(class.entries().len(), 1);
+        assert_eq!(add(&mut class, result(2, 1, Steady)), Ok(Added::Doubled));
+    }
+
+    #[test]
+    fn a_label_has_no_room_for_a_name() {
+        assert_eq!(ClassLabel::new(" 7b-2 ").unwrap().as_str(), "7B-2");
+        for bad in ["7 b", "Größe", "=1", "1234567890123"] {
+            assert_eq!(ClassLabel::new(bad), None, "{bad}");
+        }
+    }
+
+    proptest! {
+        /// Whatever comes in whatever order: each trial is there once, and what was ever
+        /// taken in is found in it.
+        #[test]
+        fn nothing_vanishes(steps in proptest::collection::vec(
+            (1_u8..4, 1_u16..4, 0_usize..3, any::<bool>()), 0..60,
+        )) {
+            let mut class = Class::default();
+            let mut came = Vec::new();
+            for (number, trial, outcome, removes) in steps {
+                if removes && !class.entries().is_empty() {
+                    let gone = class.remove(usize::from(number) % class.entries().len());
+                    let gone = gone.unwrap().result;
+                    came.retain(|known: &TrialResult| {
+                        (known.group, known.trial) != (gone.group, gone.trial)
+                    });
+                } else {
+                    let one = result(number, trial, [Steady, Sideways, TailFirst][outcome]);
+                    let is_known = came.contains(&one);
+                    let added = add(&mut class, one.clone()).unwrap();
+                    prop_assert_eq!(added == Added::Doubled, is_known);
+                    came.push(one);
+                }
+            }
+            for one in &came {
+                let found = class.entries().iter().filter(|entry| {
+                    entry.result == *one || entry.older.contains(one)
+                });
+                prop_assert_eq!(found.count(), 1);
+            }
+        }
+    }
+}
