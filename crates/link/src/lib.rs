@@ -63,7 +63,7 @@ pub use notebook::link::{
 };
 pub use notebook::parts::{Progress, QrSegments, notebook_parts};
 pub use result::{in_code, open_result_code, result_code};
-pub use symbol::{SymbolFault, SymbolRead, symbols_in_picture};
+pub use symbol::{SymbolFault, SymbolRead, SymbolSearch, symbols_in_picture};
 pub use table::{
     Format, TABLE_BYTES, TABLE_END, looks_like_table, open_table, table_in_text, to_table,
 };

@@ -11,8 +11,9 @@ mod modules;
 mod picture;
 mod segments;
 
+use grid::Group;
 use marks::Mark;
-use picture::{Picture, Point};
+use picture::{Light, Picture, Point};
 
 /// What a symbol says, or why it does not say it.
 pub type SymbolRead = Result<String, SymbolFault>;
@@ -34,57 +35,92 @@ pub enum SymbolFault {
 /// Two symbols with one text are two. There are none in a picture whose sizes do not fit
 /// its values.
 #[must_use]
-pub fn symbols_in_picture(luma: &[u8], width: usize, height: usize) -> Vec<SymbolRead> {
-    let mut search = Search::default();
-    // The coarse ones first: there the large symbols are without noise.
-    for picture in picture::scales(luma, width, height).iter().rev() {
-        search.look_at(picture);
-    }
-    search.end()
+pub fn symbols_in_picture(luma: Vec<u8>, width: usize, height: usize) -> Vec<SymbolRead> {
+    let mut search = SymbolSearch::new(luma, width, height);
+    while search.goes_on() {}
+    search.found()
 }
 
-/// Noise makes marks too, with modules of a pixel and a half at most (seen in the tests of
-/// noise). Alone, without a symbol that is read, only larger ones count.
-const LEAST_CLEAR_PX: f64 = 2.0;
+/// Symbols that cannot be read are tried so often at one scale, the likeliest first: what
+/// only looks like many symbols does not hold a page up.
+const MOST_FAILURES: usize = 32;
 
 /// Where a symbol lies, in pixels of the whole picture: its corners in turn.
 type Corners = [Point; 4];
 
-/// What was found so far, over all scales.
-#[derive(Default)]
-struct Search {
+/// A search for symbols that can be left and gone on with, so that a page is not held up:
+/// what it finds is what [`symbols_in_picture`] does.
+#[derive(Debug)]
+pub struct SymbolSearch {
+    luma: Vec<u8>,
+    width: usize,
+    /// In which the picture is still to be looked at, the next one last.
+    ways: Vec<(usize, Light)>,
+    /// How it is looked at now, and what there may be symbols.
+    now: Option<(Picture, Vec<Group>)>,
+    failures: usize,
     read: Vec<(Corners, String)>,
     /// Three corner marks that belong together, and nothing to be made of what is between.
     failed: Vec<(Corners, SymbolFault)>,
     marks: Vec<Mark>,
 }
 
-impl Search {
-    fn look_at(&mut self, picture: &Picture) {
-        let marks = marks::find(picture, |at| self.is_read(at));
-        let mut groups = grid::groups(picture, &marks);
-        while let Some(best) = best(&groups) {
-            let group = groups.swap_remove(best);
-            match group.read(picture) {
-                Ok((corners, text)) => {
-                    groups.retain(|other| !other.shares(&group));
-                    self.read.push((corners, text));
-                }
-                Err(_) if !group.is_sure() => {}
-                Err(failed) => self.failed.push(failed),
+impl SymbolSearch {
+    /// A search in a picture of grey values, row by row.
+    #[must_use]
+    pub fn new(luma: Vec<u8>, width: usize, height: usize) -> Self {
+        Self {
+            ways: picture::ways(luma.len(), width, height),
+            luma,
+            width,
+            now: None,
+            failures: 0,
+            read: Vec::new(),
+            failed: Vec::new(),
+            marks: Vec::new(),
+        }
+    }
+
+    /// Looks at a little more; false where all was looked at.
+    pub fn goes_on(&mut self) -> bool {
+        let Some((picture, mut groups)) = self.now.take() else {
+            // The coarse ones first: there the large symbols are without noise.
+            let Some((by, light)) = self.ways.pop() else { return false };
+            let picture = Picture::reduced(&self.luma, self.width, by, light);
+            let marks = marks::find(&picture, |at| self.is_read(at));
+            let clear = marks.iter().filter(|mark| mark.is_clear());
+            self.marks.extend(clear.map(|mark| mark.in_whole(&picture)));
+            self.failures = 0;
+            let groups = grid::groups(&picture, &marks);
+            self.now = Some((picture, groups));
+            return true;
+        };
+        let Some(best) = best(&groups).filter(|_| self.failures < MOST_FAILURES) else {
+            return true;
+        };
+        let group = groups.swap_remove(best);
+        match group.read(&picture) {
+            Ok((corners, text)) => {
+                groups.retain(|other| !other.shares(&group));
+                self.read.push((corners, text));
+            }
+            Err(failed) => {
+                self.failures += 1;
+                self.failed.extend(group.is_sure().then_some(failed));
             }
         }
-        let clear = marks.iter().filter(|mark| mark.module > LEAST_CLEAR_PX);
-        self.marks.extend(clear.map(|mark| mark.in_whole(picture)));
+        self.now = Some((picture, groups));
+        true
     }
 
     fn is_read(&self, at: Point) -> bool {
         self.read.iter().any(|(corners, _)| contains(corners, at))
     }
 
-    /// What was read, and what else is there: a symbol that failed at one scale and was read
-    /// at another counts as read, and one that failed twice as one.
-    fn end(self) -> Vec<SymbolRead> {
+    /// What was read so far, and what else is there: a symbol that failed at one scale and was
+    /// read at another counts as read, and one that failed twice as one.
+    #[must_use]
+    pub fn found(self) -> Vec<SymbolRead> {
         let mut known: Vec<Corners> = self.read.iter().map(|(at, _)| *at).collect();
         let mut found: Vec<_> = self.read.into_iter().map(|(_, text)| Ok(text)).collect();
         // The last ones were seen at the finest scale.
@@ -114,7 +150,7 @@ impl Search {
 }
 
 /// The group that looks most like a symbol.
-fn best(groups: &[grid::Group]) -> Option<usize> {
+fn best(groups: &[Group]) -> Option<usize> {
     let mut best: Option<usize> = None;
     for (i, group) in groups.iter().enumerate() {
         if best.is_none_or(|b| group.likeness > groups[b].likeness) {

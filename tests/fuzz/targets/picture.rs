@@ -14,7 +14,7 @@ fuzz_target!(|bytes: &[u8]| {
     let [columns, side, greys @ ..] = bytes else { return };
     let (columns, side) = (usize::from(*columns), usize::from(side % 8) + 1);
     let (luma, width, height) = enlarged(greys, columns, side);
-    for text in symbols_in_picture(&luma, width, height).into_iter().flatten() {
+    for text in symbols_in_picture(luma, width, height).into_iter().flatten() {
         assert!(text.len() <= MOST_BYTES);
     }
 });

@@ -13,10 +13,16 @@ const LEAST_LIKENESS: f64 = 0.2;
 /// How much of them is seen where there surely is a symbol.
 const SURE_LIKENESS: f64 = 0.4;
 
+/// So many marks round one are looked at: a large symbol may stand among small ones.
+const NEAREST: usize = 24;
+/// How much more modules there may seem to be along one side than along the other.
+const ASKEW: f64 = 1.3;
+
 /// What a module has of each of the four beside it, in a picture out of focus by half a module.
 const OUT_OF_FOCUS: f64 = 0.15;
 
 /// Three marks with a line of modules in turn from the first to each of the others.
+#[derive(Debug)]
 pub(super) struct Group {
     fit: Fit,
     marks: [Point; 3],
@@ -28,7 +34,7 @@ pub(super) struct Group {
 
 /// Where each module of a symbol is in the picture: a projection of the plane, given by the
 /// middles of the three marks and how much farther than the first the others are.
-#[derive(Clone, Copy)]
+#[derive(Clone, Copy, Debug)]
 struct Fit {
     values: [f64; 8],
     /// Modules along a side.
@@ -55,10 +61,11 @@ impl Fit {
 /// Every three marks of a picture that may be those of a symbol.
 pub(super) fn groups(picture: &Picture, marks: &[Mark]) -> Vec<Group> {
     let mut groups = Vec::new();
-    for (i, corner) in marks.iter().enumerate() {
-        for (j, one) in marks.iter().enumerate() {
-            for (k, other) in marks.iter().enumerate().skip(j + 1) {
-                if i != j && i != k && is_corner(corner, one, other) {
+    for corner in marks {
+        let near = nearest(corner, marks);
+        for (i, one) in near.iter().enumerate() {
+            for other in near.iter().skip(i + 1) {
+                if is_corner(corner, one, other) {
                     groups.extend(group(picture, corner, one, other));
                 }
             }
@@ -67,18 +74,34 @@ pub(super) fn groups(picture: &Picture, marks: &[Mark]) -> Vec<Group> {
     groups
 }
 
-/// Whether three marks are of a size and in a corner, as far as seen from aside.
+/// Those of the marks near one that may belong to it.
+fn nearest<'a>(corner: &Mark, marks: &'a [Mark]) -> Vec<&'a Mark> {
+    let far = |mark: &Mark| (mark.at - corner.at).length();
+    let may_belong = |mark: &&Mark| {
+        let (small, large) =
+            (mark.module.min(corner.module), mark.module.max(corner.module));
+        mark.inverted == corner.inverted
+            && large < 1.7 * small
+            && (1.0..200.0 * large).contains(&far(mark))
+    };
+    let mut near: Vec<&Mark> = marks.iter().filter(may_belong).collect();
+    while near.len() > NEAREST {
+        let mut farthest = 0;
+        for (i, mark) in near.iter().enumerate() {
+            farthest = if far(mark) > far(near[farthest]) { i } else { farthest };
+        }
+        near.swap_remove(farthest);
+    }
+    near
+}
+
+/// Whether three marks that may belong together are in a corner, as far as seen from aside.
 fn is_corner(corner: &Mark, one: &Mark, other: &Mark) -> bool {
     let (to_one, to_other) = (one.at - corner.at, other.at - corner.at);
     let (far, further) = (to_one.length(), to_other.length());
-    let modules = [corner.module, one.module, other.module];
-    let small = modules.into_iter().fold(f64::MAX, f64::min);
-    let large = modules.into_iter().fold(0.0, f64::max);
-    [one, other].iter().all(|mark| mark.inverted == corner.inverted)
-        && large < 1.7 * small
+    one.module.max(other.module) < 1.7 * one.module.min(other.module)
         && far.max(further) < 1.8 * far.min(further)
         && to_one.dot(to_other).abs() < 0.55 * far * further
-        && far < 200.0 * large
 }
 
 /// The marks as a group of the size for which the lines between them are seen best.
@@ -94,7 +117,8 @@ fn group(picture: &Picture, corner: &Mark, one: &Mark, other: &Mark) -> Option<G
     };
     let ((across, wb), (along, wc)) = (side(right), side(down));
     let estimate = (across + along) / 2.0 + 2.0 * INSET;
-    if !(18.0..190.0).contains(&estimate) {
+    let is_square = across.max(along) < ASKEW * across.min(along);
+    if !is_square || !(18.0..190.0).contains(&estimate) {
         return None;
     }
     let [a, b, c] = [corner.at, right.at, down.at];

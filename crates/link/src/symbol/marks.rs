@@ -5,6 +5,12 @@ use super::picture::{Picture, Point, whole};
 
 /// As many marks as a picture may have at one scale: those of twenty symbols, and some.
 const MOST: usize = 64;
+/// Noise makes marks too, with modules of a pixel and a half at most or hardly darker than what
+/// is round them (seen in the tests of noise). Alone, without a symbol that is read, only others
+/// count.
+const LEAST_CLEAR_PX: f64 = 2.0;
+/// Grey values between the ink of such a mark and its paper, at least.
+const LEAST_CLEAR: f64 = 64.0;
 /// Half of the sides of a square, in steps from its middle: the directions of the rays.
 const STEPS: i32 = 4;
 /// Rays from the middle of a mark.
@@ -20,12 +26,19 @@ pub(super) struct Mark {
     pub(super) module: f64,
     /// Whether it is light on dark.
     pub(super) inverted: bool,
+    /// Grey values between its ink and its paper.
+    contrast: f64,
 }
 
 impl Mark {
     /// The same in pixels of the whole picture.
     pub(super) fn in_whole(self, picture: &Picture) -> Self {
         Self { at: self.at * picture.scale, module: self.module * picture.scale, ..self }
+    }
+
+    /// Whether it is one even where no symbol is read.
+    pub(super) fn is_clear(&self) -> bool {
+        self.module > LEAST_CLEAR_PX && self.contrast > LEAST_CLEAR
     }
 
     /// Whether two marks may be of one symbol of usual size.
@@ -168,7 +181,13 @@ fn ringed(picture: &Picture, at: Point, inverted: bool) -> Option<Mark> {
     }
     let module = (area * RAYS as f64 / good as f64).sqrt() / 7.0;
     let middle = middle * (1.0 / pairs);
-    (middle.length() < module).then_some(Mark { at: at + middle, module, inverted })
+    let contrast = 2.0 * picture.threshold(whole(at.x), whole(at.y)).1;
+    (middle.length() < module).then_some(Mark {
+        at: at + middle,
+        module,
+        inverted,
+        contrast,
+    })
 }
 
 /// The directions of the rays, clockwise as seen: to points on the sides of a square. What is

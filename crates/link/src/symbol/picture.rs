@@ -7,10 +7,27 @@ const LONGEST: usize = 2400;
 /// A picture is halved until it is no longer than this: then the smallest symbol that fills
 /// it has modules of some ten pixels.
 const COARSEST: usize = 320;
-/// Side of a block of pixels with a threshold of its own.
-const BLOCK: usize = 16;
 /// Grey values between ink and paper, at least; what differs less is all paper.
 const CONTRAST: u8 = 24;
+
+/// How ink is told from paper: by what is round it, and that in blocks of pixels.
+#[derive(Clone, Copy, Debug)]
+pub(super) enum Light {
+    /// Half way between the darkest and the lightest: good where the picture is out of focus.
+    Even,
+    /// By the mean, of which half is ink: that still parts the two beside the edge of a shadow.
+    Shadows,
+}
+
+impl Light {
+    /// The side of a block, and how many of them on each side count.
+    fn blocks(self) -> (usize, usize) {
+        match self {
+            Self::Even => (16, 1),
+            Self::Shadows => (8, 2),
+        }
+    }
+}
 
 /// A point of a picture, in pixels from its corner. The middle of the first pixel is at 0.5.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -56,42 +73,82 @@ impl Mul<f64> for Point {
 }
 
 /// The grey values of a picture with the threshold of each block.
+#[derive(Debug)]
 pub(super) struct Picture {
     luma: Vec<u8>,
     pub(super) width: usize,
     pub(super) height: usize,
     /// Pixels of the whole picture along one of this.
     pub(super) scale: f64,
+    light: Light,
     /// Of each block, row by row: the grey between ink and paper, and how far both are from it.
     thresholds: Vec<(f64, f64)>,
-    columns: usize,
 }
 
-/// The same picture at every scale, the finest first.
-pub(super) fn scales(luma: &[u8], width: usize, height: usize) -> Vec<Picture> {
-    let mut scales = Vec::new();
-    if width == 0 || width.checked_mul(height) != Some(luma.len()) {
-        return scales;
+/// What is known of the pixels of a block.
+#[derive(Clone, Copy)]
+struct Block {
+    dark: u8,
+    light: u8,
+    sum: u32,
+    count: u32,
+}
+
+impl Block {
+    const EMPTY: Self = Self { dark: u8::MAX, light: u8::MIN, sum: 0, count: 0 };
+
+    fn and(self, other: Self) -> Self {
+        Self {
+            dark: self.dark.min(other.dark),
+            light: self.light.max(other.light),
+            sum: self.sum + other.sum,
+            count: self.count + other.count,
+        }
     }
-    let mut by = width.max(height).div_ceil(LONGEST);
-    loop {
-        let picture = Picture::reduced(luma, width, by);
+
+    fn threshold(self, light: Light) -> (f64, f64) {
+        let contrast = self.light.saturating_sub(self.dark);
+        if contrast < CONTRAST {
+            return (-1.0, 1.0);
+        }
+        let half = f64::from(contrast) / 2.0;
+        let middle = match light {
+            Light::Even => f64::from(self.dark) + half,
+            Light::Shadows => f64::from(self.sum) / f64::from(self.count),
+        };
+        (middle, half)
+    }
+}
+
+/// The ways in which a picture of so many values is looked at, the last one first: of how many
+/// pixels along a side one is the mean, the finest first, and how ink is told.
+pub(super) fn ways(len: usize, width: usize, height: usize) -> Vec<(usize, Light)> {
+    let mut ways = Vec::new();
+    if width == 0 || width.checked_mul(height) != Some(len) {
+        return ways;
+    }
+    for light in [Light::Shadows, Light::Even] {
+        let mut by = width.max(height).div_ceil(LONGEST);
         // The smallest symbol has 21 modules.
-        if picture.width.min(picture.height) < 21 {
-            return scales;
+        while width.min(height) / by >= 21 {
+            ways.push((by, light));
+            if width.max(height) / by <= COARSEST {
+                break;
+            }
+            by *= 2;
         }
-        let is_coarsest = picture.width.max(picture.height) <= COARSEST;
-        scales.push(picture);
-        if is_coarsest {
-            return scales;
-        }
-        by *= 2;
     }
+    ways
 }
 
 impl Picture {
     /// Each pixel is the mean of a square of `by` times `by`.
-    fn reduced(whole: &[u8], whole_width: usize, by: usize) -> Self {
+    pub(super) fn reduced(
+        whole: &[u8],
+        whole_width: usize,
+        by: usize,
+        light: Light,
+    ) -> Self {
         let (width, height) = (whole_width / by, whole.len() / whole_width / by);
         let mut luma = Vec::with_capacity(width * height);
         let mut sums = vec![0; width];
@@ -107,55 +164,56 @@ impl Picture {
                 sums.iter().map(|sum| u8::try_from(sum / (by * by)).unwrap_or(0)),
             );
         }
-        let columns = width.div_ceil(BLOCK);
-        let mut picture = Self {
-            luma,
-            width,
-            height,
-            scale: by as f64,
-            thresholds: Vec::new(),
-            columns,
-        };
+        let scale = by as f64;
+        let mut picture = Self { luma, width, height, scale, light, thresholds: vec![] };
         picture.thresholds = picture.thresholds();
         picture
     }
 
-    /// Half way between the darkest and the lightest of a block and of those round it.
+    /// Of each block with those round it.
     fn thresholds(&self) -> Vec<(f64, f64)> {
-        let (columns, rows) = (self.columns, self.height.div_ceil(BLOCK));
-        let mut ends = vec![(u8::MAX, u8::MIN); columns * rows];
+        let (side, reach) = self.light.blocks();
+        let (columns, rows) = (self.width.div_ceil(side), self.height.div_ceil(side));
+        let mut blocks = vec![Block::EMPTY; columns * rows];
         for (y, row) in self.luma.chunks_exact(self.width.max(1)).enumerate() {
-            for (column, pixels) in row.chunks(BLOCK).enumerate() {
-                let (dark, light) = &mut ends[y / BLOCK * columns + column];
-                for &grey in pixels {
-                    (*dark, *light) = (grey.min(*dark), grey.max(*light));
-                }
+            for (column, pixels) in row.chunks(side).enumerate() {
+                let block = &mut blocks[y / side * columns + column];
+                *block = pixels.iter().fold(*block, |block, &grey| {
+                    block.and(Block {
+                        dark: grey,
+                        light: grey,
+                        sum: grey.into(),
+                        count: 1,
+                    })
+                });
             }
         }
-        let mut thresholds = Vec::with_capacity(ends.len());
+        let round =
+            |at: usize, end: usize| at.saturating_sub(reach)..(at + reach + 1).min(end);
+        let mut thresholds = Vec::with_capacity(blocks.len());
         for row in 0..rows {
             for column in 0..columns {
-                let (mut dark, mut light) = (u8::MAX, u8::MIN);
-                for r in row.saturating_sub(1)..(row + 2).min(rows) {
-                    for c in column.saturating_sub(1)..(column + 2).min(columns) {
-                        let (d, l) = ends[r * columns + c];
-                        (dark, light) = (dark.min(d), light.max(l));
+                let mut all = Block::EMPTY;
+                for r in round(row, rows) {
+                    for c in round(column, columns) {
+                        all = all.and(blocks[r * columns + c]);
                     }
                 }
-                let half = f64::from(light.saturating_sub(dark)) / 2.0;
-                thresholds.push(if light.saturating_sub(dark) < CONTRAST {
-                    (-1.0, 1.0)
-                } else {
-                    (f64::from(dark) + half, half)
-                });
+                thresholds.push(all.threshold(self.light));
             }
         }
         thresholds
     }
 
+    /// The grey between ink and paper round a pixel, and how far both are from it.
+    pub(super) fn threshold(&self, x: usize, y: usize) -> (f64, f64) {
+        let (side, _) = self.light.blocks();
+        self.thresholds[y / side * self.width.div_ceil(side) + x / side]
+    }
+
     /// Whether a pixel of the picture is ink.
     pub(super) fn is_dark(&self, x: usize, y: usize) -> bool {
-        let (middle, _) = self.thresholds[y / BLOCK * self.columns + x / BLOCK];
+        let (middle, _) = self.threshold(x, y);
         f64::from(self.luma[y * self.width + x]) < middle
     }
 
@@ -175,8 +233,7 @@ impl Picture {
         let upper = grey(left, top) * (1.0 - x) + grey(right, top) * x;
         let lower = grey(left, bottom) * (1.0 - x) + grey(right, bottom) * x;
         let grey = upper * (1.0 - y) + lower * y;
-        let (column, row) = (whole(at.x) / BLOCK, whole(at.y) / BLOCK);
-        let (middle, half) = self.thresholds[row * self.columns + column];
+        let (middle, half) = self.threshold(whole(at.x), whole(at.y));
         ((middle - grey) / half).clamp(-1.0, 1.0)
     }
 }

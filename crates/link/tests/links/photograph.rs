@@ -136,6 +136,17 @@ impl Photograph {
         self
     }
 
+    /// A shadow whose edge goes through the middle and leaves this share of the light.
+    pub(crate) fn shadowed(mut self, share: f64) -> Self {
+        let (width, height) = (self.width as f64, self.height as f64);
+        for (i, grey) in self.grey.iter_mut().enumerate() {
+            let x = (i % self.width) as f64 - width / 2.0;
+            let y = (i / self.width) as f64 - height / 2.0;
+            *grey *= if 0.7 * x + 0.4 * y < 0.0 { share } else { 1.0 };
+        }
+        self
+    }
+
     /// Noise of so many grey values either way, near enough to normal.
     pub(crate) fn noisy(mut self, spread: f64, seed: u64) -> Self {
         let mut lots = Pcg32::seed_from_u64(seed);
