@@ -47,8 +47,8 @@ pub(crate) use presses::Presses;
 pub(crate) use problems::sentence as problem_sentence;
 pub(crate) use speech::{Speech, failed as language_failed, led as speak_for_class};
 pub(crate) use symbols::{
-    Camera, CameraFault, CameraPage, Looking, PictureFault, PictureRead, Symbols,
-    SymbolsMsg, update as update_symbols,
+    CAMERA, Camera, CameraFault, CameraPage, Looking, PICTURES, PictureRead, Symbols,
+    SymbolsMsg, SymbolsNews, learn as learn_of_symbols, update as update_symbols,
 };
 pub(crate) use typed::{Unreadable, has_unit, read as read_number};
 
@@ -781,7 +781,6 @@ pub(crate) fn go_to(state: &mut State, place: Place, step: bool) -> Vec<Effect> 
     state.swing.motion.playing = false;
     state.notice.take_if(|notice| notice.is_passing());
     let mut effects = vec![Effect::CloseMenus, Effect::Arrive { step }, Effect::Redraw];
-    effects.extend(state.stop_camera());
     if place == Place::Swing {
         effects.extend(swing::arrive(state));
     }

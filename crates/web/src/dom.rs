@@ -42,7 +42,6 @@ use keeping::Store;
 use listener::Listener;
 use measure::SizeWatch;
 use screen::Screen;
-use symbols::Reading;
 pub(crate) use symbols::{Look, perform as look};
 use timer::{Frame, Timer};
 
@@ -86,8 +85,6 @@ struct Page {
     /// Takes a message away that only says what was done.
     passing_timer: Timer,
     passing: RefCell<Option<app::Notice>>,
-    /// The symbols that are being read.
-    reading: Reading,
     listeners: RefCell<Vec<Listener>>,
     sizes: RefCell<Option<SizeWatch>>,
 }
@@ -209,7 +206,6 @@ impl Page {
                     window.clone(),
                     call(|page| page.send(Msg::Slice)),
                 ),
-                reading: Reading::default(),
                 listeners: RefCell::default(),
                 sizes: RefCell::default(),
                 window,

@@ -272,7 +272,7 @@ pub(crate) fn symbols(question: &mut Question<'_>) {
     match question {
         Question::Page { state, call } => {
             if let Ask::Update(NotebookMsg::Symbols(msg)) = &call.ask {
-                call.effects = update_symbols(state, msg.clone());
+                call.effects = update_symbols(state, *msg);
             }
         }
         Question::Look(look) => dom::look(look),

@@ -1,19 +1,25 @@
-//! What is known of symbols that are read, from pictures and through the camera.
+//! QR symbols that are read in pictures and before the camera, and handed on.
 
-use noseward_link::SymbolRead;
+use noseward_link::SymbolFault;
 
-use super::{Effect, State};
+use super::{Effect, Msg, State, update as update_page};
 
-/// Symbols that are being read.
+/// The field in which pictures are chosen.
+pub(crate) const PICTURES: &str = "symbols-pictures";
+/// The `video` that shows what the camera sees.
+pub(crate) const CAMERA: &str = "symbols-camera";
+
+/// What is known of symbols that are read.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub(crate) struct Symbols {
     pub(crate) camera: Camera,
-    /// Pictures that are still to be looked at.
-    pub(crate) waiting: usize,
-    /// What came of those that were chosen last.
+    /// How many pictures were chosen last.
+    pub(crate) chosen: usize,
+    /// What came of those that were looked at.
     pub(crate) pictures: Vec<PictureRead>,
-    /// Every text that was read in this visit, once, in the order in which they came.
-    pub(crate) texts: Vec<String>,
+    /// The texts that the camera saw since it was started, each once: whoever holds a symbol
+    /// before it does so for seconds.
+    pub(crate) seen: Vec<String>,
 }
 
 /// A picture that was looked at.
@@ -21,17 +27,12 @@ pub(crate) struct Symbols {
 pub(crate) struct PictureRead {
     /// The name of its file.
     pub(crate) name: String,
-    /// Every symbol in it, at least one.
-    pub(crate) found: Result<Vec<SymbolRead>, PictureFault>,
-}
-
-/// Why there is nothing in a picture.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum PictureFault {
-    /// The browser knows no such pictures, or it is spoilt.
-    NotPicture,
-    /// No symbol is in it.
-    NoSymbol,
+    /// Whether the browser could open it.
+    pub(crate) is_picture: bool,
+    /// What the symbols in it say.
+    pub(crate) texts: Vec<String>,
+    /// Why others say nothing.
+    pub(crate) faults: Vec<SymbolFault>,
 }
 
 /// How far the camera is.
@@ -43,13 +44,6 @@ pub(crate) enum Camera {
     Asked,
     Runs,
     Refused(CameraFault),
-}
-
-impl Camera {
-    /// Whether there has to be a `video` for it on the page.
-    pub(crate) fn is_wanted(self) -> bool {
-        matches!(self, Self::Asked | Self::Runs)
-    }
 }
 
 /// Why there is no camera to be had.
@@ -83,10 +77,8 @@ impl CameraFault {
     /// at all.
     pub(crate) fn of(name: Option<&str>, page: CameraPage) -> Self {
         match name {
-            Some("NotReadableError" | "AbortError" | "TrackStartError") => Self::InUse,
-            Some("NotFoundError" | "OverconstrainedError" | "DevicesNotFoundError") => {
-                Self::NoCamera
-            }
+            Some("NotReadableError" | "AbortError") => Self::InUse,
+            Some("NotFoundError" | "OverconstrainedError") => Self::NoCamera,
             _ if page.is_file => Self::FilePage,
             _ if !page.is_secure => Self::InsecurePage,
             None | Some("SecurityError") => Self::Blocked,
@@ -96,21 +88,13 @@ impl CameraFault {
     }
 }
 
-/// Something that happens where symbols are read.
-#[derive(Clone, Debug, PartialEq)]
+/// What somebody does where symbols are read.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum SymbolsMsg {
-    /// So many pictures were chosen, or dropped.
-    Chose(usize),
-    /// One of them was looked at.
-    Looked(PictureRead),
-    /// Somebody wants the camera.
+    /// Pictures were chosen: they wait in the field.
+    Chose,
     StartCamera,
-    /// Nobody wants it any more, or the page is hidden.
     StopCamera,
-    CameraRuns,
-    CameraRefused(CameraFault),
-    /// These texts are before the camera.
-    Saw(Vec<String>),
 }
 
 impl SymbolsMsg {
@@ -124,11 +108,26 @@ impl SymbolsMsg {
     }
 }
 
+/// What is found out where symbols are read: only their part knows of it.
+#[derive(Debug)]
+pub(crate) enum SymbolsNews {
+    /// So many pictures were taken out of the field.
+    Took(usize),
+    /// The next one was looked at.
+    Looked(PictureRead),
+    CameraRuns,
+    CameraRefused(CameraFault),
+    /// Nobody sees what the camera sees any more.
+    CameraUnseen,
+    /// These texts are before the camera, for the first time.
+    Saw(Vec<String>),
+}
+
 /// What the browser does to read symbols.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Looking {
-    /// Look at the next picture that was chosen.
-    AtPicture,
+    /// Look at the pictures that were chosen, one after the other.
+    AtPictures,
     StartCamera,
     StopCamera,
 }
@@ -136,54 +135,79 @@ pub(crate) enum Looking {
 /// What a message does.
 pub(crate) fn update(state: &mut State, msg: SymbolsMsg) -> Vec<Effect> {
     let symbols = &mut state.symbols;
-    let mut effects = vec![Effect::Redraw];
-    let look = Effect::Symbols;
-    match msg {
-        SymbolsMsg::Chose(count) => {
-            if symbols.waiting == 0 {
-                symbols.pictures.clear();
-                effects.extend((count > 0).then(|| look(Looking::AtPicture)));
-            }
-            symbols.waiting += count;
-        }
-        SymbolsMsg::Looked(picture) => {
-            symbols.waiting = symbols.waiting.saturating_sub(1);
-            effects.extend((symbols.waiting > 0).then(|| look(Looking::AtPicture)));
-            let found = picture.found.iter().flatten();
-            let texts = found.filter_map(|read| read.clone().ok()).collect();
-            symbols.pictures.push(picture);
-            symbols.take(texts);
-        }
+    let looking = match msg {
+        SymbolsMsg::Chose => Looking::AtPictures,
+        SymbolsMsg::StartCamera if symbols.wants_camera() => return Vec::new(),
         SymbolsMsg::StartCamera => {
-            if !symbols.camera.is_wanted() {
-                symbols.camera = Camera::Asked;
-                effects.push(look(Looking::StartCamera));
-            }
+            symbols.camera = Camera::Asked;
+            symbols.seen.clear();
+            Looking::StartCamera
         }
-        SymbolsMsg::StopCamera => effects.extend(state.stop_camera()),
-        SymbolsMsg::CameraRuns => symbols.camera = Camera::Runs,
-        SymbolsMsg::CameraRefused(fault) => symbols.camera = Camera::Refused(fault),
-        SymbolsMsg::Saw(texts) => symbols.take(texts),
-    }
+        SymbolsMsg::StopCamera => return stopped(state, Camera::Off),
+    };
+    vec![Effect::Redraw, Effect::Symbols(looking)]
+}
+
+/// What follows from what is found out.
+pub(crate) fn learn(state: &mut State, news: SymbolsNews) -> Vec<Effect> {
+    let symbols = &mut state.symbols;
+    let read = match news {
+        SymbolsNews::Took(count) => {
+            if !symbols.is_looking() {
+                symbols.chosen = 0;
+                symbols.pictures.clear();
+            }
+            symbols.chosen += count;
+            Vec::new()
+        }
+        // All was deleted meanwhile.
+        SymbolsNews::Looked(_) if !symbols.is_looking() => Vec::new(),
+        SymbolsNews::Looked(picture) => {
+            symbols.pictures.push(picture);
+            // All at once, so that one message tells of all.
+            let all: &[_] = if symbols.is_looking() { &[] } else { &symbols.pictures };
+            all.iter().flat_map(|picture| picture.texts.clone()).collect()
+        }
+        SymbolsNews::CameraRuns => {
+            symbols.camera = Camera::Runs;
+            Vec::new()
+        }
+        SymbolsNews::CameraRefused(fault) => {
+            return stopped(state, Camera::Refused(fault));
+        }
+        SymbolsNews::CameraUnseen => return stopped(state, Camera::Off),
+        SymbolsNews::Saw(texts) => {
+            symbols.seen.extend(texts.clone());
+            texts
+        }
+    };
+    let mut effects = vec![Effect::Redraw];
+    effects.extend(hand_on(state, &read));
     effects
 }
 
-impl Symbols {
-    /// Texts that are not here yet. Whoever holds a symbol before the camera shows it for
-    /// seconds.
-    fn take(&mut self, texts: Vec<String>) {
-        for text in texts {
-            if !self.texts.contains(&text) {
-                self.texts.push(text);
-            }
-        }
-    }
+/// The camera is given back.
+fn stopped(state: &mut State, camera: Camera) -> Vec<Effect> {
+    state.symbols.camera = camera;
+    vec![Effect::Redraw, Effect::Symbols(Looking::StopCamera)]
 }
 
-impl State {
-    /// Where the camera runs, or the browser still asks, nobody wants it any more.
-    pub(super) fn stop_camera(&mut self) -> Option<Effect> {
-        let was_wanted = std::mem::take(&mut self.symbols.camera).is_wanted();
-        was_wanted.then_some(Effect::Symbols(Looking::StopCamera))
+/// What is read goes where it would go if somebody had pasted it.
+fn hand_on(state: &mut State, texts: &[String]) -> Vec<Effect> {
+    if texts.is_empty() {
+        return Vec::new();
+    }
+    update_page(state, Msg::OpenText(texts.join("\n")))
+}
+
+impl Symbols {
+    /// Whether there are pictures that are still to be looked at.
+    pub(crate) fn is_looking(&self) -> bool {
+        self.pictures.len() < self.chosen
+    }
+
+    /// Whether there has to be a `video` for the camera on the page.
+    pub(crate) fn wants_camera(&self) -> bool {
+        matches!(self.camera, Camera::Asked | Camera::Runs)
     }
 }

@@ -14,7 +14,10 @@ use web_sys::{
 use super::keeping::Heard;
 use super::listener::Listener;
 use super::{Page, address, animation, computer, report};
-use crate::app::{Choice, Msg, NotebookMsg, Notice, Place, place_field, read_number};
+use crate::app::{
+    Choice, Msg, NotebookMsg, Notice, PICTURES, Place, SymbolsMsg, place_field,
+    read_number,
+};
 use crate::part::Part;
 use crate::places::PlaceMsg;
 use crate::places::compare::CompareMsg;
@@ -40,7 +43,7 @@ const CLICK_PX: i32 = 4;
 /// Starts listening, for as long as the listeners live.
 pub(super) fn listen(page: &Rc<Page>) -> Result<Vec<Listener>, JsValue> {
     type Heard = fn(&Rc<Page>, &Event);
-    let on_document: [(&'static str, Heard); 18] = [
+    let on_document: [(&'static str, Heard); 15] = [
         ("noseward-offline", |page, _| {
             page.send(Msg::Offline(computer::offline(&page.document)));
         }),
@@ -61,9 +64,6 @@ pub(super) fn listen(page: &Rc<Page>) -> Result<Vec<Listener>, JsValue> {
         ("pointermove", drag),
         ("pointerup", release),
         ("pointercancel", release),
-        ("visibilitychange", |page, _| page.hides_camera()),
-        ("dragover", drag_pictures),
-        ("drop", drag_pictures),
     ];
     let on_window: [(&'static str, Heard); 5] = [
         ("storage", kept_elsewhere),
@@ -225,17 +225,10 @@ fn change(page: &Rc<Page>, event: &Event) {
         page.send(Msg::Resolution(resolution(page)));
     } else if let Some(element) = target(event).filter(|e| e.id() == "open-file") {
         open_file(page, element.unchecked_ref());
-    } else if let Some((element, _)) = around(event, "data-pictures") {
-        page.chose_pictures(element.unchecked_ref());
+    } else if target(event).is_some_and(|e| e.id() == PICTURES) {
+        page.send(Msg::Notebook(NotebookMsg::Symbols(SymbolsMsg::Chose)));
     }
     page.keep_if_waiting();
-}
-
-/// A picture over a place for pictures: around a chooser, or the chooser itself.
-fn drag_pictures(page: &Rc<Page>, event: &Event) {
-    if around(event, "data-pictures").is_some() {
-        page.drags_pictures(event);
-    }
 }
 
 /// The steps that ruler and scales are set to.

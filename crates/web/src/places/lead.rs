@@ -14,6 +14,7 @@ use maud::html;
 use noseward_words as words;
 
 use super::form::more;
+use super::symbols;
 use crate::app::{Place, State};
 use crate::shell::{Region, delete, link_to, region};
 
@@ -35,6 +36,10 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
                 (link_to(Place::Words, "lead-to-words", &html! { (words::places_words()) })) " "
                 (words::lead_words())
             } },
+        ),
+        region(
+            "lead-symbols",
+            more("symbols", &html! { (words::symbols_title()) }, &symbols::reader(state)),
         ),
         region(
             "lead-computer",

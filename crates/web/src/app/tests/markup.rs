@@ -67,6 +67,10 @@ fn states() -> Vec<State> {
     empty.place = Place::Swing;
     empty.keeping = Keeping::Unreadable(String::new());
     empty.notice = Some(Notice::NotKept);
+    let (name, is_picture, texts, faults) = (EVIL.into(), true, vec![], vec![]);
+    let read = PictureRead { name, is_picture, texts, faults };
+    let (camera, chosen, pictures) = (Camera::Runs, 2, vec![read]);
+    empty.symbols = Symbols { camera, chosen, pictures, ..Symbols::default() };
     states.extend([faulty, empty]);
     states
 }

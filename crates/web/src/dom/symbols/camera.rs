@@ -1,42 +1,52 @@
 //! Symbols before the camera, four times a second. What it sees stays on this computer.
 
+use std::cell::RefCell;
 use std::rc::Rc;
 
-use js_sys::{Object, Reflect};
+use js_sys::{Array, Object, Promise};
+use noseward_link::symbols_in_picture;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::{JsFuture, spawn_local};
-use web_sys::{
-    HtmlCanvasElement, HtmlVideoElement, MediaDevices, MediaStream,
-    MediaStreamConstraints, MediaStreamTrack, MediaStreamTrackState,
-};
 
+use super::super::listener::Listener;
+use super::super::report;
 use super::super::timer::Timer;
-use super::{Longest, Page, canvas, report, symbols};
-use crate::app::{Camera, CameraFault, CameraPage, SymbolsMsg};
+use super::{Page, call, canvas, get, grey, set, size};
+use crate::app::{CAMERA, Camera, CameraFault, CameraPage, SymbolsNews};
 
 /// Between two looks, in milliseconds: a slow computer has time for the rest.
 const LOOK_AFTER_MS: i32 = 250;
 /// Enough for a symbol that somebody holds before the camera.
-const LONGEST: Longest = Longest(1280.0);
+const LONGEST: f64 = 1280.0;
 
-/// A camera that runs. It is given back, and its light goes off, when this is dropped.
-pub(super) struct Stream {
-    stream: MediaStream,
-    canvas: HtmlCanvasElement,
-    timer: Timer,
+thread_local! {
+    static STREAM: RefCell<Option<Stream>> = const { RefCell::new(None) };
 }
 
-impl Stream {
-    fn tracks(&self) -> impl Iterator<Item = MediaStreamTrack> {
-        let tracks = self.stream.get_tracks().into_iter();
-        tracks.map(JsCast::unchecked_into::<MediaStreamTrack>)
-    }
+/// A camera that runs. It is given back, and its light goes off, when this is dropped.
+struct Stream {
+    stream: JsValue,
+    canvas: JsValue,
+    timer: Timer,
+    _unseen: Listener,
 }
 
 impl Drop for Stream {
     fn drop(&mut self) {
         self.timer.stop();
-        self.tracks().for_each(|track| track.stop());
+        give_back(&self.stream);
+    }
+}
+
+fn tracks(stream: &JsValue) -> Vec<JsValue> {
+    let tracks = call(stream, "getTracks", &[]).map(JsCast::unchecked_into::<Array>);
+    let tracks = tracks.unwrap_or_default();
+    (0..tracks.length()).map(|i| tracks.get(i)).collect()
+}
+
+fn give_back(stream: &JsValue) {
+    for track in tracks(stream) {
+        report(call(&track, "stop", &[]));
     }
 }
 
@@ -44,14 +54,14 @@ impl Drop for Stream {
 pub(super) fn start(page: &Rc<Page>) {
     let page = Rc::clone(page);
     spawn_local(async move {
-        match ask(&page).await {
-            Ok(stream) => page.runs(stream),
+        match asked(&page).await {
+            Ok(stream) => runs(&page, stream),
             Err(error) => {
-                if page.wants_camera() {
-                    let name = error.and_then(|e| Reflect::get(&e, &"name".into()).ok());
-                    let name = name.map(|name| name.as_string().unwrap_or_default());
+                let name = error.and_then(|error| get(&error, "name").ok());
+                let name = name.map(|name| name.as_string().unwrap_or_default());
+                if page.state.borrow().symbols.camera == Camera::Asked {
                     let fault = CameraFault::of(name.as_deref(), about(&page));
-                    page.tell(SymbolsMsg::CameraRefused(fault));
+                    page.learn(SymbolsNews::CameraRefused(fault));
                 }
             }
         }
@@ -59,134 +69,128 @@ pub(super) fn start(page: &Rc<Page>) {
 }
 
 /// Gives the camera back.
-pub(super) fn stop(page: &Rc<Page>) {
-    if let Some(video) = video(page) {
-        video.set_src_object(None);
+pub(super) fn stop() {
+    STREAM.take();
+}
+
+/// The camera’s pictures, or what the browser throws; nothing where it has no cameras.
+async fn asked(page: &Page) -> Result<JsValue, Option<JsValue>> {
+    // Absent on pages that are not served securely.
+    let devices = get(&page.window.navigator(), "mediaDevices").map_err(Some)?;
+    if devices.is_undefined() {
+        return Err(None);
     }
-    page.reading.stream.take();
-}
-
-/// The element that shows what the camera sees, where the place has one.
-fn video(page: &Page) -> Option<HtmlVideoElement> {
-    page.document.query_selector("video[data-camera]").ok()??.dyn_into().ok()
-}
-
-/// The camera's pictures, or what the browser throws; nothing where it has no cameras.
-async fn ask(page: &Page) -> Result<MediaStream, Option<JsValue>> {
-    // Absent on pages that are not served securely, whatever the types say.
-    let devices = Reflect::get(&page.window.navigator(), &"mediaDevices".into());
-    let devices: MediaDevices = match devices {
-        Ok(devices) if !devices.is_undefined() => devices.unchecked_into(),
-        _ => return Err(None),
-    };
-    let wish = Object::new();
-    let set = |key: &str, value: &JsValue| {
-        Reflect::set(&wish, &key.into(), value).map_err(Some)
-    };
-    set("facingMode", &"environment".into())?;
-    set("width", &1280.into())?;
-    set("height", &720.into())?;
-    let constraints = MediaStreamConstraints::new();
-    constraints.set_video(&wish);
-    let asked = devices.get_user_media_with_constraints(&constraints).map_err(Some)?;
-    Ok(JsFuture::from(asked).await.map_err(Some)?.unchecked_into())
+    let (wish, video) = (Object::new(), Object::new());
+    let wished = [
+        (&video, "facingMode", "environment".into()),
+        (&video, "width", 1280.into()),
+        (&video, "height", 720.into()),
+        (&wish, "video", JsValue::from(&video)),
+    ];
+    for (of, name, value) in wished {
+        set(of, name, &value).map_err(Some)?;
+    }
+    let asked = call(&devices, "getUserMedia", &[wish.into()]).map_err(Some)?;
+    JsFuture::from(asked.unchecked_into::<Promise>()).await.map_err(Some)
 }
 
 /// What a refusal depends on.
 fn about(page: &Page) -> CameraPage {
-    let is_barred = || -> Option<bool> {
+    let is_barred = || {
         // Chromium's, and no standard any more.
-        let policy = Reflect::get(&page.document, &"featurePolicy".into()).ok()?;
-        let allows = Reflect::get(&policy, &"allowsFeature".into()).ok()?;
-        let allows: js_sys::Function = allows.dyn_into().ok()?;
-        Some(allows.call1(&policy, &"camera".into()).ok()?.is_falsy())
+        let policy = get(&page.document, "featurePolicy")?;
+        Ok::<_, JsValue>(call(&policy, "allowsFeature", &["camera".into()])?.is_falsy())
     };
     CameraPage {
         is_file: page.window.location().protocol().is_ok_and(|of| of == "file:"),
-        is_secure: page.window.is_secure_context(),
-        is_barred: is_barred() == Some(true),
+        is_secure: get(&page.window, "isSecureContext").is_ok_and(|is| !is.is_falsy()),
+        is_barred: is_barred().unwrap_or_default(),
     }
 }
 
-impl Page {
-    fn wants_camera(&self) -> bool {
-        self.state.borrow().symbols.camera.is_wanted()
-    }
+/// The element that shows what the camera sees, where somebody wants it and the place has one.
+fn video(page: &Page) -> Option<JsValue> {
+    let is_wanted = page.state.borrow().symbols.wants_camera();
+    let video = page.document.get_element_by_id(CAMERA).filter(|_| is_wanted);
+    video.map(Into::into)
+}
 
-    /// The camera runs, unless nobody wants it by now.
-    fn runs(self: &Rc<Self>, stream: MediaStream) {
-        let Ok(canvas) = canvas(self) else { return };
-        let weak = Rc::downgrade(self);
-        let timer = Timer::new(self.window.clone(), move || {
+/// The camera runs, unless nobody wants it by now. Asked for twice, it runs once.
+fn runs(page: &Rc<Page>, stream: JsValue) {
+    let is_first = STREAM.with_borrow(Option::is_none);
+    let is_wanted = is_first && video(page).is_some();
+    match is_wanted.then(|| watch(page, &stream)) {
+        Some(Ok(watched)) => {
+            watched.timer.restart(0);
+            STREAM.set(Some(watched));
+            page.learn(SymbolsNews::CameraRuns);
+        }
+        failed => {
+            give_back(&stream);
+            report(failed.transpose());
+            if is_first {
+                page.learn(SymbolsNews::CameraUnseen);
+            }
+        }
+    }
+}
+
+fn watch(page: &Rc<Page>, stream: &JsValue) -> Result<Stream, JsValue> {
+    let call = |does: fn(&Rc<Page>)| {
+        let weak = Rc::downgrade(page);
+        move || {
             if let Some(page) = weak.upgrade() {
-                page.look_through_camera();
-            }
-        });
-        let stream = Stream { stream, canvas, timer };
-        // Asked for twice, it runs once.
-        let is_first = self.state.borrow().symbols.camera == Camera::Asked
-            && self.reading.stream.borrow().is_none();
-        if is_first {
-            stream.timer.restart(LOOK_AFTER_MS);
-            self.reading.stream.replace(Some(stream));
-            self.tell(SymbolsMsg::CameraRuns);
-        }
-    }
-
-    /// One look. Where the camera's picture is on the page no more, nobody wants it either.
-    fn look_through_camera(self: &Rc<Self>) {
-        let msg = match video(self).filter(|_| self.wants_camera()) {
-            None => Some(SymbolsMsg::StopCamera),
-            Some(video) => self.seen(&video),
-        };
-        match msg {
-            Some(SymbolsMsg::StopCamera) => {
-                stop(self);
-                self.tell(SymbolsMsg::StopCamera);
-            }
-            Some(SymbolsMsg::CameraRefused(fault)) => {
-                stop(self);
-                self.tell(SymbolsMsg::CameraRefused(fault));
-            }
-            msg => {
-                if let Some(stream) = &*self.reading.stream.borrow() {
-                    stream.timer.restart(LOOK_AFTER_MS);
-                }
-                if let Some(msg) = msg {
-                    self.tell(msg);
-                }
+                does(&page);
             }
         }
-    }
+    };
+    let unseen = call(|page| {
+        if get(&page.document, "hidden").is_ok_and(|is| !is.is_falsy()) {
+            page.learn(SymbolsNews::CameraUnseen);
+        }
+    });
+    Ok(Stream {
+        stream: stream.clone(),
+        canvas: canvas(page)?,
+        timer: Timer::new(page.window.clone(), call(look)),
+        _unseen: Listener::new(&page.document, "visibilitychange", move |_| unseen())?,
+    })
+}
 
-    /// What is to be told of what the camera sees: texts that were not there before, or that it
-    /// sees nothing any more.
-    fn seen(&self, video: &HtmlVideoElement) -> Option<SymbolsMsg> {
-        let stream = self.reading.stream.borrow();
+/// One look. Where the camera's picture is on the page no more, nobody wants it either.
+fn look(page: &Rc<Page>) {
+    let news = STREAM.with_borrow(|stream| {
         let stream = stream.as_ref()?;
-        if stream
-            .tracks()
-            .all(|track| track.ready_state() == MediaStreamTrackState::Ended)
-        {
-            return Some(SymbolsMsg::CameraRefused(CameraFault::NoCamera));
+        stream.timer.restart(LOOK_AFTER_MS);
+        let Some(video) = video(page) else { return Some(SymbolsNews::CameraUnseen) };
+        let ended = |track: &JsValue| {
+            get(track, "readyState").is_ok_and(|state| state == "ended")
+        };
+        if tracks(&stream.stream).iter().all(ended) {
+            return Some(SymbolsNews::CameraRefused(CameraFault::NoCamera));
         }
-        if video.src_object().as_ref() != Some(&stream.stream) {
-            // Telephones show it in the page, and without a press, only so.
-            video.set_muted(true);
-            video.set_autoplay(true);
-            report(video.set_attribute("playsinline", ""));
-            video.set_src_object(Some(&stream.stream));
-        }
-        let size = (video.video_width(), video.video_height());
-        let found = symbols(&stream.canvas, size, LONGEST, |context, width, height| {
-            context.draw_image_with_html_video_element_and_dw_and_dh(
-                video, 0.0, 0.0, width, height,
-            )
-        });
-        let state = self.state.borrow();
-        let is_new = |text: &String| !state.symbols.texts.contains(text);
-        let texts: Vec<String> =
-            found.ok()?.into_iter().flatten().filter(is_new).collect();
-        (!texts.is_empty()).then_some(SymbolsMsg::Saw(texts))
+        seen(page, stream, &video).ok().flatten()
+    });
+    if let Some(news) = news {
+        page.learn(news);
     }
+}
+
+/// What is to be told of what the camera sees: texts that were not there before.
+fn seen(
+    page: &Page,
+    stream: &Stream,
+    video: &JsValue,
+) -> Result<Option<SymbolsNews>, JsValue> {
+    if get(video, "srcObject")? != stream.stream {
+        set(video, "srcObject", &stream.stream)?;
+        return Ok(None);
+    }
+    let size = size(video, ["videoWidth", "videoHeight"])?;
+    let grey = grey(&stream.canvas, video, size, LONGEST)?;
+    let found = symbols_in_picture(grey.luma, grey.width, grey.height);
+    let state = page.state.borrow();
+    let is_new = |text: &String| !state.symbols.seen.contains(text);
+    let texts: Vec<String> = found.into_iter().flatten().filter(is_new).collect();
+    Ok((!texts.is_empty()).then_some(SymbolsNews::Saw(texts)))
 }

@@ -1,60 +1,130 @@
-//! Symbols in picture files, one after the other, each in a task of its own.
+//! Symbols in picture files, one after the other and each a little at a time.
 
+use std::cell::RefCell;
 use std::rc::Rc;
 
+use noseward_link::{SymbolRead, SymbolSearch};
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::{JsFuture, spawn_local};
-use web_sys::{File, ImageBitmap};
+use web_sys::{File, HtmlInputElement};
 
-use super::{Longest, Page, canvas, report, symbols};
-use crate::app::{PictureFault, PictureRead, SymbolsMsg};
-use noseward_link::SymbolRead;
+use super::super::report;
+use super::super::timer::Timer;
+use super::{Page, call, canvas, grey, size};
+use crate::app::{PICTURES, PictureRead, SymbolsNews};
 
-/// What is larger is reduced when it is drawn: the search goes no finer.
-const LONGEST: Longest = Longest(2400.0);
+/// What is longer is reduced when it is drawn: the search goes no finer.
+const LONGEST: f64 = 2400.0;
+/// How long the page may stand still, in milliseconds.
+const SLICE_MS: f64 = 30.0;
 
-/// Looks at the picture that was chosen first.
-///
-/// The browser reads the file itself, and by that and not as the source of an element: the
-/// page's policy lets no picture in that is a file of the person's.
-pub(super) fn look_at_next(page: &Rc<Page>) {
-    let Some(file) = ({
-        let mut files = page.reading.files.borrow_mut();
-        (!files.is_empty()).then(|| files.remove(0))
-    }) else {
+thread_local! {
+    static WAITING: RefCell<Waiting> = RefCell::default();
+}
+
+/// Pictures that are still to be looked at.
+#[derive(Default)]
+struct Waiting {
+    /// The first is looked at.
+    files: Vec<File>,
+    search: Option<(SymbolSearch, Timer)>,
+}
+
+/// Takes the pictures out of the field in which they were chosen, and looks at them.
+pub(super) fn look_at_chosen(page: &Rc<Page>) {
+    let field = page.document.get_element_by_id(PICTURES);
+    let Some(field) = field.and_then(|field| field.dyn_into::<HtmlInputElement>().ok())
+    else {
+        return;
+    };
+    let Some(list) = field.files() else { return };
+    let files: Vec<File> = (0..list.length()).filter_map(|i| list.get(i)).collect();
+    // So that choosing the same file again is a change again.
+    field.set_value("");
+    page.learn(SymbolsNews::Took(files.len()));
+    let is_first = WAITING.with_borrow_mut(|waiting| {
+        let is_first = waiting.files.is_empty();
+        waiting.files.extend(files);
+        is_first
+    });
+    if is_first {
+        open_next(page);
+    }
+}
+
+fn open_next(page: &Rc<Page>) {
+    let Some(file) = WAITING.with_borrow(|waiting| waiting.files.first().cloned()) else {
         return;
     };
     let page = Rc::clone(page);
     spawn_local(async move {
-        let found = match bitmap(&page, &file).await {
-            Ok(bitmap) => found(&page, &bitmap),
-            Err(_) => Err(PictureFault::NotPicture),
-        };
-        page.tell(SymbolsMsg::Looked(PictureRead { name: file.name(), found }));
+        match opened(&page, &file).await {
+            Ok(search) => {
+                let weak = Rc::downgrade(&page);
+                let timer = Timer::new(page.window.clone(), move || {
+                    if let Some(page) = weak.upgrade() {
+                        go_on(&page);
+                    }
+                });
+                timer.restart(0);
+                WAITING.with_borrow_mut(|waiting| waiting.search = Some((search, timer)));
+            }
+            Err(error) => {
+                report::<()>(Err(error));
+                looked(&page, None);
+            }
+        }
     });
 }
 
-async fn bitmap(page: &Page, file: &File) -> Result<ImageBitmap, JsValue> {
-    let bitmap = JsFuture::from(page.window.create_image_bitmap_with_blob(file)?).await?;
-    Ok(bitmap.unchecked_into())
+/// Has the browser read a file, by itself and not as the source of an element: the page's policy
+/// lets no picture in that is a file of the person's.
+async fn opened(page: &Page, file: &File) -> Result<SymbolSearch, JsValue> {
+    let asked = call(&page.window, "createImageBitmap", &[file.into()])?;
+    let bitmap = JsFuture::from(asked.unchecked_into::<js_sys::Promise>()).await?;
+    let canvas = canvas(page)?;
+    let read = grey(&canvas, &bitmap, size(&bitmap, ["width", "height"])?, LONGEST);
+    // They take 50 MB together, and the browser does not hurry to tidy up.
+    report(call(&bitmap, "close", &[]));
+    report(super::set(&canvas, "width", &0.into()));
+    let read = read?;
+    Ok(SymbolSearch::new(read.luma, read.width, read.height))
 }
 
-fn found(page: &Page, bitmap: &ImageBitmap) -> Result<Vec<SymbolRead>, PictureFault> {
-    let size = (bitmap.width(), bitmap.height());
-    let found = canvas(page).and_then(|canvas| {
-        symbols(&canvas, size, LONGEST, |context, width, height| {
-            context.draw_image_with_image_bitmap_and_dw_and_dh(
-                bitmap, 0.0, 0.0, width, height,
-            )
-        })
+/// Looks at a little more of the picture.
+fn go_on(page: &Rc<Page>) {
+    let now = || page.window.performance().map_or(0.0, |clock| clock.now());
+    let until = now() + SLICE_MS;
+    let found = WAITING.with_borrow_mut(|waiting| {
+        let (search, timer) = waiting.search.as_mut()?;
+        while search.goes_on() {
+            if now() > until {
+                timer.restart(0);
+                return None;
+            }
+        }
+        Some(waiting.search.take()?.0.found())
     });
-    bitmap.close();
-    match found {
-        Ok(found) if found.is_empty() => Err(PictureFault::NoSymbol),
-        Ok(found) => Ok(found),
-        Err(error) => {
-            report::<()>(Err(error));
-            Err(PictureFault::NotPicture)
+    if found.is_some() {
+        looked(page, found);
+    }
+}
+
+/// The first picture is done with; without anything found it is none.
+fn looked(page: &Rc<Page>, found: Option<Vec<SymbolRead>>) {
+    let file = WAITING.with_borrow_mut(|waiting| waiting.files.remove(0));
+    let mut read = PictureRead {
+        name: file.name(),
+        is_picture: found.is_some(),
+        texts: Vec::new(),
+        faults: Vec::new(),
+    };
+    for symbol in found.unwrap_or_default() {
+        match symbol {
+            Ok(text) => read.texts.push(text),
+            Err(fault) => read.faults.push(fault),
         }
     }
+    page.learn(SymbolsNews::Looked(read));
+    open_next(page);
 }
