@@ -7,6 +7,7 @@ use std::fmt::Write as _;
 use std::path::Path as FilePath;
 
 use noseward_lesson::SwingOutcome::{NotSure, Sideways, Steady, TailFirst, Wobbling};
+use noseward_lesson::{Seen, turning_point};
 use noseward_stability::{
     Design, Example, Figures, FinSet, Mass, MeasuredPoint, MeasuredPoints, Planform,
     Section, SectionKind, Settles, StartRange, Swing, SwingSetup, Turning, Units, Weight,
@@ -14,8 +15,9 @@ use noseward_stability::{
 };
 
 use crate::{
-    AirSheet, ChartTrial, LabelStyle, Picture, Scene, SeriesTrial, Sheet, SwingCurve,
-    Told, air_graph, pair, picture, push_bars, qr, rocket, start_strip, svg_document,
+    AirSheet, ChartTrial, ClassChart, ClassTrial, LabelStyle, Picture, Scene,
+    SeparationUnit, SeriesTrial, Sheet, SwingCurve, Told, agreement_chart, air_graph,
+    class_chart, pair, picture, push_bars, qr, rocket, start_strip, svg_document,
     swing_circle, swing_graph, swing_rocket, trial_chart, trial_chart_blank,
     trial_series, turned_rocket,
 };
@@ -315,6 +317,94 @@ fn charts() -> Vec<Golden> {
     ]
 }
 
+/// A class that nobody taught: the larger the separation, the more fly nose-first.
+pub(crate) fn class_trials(count: u32) -> Vec<ClassTrial> {
+    let colours = ["Red", "Orange", "Blue", "Purple"];
+    (0..count)
+        .map(|k| {
+            let spread = |step: u32| f64::from(k * step % 1009) / 1009.0;
+            let separation = (180.0 * spread(389) - 70.0).round();
+            let luck = 30.0 * (spread(257) + spread(601) - 1.0);
+            ClassTrial {
+                separation,
+                nose_first: (k % 11 != 5).then_some(separation + luck > 24.0),
+                label: format!("{} {}", colours[k as usize % 4], k / 4 + 1),
+                marked: k % 17 == 3,
+            }
+        })
+        .collect()
+}
+
+/// What a lesson finds in them.
+pub(crate) fn class_seen(trials: &[ClassTrial]) -> Vec<Seen> {
+    let seen = |trial: &ClassTrial| Some((trial.separation, trial.nose_first?).into());
+    trials.iter().filter_map(seen).collect()
+}
+
+fn classes() -> Vec<Golden> {
+    let chart = |name: &str,
+                 trials: &[ClassTrial],
+                 width_px,
+                 change: &dyn Fn(&mut ClassChart<'_>)| {
+        let found = turning_point(&class_seen(&trials[..trials.len().min(200)]));
+        let mut chart = ClassChart {
+            trials,
+            unit: SeparationUnit::Length(Units::METRIC),
+            measured: true,
+            body_width: Some(88.0),
+            found: Some(&found),
+            invented: false,
+            width_px,
+            height_px: 420.0,
+        };
+        change(&mut chart);
+        golden(name, &class_chart(&chart))
+    };
+    let one_class = class_trials(48);
+    let unlabelled = |trials: &[ClassTrial]| -> Vec<_> {
+        let bare =
+            |trial: &ClassTrial| ClassTrial { label: String::new(), ..trial.clone() };
+        trials.iter().map(bare).collect()
+    };
+    let pairs: Vec<(f64, f64)> = class_trials(3_000)
+        .iter()
+        .zip(0_u32..)
+        .map(|(trial, k)| {
+            (trial.separation + f64::from(k * 29 % 31) - 12.0, trial.separation)
+        })
+        .collect();
+    let agreement = |pairs: &[(f64, f64)], width_px| {
+        agreement_chart(pairs, Units::METRIC, width_px, 300.0).expect("there are pairs")
+    };
+    let mut parted = class_trials(30);
+    parted.iter_mut().for_each(|trial| trial.nose_first = Some(trial.separation > 20.0));
+    let many = class_trials(10_000);
+    let mut widths = unlabelled(&one_class);
+    widths.iter_mut().for_each(|trial| trial.separation /= 88.0);
+    vec![
+        chart("class", &one_class, 1300.0, &|_| {}),
+        chart("class-narrow", &unlabelled(&one_class), 328.0, &|chart| {
+            chart.invented = true;
+        }),
+        chart("class-big-screen", &unlabelled(&one_class), 590.0, &|chart| {
+            chart.height_px = 248.0;
+        }),
+        chart("class-widths", &widths, 700.0, &|chart| {
+            chart.unit = SeparationUnit::BodyWidths;
+            chart.body_width = Some(1.0);
+            chart.measured = false;
+        }),
+        chart("class-parted", &parted, 700.0, &|_| {}),
+        chart("class-many", &many, 1300.0, &|_| {}),
+        chart("class-many-narrow", &many, 328.0, &|chart| chart.measured = false),
+        chart("class-one", &one_class[..1], 520.0, &|_| {}),
+        golden("agreement", &agreement(&pairs[..48], 560.0)),
+        golden("agreement-narrow", &agreement(&pairs[..48], 328.0)),
+        golden("agreement-many", &agreement(&pairs, 560.0)),
+        chart("class-empty", &[], 328.0, &|chart| chart.body_width = None),
+    ]
+}
+
 fn small() -> Vec<Golden> {
     let pictures: Vec<String> =
         Picture::ALL.map(|what| svg_document(&picture(what), None)).into();
@@ -359,6 +449,11 @@ fn charts_are_as_they_were() {
 }
 
 #[test]
+fn charts_of_classes_are_as_they_were() {
+    hold(classes());
+}
+
+#[test]
 fn small_pictures_are_as_they_were() {
     hold(small());
 }
@@ -368,7 +463,7 @@ fn small_pictures_are_as_they_were() {
 #[test]
 fn every_kept_picture_is_drawn() {
     let all: Vec<Golden> =
-        [sheets(), pairs(), winds(), swings(), charts(), small()].concat();
+        [sheets(), pairs(), winds(), swings(), charts(), classes(), small()].concat();
     let here = FilePath::new(env!("CARGO_MANIFEST_DIR"));
     for file in std::fs::read_dir(here.join("src/snapshots")).unwrap() {
         let name = file.unwrap().file_name().into_string().unwrap();

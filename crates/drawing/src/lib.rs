@@ -6,17 +6,20 @@
 
 #![forbid(unsafe_code)]
 
+mod agreement_chart;
 mod air;
 mod area;
 mod axis;
 #[cfg(test)]
 mod boxes;
+mod class_chart;
 #[cfg(test)]
 mod goldens;
 mod legend;
 mod names;
 mod palette;
 mod pictures;
+mod plot;
 mod push;
 mod qr;
 #[cfg(test)]
@@ -31,7 +34,9 @@ mod turned;
 mod width;
 mod written;
 
+pub use agreement_chart::agreement_chart;
 pub use air::{AirSheet, air_graph, air_graph_angle_deg, turned_rocket};
+pub use class_chart::{ClassChart, ClassTrial, SeparationUnit, class_chart};
 pub use names::{outcome_name, part_name};
 pub use palette::Colour;
 pub use pictures::{PICTURE_SIZE_PX, Picture, picture};

@@ -2,6 +2,7 @@
 //! drawn beside it, never against the code that placed it.
 
 mod charts;
+mod classes;
 mod rockets;
 mod swings;
 mod winds;

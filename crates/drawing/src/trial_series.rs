@@ -12,6 +12,7 @@ use crate::axis::{
 };
 use crate::legend::{Entry, legend};
 use crate::palette::Colour;
+use crate::plot::{EDGE, LEGEND_EDGE, Scale, zero_style};
 use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style};
 use crate::width::words_px;
 
@@ -27,7 +28,6 @@ pub struct SeriesTrial {
     pub computed_mm: Option<f64>,
 }
 
-const EDGE: f64 = 6.0;
 const RIGHT: f64 = 12.0;
 const TOP: f64 = 34.0;
 const HEIGHT: f64 = 220.0;
@@ -41,8 +41,6 @@ const HALF_PX: f64 = 5.5;
 const DOT: f64 = 0.92;
 /// Between two labels of trials.
 const LABELS_APART_PX: f64 = 6.0;
-/// The legend stays so far from the right edge: some fonts are wider than expected.
-const LEGEND_EDGE: f64 = 14.0;
 
 /// The trials across, in the order given, and their separation upwards, with groups `axis`,
 /// `marks` and `legend`.
@@ -121,7 +119,7 @@ fn computed_mm(trial: &SeriesTrial) -> Option<f64> {
 /// Where the marks are drawn, and what its edges mean.
 struct Plot {
     area: Area,
-    reach: Reach,
+    scale: Scale,
     step_mm: f64,
     /// The room of one trial, in pixels.
     room_px: f64,
@@ -150,7 +148,8 @@ impl Plot {
         let room_px = (area.right - area.left) / trials.len() as f64;
         // Two marks side by side, and some room to the next trial.
         let half_px = (room_px * 0.21).min(HALF_PX);
-        Self { area, reach, step_mm, room_px, half_px }
+        let scale = Scale::new(reach, area.bottom, area.top);
+        Self { area, scale, step_mm, room_px, half_px }
     }
 
     fn x(&self, trial: u32) -> f64 {
@@ -158,35 +157,16 @@ impl Plot {
     }
 
     fn y(&self, mm: f64) -> f64 {
-        let share =
-            (self.reach.most_mm - mm) / (self.reach.most_mm - self.reach.least_mm);
-        self.area.top + (self.area.bottom - self.area.top) * share
-    }
-
-    fn level(&self, mm: f64) -> Path {
-        let y = self.y(mm);
-        let Area { left, right, .. } = self.area;
-        Path::open(vec![Point { x: left, y }, Point { x: right, y }])
+        self.scale.px(mm)
     }
 
     /// The lines and numbers of the separation, and what it is.
     fn separations(&self, units: Units) -> Vec<Item> {
-        let mut lines = Path::default();
-        let mut items = vec![Item::text(
-            Point { x: EDGE, y: TOP - 17.0 },
-            Anchor::Start,
-            separation_in(units),
-            Colour::Ink,
-            true,
-        )];
-        for mm in self.reach.multiples_mm(self.step_mm) {
-            lines.runs.extend(self.level(mm).runs);
-            let at = Point { x: self.area.left - 6.0, y: self.y(mm) + 4.5 };
-            let number = axis_number(units, mm);
-            items.push(Item::text(at, Anchor::End, number, Colour::Ink, false));
-        }
-        items.insert(0, Item::grid(lines));
-        items.push(Item::Path { path: self.level(0.0), style: zero_style() });
+        let mut items =
+            self.scale.levels(&self.area, self.step_mm, |mm| axis_number(units, mm));
+        let at = Point { x: EDGE, y: TOP - 17.0 };
+        let title = separation_in(units);
+        items.insert(1, Item::text(at, Anchor::Start, title, Colour::Ink, true));
         items
     }
 
@@ -236,10 +216,6 @@ impl Plot {
         }
         items
     }
-}
-
-fn zero_style() -> Style {
-    Style::line(Colour::Ink, 2.0)
 }
 
 fn bar_style() -> Style {

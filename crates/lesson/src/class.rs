@@ -6,6 +6,7 @@
 mod agreement;
 mod changeable;
 mod curve;
+mod example;
 mod gathered;
 mod kit;
 mod next_trial;
@@ -22,11 +23,14 @@ mod turning_point;
 pub use agreement::{Agreement, Limits, agreement};
 pub use changeable::{BrokenRule, Changeable, Changeables, RuleLimits};
 pub use curve::Curve;
+pub use example::{EXAMPLE_GROUPS, example_class};
 pub use gathered::{
     Added, Class, ClassLabel, Entry, LABEL_CHARS, MOST_RESULTS, MOST_WORKS, Refusal, Work,
 };
 pub use kit::{Kit, KitRow};
-pub use next_trial::{NextTrial, Reach, WhyThere, empty_region, next_trial};
+pub use next_trial::{
+    NextTrial, Reach, WhyThere, empty_region, next_trial, next_trial_after,
+};
 pub use odd::{FAR_SHARE, Odd, SLIP_MM, WIDE_SHARE, odd};
 pub use plan::{Plan, PlanStep, TimedStep};
 pub use predictions::{PredictionCounts, Score, count_predictions};

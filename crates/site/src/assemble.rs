@@ -73,6 +73,8 @@ pub(crate) struct Sources {
     pub(crate) styles: Vec<String>,
     /// Those of the places, which load with them.
     pub(crate) place_styles: String,
+    /// The same of the places that only whoever leads opens.
+    pub(crate) leader_styles: String,
     /// icon.svg
     pub(crate) icon: Vec<u8>,
     /// The pictures, in the order of [`ICONS`].
@@ -169,7 +171,7 @@ pub(crate) fn assemble(
     let rescue_name = hashed("rescue", "js", sources.rescue.as_bytes());
 
     let styles = sources.styles.concat();
-    let all_styles = format!("{styles}{}", sources.place_styles);
+    let all_styles = format!("{styles}{}{}", sources.place_styles, sources.leader_styles);
     ensure!(
         !all_styles.contains("@import") && !all_styles.contains("url("),
         "a sheet under www/styles/ refers to another file (`@import` or `url(`), which \
@@ -437,6 +439,7 @@ mod tests {
                 .to_owned(),
             styles: vec!["a{}\n".to_owned(), "b{}\n".to_owned()],
             place_styles: "c{}\n".to_owned(),
+            leader_styles: "d{}\n".to_owned(),
             icon: b"<svg/>".to_vec(),
             icons: ICONS.iter().map(|name| name.as_bytes().to_vec()).collect(),
             tables: vec![("ar", b"arabic".to_vec()), ("de", b"german".to_vec())],

@@ -34,8 +34,12 @@ pub(crate) fn make(path: &Path) -> Result<Bindings> {
 
 /// Makes the bindings of the compiled module at `path`, cut into parts, with the style sheet
 /// of the places.
-pub(crate) fn make_in_parts(path: &Path, sheet: &str) -> Result<Bindings> {
-    let split = split::split(path, sheet)?;
+pub(crate) fn make_in_parts(
+    path: &Path,
+    sheet: &str,
+    leaders_sheet: &str,
+) -> Result<Bindings> {
+    let split = split::split(path, sheet, leaders_sheet)?;
     let mut output = Bindgen::new();
     output.input_bytes("noseward", split.main);
     // The parts use what the linker named, and by its names.

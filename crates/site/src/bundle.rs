@@ -40,7 +40,11 @@ pub(crate) fn make(
     let whole = shorter(bindings::make(&whole)?);
     let in_parts = compile::compile(root, toolchain, Shape::InParts)?;
     let sources = read_sources(&root.join("www"), languages)?;
-    let in_parts = bindings::make_in_parts(&in_parts, &sources.place_styles)?;
+    let in_parts = bindings::make_in_parts(
+        &in_parts,
+        &sources.place_styles,
+        &sources.leader_styles,
+    )?;
     let in_parts = shorter(in_parts);
     let parts = in_parts.later.iter().map(|file| &file.bytes);
     for module in parts.chain([&whole.module, &in_parts.module]) {
@@ -50,14 +54,15 @@ pub(crate) fn make(
     assemble(&sources, &in_parts, &whole, &licences, edition)
 }
 
-/// The style sheets of the places, by their names under `www`, in the order of the alphabet.
-fn place_sheets(www: &Path) -> Result<Vec<String>> {
-    let folder = www.join("styles/places");
-    let failed = || format!("{} cannot be read", folder.display());
+/// The style sheets in a folder of `www/styles`, by their names under `www`, in the order of the
+/// alphabet.
+fn sheets_in(www: &Path, folder: &str) -> Result<Vec<String>> {
+    let path = www.join("styles").join(folder);
+    let failed = || format!("{} cannot be read", path.display());
     let mut names = Vec::new();
-    for entry in fs::read_dir(&folder).with_context(failed)? {
+    for entry in fs::read_dir(&path).with_context(failed)? {
         let name = entry.with_context(failed)?.file_name();
-        names.push(format!("styles/places/{}", name.to_str().with_context(failed)?));
+        names.push(format!("styles/{folder}/{}", name.to_str().with_context(failed)?));
     }
     names.sort();
     Ok(names)
@@ -109,14 +114,17 @@ fn read_sources(www: &Path, languages: Vec<&'static str>) -> Result<Sources> {
     let index = read("index.html")?;
     let styles = style_paths(&index)?.into_iter().map(|path| sheet(&read(path)?));
     let styles = styles.collect::<Result<_>>()?;
-    let place_sheets = place_sheets(www)?;
-    let place_styles = place_sheets.iter().map(|name| sheet(&read(name)?));
-    let place_styles = place_styles.collect::<Result<Vec<String>>>()?.concat();
+    let styles_in = |folder: &str| {
+        let sheets = sheets_in(www, folder)?;
+        let sheets = sheets.iter().map(|name| sheet(&read(name)?));
+        Ok::<_, anyhow::Error>(sheets.collect::<Result<Vec<String>>>()?.concat())
+    };
     let read_script = |name: &str| Ok::<_, anyhow::Error>(script(&read(name)?));
     let icon = |name: &str| bytes(&format!("icons/{name}"));
     Ok(Sources {
         styles,
-        place_styles,
+        place_styles: styles_in("places")?,
+        leader_styles: styles_in("leaders")?,
         boot: format!("{}\n{}", read_script("boot.js")?, read_script("keep.js")?),
         offline: read_script("offline.js")?,
         unpack: read_script("unpack.js")?,

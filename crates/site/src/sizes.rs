@@ -13,13 +13,15 @@ const BUDGET: usize = 200 * 1024;
 /// The most that any other place may load besides, in bytes after brotli: with the notebook,
 /// which the first of them brings.
 const PLACE_BUDGET: usize = 80 * 1024;
-/// The same for a place that only whoever leads opens.
-const LEADERS_PLACE_BUDGET: usize = 120 * 1024;
+/// The same for a place that only whoever leads opens: Class reads all that can be handed in.
+const LEADERS_PLACE_BUDGET: usize = PLACE_BUDGET + LEADERS_BUDGET;
 /// The part that every place needs.
 const NOTEBOOK: &str = "notebook";
 /// The parts that are places, or several.
-const PLACES: [&str; 9] =
-    ["measure", "compare", "trial", "swing", "why", "handin", "lead", "wordmat", "setup"];
+const PLACES: [&str; 10] = [
+    "measure", "compare", "trial", "swing", "why", "handin", "lead", "wordmat", "setup",
+    "class",
+];
 
 /// The most that a first visit and what loads after the first drawing may weigh together, in
 /// bytes after brotli: all that a pupil's computer loads. At 400 kbit a second, a slow line in

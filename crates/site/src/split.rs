@@ -15,9 +15,11 @@ pub(crate) const LINK_NAME: &str = "./__wasm_split.js";
 const CARRIER: &str = "notebook";
 /// The style sheet of the places.
 const SHEET: &str = "places.css";
+/// That of those that only whoever leads opens.
+const LEADERS_SHEET: &str = "sheet.css";
 /// The parts that only whoever leads uses, as `Part::is_for_leaders` says in noseward-web. What
 /// only they need is neither fetched nor kept where nobody opens one of them.
-pub(crate) const FOR_LEADERS: [&str; 2] = ["setup", "symbols"];
+pub(crate) const FOR_LEADERS: [&str; 3] = ["setup", "class", "symbols"];
 /// What is smaller than this, in bytes, is carried: together they compress better, and a place
 /// that loads them for nothing stays within its budget.
 const SMALL: usize = 8_500;
@@ -59,8 +61,9 @@ pub(crate) struct Part {
 }
 
 /// Cuts the module at `path`, which was linked with its relocations. The style sheet of the
-/// places is loaded with every part, so that no place is seen without it.
-pub(crate) fn split(path: &Path, sheet: &str) -> Result<Split> {
+/// places is loaded with every part, so that no place is seen without it, and that of the places
+/// that only whoever leads opens with theirs.
+pub(crate) fn split(path: &Path, sheet: &str, leaders_sheet: &str) -> Result<Split> {
     let module =
         fs::read(path).with_context(|| format!("{} cannot be read", path.display()))?;
     let folder = path.with_extension("parts");
@@ -96,8 +99,12 @@ pub(crate) fn split(path: &Path, sheet: &str) -> Result<Split> {
     parts.sort_by(|a, b| a.name.cmp(&b.name));
     let (mut files, mut parts) = carried(files, parts)?;
     files.push(PartFile { name: SHEET.into(), bytes: sheet.into() });
+    files.push(PartFile { name: LEADERS_SHEET.into(), bytes: leaders_sheet.into() });
     for part in &mut parts {
         part.files.push(SHEET.into());
+        if part.is_for_leaders {
+            part.files.push(LEADERS_SHEET.into());
+        }
     }
     Ok(Split { main: fs::read(main)?, link: link(&files, &parts)?, files, parts })
 }

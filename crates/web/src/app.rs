@@ -54,6 +54,7 @@ pub(crate) use typed::{Unreadable, has_unit, read as read_number};
 
 use crate::later::Ask;
 use crate::places::PlaceMsg;
+use crate::places::class::ClassState;
 use crate::places::hand_in::HandInMsg;
 use crate::places::set_up::SetUpState;
 use crate::places::swing::{self, SwingState};
@@ -123,6 +124,8 @@ pub(crate) struct State {
     pub(crate) address: Option<String>,
     /// The form in which whoever leads sets a lesson up.
     pub(crate) set_up: SetUpState,
+    /// What the groups of a class found, together.
+    pub(crate) class: ClassState,
     /// Whether the page asks if everything is to be deleted.
     pub(crate) asks_to_delete: bool,
     history: History,
@@ -176,6 +179,10 @@ pub(crate) struct Opening {
     pub(crate) kept: Option<String>,
     /// The set-up that was kept on this computer.
     pub(crate) set_up: Option<String>,
+    /// The class that was kept on this computer.
+    pub(crate) class: Option<String>,
+    /// The day, as year, month and day.
+    pub(crate) today: (u16, u8, u8),
     /// Whether this browser has a place where the page may keep anything.
     pub(crate) can_keep: bool,
     /// Whether there is a place, but the browser refuses to write there.
@@ -269,6 +276,7 @@ impl State {
             computer: opening.computer.clone(),
             address: opening.address.clone(),
             set_up: SetUpState { text: opening.set_up.clone(), ..SetUpState::default() },
+            class: ClassState::new(opening),
             asks_to_delete: false,
             history: History::new(Document::default()),
             history_slot: 0,
@@ -707,6 +715,9 @@ fn perform(state: &mut State, msg: Msg) -> Vec<Effect> {
             vec![Effect::Redraw]
         }
         Msg::Slice => {
+            if state.class.is_busy {
+                return call(state, Ask::Gather).effects;
+            }
             let mut effects = call(state, Ask::Uncertainty).effects;
             if effects.is_empty() && state.announced_faults.is_none() {
                 effects = swing::slice(state);

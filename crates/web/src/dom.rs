@@ -33,8 +33,9 @@ use crate::app::{
 };
 use crate::later::Ask;
 use crate::part::{self, Part};
-use crate::places::rocket;
+use crate::places::class::ClassMsg;
 use crate::places::swing::SwingMsg;
+use crate::places::{PlaceMsg, rocket};
 use crate::shell::{self, marked::said};
 use animation::Animation;
 use events::Drag;
@@ -51,6 +52,8 @@ const KEEP_AFTER_MS: i32 = 300;
 /// How long after the last input typing counts as paused: faults are told, and the
 /// result is spoken.
 const PAUSE_MS: i32 = 700;
+/// How often a timer looks at the clock.
+const CLOCK_MS: i32 = 250;
 /// How long a message stands that only says what was done.
 const PASSING_MS: i32 = 8000;
 
@@ -81,6 +84,7 @@ struct Page {
     view_due: Cell<bool>,
     pause_timer: Timer,
     slice_timer: Timer,
+    clock_timer: Timer,
     later_timer: Timer,
     /// Takes a message away that only says what was done.
     passing_timer: Timer,
@@ -169,6 +173,7 @@ impl Page {
             still: animation::is_unwanted(&window),
             place: address::place(&window),
             lot: js_sys::Math::random(),
+            today: computer::today(),
             speech,
             ..Opening::default()
         }));
@@ -205,6 +210,13 @@ impl Page {
                 slice_timer: Timer::new(
                     window.clone(),
                     call(|page| page.send(Msg::Slice)),
+                ),
+                clock_timer: Timer::new(
+                    window.clone(),
+                    call(|page| {
+                        let now_s = js_sys::Date::now() / 1000.0;
+                        page.send(PlaceMsg::Class(ClassMsg::Clock(now_s)).into());
+                    }),
                 ),
                 listeners: RefCell::default(),
                 sizes: RefCell::default(),
@@ -284,6 +296,7 @@ impl Page {
             }
             Effect::DrawMotion => self.draw_moving()?,
             Effect::Animate => self.animation.request(),
+            Effect::Clock => self.clock_timer.restart(CLOCK_MS),
             Effect::Focus(id) => {
                 // The outputs may hold the element, so they are brought up to date first.
                 self.draw();
@@ -404,6 +417,9 @@ impl Page {
             Place::Rocket => rocket::regions(&self.state.borrow()),
             _ => {
                 let call = app::call(&mut self.state.borrow_mut(), Ask::Place(place));
+                for effect in call.effects {
+                    report(self.perform(effect));
+                }
                 if call.regions.is_empty() {
                     shell::waiting(&self.state.borrow())
                 } else {

@@ -40,6 +40,10 @@ pub(crate) enum Ask {
     Swing,
     /// To try a few starts more.
     Starts,
+    /// To take in a little more of what is handed in to a class.
+    Gather,
+    /// For the class as it is kept.
+    KeptClass,
     /// For what moves in the pictures of the swing test, and the time that they show.
     Moving,
 }
@@ -54,6 +58,7 @@ impl Ask {
             Self::Paper(Paper::Swing) | Self::Moving => Part::Swing,
             Self::Paper(Paper::Labels | Paper::Kit) => Part::SetUp,
             Self::Paper(_) => Part::Files,
+            Self::Gather | Self::KeptClass => Part::Class,
             Self::InWords => Part::Why,
             Self::Told { .. } => Part::Trial,
             Self::Kept | Self::Crash => Part::Notebook,
@@ -79,9 +84,13 @@ pub(crate) fn of_message(msg: &NotebookMsg) -> Part {
         NotebookMsg::Place(PlaceMsg::Compare(_)) => Part::Compare,
         NotebookMsg::Place(PlaceMsg::Lead(_)) => Part::Lead,
         NotebookMsg::Place(PlaceMsg::SetUp(_)) => Part::SetUp,
+        NotebookMsg::Place(PlaceMsg::Class(_)) => Part::Class,
         NotebookMsg::Place(PlaceMsg::Join(_)) => Part::Files,
         NotebookMsg::Typed { field, .. } if field.starts_with(places::set_up::FIELD) => {
             Part::SetUp
+        }
+        NotebookMsg::Typed { field, .. } if field.starts_with(places::class::FIELD) => {
+            Part::Class
         }
         NotebookMsg::Place(_) => Part::Trial,
         _ => Part::Notebook,
@@ -263,6 +272,23 @@ pub(crate) fn set_up(question: &mut Question<'_>) {
         }
         Ask::Update(NotebookMsg::Place(PlaceMsg::SetUp(msg))) => {
             call.effects = places::set_up::update(state, *msg);
+        }
+        _ => {}
+    }
+}
+
+pub(crate) fn class(question: &mut Question<'_>) {
+    let Question::Page { state, call } = question else { return };
+    call.effects = places::class::open(state);
+    match &call.ask {
+        Ask::Place(_) => call.regions = places::class::regions(state),
+        Ask::Gather => call.effects.extend(places::class::gather(state)),
+        Ask::KeptClass => call.text = Some(places::class::kept(state)),
+        Ask::Update(NotebookMsg::Typed { field, text }) => {
+            call.effects.extend(places::class::typed(state, field, text));
+        }
+        Ask::Update(NotebookMsg::Place(PlaceMsg::Class(msg))) => {
+            call.effects.extend(places::class::update(state, msg.clone()));
         }
         _ => {}
     }

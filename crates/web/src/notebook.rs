@@ -13,6 +13,7 @@ pub(crate) use fields::NotebookField;
 pub(crate) use opening::{
     contents, delete_open, file, hash as link_hash, kept, new_group, open_link, open_text,
 };
+pub(crate) use refused::said as said_of;
 pub(crate) use rules::{broken_by_swing, fixed, rules_name, told_broken};
 pub(crate) use set_up::{join, joins};
 pub(crate) use trial::{begin_if_needed, begun_trial, full, onto_page, open_trial};

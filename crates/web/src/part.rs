@@ -33,13 +33,15 @@ pub(crate) enum Part {
     Files,
     WordMat,
     SetUp,
+    /// What the groups of a class found, together.
+    Class,
     /// Symbols in pictures and before the camera.
     Symbols,
 }
 
 impl Part {
     /// Every part, in the order in which they are fetched ahead, where they are.
-    pub(crate) const ALL: [Self; 14] = [
+    pub(crate) const ALL: [Self; 15] = [
         Self::Notebook,
         Self::Certainty,
         Self::Measure,
@@ -53,6 +55,7 @@ impl Part {
         Self::Lead,
         Self::WordMat,
         Self::SetUp,
+        Self::Class,
         Self::Symbols,
     ];
 
@@ -73,7 +76,7 @@ impl Part {
             // Pupils too look there at what this computer allows, and delete what is kept.
             | Self::Lead
             | Self::WordMat => false,
-            Self::SetUp | Self::Symbols => true,
+            Self::SetUp | Self::Class | Self::Symbols => true,
         }
     }
 
@@ -227,8 +230,12 @@ parts! {
         "__wasm_split_load_setup"
         "__wasm_split_00setup00_import_0000000000000000000000000000000d_call"
         "__wasm_split_00setup00_export_0000000000000000000000000000000d_call";
+    Class class
+        "__wasm_split_load_class"
+        "__wasm_split_00class00_import_0000000000000000000000000000000e_call"
+        "__wasm_split_00class00_export_0000000000000000000000000000000e_call";
     Symbols symbols
         "__wasm_split_load_symbols"
-        "__wasm_split_00symbols00_import_0000000000000000000000000000000e_call"
-        "__wasm_split_00symbols00_export_0000000000000000000000000000000e_call";
+        "__wasm_split_00symbols00_import_0000000000000000000000000000000f_call"
+        "__wasm_split_00symbols00_export_0000000000000000000000000000000f_call";
 }

@@ -1,6 +1,7 @@
 //! The places of the page, a folder or a file each: functions from the state to regions. A
 //! place names no other place's ids, and adds no effects.
 
+pub(crate) mod class;
 pub(crate) mod compare;
 pub(crate) mod conclude;
 pub(crate) mod form;

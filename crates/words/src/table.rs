@@ -254,7 +254,9 @@ mod tests {
         let mut edition = table.clone();
         edition[4] ^= 1;
         assert_eq!(error(edition), TableError::OtherEdition);
-        for length in HEADER..table.len() {
+        // Each takes the sum of all before it.
+        let ends = (HEADER..table.len()).step_by(17);
+        for length in ends.chain(table.len() - 50..table.len()) {
             assert_eq!(error(table[..length].to_vec()), TableError::Spoilt);
             // Even where the sum is right, a string is missing.
             assert_eq!(error(stamped(table[..length].to_vec())), TableError::Spoilt);

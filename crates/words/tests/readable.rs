@@ -37,6 +37,8 @@ const LEFT_OUT: &[(&str, &str)] = &[
     ("set_up.ftl", "for whoever leads, and labels for whoever holds a camera"),
     ("set_up-question.ftl", "for whoever leads"),
     ("set_up-kit.ftl", "for whoever leads"),
+    ("class.ftl", "for whoever leads"),
+    ("class-pattern.ftl", "for whoever leads, who reads it out"),
     ("symbols.ftl", "for whoever leads"),
     ("delete.ftl", "stands in the place for whoever leads"),
     ("lesson-level-", "chosen by whoever leads"),

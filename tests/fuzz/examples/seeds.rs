@@ -9,10 +9,10 @@ use std::error::Error;
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use noseward_lesson::{Conclusion, Record, TrialResult};
+use noseward_lesson::{Class, Conclusion, Record, TrialResult, example_class};
 use noseward_link::{
-    NotebookFile, code, hash, notebook_hash, notebook_parts, open_file,
-    open_notebook_file, result_code, to_file, to_notebook_file,
+    Format, NotebookFile, class_to_table, code, hash, notebook_hash, notebook_parts,
+    open_file, open_notebook_file, result_code, to_file, to_notebook_file,
 };
 use noseward_stability::BottleSize;
 use qrcodegen::{QrCode, QrCodeEcc};
@@ -40,6 +40,9 @@ fn main() -> Result<(), Box<dyn Error>> {
     for (name, bytes) in notebooks(here)? {
         write("notebook", &name, &bytes)?;
     }
+    for (name, text) in classes() {
+        write("class", name, text.as_bytes())?;
+    }
     for (name, bytes) in pictures()? {
         write("picture", &name, &bytes)?;
     }
@@ -47,6 +50,21 @@ fn main() -> Result<(), Box<dyn Error>> {
     write("text", "number", b" -3,5")?;
     write("text", "newer", b"r2.AAAA R2AA AAAA AAAA")?;
     Ok(())
+}
+
+/// Results of the invented class as codes and as a table.
+fn classes() -> [(&'static str, String); 3] {
+    let (mut class, mut codes) = (Class::default(), String::new());
+    for notebook in example_class().iter().take(2) {
+        for trial in notebook.trials() {
+            let Some(result) = TrialResult::of(notebook, trial.id()) else { continue };
+            codes += &format!("{}\n", result_code(&result));
+            let _ = class.add(&class.label.clone(), result, true);
+        }
+    }
+    let table = class_to_table(&class, Format::Tabs, false, &|_| String::new());
+    let damaged = table.replacen('1', "x", 40);
+    [("codes", codes), ("table", table), ("damaged", damaged)]
 }
 
 /// Inputs with their names.

@@ -1,5 +1,6 @@
 //! What must hold for every record, and for every notebook, that was opened from anywhere.
 
+mod class;
 mod notebook;
 mod picture;
 mod spelling;
@@ -16,6 +17,7 @@ use noseward_stability::{
     Design, Fault, Field, Swing, SwingField, Units, check, evaluate,
 };
 
+pub use class::check_gathered;
 pub use notebook::{
     NotebookInput, check_notebook, check_parts, check_result, check_set_up,
     notebook_input,

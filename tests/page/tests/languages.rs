@@ -7,9 +7,9 @@ use serde_json::json;
 use std::collections::BTreeMap;
 
 const SIZES: [(u32, u32); 3] = [(1366, 600), (360, 740), (1920, 1080)];
-const PLACES: [&str; 11] = [
+const PLACES: [&str; 12] = [
     "rocket", "measure", "predict", "swing", "compare", "conclude", "hand-in", "why",
-    "lead", "words", "set-up",
+    "lead", "words", "set-up", "class",
 ];
 const LANG: &str = "document.documentElement.lang";
 
@@ -105,10 +105,36 @@ async fn nothing_is_cut_anywhere(page: &Page, name: &str) -> Result<()> {
             page.is_at(place).await?;
             page.run("return new Promise((done) => requestAnimationFrame(() => setTimeout(done, 100)))")
                 .await?;
-            page.screenshot(&format!("{name}-{place}-{width}")).await?;
-            nothing_is_cut(page, &format!("{name}, {place}, {width} by {height}"))
-                .await?;
+            let name = format!("{name}, {place}, {width} by {height}");
+            page.screenshot(&name.replace([',', ' '], "-")).await?;
+            nothing_is_cut(page, &name).await?;
+            if place == "class" {
+                nothing_is_cut_of_a_class(page, &name).await?;
+            }
         }
+    }
+    Ok(())
+}
+
+/// Every view of the invented class.
+async fn nothing_is_cut_of_a_class(page: &Page, name: &str) -> Result<()> {
+    page.run("document.getElementById('cl-example')?.click()").await?;
+    let views = "document.querySelectorAll('[data-action=cl-show]').length";
+    let views = page.eval(views).await?.as_u64().unwrap_or(0);
+    assert!(views > 2, "{views}");
+    // The first again in the end.
+    for view in (0..views).rev() {
+        let view = format!("cl-show:{view}");
+        page.run(&format!("document.getElementById('{view}').click()")).await?;
+        page.wait_until(&format!(
+            "document.getElementById('{view}').getAttribute('aria-pressed') === 'true'"
+        ))
+        .await?;
+        page.run("return new Promise((done) => requestAnimationFrame(() => setTimeout(done, 100)))")
+            .await?;
+        let name = format!("{name}, {view}");
+        page.screenshot(&name.replace([',', ' ', ':'], "-")).await?;
+        nothing_is_cut(page, &name).await?;
     }
     Ok(())
 }

@@ -25,13 +25,13 @@ use tower_http::services::ServeDir;
 const BUILD: &str = "document.querySelector('meta[name=build]').content";
 const OFFLINE: &str = "document.documentElement.dataset.offline";
 const LINE_HIDDEN: &str = "document.getElementById('new-version').hidden";
-/// Every place of the page that pupils open.
-const PLACES: [&str; 11] = [
+/// Every place of the page that pupils open with something to see in it.
+const PLACES: [&str; 10] = [
     "rocket", "measure", "predict", "swing", "compare", "conclude", "hand-in", "why",
-    "words", "join", "lead",
+    "words", "lead",
 ];
 /// Those that only whoever leads opens.
-const FOR_LEADERS: [&str; 1] = ["set-up"];
+const FOR_LEADERS: [&str; 2] = ["set-up", "class"];
 const FOOTER: &str = "document.querySelector('.footer').innerText";
 const NEWER: &str = "A newer page.";
 const NEWER_BUILD: &str = "0123456789abcdef";

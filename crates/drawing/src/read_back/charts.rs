@@ -11,7 +11,7 @@ use crate::{ChartTrial, Colour, Item, Path, SeriesTrial, Style};
 use crate::{qr, trial_chart, trial_series};
 
 /// All the lines of a grid.
-fn grid(items: &[Item]) -> Path {
+pub(super) fn grid(items: &[Item]) -> Path {
     let mut all = Path::default();
     for (path, style) in paths(items) {
         if *style == Style::line(Colour::BoldLine, 1.0) {

@@ -2,13 +2,12 @@
 
 use noseward_lesson::SwingOutcome;
 
-use super::{ChartTrial, Scale, range_mm};
+use super::{ChartTrial, range_mm};
 use crate::area::Area;
+use crate::plot::{Scale, Stack};
 use crate::width::bold_px;
 
 const LEAST_RADIUS: f64 = 9.0;
-/// Between the outlines of two dots.
-const APART: f64 = 3.0;
 /// Between a dot and the edges of its row.
 const INSET: f64 = 5.0;
 
@@ -37,27 +36,16 @@ pub(super) fn place<'a>(
     radius: f64,
 ) -> Vec<Placed<'a>> {
     let mut placed = Vec::new();
-    // From where to where each level is taken.
-    let mut taken: Vec<Vec<(f64, f64)>> = Vec::new();
+    let mut stack = Stack::default();
     for &trial in trials {
-        let x = scale.x(trial.separation_mm);
+        let x = scale.px(trial.separation_mm);
         let mut range_px = range_mm(trial)
-            .map(|(least, most)| (scale.x(least), scale.x(most)))
+            .map(|(least, most)| (scale.px(least), scale.px(most)))
             .filter(|&(from, to)| from < x - radius - 3.0 || to > x + radius + 3.0);
         for _ in trial.outcomes.iter().filter(|&&seen| seen == outcome) {
             let (from, to) = range_px.unwrap_or((x, x));
             let span = ((x - radius).min(from), (x + radius).max(to));
-            let is_free = |level: &Vec<(f64, f64)>| {
-                level
-                    .iter()
-                    .all(|&(from, to)| span.1 + APART <= from || to + APART <= span.0)
-            };
-            let level = taken.iter().position(is_free).unwrap_or(taken.len());
-            if level == taken.len() {
-                taken.push(Vec::new());
-            }
-            taken[level].push(span);
-            let level = u32::try_from(level).expect("a row has few dots");
+            let level = stack.put(span);
             placed.push(Placed { trial, level, range_px: range_px.take() });
         }
     }
@@ -76,5 +64,5 @@ pub(super) fn y(level: u32, row: &Area, radius: f64) -> f64 {
 }
 
 fn pitch(radius: f64) -> f64 {
-    2.0 * radius + APART
+    2.0 * radius + Stack::APART
 }

@@ -1,9 +1,10 @@
 //! The rows of the chart, and what each is called.
 
-use super::{EDGE, ROWS};
+use super::ROWS;
 use crate::area::Area;
 use crate::names::outcome_name;
 use crate::palette::Colour;
+use crate::plot::EDGE;
 use crate::scene::{Anchor, Item, Path, Point, Style};
 use crate::width::words_px;
 

@@ -229,14 +229,14 @@ fn the_band_goes_from_one_to_two_body_widths() {
     assert_eq!(median_mm(&refs[1..]), Some(63.0));
     for width in WIDTHS {
         let scene = trial_chart(&trials, Units::METRIC, width).unwrap();
-        let scale = Scale::new(&refs, width, dots::radius_px(&refs) + PADDING);
+        let scale = scale(&refs, width, dots::radius_px(&refs) + PADDING);
         let edges = scene.groups[0].items.iter().find_map(|item| match item {
             Item::Path { path, style } if !style.dashes.is_empty() => Some(path),
             _ => None,
         });
         let xs: Vec<f64> =
             edges.unwrap().runs.iter().map(|(points, _)| points[0].x).collect();
-        assert_eq!(xs, [scale.x(66.0), scale.x(132.0)]);
+        assert_eq!(xs, [scale.px(66.0), scale.px(132.0)]);
         let named =
             texts(&scene).iter().filter(|(_, words)| *words == BAND.as_str()).count();
         assert_eq!(named, 1, "{width}");

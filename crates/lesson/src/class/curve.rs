@@ -72,7 +72,18 @@ impl Likelihood {
             let place = libm::round(scale.to(seen.separation) * PARTS) / PARTS;
             [place, f64::from(seen.nose_first), f64::from(seen.otherwise)]
         };
-        let points = seen.iter().filter(|seen| seen.counts()).map(point).collect();
+        let mut points: Vec<_> =
+            seen.iter().filter(|seen| seen.counts()).map(point).collect();
+        // Those at one place are one: a day of many schools has thousands at a few hundred.
+        points.sort_unstable_by(|a, b| a[0].total_cmp(&b[0]));
+        points.dedup_by(|next, kept| {
+            let is_there = next[0] == kept[0];
+            if is_there {
+                kept[1] += next[1];
+                kept[2] += next[2];
+            }
+            is_there
+        });
         Some(Self { scale, points })
     }
 
@@ -138,9 +149,9 @@ impl Likelihood {
     }
 
     /// Level and steepness of greatest likelihood, of all or of those along a line through
-    /// nothing. The trials must overlap.
-    pub(super) fn best(&self, along: Option<[f64; 2]>) -> [f64; 2] {
-        let mut at = [0.0; 2];
+    /// nothing, from where it is sought. The trials must overlap.
+    pub(super) fn best(&self, along: Option<[f64; 2]>, from: [f64; 2]) -> [f64; 2] {
+        let mut at = from;
         let mut reached = self.log_likelihood(at);
         for _ in 0..MOST_STEPS {
             let mut step = self.step(at, along);
@@ -161,7 +172,7 @@ impl Likelihood {
     }
 
     pub(super) fn curve(&self) -> Curve {
-        let at = self.best(None);
+        let at = self.best(None, [0.0; 2]);
         let Information { weight, mean, spread } = self.information(at);
         let covariance =
             [1.0 / weight + mean * mean / spread, -mean / spread, 1.0 / spread];

@@ -133,6 +133,42 @@ impl Class {
         self.entries.get_mut(at)
     }
 
+    /// The entry of a group's trial in a class, to hide or mark it.
+    pub fn find_mut(
+        &mut self,
+        class: &ClassLabel,
+        group: Group,
+        trial: u16,
+    ) -> Option<&mut Entry> {
+        let at = self.index.get(&(class.clone(), group, trial))?;
+        self.entries.get_mut(*at)
+    }
+
+    /// Says which class it is: of what was gathered as the class before, too. Where that
+    /// trial was there already, the later one counts and the other stands beside it.
+    pub fn relabel(&mut self, label: ClassLabel) {
+        let old = std::mem::replace(&mut self.label, label);
+        self.index.clear();
+        for mut entry in std::mem::take(&mut self.entries) {
+            if entry.class == old {
+                entry.class = self.label.clone();
+            }
+            let Some(&at) = self.index.get(&key(&entry)) else {
+                self.index.insert(key(&entry), self.entries.len());
+                self.entries.push(entry);
+                continue;
+            };
+            let known = &mut self.entries[at];
+            known.older.extend(entry.older);
+            known.older.push(std::mem::replace(&mut known.result, entry.result));
+            known.hidden |= entry.hidden;
+            known.marked |= entry.marked;
+        }
+        for work in self.works.iter_mut().filter(|work| work.class == old) {
+            work.class = self.label.clone();
+        }
+    }
+
     /// The notebooks that were handed in whole, in the order in which they came.
     #[must_use]
     pub fn works(&self) -> &[Work] {
@@ -157,12 +193,12 @@ impl Class {
     }
 
     /// What counts in charts and figures: not what is hidden, and invented results only
-    /// where there are no others.
-    pub fn counting(&self) -> impl Iterator<Item = &Entry> {
+    /// where there are no others. Each with its place among the entries.
+    pub fn counting(&self) -> impl Iterator<Item = (usize, &Entry)> {
         let all_invented = self.is_example();
-        self.entries
-            .iter()
-            .filter(move |entry| !entry.hidden && (all_invented || !entry.result.example))
+        self.entries.iter().enumerate().filter(move |(_, entry)| {
+            !entry.hidden && (all_invented || !entry.result.example)
+        })
     }
 
     /// Takes a result in. Of two that [are the same](TrialResult::is_same_as) the richer
@@ -235,9 +271,6 @@ impl Class {
     }
 
     fn index_anew(&mut self) {
-        let key = |Entry { class, result, .. }: &Entry| {
-            (class.clone(), result.group, result.trial)
-        };
         self.index = self.entries.iter().map(key).zip(0..).collect();
     }
 
@@ -256,6 +289,11 @@ impl Class {
         }
         Ok(())
     }
+}
+
+/// What tells an entry from all others.
+fn key(Entry { class, result, .. }: &Entry) -> Key {
+    (class.clone(), result.group, result.trial)
 }
 
 /// Every number of a result.
@@ -339,6 +377,27 @@ mod tests {
         class.drop_examples();
         assert_eq!(class.entries().len(), 1);
         assert_eq!(add(&mut class, result(2, 1, Steady)), Ok(Added::Doubled));
+    }
+
+    #[test]
+    fn a_class_that_gets_a_label_takes_its_results_along() {
+        let label = |text| ClassLabel::new(text).unwrap();
+        let mut class = Class::default();
+        add(&mut class, result(1, 1, Steady)).unwrap();
+        class.add(&label("B"), result(1, 1, Sideways), false).unwrap();
+        class.relabel(label("A"));
+        let labels = |class: &Class| {
+            let entries = class.entries().iter();
+            entries.map(|entry| entry.class.as_str().to_owned()).collect::<Vec<_>>()
+        };
+        assert_eq!(labels(&class), ["A", "B"]);
+        let green = result(1, 1, Steady).group;
+        assert!(class.find_mut(&label("A"), green, 1).is_some());
+        assert!(class.find_mut(&ClassLabel::default(), green, 1).is_none());
+        class.relabel(label("B"));
+        assert_eq!(labels(&class), ["B"]);
+        assert_eq!(class.entries()[0].result, result(1, 1, Sideways));
+        assert_eq!(class.entries()[0].older, [result(1, 1, Steady)]);
     }
 
     #[test]

@@ -1,7 +1,7 @@
 //! Which trial would settle it: where one more tells the most.
 
 use super::Seen;
-use super::turning_point::{Gap, NoTurningPoint, turning_point};
+use super::turning_point::{Gap, NoTurningPoint, TurningPoint, turning_point};
 
 /// Steps of the reach that are looked at.
 const STEPS: u32 = 200;
@@ -65,10 +65,21 @@ impl Reach {
 /// the widest stretch without a trial. `None` where the reach has no width or is not finite.
 #[must_use]
 pub fn next_trial(seen: &[Seen], reach: Reach) -> Option<NextTrial> {
+    next_trial_after(&turning_point(seen), seen, reach)
+}
+
+/// The same where the [turning point](turning_point()) of the trials is known already: that takes
+/// nearly all of the time.
+#[must_use]
+pub fn next_trial_after(
+    found: &Result<TurningPoint, NoTurningPoint>,
+    seen: &[Seen],
+    reach: Reach,
+) -> Option<NextTrial> {
     if !reach.is_real() {
         return None;
     }
-    match turning_point(seen) {
+    match *found {
         Ok(found) => {
             let (mut at, mut share) = (reach.least, 0.0);
             for step in 0..=STEPS {

@@ -177,15 +177,20 @@ impl TrialResult {
         Overall::of(&self.counted())
     }
 
-    /// Whether it flew nose-first; `None` where its swings do not say.
+    /// Whether it flew nose-first in more than half of the swings that count; `None` where they
+    /// do not say.
     #[must_use]
     pub fn nose_first(&self) -> Option<bool> {
-        match self.overall() {
-            Overall::Mostly(SwingOutcome::Steady | SwingOutcome::Wobbling) => Some(true),
-            Overall::Mostly(SwingOutcome::Sideways | SwingOutcome::TailFirst) => {
-                Some(false)
-            }
-            _ => None,
+        use SwingOutcome::{Sideways, Steady, TailFirst, Wobbling};
+        let counted = self.counted();
+        let most = |outcomes: [SwingOutcome; 2]| {
+            let seen = counted.iter().filter(|seen| outcomes.contains(seen));
+            2 * seen.count() > counted.len()
+        };
+        if most([Steady, Wobbling]) {
+            Some(true)
+        } else {
+            most([Sideways, TailFirst]).then_some(false)
         }
     }
 
@@ -291,6 +296,8 @@ mod tests {
             (&[Steady, Wobbling, Steady][..], Some(true)),
             (&[Sideways, Slipped, Sideways], Some(false)),
             (&[TailFirst], Some(false)),
+            (&[Steady, Wobbling, TailFirst], Some(true)),
+            (&[Sideways, Steady, TailFirst], Some(false)),
             (&[Steady, TailFirst], None),
             (&[NotSure, NotSure, Steady], None),
             (&[Slipped], None),

@@ -178,7 +178,9 @@ fn likelihood_band(likelihood: &Likelihood, best: [f64; 2]) -> Band {
     let enough = likelihood.log_likelihood(best) - NORMAL_95 * NORMAL_95 / 2.0;
     let keeps = |angle: f64| {
         let (steep, level) = libm::sincos(angle);
-        let at = likelihood.best(Some([level, steep]));
+        // The best curve's foot on the line is near the best of the line.
+        let foot = best[0] * level + best[1] * steep;
+        let at = likelihood.best(Some([level, steep]), [foot * level, foot * steep]);
         likelihood.log_likelihood(at) >= enough
     };
     if keeps(0.0) {

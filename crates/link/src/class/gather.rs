@@ -11,8 +11,8 @@ use crate::notebook::parts::{Progress, QrSegments};
 use crate::result;
 use crate::table::{Line, line_of_table, looks_like_table, open_table};
 
-/// Characters of what was found that are shown with a fault, at most.
-const SHOWN_CHARS: usize = 4000;
+/// Characters of what was found that are kept with a fault, to be mended, at most.
+const KEPT_CHARS: usize = 100_000;
 /// Letters of a word that is more than a word: of something that was damaged in front.
 const WORD: usize = 20;
 /// Rows of the code of a result.
@@ -91,7 +91,7 @@ impl Gathering {
     }
 
     fn found(&self, line: usize, text: &str, what: Result<HandedIn, LinkError>) -> Found {
-        let text = text.trim().chars().take(SHOWN_CHARS).collect();
+        let text = text.trim().chars().take(KEPT_CHARS).collect();
         Found { source: self.source.clone(), line, text, what }
     }
 
@@ -161,7 +161,7 @@ impl Iterator for Gathering {
                 Ok(Any::Rocket(_)) => Ok(HandedIn::Rocket),
                 Ok(Any::SetUp(_)) => Ok(HandedIn::SetUp),
                 Err(LinkError { kind: LinkErrorKind::Nothing, .. })
-                    if !has_long_word(&text) =>
+                    if !has_long_word(&text) && !begins_code(&text) =>
                 {
                     Ok(HandedIn::Words)
                 }

@@ -174,6 +174,14 @@ impl ClassRows {
         Ok(Self { records, columns, worked_out: worked_out_keys(), number: 1 })
     }
 
+    /// A row as a table of its own, cells parted by tabs.
+    fn alone(&self, record: &StringRecord) -> String {
+        let cells = record.iter().map(str::to_owned);
+        let row = self.columns.iter().cloned().zip(cells).collect();
+        let end = Terminator::Any(b'\n');
+        rows_of(&self.columns, vec![row], Format::Tabs, end, &|_| String::new())
+    }
+
     fn row(&self, record: &StringRecord) -> Result<ClassRow, LinkError> {
         let mut row = Row::new(self.number, record, &self.columns);
         row.hold_cells()?;
@@ -209,8 +217,8 @@ impl ClassRows {
 }
 
 impl Iterator for ClassRows {
-    /// The number of the row, the headings being the first, its text as it stands in the
-    /// table, cells parted by tabs, and what it holds.
+    /// The number of the row, the headings being the first, where it cannot be read its text
+    /// as a table of its own, to be mended, and what it holds.
     type Item = (usize, String, Result<ClassRow, LinkError>);
 
     fn next(&mut self) -> Option<Self::Item> {
@@ -236,7 +244,7 @@ impl Iterator for ClassRows {
             } else {
                 self.row(&record)
             };
-            let text = record.iter().collect::<Vec<_>>().join("\t");
+            let text = if read.is_err() { self.alone(&record) } else { String::new() };
             return Some((self.number, text, read));
         }
     }
@@ -265,19 +273,28 @@ fn class_of(row: &mut Row<'_>, label: ClassLabel) -> Result<Class, LinkError> {
     Ok(class)
 }
 
-/// A day as `2027-01-31`; a day that is none is none.
-fn day_of(text: &str) -> Option<(u16, u8, u8)> {
+/// A day as `2027-01-31`, as year, month and day; `None` for a day that is none.
+#[must_use]
+pub fn day_of(text: &str) -> Option<(u16, u8, u8)> {
     let mut parts = text.trim().split('-');
-    let day = (
+    let (year, month, day): (u16, u8, u8) = (
         parts.next()?.parse().ok()?,
         parts.next()?.parse().ok()?,
         parts.next()?.parse().ok()?,
     );
+    let is_leap =
+        year.is_multiple_of(4) && !year.is_multiple_of(100) || year.is_multiple_of(400);
+    let days = match month {
+        2 if is_leap => 29,
+        2 => 28,
+        4 | 6 | 9 | 11 => 30,
+        1..=12 => 31,
+        _ => 0,
+    };
     let is_day = parts.next().is_none()
-        && (2000..=9999).contains(&day.0)
-        && (1..=12).contains(&day.1)
-        && (1..=31).contains(&day.2);
-    is_day.then_some(day)
+        && (2000..=9999).contains(&year)
+        && (1..=days).contains(&day);
+    is_day.then_some((year, month, day))
 }
 
 fn work_of(row: &mut Row<'_>, class: ClassLabel) -> Result<Work, LinkError> {

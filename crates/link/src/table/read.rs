@@ -235,8 +235,10 @@ pub(crate) struct Row<'a> {
     number: usize,
     record: &'a StringRecord,
     columns: &'a [String],
-    /// The columns that were read.
-    used: Vec<String>,
+    /// Which columns were read.
+    used: Vec<bool>,
+    /// Behind the one that was read last: columns come in the order in which they are written.
+    next: usize,
 }
 
 impl<'a> Row<'a> {
@@ -245,7 +247,7 @@ impl<'a> Row<'a> {
         record: &'a StringRecord,
         columns: &'a [String],
     ) -> Self {
-        Self { number, record, columns, used: Vec::new() }
+        Self { number, record, columns, used: vec![false; columns.len()], next: 0 }
     }
 
     /// No cell may stand beyond the columns.
@@ -258,14 +260,18 @@ impl<'a> Row<'a> {
     }
 
     /// The cell as it stands; empty where the column is missing.
-    fn raw(&self, key: &str) -> &'a str {
-        let at = self.columns.iter().position(|found| found == key);
-        at.and_then(|at| self.record.get(at)).unwrap_or_default()
+    fn raw(&mut self, key: &str) -> &'a str {
+        let is_it = |found: &String| found == key;
+        let (front, behind) = self.columns.split_at(self.next);
+        let at = behind.iter().position(is_it).map(|at| at + self.next);
+        let Some(at) = at.or_else(|| front.iter().position(is_it)) else { return "" };
+        self.used[at] = true;
+        self.next = at;
+        self.record.get(at).unwrap_or_default()
     }
 
     /// The cell of a key or a number, which is read.
     pub(crate) fn take(&mut self, key: &str) -> &'a str {
-        self.used.push(key.to_owned());
         self.raw(key).trim()
     }
 
@@ -309,11 +315,11 @@ impl<'a> Row<'a> {
         kind: &'static str,
         worked_out: &[String],
     ) -> Result<(), LinkError> {
-        for (column, cell) in self.columns.iter().zip(self.record) {
-            let is_read = column.is_empty()
-                || self.used.contains(column)
-                || worked_out.contains(column);
-            if !is_read && !cell.trim().is_empty() {
+        for ((column, cell), is_used) in
+            self.columns.iter().zip(self.record).zip(&self.used)
+        {
+            let is_read = *is_used || column.is_empty() || cell.trim().is_empty();
+            if !is_read && !worked_out.contains(column) {
                 let found = front_of(cell.trim());
                 return Err(self.fault(column, LinkErrorKind::Misplaced { found, kind }));
             }

@@ -25,6 +25,8 @@ pub(crate) enum Effect {
     Copy { text: String, is_link: bool },
     /// Draw the moving pictures of the swing test.
     DrawMotion,
+    /// Tell the class what the clock says, a moment from now.
+    Clock,
     /// Tell how much time has passed by the next frame.
     Animate,
     /// Move the focus to the element with this id.

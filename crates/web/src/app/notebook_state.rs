@@ -14,6 +14,7 @@ use super::{Draft, Effect, Notice, Paper, ReadOf, State, SymbolsMsg};
 use crate::later::{self, Ask, Call, Question};
 use crate::part::{self, Part};
 use crate::places::PlaceMsg;
+use crate::places::class::ClassMsg;
 
 /// Notebooks on this computer, and the one that is open.
 #[derive(Debug, Default)]
@@ -180,6 +181,13 @@ pub(crate) enum NotebookMsg {
 /// What a message does.
 pub(super) fn update(state: &mut State, msg: NotebookMsg) -> Vec<Effect> {
     match msg {
+        // What is kept of a class is opened where somebody looks at it.
+        NotebookMsg::Place(PlaceMsg::Class(ClassMsg::Elsewhere(text)))
+            if state.class.desk.is_none() =>
+        {
+            state.class.text = text;
+            Vec::new()
+        }
         NotebookMsg::Loaded(part, done) => loaded(state, part, done),
         NotebookMsg::Again => ask_for(state, state.place.part()),
         msg => {

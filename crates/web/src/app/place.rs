@@ -32,6 +32,8 @@ pub(crate) enum Place {
     Join,
     /// The link for a class.
     SetUp,
+    /// What the groups of a class found, together.
+    Class,
     /// For whoever leads the lesson.
     Lead,
 }
@@ -52,7 +54,7 @@ struct Row {
     is_done: Option<fn(&State) -> bool>,
 }
 
-const PLACES: [Row; 12] = [
+const PLACES: [Row; 13] = [
     Row {
         place: Place::Rocket,
         part: None,
@@ -162,6 +164,15 @@ const PLACES: [Row; 12] = [
         key: "set-up",
         name: words::places_set_up(),
         heading: words::places_set_up(),
+        has_drawing: false,
+        is_done: None,
+    },
+    Row {
+        place: Place::Class,
+        part: Some(Part::Class),
+        key: "class",
+        name: words::places_class(),
+        heading: words::places_class(),
         has_drawing: false,
         is_done: None,
     },

@@ -1,8 +1,11 @@
 //! QR symbols that are read in pictures and before the camera, and handed on.
 
-use noseward_link::SymbolFault;
+use noseward_link::{QrSegments, SymbolFault};
+use noseward_words as words;
 
-use super::{Effect, Msg, State, update as update_page};
+use super::{Effect, State, update as update_page};
+use crate::places::PlaceMsg;
+use crate::places::class::ClassMsg;
 
 /// The field in which pictures are chosen.
 pub(crate) const PICTURES: &str = "symbols-pictures";
@@ -20,6 +23,8 @@ pub(crate) struct Symbols {
     /// The texts that the camera saw since it was started, each once: whoever holds a symbol
     /// before it does so for seconds.
     pub(crate) seen: Vec<String>,
+    /// Notebooks that are spread over several symbols, with the texts of those that were read.
+    pub(crate) spread: Vec<(QrSegments, String)>,
 }
 
 /// A picture that was looked at.
@@ -151,38 +156,37 @@ pub(crate) fn update(state: &mut State, msg: SymbolsMsg) -> Vec<Effect> {
 /// What follows from what is found out.
 pub(crate) fn learn(state: &mut State, news: SymbolsNews) -> Vec<Effect> {
     let symbols = &mut state.symbols;
-    let read = match news {
+    let mut read = Vec::new();
+    match news {
         SymbolsNews::Took(count) => {
             if !symbols.is_looking() {
                 symbols.chosen = 0;
                 symbols.pictures.clear();
             }
             symbols.chosen += count;
-            Vec::new()
         }
         // All was deleted meanwhile.
-        SymbolsNews::Looked(_) if !symbols.is_looking() => Vec::new(),
+        SymbolsNews::Looked(_) if !symbols.is_looking() => {}
         SymbolsNews::Looked(picture) => {
             symbols.pictures.push(picture);
-            // All at once, so that one message tells of all.
-            let all: &[_] = if symbols.is_looking() { &[] } else { &symbols.pictures };
-            all.iter().flat_map(|picture| picture.texts.clone()).collect()
+            if !symbols.is_looking() {
+                // All at once, so that they are told, and undone, together.
+                let all = symbols.pictures.iter();
+                read = all.map(|p| (p.name.clone(), p.texts.clone())).collect();
+            }
         }
-        SymbolsNews::CameraRuns => {
-            symbols.camera = Camera::Runs;
-            Vec::new()
-        }
+        SymbolsNews::CameraRuns => symbols.camera = Camera::Runs,
         SymbolsNews::CameraRefused(fault) => {
             return stopped(state, Camera::Refused(fault));
         }
         SymbolsNews::CameraUnseen => return stopped(state, Camera::Off),
         SymbolsNews::Saw(texts) => {
             symbols.seen.extend(texts.clone());
-            texts
+            read.push((words::computer_camera().into(), texts));
         }
-    };
+    }
     let mut effects = vec![Effect::Redraw];
-    effects.extend(hand_on(state, &read));
+    effects.extend(hand_on(state, read));
     effects
 }
 
@@ -192,15 +196,46 @@ fn stopped(state: &mut State, camera: Camera) -> Vec<Effect> {
     vec![Effect::Redraw, Effect::Symbols(Looking::StopCamera)]
 }
 
-/// What is read goes where it would go if somebody had pasted it.
-fn hand_on(state: &mut State, texts: &[String]) -> Vec<Effect> {
-    if texts.is_empty() {
+/// What is read comes to the class as if it stood in files.
+fn hand_on(state: &mut State, read: Vec<(String, Vec<String>)>) -> Vec<Effect> {
+    let symbols = &mut state.symbols;
+    let whole = |(name, texts)| (name, symbols.whole(texts).join("\n"));
+    let files = read.into_iter().map(whole).filter(|(_, text)| !text.is_empty());
+    let files: Vec<_> = files.map(|(name, text)| (name, Some(text))).collect();
+    if files.is_empty() {
         return Vec::new();
     }
-    update_page(state, Msg::OpenText(texts.join("\n")))
+    update_page(state, PlaceMsg::Class(ClassMsg::Files(files)).into())
 }
 
 impl Symbols {
+    /// Those of the texts that say all by themselves, and each notebook of which all symbols are
+    /// read by now.
+    fn whole(&mut self, texts: Vec<String>) -> Vec<String> {
+        let mut whole = Vec::new();
+        for text in texts {
+            let mut alone = QrSegments::default();
+            if alone.add(&text).is_err() {
+                whole.push(text);
+                continue;
+            }
+            let known = self.spread.iter_mut().position(|(of, _)| of.add(&text).is_ok());
+            let known = known.unwrap_or(self.spread.len());
+            if known == self.spread.len() {
+                self.spread.push((alone, String::new()));
+            }
+            let (of, all) = &mut self.spread[known];
+            if !all.contains(&text) {
+                all.push_str(&text);
+                all.push('\n');
+            }
+            if of.missing().is_empty() && !whole.contains(all) {
+                whole.push(all.clone());
+            }
+        }
+        whole
+    }
+
     /// Whether there are pictures that are still to be looked at.
     pub(crate) fn is_looking(&self) -> bool {
         self.pictures.len() < self.chosen

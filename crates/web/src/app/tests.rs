@@ -1,5 +1,6 @@
 //! Whole messages through the state and the views, without a browser.
 
+mod class;
 mod computer;
 mod keeping;
 mod lost;
@@ -163,7 +164,7 @@ fn regions(state: &State) -> Vec<Region> {
 }
 
 /// What each place shows, in the order of the lesson.
-fn in_places(state: &State) -> [Vec<Region>; 12] {
+fn in_places(state: &State) -> [Vec<Region>; 13] {
     [
         places::rocket::regions(state),
         places::measure::regions(state),
@@ -176,6 +177,7 @@ fn in_places(state: &State) -> [Vec<Region>; 12] {
         places::word_mat::regions(state),
         places::join::regions(state),
         places::set_up::regions(state),
+        places::class::regions(state),
         places::lead::regions(state),
     ]
 }
@@ -194,6 +196,7 @@ fn place_regions(state: &State, place: Place) -> Vec<Region> {
         Place::Words => places::word_mat::regions(state),
         Place::Join => places::join::regions(state),
         Place::SetUp => places::set_up::regions(state),
+        Place::Class => places::class::regions(state),
         Place::Lead => places::lead::regions(state),
     }
 }

@@ -63,3 +63,12 @@ pub(super) fn try_out(page: &Rc<Page>, way: Capability) -> Result<(), JsValue> {
     }
     Ok(())
 }
+
+/// The day, as year, month and day.
+pub(super) fn today() -> (u16, u8, u8) {
+    let now = js_sys::Date::new_0();
+    #[expect(clippy::cast_possible_truncation, reason = "a year, a month, a day")]
+    let day =
+        (now.get_full_year() as u16, now.get_month() as u8 + 1, now.get_date() as u8);
+    day
+}

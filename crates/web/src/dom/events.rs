@@ -20,7 +20,7 @@ use crate::app::{
 };
 use crate::part::Part;
 use crate::places::PlaceMsg;
-use crate::places::compare::CompareMsg;
+use crate::places::class::{CLASS_BYTES, CLASS_FILES, ClassMsg};
 use crate::places::swing::{SetupField, SwingMsg};
 
 /// A part being dragged along the ruler.
@@ -162,6 +162,10 @@ fn kept_elsewhere(page: &Rc<Page>, event: &Event) {
         && let Some(heard) = page.store.heard(event)
     {
         let (rocket, notebook) = match heard {
+            Heard::Class(text) => {
+                page.send(PlaceMsg::Class(ClassMsg::Elsewhere(text)).into());
+                return;
+            }
             Heard::Rocket(text) => (Some(text), None),
             Heard::Notebook { slot, text, mine } => (None, Some((slot, text, mine))),
             Heard::Cleared => {
@@ -225,6 +229,8 @@ fn change(page: &Rc<Page>, event: &Event) {
         page.send(Msg::Resolution(resolution(page)));
     } else if let Some(element) = target(event).filter(|e| e.id() == "open-file") {
         open_file(page, element.unchecked_ref());
+    } else if let Some(element) = target(event).filter(|e| e.id() == CLASS_FILES) {
+        read_files(page, element.unchecked_ref());
     } else if target(event).is_some_and(|e| e.id() == PICTURES) {
         page.send(Msg::Notebook(NotebookMsg::Symbols(SymbolsMsg::Chose)));
     }
@@ -263,6 +269,25 @@ fn open_file(page: &Rc<Page>, input: &HtmlInputElement) {
         let text = JsFuture::from(file.text()).await.ok().and_then(|t| t.as_string());
         input.set_value("");
         page.send(Msg::OpenText(text.unwrap_or_default()));
+    });
+}
+
+/// Reads every file that was chosen, one after the other, for the class.
+fn read_files(page: &Rc<Page>, input: &HtmlInputElement) {
+    let Some(files) = input.files() else { return };
+    let (page, input) = (Rc::clone(page), input.clone());
+    spawn_local(async move {
+        let mut texts = Vec::new();
+        for file in (0..files.length()).filter_map(|i| files.get(i)) {
+            let is_small = file.size() <= CLASS_BYTES;
+            let text = match is_small.then(|| file.text()) {
+                Some(text) => JsFuture::from(text).await.ok().and_then(|t| t.as_string()),
+                None => None,
+            };
+            texts.push((file.name(), text));
+        }
+        input.set_value("");
+        page.send(PlaceMsg::Class(ClassMsg::Files(texts)).into());
     });
 }
 
@@ -356,15 +381,18 @@ fn key(page: &Rc<Page>, event: &Event) {
             return;
         }
     }
-    let in_plan = target(event).is_some_and(|e| e.id() == "nb:plan");
-    let presses = in_plan || around(event, "data-action").is_some();
+    let on_enter = around(event, "data-enter").map(|(_, action)| action);
+    let presses = on_enter.is_some() || around(event, "data-action").is_some();
     if name == "Enter" && presses && key.repeat() {
         // The press may have brought the focus to another button.
         event.prevent_default();
         return;
     }
-    if name == "Enter" && in_plan {
-        page.send(PlaceMsg::Compare(CompareMsg::AddPlan).into());
+    if let Some(action) = on_enter.filter(|_| name == "Enter") {
+        event.prevent_default();
+        if let Some(msg) = Msg::parse(&action, "") {
+            page.send(msg);
+        }
         return;
     }
     if name == "Escape" {

@@ -16,6 +16,8 @@ const ROCKET: &str = "noseward/rocket";
 const OPEN_NOTEBOOK: &str = "noseward/notebook";
 /// The set-up that whoever leads is at.
 const SET_UP: &str = "noseward/set-up";
+/// What the groups of a class found, together.
+const CLASS: &str = "noseward/class";
 const VIEW: &str = "noseward/view";
 /// In front of the language that somebody chose.
 const LANGUAGE: &str = "lang=";
@@ -51,6 +53,7 @@ pub(super) enum Heard {
         /// What this tab had put there at the same moment, unseen by the other.
         mine: Option<String>,
     },
+    Class(Option<String>),
     /// Everything was cleared.
     Cleared,
 }
@@ -76,6 +79,8 @@ impl Store {
         let get = |key: &str| storage.get_item(key).ok().flatten();
         let kept = get(ROCKET);
         self.see(ROCKET, kept.clone());
+        let class = get(CLASS);
+        self.see(CLASS, class.clone());
         let view = get(VIEW).unwrap_or_default();
         let has = |word: &str| view.split_whitespace().any(|w| w == word);
         let lot = view.split_whitespace().find_map(|word| word.strip_prefix(LOT));
@@ -83,6 +88,7 @@ impl Store {
             own_hash: get(ADDRESS).is_some_and(|own| opening.hash == format!("#{own}")),
             kept,
             set_up: get(SET_UP),
+            class,
             can_keep: true,
             refused: !can_write(&storage),
             units: if has("inch") { UnitSystem::Inch } else { UnitSystem::Metric },
@@ -161,6 +167,19 @@ impl Store {
         kept
     }
 
+    /// Keeps what was gathered of a class, unless something stands there that this tab has not
+    /// seen; nothing is forgotten.
+    pub(super) fn keep_class(&self, text: String) -> Kept {
+        if !text.is_empty() {
+            return self.keep_text(CLASS, text);
+        }
+        if let Some(storage) = self.storage() {
+            let _ = storage.remove_item(CLASS);
+        }
+        self.see(CLASS, None);
+        Kept::Done
+    }
+
     /// Forgets the notebook that is kept in a place.
     pub(super) fn drop_notebook(&self, slot: u32) {
         let key = Slot::key(slot);
@@ -204,6 +223,11 @@ impl Store {
                 // What is shown here is ours.
                 self.give_way(&key, event.old_value(), text.as_deref());
                 Some(Heard::Rocket(text))
+            }
+            None if key == CLASS => {
+                // This tab still has what it had there, and brings both together.
+                self.see(CLASS, text.clone());
+                Some(Heard::Class(text))
             }
             None => None,
         }

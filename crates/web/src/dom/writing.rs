@@ -12,6 +12,8 @@ use super::keeping::Kept;
 use super::{Page, address, report};
 use crate::app::{self, Msg, NotebookMsg};
 use crate::later::Ask;
+use crate::places::PlaceMsg;
+use crate::places::class::ClassMsg;
 
 /// How long after a refused write it is tried again, if nothing changes before.
 const KEEP_AGAIN_MS: i32 = 5000;
@@ -73,6 +75,7 @@ impl Page {
         }
         let mut written = self.keep_put_away();
         written.extend(self.keep_notebook());
+        written.extend(self.keep_class());
         written.extend(self.keep_rocket());
         if written.is_empty() {
             return;
@@ -119,6 +122,31 @@ impl Page {
         // What is refused is still to be kept.
         self.state.borrow_mut().desk.unsaved = matches!(kept, Kept::Refused);
         self.tell_kept(slot, text, kept)
+    }
+
+    /// Keeps what was gathered of a class, if that has changed. What another tab has gathered is
+    /// taken in first.
+    fn keep_class(self: &Rc<Self>) -> Option<Written> {
+        let text = {
+            let mut state = self.state.borrow_mut();
+            if !state.class.unsaved
+                || state.class.is_busy
+                || state.keeping == app::Keeping::Blocked
+            {
+                return None;
+            }
+            app::call(&mut state, Ask::KeptClass).text?
+        };
+        let kept = self.store.keep_class(text);
+        self.state.borrow_mut().class.unsaved = !matches!(kept, Kept::Done);
+        match kept {
+            Kept::Done => Some(Written::Done),
+            Kept::Refused => Some(Written::Refused),
+            Kept::Unseen(text) => {
+                self.send(PlaceMsg::Class(ClassMsg::Elsewhere(text)).into());
+                None
+            }
+        }
     }
 
     /// Another notebook is open now, or one was deleted: what is to become of its place.

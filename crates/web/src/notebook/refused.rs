@@ -7,7 +7,7 @@ use noseward_words::{self as words, Crowd, NoneBecause, Number, Saved, TextKind}
 use crate::shell::unopened;
 
 /// What is wrong, where, and how to mend it.
-pub(super) fn said(error: &LinkError) -> String {
+pub(crate) fn said(error: &LinkError) -> String {
     let fault = fault(&error.kind, &error.at);
     match &error.at {
         At::Part(Some(part)) if !matches!(error.kind, Kind::OtherNotebook) => {

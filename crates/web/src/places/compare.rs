@@ -127,7 +127,7 @@ fn plans(state: &State) -> Markup {
             label for=(NotebookField::Plan.name()) { (words::compare_one_change()) (no_names()) }
             span class="field__box nb__plan" {
                 input class="field__input field__input--words" id=(NotebookField::Plan.name()) type="text"
-                    data-note=(NotebookField::Plan.name()) maxlength=(PLAN_CHARS) autocomplete="off"
+                    data-note=(NotebookField::Plan.name()) data-enter="nb-plan-add" maxlength=(PLAN_CHARS) autocomplete="off"
                     value=(NotebookField::Plan.text(state)) placeholder=(words::compare_plan_example());
             }
             (plain_button("nb-plan-add", true, words::compare_add_plan()))

@@ -7,6 +7,7 @@ mod plain_text;
 pub(crate) mod share;
 mod update;
 
+pub(crate) use columns::called;
 pub(crate) use message::HandInMsg;
 pub(crate) use update::{copy_link, show_symbols, update};
 

@@ -14,7 +14,6 @@ use maud::html;
 use noseward_words as words;
 
 use super::form::more;
-use super::symbols;
 use crate::app::{Place, State};
 use crate::shell::{Region, delete, link_to, region};
 
@@ -31,15 +30,18 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
             } },
         ),
         region(
+            "lead-class",
+            html! { p {
+                (link_to(Place::Class, "lead-to-class", &html! { (words::places_class()) })) " "
+                (words::lead_class())
+            } },
+        ),
+        region(
             "lead-words",
             html! { p {
                 (link_to(Place::Words, "lead-to-words", &html! { (words::places_words()) })) " "
                 (words::lead_words())
             } },
-        ),
-        region(
-            "lead-symbols",
-            more("symbols", &html! { (words::symbols_title()) }, &symbols::reader(state)),
         ),
         region(
             "lead-computer",

@@ -1,5 +1,6 @@
 //! What can happen in the places that load later: each has its own messages.
 
+use super::class::ClassMsg;
 use super::compare::CompareMsg;
 use super::conclude::ConcludeMsg;
 use super::hand_in::HandInMsg;
@@ -20,6 +21,7 @@ pub(crate) enum PlaceMsg {
     Lead(LeadMsg),
     Join(JoinMsg),
     SetUp(SetUpMsg),
+    Class(ClassMsg),
 }
 
 impl PlaceMsg {
@@ -34,5 +36,6 @@ impl PlaceMsg {
             .or_else(|| LeadMsg::parse(action).map(Self::Lead))
             .or_else(|| JoinMsg::parse(action, target).map(Self::Join))
             .or_else(|| SetUpMsg::parse(action, target).map(Self::SetUp))
+            .or_else(|| ClassMsg::parse(action, target).map(Self::Class))
     }
 }

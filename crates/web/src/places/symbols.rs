@@ -1,7 +1,7 @@
 //! Where QR symbols are read, in picture files and before the camera.
 
 use maud::{Markup, html};
-use noseward_link::SymbolFault;
+use noseward_link::{Progress, SymbolFault};
 use noseward_words::{self as words, Text};
 
 use crate::app::{CAMERA, Camera, CameraFault, PICTURES, PictureRead, State};
@@ -18,6 +18,12 @@ pub(crate) fn reader(state: &State) -> Markup {
         p class="nb__hint" id="symbols-stay" { (words::symbols_stay()) }
         (pictures(state))
         (camera(state))
+        ul class="class__where" id="symbols-spread" {
+            @for (of, _) in &state.symbols.spread {
+                @let Progress { have, of, .. } = of.progress();
+                @if have < of { li { (words::symbols_spread(have.into(), of.into())) } }
+            }
+        }
     }
 }
 

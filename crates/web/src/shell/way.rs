@@ -53,7 +53,7 @@ pub(crate) fn tools(state: &State, hash: &str) -> Markup {
                 button class="menu__item" type="button" id="print" data-action="print" { (words::way_print()) }
                 button class="menu__item" type="button" id="big" data-action=(if state.big { "usual" } else { "big" })
                     aria-pressed=(pressed(state.big)) { (words::way_large()) }
-                @for place in [Place::Words, Place::SetUp, Place::Lead] {
+                @for place in [Place::Words, Place::SetUp, Place::Class, Place::Lead] {
                     @if place.is_shown(state) { (link(state, place, "menu__item", hash)) }
                 }
             }
@@ -152,9 +152,12 @@ fn reason(state: &State) -> (Option<Text>, bool) {
         Place::Compare => (words::way_to_conclude(), false),
         Place::Conclude => (words::way_to_hand_in(), false),
         Place::HandIn => (words::way_round_again(), false),
-        Place::Why | Place::Words | Place::Join | Place::SetUp | Place::Lead => {
-            return (None, false);
-        }
+        Place::Why
+        | Place::Words
+        | Place::Join
+        | Place::SetUp
+        | Place::Class
+        | Place::Lead => return (None, false),
     };
     (Some(why), waits)
 }

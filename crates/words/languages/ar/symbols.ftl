@@ -1,4 +1,4 @@
-symbols-title = قراءة رموز QR من الصور
+symbols-title = رموز QR، في صور أو أمام كاميرا
 symbols-pictures = صور لرموز QR
 symbols-stay =
     اختاروا صورة أو أكثر؛ قد تُظهر كلّ صورة عدّة رموز، على ورق أو على شاشة. تبقى الصور، وما تراه
@@ -16,6 +16,7 @@ symbols-camera-read =
         [many] قرأت الكاميرا { $count } رمزًا.
        *[other] قرأت الكاميرا { $count } رمز.
     }
+symbols-spread = قُرئ من رموز أحد الدفاتر { $here } من { $of }. أظهروا الرموز الأخرى أيضًا.
 symbols-looking = تُفحص الصورة { $number } من { $of } …
 symbols-read =
     { $count ->

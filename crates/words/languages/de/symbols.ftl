@@ -1,4 +1,4 @@
-symbols-title = QR-Codes in Bildern lesen
+symbols-title = QR-Codes, in Bildern oder vor einer Kamera
 symbols-pictures = Bilder von QR-Codes
 symbols-stay =
     Wählt eines oder mehrere; jedes darf mehrere QR-Codes zeigen, auf Papier oder auf einem
@@ -12,6 +12,7 @@ symbols-camera-read =
         [one] Die Kamera hat { $count } QR-Code gelesen.
        *[other] Die Kamera hat { $count } QR-Codes gelesen.
     }
+symbols-spread = Von einem Heft sind { $here } von { $of } QR-Codes gelesen. Zeigt auch die anderen.
 symbols-looking = Bild { $number } von { $of } wird angesehen …
 symbols-read =
     { $count ->

@@ -1,7 +1,7 @@
 ## Where whoever leads has QR symbols read: in picture files and before a camera.
 
-# A line that opens the rest.
-symbols-title = Read QR symbols in pictures
+# In the place Class: a line that opens the rest.
+symbols-title = QR symbols, in pictures or before a camera
 # The label of a field for files.
 symbols-pictures = Pictures of QR symbols
 # Below it.
@@ -21,6 +21,10 @@ symbols-camera-read =
         [one] The camera has read { $count } symbol.
        *[other] The camera has read { $count } symbols.
     }
+# Of a notebook that is spread over several symbols.
+# $here (number): how many of them were read
+# $of (number): how many there are
+symbols-spread = Of a notebook { $here } of { $of } symbols were read. Show the others too.
 # $number (number): which picture is looked at
 # $of (number): how many there are
 symbols-looking = Looking at picture { $number } of { $of } …

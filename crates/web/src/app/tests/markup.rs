@@ -256,8 +256,9 @@ fn every_control_means_something() {
                 assert!(field.and_then(Choice::from_field).is_some(), "{choice}");
             }
             for note in values(&markup, "data-note") {
-                let is_set_up = places::set_up::is_field(note);
-                assert!(is_set_up || crate::notebook::is_field(note), "{note}");
+                let is_lead =
+                    places::set_up::is_field(note) || places::class::is_field(note);
+                assert!(is_lead || crate::notebook::is_field(note), "{note}");
             }
         }
     }

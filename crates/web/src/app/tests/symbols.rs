@@ -1,16 +1,24 @@
 //! Reading symbols: pictures one after the other, a camera that is given back, and what is read.
 
-use super::notebook::{begin, desk, predict};
+use super::class::{self, class_of, code, finish};
+use super::notebook::{begin, desk, predict, press, swing};
 use super::*;
 use crate::app::symbols::{CameraPage, learn};
 use crate::places::symbols::reader;
+use noseward_lesson::SwingOutcome;
 use noseward_link::{NotebookFile, SymbolFault, notebook_parts};
 
 fn page() -> State {
-    let mut state = State::new(&Opening { can_keep: true, ..Opening::default() });
-    state.parts = Loading::all(Code::Here);
-    state
+    class_of(None)
 }
+
+/// What the place says of the class, once all is taken in.
+fn class(state: &mut State) -> String {
+    finish(state);
+    class::shown(state)
+}
+
+const NOTHING: &str = "Gather what the groups found";
 
 fn tell(state: &mut State, msg: SymbolsMsg) -> Vec<Effect> {
     update(state, Msg::Notebook(NotebookMsg::Symbols(msg)))
@@ -39,6 +47,9 @@ fn parts() -> Vec<String> {
     let mut state = desk();
     begin(&mut state);
     predict(&mut state, 1, &"a long reason, ".repeat(18));
+    for _ in 0..3 {
+        swing(&mut state, SwingOutcome::Steady);
+    }
     let notebook = state.desk.notebook.clone();
     let parts = notebook_parts(&NotebookFile { notebook, rocket: None }).unwrap();
     assert!(parts.len() > 1);
@@ -46,30 +57,71 @@ fn parts() -> Vec<String> {
 }
 
 #[test]
-fn what_several_pictures_say_is_opened_as_if_it_was_pasted() {
+fn what_several_pictures_say_comes_to_the_class() {
     let parts = parts();
+    let codes = [1, 2].map(|colour| code(colour, SwingOutcome::Steady));
     let mut state = page();
     let at_pictures = Effect::Symbols(Looking::AtPictures);
     assert_eq!(tell(&mut state, SymbolsMsg::Chose), [Effect::Redraw, at_pictures]);
     learn(&mut state, SymbolsNews::Took(2));
     assert!(shown(&state).contains("picture 1 of 2"), "{}", shown(&state));
-    learn(&mut state, picture("a.jpg", &[&parts[0]], &[]));
-    assert!(state.desk.notebook.is_blank() && state.notice.is_none());
+    learn(&mut state, picture("a.jpg", &[&parts[0], &codes[0]], &[]));
+    assert!(class(&mut state).contains(NOTHING));
     // More come meanwhile.
     learn(&mut state, SymbolsNews::Took(1));
     assert!(shown(&state).contains("picture 2 of 3"));
-    learn(&mut state, picture("b.jpg", &[], &[SymbolFault::Unclear]));
+    learn(&mut state, picture("b.jpg", &[&codes[1]], &[SymbolFault::Unclear]));
     let rest: Vec<&str> = parts[1..].iter().map(String::as_str).collect();
     learn(&mut state, picture("c.jpg", &rest, &[]));
-    assert_eq!(state.desk.notebook.trials().len(), 1);
+    // Each result and the trial of the notebook.
+    let words = class(&mut state);
+    assert!(words.contains("New trials: 3, whole notebooks: 1."), "{words}");
     let said = shown(&state);
-    for sentence in ["a.jpg", "1 symbol was read.", "b.jpg", "1 symbol is there, but"] {
+    for sentence in ["a.jpg", "2 symbols were read.", "b.jpg", "1 symbol is there, but"] {
         assert!(said.contains(sentence), "{sentence}: {said}");
     }
-    assert!(!said.contains(" of 3"), "{said}");
-    // The next lot is told anew.
+    assert!(!said.contains("picture 3") && !said.contains("Of a notebook"), "{said}");
+    // The next lot is told anew, and all of the first is undone at once.
     learn(&mut state, SymbolsNews::Took(1));
     assert!(!shown(&state).contains("a.jpg"));
+    press(&mut state, "cl-undo", "");
+    assert!(class(&mut state).contains(NOTHING));
+}
+
+#[test]
+fn a_notebook_is_handed_on_once_all_of_its_symbols_are_read() {
+    let parts = parts();
+    let mut state = page();
+    tell(&mut state, SymbolsMsg::StartCamera);
+    for (part, before) in parts.iter().zip(0..) {
+        assert!(class(&mut state).contains(NOTHING));
+        let told = format!("Of a notebook {before} of {} symbols", parts.len());
+        assert_eq!(shown(&state).contains(&told), before > 0, "{told}");
+        learn(&mut state, SymbolsNews::Saw(vec![part.clone()]));
+    }
+    assert!(!shown(&state).contains("Of a notebook"));
+    let words = class(&mut state);
+    assert!(words.contains("whole notebooks: 1."), "{words}");
+    assert!(!words.contains("to be mended"), "{words}");
+    // Another time one of them is enough, wherever the class went meanwhile.
+    press(&mut state, "cl-undo", "");
+    assert!(class(&mut state).contains(NOTHING));
+    tell(&mut state, SymbolsMsg::StopCamera);
+    tell(&mut state, SymbolsMsg::StartCamera);
+    learn(&mut state, SymbolsNews::Saw(vec![parts[0].clone()]));
+    assert!(class(&mut state).contains("whole notebooks: 1."));
+}
+
+#[test]
+fn what_says_nothing_of_a_trial_waits_in_the_class_with_where_it_stood() {
+    let mut state = page();
+    learn(&mut state, SymbolsNews::Took(1));
+    let tern = link::hash(&Example::Tern.design().into());
+    learn(&mut state, picture("tern.jpg", &[&tern], &[]));
+    assert!(class(&mut state).contains(NOTHING));
+    let words = class(&mut state);
+    assert!(words.contains("to be mended: 1") && words.contains("tern.jpg, line 1"));
+    assert!(words.contains("This is a rocket without a trial"), "{words}");
 }
 
 #[test]
@@ -97,19 +149,7 @@ fn pictures_without_a_symbol_are_told_and_open_nothing() {
     ] {
         assert!(said.contains(sentence), "{sentence}: {said}");
     }
-    assert!(state.notice.is_none());
-}
-
-#[test]
-fn a_rocket_that_is_read_can_be_taken_back() {
-    let mut state = page();
-    let before = state.design.clone();
-    let tern = Example::Tern.design();
-    tell(&mut state, SymbolsMsg::StartCamera);
-    learn(&mut state, SymbolsNews::Saw(vec![link::hash(&tern.clone().into())]));
-    assert_eq!(state.design, tern.rounded());
-    update(&mut state, Msg::Undo);
-    assert_eq!(state.design, before);
+    assert!(!state.class.is_busy && class(&mut state).contains(NOTHING));
 }
 
 #[test]
@@ -203,8 +243,8 @@ fn deleting_everything_forgets_what_was_read() {
     learn(&mut state, SymbolsNews::Took(1));
     update(&mut state, Msg::Deleted { left: 0 });
     assert_eq!(state.symbols, Symbols::default());
-    let before = state.design.clone();
-    let tern = link::hash(&Example::Tern.design().into());
-    learn(&mut state, picture("a.jpg", &[&tern], &[]));
-    assert_eq!((state.design, state.symbols), (before, Symbols::default()));
+    let code = code(0, SwingOutcome::Steady);
+    learn(&mut state, picture("a.jpg", &[&code], &[]));
+    assert_eq!(state.symbols, Symbols::default());
+    assert!(!state.class.is_busy);
 }

@@ -43,7 +43,7 @@ const ONCE: [(&str, Text); 33] = [
 ];
 
 /// What the column with this key is called; nothing for a key that is not known here.
-pub(super) fn called(key: &str) -> String {
+pub(crate) fn called(key: &str) -> String {
     let is_key = |(known, _): &&(&str, Text)| *known == key;
     match ONCE.iter().find(is_key) {
         Some((_, words)) => (*words).into(),
