@@ -9,6 +9,7 @@ mod curve;
 mod example;
 mod gathered;
 mod kit;
+mod marking;
 mod next_trial;
 mod odd;
 mod plan;
@@ -28,6 +29,7 @@ pub use gathered::{
     Added, Class, ClassLabel, Entry, LABEL_CHARS, MOST_RESULTS, MOST_WORKS, Refusal, Work,
 };
 pub use kit::{Kit, KitRow};
+pub use marking::Criterion;
 pub use next_trial::{
     NextTrial, Reach, WhyThere, empty_region, next_trial, next_trial_after,
 };

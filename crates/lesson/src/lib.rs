@@ -47,11 +47,11 @@ pub use changes::{
 };
 pub use class::{
     Added, Agreement, Band, BrokenRule, CHANGED_CHARS, Changeable, Changeables, Class,
-    ClassLabel, ClassQuestion, Curve, EXAMPLE_GROUPS, Entry, Expected, FAR_SHARE, Gap,
-    Kept, Kit, KitRow, LABEL_CHARS, LEAST_TRIALS, Labels, LessonPlace, LessonPlaces,
-    Limits, MOST_ADDED_G, MOST_GROUPS, MOST_HALL_M, MOST_IN_GROUP, MOST_RESULTS,
-    MOST_WORKS, NextTrial, NoTurningPoint, NoseFirst, OWN_CHARS, Odd, Plan, PlanStep,
-    PointResult, PredictionCounts, RULES_BITS, Reach, Refusal, ResultModel,
+    ClassLabel, ClassQuestion, Criterion, Curve, EXAMPLE_GROUPS, Entry, Expected,
+    FAR_SHARE, Gap, Kept, Kit, KitRow, LABEL_CHARS, LEAST_TRIALS, Labels, LessonPlace,
+    LessonPlaces, Limits, MOST_ADDED_G, MOST_GROUPS, MOST_HALL_M, MOST_IN_GROUP,
+    MOST_RESULTS, MOST_WORKS, NextTrial, NoTurningPoint, NoseFirst, OWN_CHARS, Odd, Plan,
+    PlanStep, PointResult, PredictionCounts, RULES_BITS, Reach, Refusal, ResultModel,
     ResultPrediction, RuleLimits, RulesCode, SLIP_MM, Score, Seen, SetUp, TimedStep,
     TrialResult, TurningPoint, WIDE_SHARE, WhyThere, Work, agreement, count_predictions,
     empty_region, example_class, next_trial, next_trial_after, odd, turning_point,

@@ -476,6 +476,7 @@ impl Page {
                 Paper::Notebook => "notebook",
                 Paper::Labels => "labels",
                 Paper::Kit => "kit",
+                Paper::Group | Paper::Groups | Paper::Class => "report",
             },
         ));
     }

@@ -57,6 +57,7 @@ impl Ask {
             Self::Swing | Self::Starts => Part::Motion,
             Self::Paper(Paper::Swing) | Self::Moving => Part::Swing,
             Self::Paper(Paper::Labels | Paper::Kit) => Part::SetUp,
+            Self::Paper(Paper::Group | Paper::Groups | Paper::Class) => Part::Class,
             Self::Paper(_) => Part::Files,
             Self::Gather | Self::KeptClass => Part::Class,
             Self::InWords => Part::Why,
@@ -282,6 +283,7 @@ pub(crate) fn class(question: &mut Question<'_>) {
     call.effects = places::class::open(state);
     match &call.ask {
         Ask::Place(_) => call.regions = places::class::regions(state),
+        Ask::Paper(paper) => call.regions = places::class::paper(state, *paper),
         Ask::Gather => call.effects.extend(places::class::gather(state)),
         Ask::KeptClass => call.text = Some(places::class::kept(state)),
         Ask::Update(NotebookMsg::Typed { field, text }) => {

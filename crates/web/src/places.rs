@@ -39,7 +39,13 @@ pub(crate) fn paper(state: &State, paper: Paper) -> Vec<Region> {
             div class="handout" { (hand_in::share::handout(state)) }
         },
         Paper::Notebook => paper::notebook(state),
-        Paper::Swing | Paper::Lesson | Paper::Labels | Paper::Kit => html! {},
+        Paper::Swing
+        | Paper::Lesson
+        | Paper::Labels
+        | Paper::Kit
+        | Paper::Group
+        | Paper::Groups
+        | Paper::Class => html! {},
     };
     sheet_of_paper(markup)
 }

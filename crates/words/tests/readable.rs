@@ -36,6 +36,8 @@ const LEFT_OUT: &[(&str, &str)] = &[
     ("lead.ftl", "for whoever leads, and for IT"),
     ("set_up.ftl", "for whoever leads, and labels for whoever holds a camera"),
     ("set_up-question.ftl", "for whoever leads"),
+    ("class-marking.ftl", "for whoever leads"),
+    ("class-report.ftl", "for whoever leads"),
     ("set_up-kit.ftl", "for whoever leads"),
     ("class.ftl", "for whoever leads"),
     ("class-pattern.ftl", "for whoever leads, who reads it out"),

@@ -228,6 +228,39 @@ async fn an_educator_s_hour() -> Result<()> {
     breaks_no_rule(&page).await?;
     page.screenshot("class-table").await?;
 
+    // What groups wrote is marked, and goes home on paper and in a table.
+    page.click("[id='cl-show:3']").await?;
+    says(&page, "Notebook 1 of 5").await?;
+    says(&page, "Only numbers came from: Red 1").await?;
+    page.click("[id='cl-find:6']").await?;
+    page.click("[id='cl-step:1']").await?;
+    says(&page, "Notebook 2 of 5").await?;
+    page.click("[id='cl-find:6']").await?;
+    let found = "document.querySelector('[id=\"cl-find:6\"][aria-pressed=true]')";
+    page.wait_until(found).await?;
+    breaks_no_rule(&page).await?;
+    page.screenshot("class-marking").await?;
+    page.click("[id='cl-show:4']").await?;
+    breaks_no_rule(&page).await?;
+    page.screenshot("class-reports").await?;
+    page.run("window.print = () => { window.printed = true; };").await?;
+    for (button, name, sheets) in [("0", "class-groups", 10), ("1", "class-class", 2)] {
+        page.click(&format!("[id='cl-report:{button}']")).await?;
+        page.wait_until("window.printed").await?;
+        let bytes = fs::read(page.print(name).await?)?;
+        let lines = bytes.split(|byte| *byte == b'\n');
+        let pages = lines.filter(|line| line.ends_with(b"/Type /Page")).count();
+        assert_eq!(pages, sheets, "{name}");
+        page.run("window.printed = false; dispatchEvent(new Event('afterprint'));")
+            .await?;
+    }
+    page.click("[id='cl-report:3']").await?;
+    let table = page.downloaded(&folder.join("noseward-class-table.csv")).await?;
+    let table = String::from_utf8(table)?;
+    assert!(table.contains("What changed [what_changed]"), "{table}");
+    // The headings, the trials, and the class.
+    assert_eq!(table.lines().count(), 12, "{table}");
+
     // Saved, deleted, opened again: all of it is there.
     page.click("[id='cl-show:0']").await?;
     page.click("#cl-save").await?;
@@ -242,6 +275,8 @@ async fn an_educator_s_hour() -> Result<()> {
     says(&page, "Trials: 10, groups: 10").await?;
     page.click("[id='cl-show:2']").await?;
     page.wait_until("document.querySelectorAll('.class__hidden').length === 1").await?;
+    page.click("[id='cl-show:3']").await?;
+    page.wait_until(found).await?;
     assert_eq!(page.errors().await?, Vec::<String>::new());
     Ok(())
 }
@@ -252,7 +287,7 @@ async fn on_a_telephone_everything_of_the_example_class_fits() -> Result<()> {
     page.at("class").await?;
     page.click("#cl-example").await?;
     says(&page, "All of this is invented").await?;
-    for view in [0, 1, 2] {
+    for view in 0..5 {
         page.click(&format!("[id='cl-show:{view}']")).await?;
         let across = "document.documentElement.scrollWidth <= innerWidth";
         page.wait_until(across).await?;

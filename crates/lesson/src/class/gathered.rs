@@ -59,14 +59,17 @@ impl Entry {
 }
 
 /// A notebook that a group handed in, whole, and what whoever marks it found there.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct Work {
     /// Of which class it is.
     pub class: ClassLabel,
     /// The notebook.
     pub notebook: Notebook,
-    /// The statements that were found in it, by their numbers, each a bit.
+    /// The statements that were found in it, by their numbers, each a bit: see
+    /// [`Criterion`](crate::Criterion).
     pub statements: u16,
+    /// Whether it is invented, for practice.
+    pub example: bool,
 }
 
 /// A class. No two of its entries are of one class, group and trial.
@@ -189,7 +192,9 @@ impl Class {
     /// Whether everything in it is invented.
     #[must_use]
     pub fn is_example(&self) -> bool {
-        !self.entries.is_empty() && self.entries.iter().all(|entry| entry.result.example)
+        !self.is_empty()
+            && self.entries.iter().all(|entry| entry.result.example)
+            && self.works.iter().all(|work| work.example)
     }
 
     /// What counts in charts and figures: not what is hidden, and invented results only
@@ -202,7 +207,8 @@ impl Class {
     }
 
     /// Takes a result in. Of two that [are the same](TrialResult::is_same_as) the richer
-    /// stays; an unfinished one is only taken in where `even_unfinished` says so.
+    /// stays; an unfinished one is only taken in where `even_unfinished` says so, but for one
+    /// that is there already.
     ///
     /// # Errors
     ///
@@ -213,9 +219,17 @@ impl Class {
         result: TrialResult,
         even_unfinished: bool,
     ) -> Result<Added, Refusal> {
-        self.hold(&result, even_unfinished)?;
         let key = (class.clone(), result.group, result.trial);
-        let Some(&at) = self.index.get(&key) else {
+        let at = self.index.get(&key).copied();
+        if let Some(entry) = at.and_then(|at| self.entries.get_mut(at)) {
+            let mut all = std::iter::once(&mut entry.result).chain(&mut entry.older);
+            if let Some(known) = all.find(|known| known.is_same_as(&result)) {
+                *known = known.clone().completed_by(&result);
+                return Ok(Added::Doubled);
+            }
+        }
+        self.hold(&result, even_unfinished)?;
+        let Some(at) = at else {
             if self.entries.len() == MOST_RESULTS {
                 return Err(Refusal::Full);
             }
@@ -224,19 +238,18 @@ impl Class {
             return Ok(Added::New);
         };
         let entry = &mut self.entries[at];
-        if entry.result.is_same_as(&result) {
-            entry.result = entry.result.clone().completed_by(&result);
-            return Ok(Added::Doubled);
-        }
-        if let Some(old) = entry.older.iter_mut().find(|old| old.is_same_as(&result)) {
-            *old = old.clone().completed_by(&result);
-            return Ok(Added::Doubled);
-        }
         entry.older.push(std::mem::replace(&mut entry.result, result));
         Ok(Added::Newer)
     }
 
-    /// Takes a notebook in, whole. Its trials are results of their own.
+    /// The notebooks that count: invented ones only where there is nothing else.
+    pub fn counting_works(&self) -> impl Iterator<Item = &Work> {
+        let all_invented = self.is_example();
+        self.works.iter().filter(move |work| all_invented || !work.example)
+    }
+
+    /// Takes a notebook in, whole. Its trials are results of their own. What was found in
+    /// one that is there already, here or elsewhere, is found in it.
     ///
     /// # Errors
     ///
@@ -244,7 +257,8 @@ impl Class {
     pub fn add_work(&mut self, work: Work) -> Result<Added, Refusal> {
         let is_it =
             |known: &Work| known.class == work.class && known.notebook == work.notebook;
-        if self.works.iter().any(is_it) {
+        if let Some(known) = self.works.iter_mut().find(|known| is_it(known)) {
+            known.statements |= work.statements;
             return Ok(Added::Doubled);
         }
         if self.works.len() == MOST_WORKS {
@@ -264,9 +278,18 @@ impl Class {
         Some(removed)
     }
 
-    /// Lets go of everything that is invented.
+    /// Lets go of everything that is invented. What came before an invented result counts again.
     pub fn drop_examples(&mut self) {
+        for entry in &mut self.entries {
+            entry.older.retain(|result| !result.example);
+            if entry.result.example
+                && let Some(real) = entry.older.pop()
+            {
+                entry.result = real;
+            }
+        }
         self.entries.retain(|entry| !entry.result.example);
+        self.works.retain(|work| !work.example);
         self.index_anew();
     }
 
@@ -361,7 +384,9 @@ mod tests {
         let odd = TrialResult { mass, ..result(1, 1, Steady) };
         assert_eq!(add(&mut class, odd), Err(Refusal::NoNumber));
         assert!(class.is_empty());
-        assert_eq!(class.add(&ClassLabel::default(), one_swing, true), Ok(Added::New));
+        let label = ClassLabel::default();
+        assert_eq!(class.add(&label, one_swing.clone(), true), Ok(Added::New));
+        assert_eq!(class.add(&label, one_swing, false), Ok(Added::Doubled));
     }
 
     #[test]
@@ -377,6 +402,47 @@ mod tests {
         class.drop_examples();
         assert_eq!(class.entries().len(), 1);
         assert_eq!(add(&mut class, result(2, 1, Steady)), Ok(Added::Doubled));
+    }
+
+    #[test]
+    fn nothing_invented_is_left_behind_or_beside_what_is_real() {
+        let mut class = Class::default();
+        let invented = |trial| TrialResult { example: true, ..result(1, trial, Steady) };
+        add(&mut class, invented(1)).unwrap();
+        add(&mut class, result(1, 1, Sideways)).unwrap();
+        add(&mut class, result(1, 2, Sideways)).unwrap();
+        add(&mut class, invented(2)).unwrap();
+        class.drop_examples();
+        let [first, second] = class.entries() else { panic!("{class:?}") };
+        assert_eq!(*first, Entry::new(ClassLabel::default(), result(1, 1, Sideways)));
+        assert_eq!(*second, Entry::new(ClassLabel::default(), result(1, 2, Sideways)));
+    }
+
+    #[test]
+    fn an_invented_notebook_counts_only_where_nothing_real_is() {
+        let mut class = Class::default();
+        let work = |number, example| {
+            let mut notebook = Notebook::default();
+            notebook.group = Group::new(Colour::Green, number).unwrap();
+            Work { notebook, example, ..Work::default() }
+        };
+        class.add_work(work(1, true)).unwrap();
+        assert!(class.is_example());
+        assert_eq!(class.counting_works().count(), 1);
+        class.add_work(work(2, false)).unwrap();
+        assert!(!class.is_example());
+        assert_eq!(class.counting_works().collect::<Vec<_>>(), [&work(2, false)]);
+        class.drop_examples();
+        assert_eq!(class.works(), [work(2, false)]);
+    }
+
+    #[test]
+    fn what_was_found_in_a_notebook_here_or_elsewhere_is_found_in_it() {
+        let mut class = Class::default();
+        let work = |statements| Work { statements, ..Work::default() };
+        assert_eq!(class.add_work(work(5)), Ok(Added::New));
+        assert_eq!(class.add_work(work(6)), Ok(Added::Doubled));
+        assert_eq!(class.works(), [work(7)]);
     }
 
     #[test]

@@ -24,6 +24,7 @@ const CLASS: &str = "class";
 const DELETE_BY: &str = "delete_by";
 const NOTEBOOK: &str = "notebook";
 const STATEMENTS: &str = "statements";
+const EXAMPLE: &str = "example";
 
 /// Kinds of rows.
 const RESULT: &str = "result";
@@ -44,7 +45,8 @@ pub enum ClassRow {
 }
 
 /// The class as a table: a row with the headings, one for each trial, what was there before
-/// it first, one for the class, and, where it is `whole`, one for each notebook.
+/// it first, and one for the class. Where it is `whole`, that is the first, and there is one
+/// for each notebook.
 ///
 /// `called` has the words for a column, given its key; forms and cells are those of
 /// [`to_table`](crate::to_table).
@@ -56,7 +58,11 @@ pub fn class_to_table(
     called: &dyn Fn(&str) -> String,
 ) -> String {
     let mark = format.mark();
+    let of_class = class_row(class, mark);
     let mut rows = Vec::new();
+    if whole {
+        rows.push(of_class.clone());
+    }
     for entry in class.entries() {
         for older in &entry.older {
             let mut older = Entry { result: older.clone(), ..entry.clone() };
@@ -64,15 +70,10 @@ pub fn class_to_table(
         }
         rows.push(result_row(RESULT, &mut entry.clone(), mark));
     }
-    let mut row = begin(CLASS, &class.label, mark);
-    row.put(VERSION_KEY, VERSION.to_string());
-    written(fields::rules(&mut class.rules.clone(), &mut row));
-    let day = |(y, m, d): (u16, u8, u8)| format!("{y:04}-{m:02}-{d:02}");
-    let mut day = class.delete_by.map(day).unwrap_or_default();
-    put_text(&mut row, DELETE_BY, &mut day);
-    rows.push(row.cells);
     if whole {
         rows.extend(class.works().iter().map(|work| work_row(work, mark)));
+    } else {
+        rows.push(of_class);
     }
     rows_of(&columns(), rows, format, Terminator::CRLF, called)
 }
@@ -82,6 +83,16 @@ fn begin(kind: &str, class: &ClassLabel, mark: char) -> Cells {
     row.put(KIND, kind.to_owned());
     put_text(&mut row, CLASS, &mut class.as_str().to_owned());
     row
+}
+
+fn class_row(class: &Class, mark: char) -> Vec<(String, String)> {
+    let mut row = begin(CLASS, &class.label, mark);
+    row.put(VERSION_KEY, VERSION.to_string());
+    written(fields::rules(&mut class.rules.clone(), &mut row));
+    let day = |(y, m, d): (u16, u8, u8)| format!("{y:04}-{m:02}-{d:02}");
+    let mut day = class.delete_by.map(day).unwrap_or_default();
+    put_text(&mut row, DELETE_BY, &mut day);
+    row.cells
 }
 
 fn put_text(row: &mut Cells, key: &str, text: &mut String) {
@@ -104,6 +115,7 @@ fn work_row(work: &Work, mark: char) -> Vec<(String, String)> {
     let file = NotebookFile { notebook: work.notebook.clone(), rocket: None };
     row.put(NOTEBOOK, notebook_text(&file));
     row.put(STATEMENTS, work.statements.to_string());
+    written(row.visit(EXAMPLE, Slot::Flag(&mut work.example.clone())));
     row.cells
 }
 
@@ -302,10 +314,12 @@ fn work_of(row: &mut Row<'_>, class: ClassLabel) -> Result<Work, LinkError> {
     let text = row.take(NOTEBOOK).to_owned();
     let mut statements = None;
     row.visit(STATEMENTS, Slot::Count(&mut statements, 0, u16::MAX))?;
+    let mut example = false;
+    row.visit(EXAMPLE, Slot::Flag(&mut example))?;
     match open_any(&text) {
         Ok(Any::Notebook(NotebookFile { notebook, .. })) if notebook.group == group => {
             let statements = statements.unwrap_or(0);
-            Ok(Work { class, notebook, statements })
+            Ok(Work { class, notebook, statements, example })
         }
         Ok(Any::Notebook(_)) => {
             let found = group.key();

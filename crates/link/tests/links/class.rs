@@ -2,7 +2,7 @@
 
 use noseward_lesson::{
     Added, Class, ClassLabel, Colour, Entry, Group, PointResult, Refusal, ResultModel,
-    ResultPrediction, RulesCode, SwingOutcome, TrialResult, Work,
+    ResultPrediction, RulesCode, SwingOutcome, TrialResult, Work, example_class,
 };
 use noseward_link::{
     At, ClassRow, ClassRows, Format, Found, Gathering, HandedIn, LinkError,
@@ -238,7 +238,11 @@ fn full() -> Class {
     entry = class.entry_mut(0).expect("there");
     entry.marked = true;
     let notebook = ordinary().notebook;
-    let work = Work { class: class.label.clone(), notebook, statements: 5 };
+    let work =
+        Work { class: class.label.clone(), notebook, statements: 5, example: false };
+    class.add_work(work).expect("room");
+    let notebook = example_class().remove(0);
+    let work = Work { notebook, statements: 512, example: true, ..Work::default() };
     class.add_work(work).expect("room");
     class
 }

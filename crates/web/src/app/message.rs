@@ -261,6 +261,12 @@ pub(crate) enum Paper {
     Labels,
     /// What a class needs, and when.
     Kit,
+    /// The report of the group whose notebook is marked.
+    Group,
+    /// The report of every group.
+    Groups,
+    /// The report of the class.
+    Class,
 }
 
 /// A rocket to start from.

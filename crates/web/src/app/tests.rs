@@ -4,6 +4,7 @@ mod class;
 mod computer;
 mod keeping;
 mod lost;
+mod marking;
 mod markup;
 mod notebook;
 mod paths;

@@ -1,11 +1,18 @@
 //! What the groups of a class found, together: gathered, looked at, and given away again.
 
+mod as_text;
 mod chart;
+mod columns;
+mod example;
 mod grid;
 mod handed_in;
+mod marking;
 mod message;
 mod model;
 mod pattern;
+mod report;
+mod sheets;
+mod statements;
 mod table;
 mod take_in;
 mod timer;
@@ -16,6 +23,7 @@ pub(crate) use message::ClassMsg;
 #[cfg(test)]
 pub(crate) use model::is_field;
 pub(crate) use model::{CLASS_BYTES, CLASS_FILES, ClassState, FIELD};
+pub(crate) use sheets::paper;
 pub(crate) use update::{gather, kept, open, typed, update};
 
 use maud::{Markup, html};
@@ -42,6 +50,8 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
                         View::Gather => (handed_in::handed_in(state, desk)),
                         View::Pattern => (pattern::pattern(state, desk)),
                         View::Table => (table::table(state, desk)),
+                        View::Marking => (marking::marking(state, desk)),
+                        View::Reports => (report::reports(desk)),
                     }
                 }
             },
@@ -96,6 +106,8 @@ fn name(view: View) -> Text {
         View::Gather => words::class_gather(),
         View::Pattern => words::class_pattern(),
         View::Table => words::class_table(),
+        View::Marking => words::marking_view(),
+        View::Reports => words::report_view(),
     }
 }
 

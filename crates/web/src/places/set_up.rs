@@ -5,7 +5,7 @@ mod aside;
 mod message;
 mod model;
 mod paper;
-mod questions;
+pub(crate) mod questions;
 mod room;
 mod update;
 

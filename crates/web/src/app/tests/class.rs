@@ -21,13 +21,13 @@ pub(super) fn finish(state: &mut State) {
     }
 }
 
-fn say(state: &mut State, msg: ClassMsg) -> Vec<Effect> {
+pub(super) fn say(state: &mut State, msg: ClassMsg) -> Vec<Effect> {
     let effects = update(state, PlaceMsg::Class(msg).into());
     finish(state);
     effects
 }
 
-fn paste(state: &mut State, text: &str) {
+pub(super) fn paste(state: &mut State, text: &str) {
     write(state, "cl:pasted", text);
     press(state, "cl-gather", "");
     finish(state);

@@ -1,6 +1,7 @@
 //! All markup of the page, the later part's included, walked without a browser.
 
 use super::*;
+use crate::places::class::ClassMsg;
 use noseward_lesson::{LeftOut, Level, Statement, Support, SwingOutcome};
 
 /// The page as it stands before anything is drawn.
@@ -174,6 +175,9 @@ fn everything(state: &State) -> String {
     for paper in [Paper::Rocket, Paper::Lesson, Paper::Swing, Paper::Notebook] {
         all += &markup(places::paper(state, paper));
     }
+    for paper in [Paper::Group, Paper::Groups, Paper::Class] {
+        all += &markup(places::class::paper(state, paper));
+    }
     all + &markup(shell::crash::for_crash(state))
 }
 
@@ -201,7 +205,36 @@ fn all_states() -> Vec<State> {
     let mut all = states();
     all.extend(notebooks());
     all.extend(set_ups());
+    all.extend(classes());
     all
+}
+
+/// Each view of a class of whole notebooks, with words of a person in them, codes, texts that
+/// cannot be read, and the invented class.
+fn classes() -> Vec<State> {
+    let mut state = notebooks().remove(4);
+    for of in Statement::ALL {
+        *state.desk.notebook.conclusion.text_mut(of) = EVIL.into();
+    }
+    let notebook = notebook::file(&mut state);
+    let at = |view: usize, texts: &[&str]| {
+        let mut state = class::class_of(None);
+        for text in texts {
+            class::paste(&mut state, text);
+        }
+        if texts.is_empty() {
+            class::say(&mut state, ClassMsg::Example);
+        }
+        for action in ["cl-find", "cl-hide", "cl-mark"] {
+            notebook::press(&mut state, action, "0");
+        }
+        notebook::press(&mut state, "cl-show", view);
+        state
+    };
+    let result = class::code(5, SwingOutcome::Steady);
+    (0..5)
+        .flat_map(|view| [at(view, &[]), at(view, &[&notebook, &result, EVIL])])
+        .collect()
 }
 
 /// The form of a set-up with all that can be wrong in it, a link that asks for the group, and
@@ -279,6 +312,10 @@ fn every_control_means_something() {
         "space-checked",
         "swing-card",
         "copy-link",
+        "cl-find",
+        "cl-step",
+        "cl-report",
+        "cl-take-all",
     ] {
         assert!(actions.contains(action), "{action} was never seen");
     }
@@ -308,7 +345,7 @@ fn every_id_is_there_once_and_whatever_names_one_finds_it() {
 #[test]
 fn words_of_a_person_are_words_in_every_notebook() {
     let mut seen = 0;
-    for state in notebooks() {
+    for state in notebooks().into_iter().chain(classes()) {
         let markup = everything(&state);
         seen += markup.matches("&lt;img").count();
         for raw in ["<img", "</textarea><b>", "onerror=alert(1)>"] {

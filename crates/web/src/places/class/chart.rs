@@ -19,6 +19,8 @@ const HEIGHT_PX: f64 = 420.0;
 /// The height of the big screen's, as a share of its width.
 const BOARD_SHARE: f64 = 0.42;
 
+/// The width of a chart on paper, in pixels.
+const PAPER_PX: f64 = 680.0;
 /// The width of the picture of agreement, in pixels, and its height as a share of that.
 const AGREEMENT_PX: f64 = 640.0;
 const AGREEMENT_SHARE: f64 = 0.45;
@@ -26,6 +28,8 @@ const AGREEMENT_SHARE: f64 = 0.45;
 /// Separation and outcome of every trial.
 pub(super) fn chart(state: &State, desk: &ClassDesk, pattern: &Pattern) -> Markup {
     let view = desk.pattern;
+    let on_paper = state.printing.is_some();
+    let board = view.board && !on_paper;
     let trials: Vec<ClassTrial> = pattern
         .points
         .iter()
@@ -38,7 +42,7 @@ pub(super) fn chart(state: &State, desk: &ClassDesk, pattern: &Pattern) -> Marku
             } else {
                 String::new()
             },
-            marked: entry.marked && !view.board,
+            marked: entry.marked && !board,
         })
         .collect();
     let unit = if view.along.in_widths {
@@ -46,8 +50,8 @@ pub(super) fn chart(state: &State, desk: &ClassDesk, pattern: &Pattern) -> Marku
     } else {
         SeparationUnit::Length(state.units)
     };
-    let usual_px = graph_px(state);
-    let (width_px, height_px) = if view.board {
+    let usual_px = if on_paper { PAPER_PX } else { graph_px(state) };
+    let (width_px, height_px) = if board {
         (usual_px / BOARD, usual_px / BOARD * BOARD_SHARE)
     } else {
         (usual_px, HEIGHT_PX)

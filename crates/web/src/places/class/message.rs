@@ -48,6 +48,12 @@ pub(crate) enum ClassMsg {
     Clock(f64),
     /// To show more rows of the table.
     More,
+    /// To another notebook, to mark it.
+    Step(usize),
+    /// A statement is found in it, or no longer.
+    Find(usize),
+    /// To give something back.
+    Report(usize),
     /// The invented class.
     Example,
     /// To let go of it.
@@ -93,6 +99,9 @@ impl ClassMsg {
             "ask-delete" => Self::AskToDelete(true),
             "keep" => Self::AskToDelete(false),
             "delete" => Self::Delete,
+            "step" => Self::Step(place()?),
+            "find" => Self::Find(place()?),
+            "report" => Self::Report(place()?),
             _ => return None,
         })
     }

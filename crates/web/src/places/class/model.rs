@@ -72,6 +72,8 @@ pub(crate) struct ClassDesk {
     pub(super) groups: Cell<Option<u32>>,
     pub(super) timer: Option<Timer>,
     pub(super) table: TableView,
+    /// The notebook that is marked, by its place in the class.
+    pub(super) marked: usize,
     pub(super) asks_to_delete: bool,
     /// Text of the label of the class, or of its day, that could not be read.
     pub(super) drafts: Vec<(&'static str, String)>,
@@ -101,10 +103,15 @@ pub(crate) enum View {
     Pattern,
     /// Each trial in a row.
     Table,
+    /// What groups wrote, to be marked.
+    Marking,
+    /// What is given back.
+    Reports,
 }
 
 impl View {
-    pub(crate) const ALL: [Self; 3] = [Self::Gather, Self::Pattern, Self::Table];
+    pub(crate) const ALL: [Self; 5] =
+        [Self::Gather, Self::Pattern, Self::Table, Self::Marking, Self::Reports];
 }
 
 /// What became of what was taken in.
@@ -279,6 +286,7 @@ pub(super) enum ClassField {
     Changed,
     Sort,
     Filter,
+    Marked,
 }
 
 impl ClassField {
@@ -298,6 +306,7 @@ impl ClassField {
             Self::Changed => "changed",
             Self::Sort => "sort",
             Self::Filter => "filter",
+            Self::Marked => "marked",
         };
         format!("{FIELD}{name}")
     }
@@ -317,6 +326,7 @@ impl ClassField {
             "changed" => Self::Changed,
             "sort" => Self::Sort,
             "filter" => Self::Filter,
+            "marked" => Self::Marked,
             _ => numbered("mend")
                 .map(Self::Mend)
                 .or_else(|| numbered("point").filter(|i| *i < 2).map(Self::Point))

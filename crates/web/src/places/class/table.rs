@@ -1,7 +1,7 @@
 //! Each trial in a row: sorted, filtered, hidden, marked.
 
 use maud::{Markup, html};
-use noseward_lesson::{Entry, TrialResult, odd};
+use noseward_lesson::{Entry, Overall, PointResult, TrialResult, odd};
 use noseward_link::escape_formula;
 use noseward_words::{self as words, Text};
 use std::cmp::Ordering;
@@ -11,6 +11,7 @@ use super::{button, count, plain_button};
 use crate::app::State;
 use crate::places::form::{heads, measured, mm, wide};
 use crate::places::labels;
+use crate::shell::marked::marked;
 use crate::shell::pressed;
 
 /// Rows that are shown at first, and each time more are asked for.
@@ -126,53 +127,20 @@ fn rows(desk: &ClassDesk) -> Vec<(usize, &Entry)> {
 }
 
 /// The separation, measured where it was.
-fn separation_mm(result: &TrialResult) -> Option<f64> {
+pub(super) fn separation_mm(result: &TrialResult) -> Option<f64> {
     result.measured_separation_mm().or_else(|| result.computed_separation_mm())
 }
 
 fn row(state: &State, i: usize, entry: &Entry, several: bool) -> Markup {
-    let result = &entry.result;
     let target = i.to_string();
-    let middle = |point: Option<noseward_lesson::PointResult>| {
-        point.map(|point| measured(state, point.middle_mm))
-    };
     html! {
         tr class=[entry.hidden.then_some("class__hidden")] {
             th scope="row" {
-                (labels::group(result.group))
+                (labels::group(entry.result.group))
                 @if several { span class="nb__hint" { " " (entry.class.as_str()) } }
             }
-            td { (result.trial) }
-            td {
-                @if result.what_changed.is_empty() {
-                    @match result.changes {
-                        Some(changes) => (words::class_changes(u32::from(changes).into())),
-                        None => "–",
-                    }
-                } @else { (escape_formula(&result.what_changed)) }
-                @if result.is_fair() == Some(false) { br; span class="nb__mark" { (words::class_unfair()) } }
-            }
-            td { @if let Some(at) = middle(result.mass) { (at) } @else { "–" } }
-            td { @if let Some(at) = middle(result.pressure) { (at) } @else { "–" } }
-            td {
-                @if let Some(value) = result.measured_separation_mm() { (measured(state, value)) br; }
-                @if let Some(value) = result.computed_separation_mm() {
-                    span class="nb__hint" { (words::class_worked_out(&mm(state, value))) }
-                }
-            }
-            td {
-                @if let Some(predicted) = result.predicted { (labels::outcome(predicted.outcome)) } @else { "–" }
-                @if result.swung_first { br; span class="nb__mark" { (words::class_swung_first()) } }
-            }
-            td {
-                (labels::overall(result.overall()))
-                br; span class="nb__hint" { (labels::outcomes(&result.outcomes)) }
-                @if result.altered { br; span class="nb__mark" { (words::class_altered()) } }
-                @if result.example { br; span class="nb__mark" { (words::class_is_invented()) } }
-                @if !entry.older.is_empty() {
-                    br; span class="nb__mark" { (words::class_older(count(entry.older.len()).into())) }
-                }
-            }
+            td { (entry.result.trial) }
+            (cells(state, &entry.result, Shown::Swings, entry.older.len()))
             td class="screen-only" {
                 span class="nb__do" {
                     (toggle("cl-mark", &target, entry.marked, words::class_mark()))
@@ -181,6 +149,108 @@ fn row(state: &State, i: usize, entry: &Entry, several: bool) -> Markup {
                 }
             }
         }
+    }
+}
+
+/// How much of a trial is shown.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub(super) enum Shown {
+    /// All swings, and what else there is to say of it.
+    Swings,
+    /// How often each point was read.
+    Readings,
+    /// Neither.
+    Short,
+}
+
+/// Trials without what is done to them, with or without the group.
+pub(super) fn plain(
+    state: &State,
+    results: &[(Option<String>, &TrialResult)],
+    shown: Shown,
+) -> Markup {
+    let grouped = results.iter().any(|(group, _)| group.is_some());
+    html! {
+        table class="table nb__table" {
+            thead { tr { (heads(&HEADS[usize::from(!grouped)..])) } }
+            tbody {
+                @for (group, result) in results {
+                    tr {
+                        @if let Some(group) = group { th scope="row" { (group) } td { (result.trial) } }
+                        @else { th scope="row" { (result.trial) } }
+                        (cells(state, result, shown, 0))
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// What a trial came to, in the columns behind its number.
+fn cells(state: &State, result: &TrialResult, shown: Shown, older: usize) -> Markup {
+    html! {
+        td {
+            @if result.what_changed.is_empty() {
+                @match result.changes {
+                    Some(changes) => (words::class_changes(u32::from(changes).into())),
+                    None => "–",
+                }
+            } @else { (escape_formula(&result.what_changed)) }
+            @if result.is_fair() == Some(false) { br; span class="nb__mark" { (words::class_unfair()) } }
+        }
+        td { (point(state, result.mass, shown)) }
+        td { (point(state, result.pressure, shown)) }
+        td {
+            @if let Some(value) = result.measured_separation_mm() { (measured(state, value)) br; }
+            @if let Some(value) = result.computed_separation_mm() {
+                span class="nb__hint" { (words::class_worked_out(&mm(state, value))) }
+            }
+        }
+        td {
+            @if let Some(predicted) = result.predicted { (labels::outcome(predicted.outcome)) } @else { "–" }
+            @if result.swung_first { br; span class="nb__mark" { (words::class_swung_first()) } }
+        }
+        td {
+            (seen(result, shown))
+            @if result.altered { br; span class="nb__mark" { (words::class_altered()) } }
+            @if result.example && shown == Shown::Swings { br; span class="nb__mark" { (words::class_is_invented()) } }
+            @if older > 0 { br; span class="nb__mark" { (words::class_older(count(older).into())) } }
+        }
+    }
+}
+
+/// What was seen: in short, where it was mostly one thing.
+fn seen(result: &TrialResult, shown: Shown) -> Markup {
+    let overall = labels::overall(result.overall());
+    match result.overall() {
+        Overall::Mostly(outcome) if shown != Shown::Swings => {
+            let counted = result.counted();
+            let so = counted.iter().filter(|one| **one == outcome).count();
+            let said = words::marking_seen(
+                &overall,
+                count(so).into(),
+                count(counted.len()).into(),
+            );
+            marked(&said, &|_, run| html! { span class="nb__hint" { (run) } })
+        }
+        _ => html! {
+            (overall)
+            br; span class="nb__hint" { (labels::outcomes(&result.outcomes)) }
+        },
+    }
+}
+
+/// A point as it was measured.
+fn point(state: &State, point: Option<PointResult>, shown: Shown) -> Markup {
+    html! {
+        @if let Some(point) = point {
+            (measured(state, point.middle_mm))
+            @if shown == Shown::Readings {
+                br; span class="nb__hint" {
+                    (words::marking_of_readings(u32::from(point.count).into(), &measured(state, point.range_mm)))
+                }
+            }
+        } @else { "–" }
     }
 }
 

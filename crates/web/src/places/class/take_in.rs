@@ -2,7 +2,7 @@
 //! somebody mends it or lets it go.
 
 use noseward_lesson::{
-    Added, Class, ClassLabel, Entry, Notebook, Refusal, TrialResult, Work, example_class,
+    Added, Class, ClassLabel, Entry, Notebook, Refusal, TrialResult, Work,
 };
 use noseward_link::{ClassRow, Format, Found, Gathering, HandedIn, class_to_table};
 use noseward_words as words;
@@ -67,7 +67,7 @@ fn take_found(desk: &mut ClassDesk, found: Found) {
         Ok(HandedIn::Result(result)) => return add(desk, at, Entry::new(own, *result)),
         Ok(HandedIn::Row(row)) => return add_row(desk, at, *row),
         Ok(HandedIn::Notebook(notebook)) => {
-            let work = Work { class: own, notebook: *notebook, statements: 0 };
+            let work = Work { class: own, notebook: *notebook, ..Work::default() };
             return add_work(desk, at, work, true);
         }
         Ok(HandedIn::Words) => {
@@ -86,6 +86,9 @@ fn add_row(desk: &mut ClassDesk, at: (&str, usize, &str), row: ClassRow) {
     match row {
         ClassRow::Class(said) => {
             let class = &mut desk.class;
+            // The file of a whole class, alone, where nothing is: it is that class again.
+            let fits = class.rules.is_none() || class.rules == said.rules;
+            desk.is_opening |= class.is_empty() && fits && desk.tally.files.1 == 1;
             if class.label == ClassLabel::default() {
                 class.label = said.label;
             }
@@ -135,7 +138,7 @@ pub(super) fn put(
 
 /// Takes in a notebook, and, where they come with it, the result of each of its trials.
 fn add_work(desk: &mut ClassDesk, at: (&str, usize, &str), work: Work, results: bool) {
-    let (class, notebook) = (work.class.clone(), work.notebook.clone());
+    let Work { class, notebook, example, .. } = work.clone();
     match desk.class.add_work(work) {
         Ok(Added::Doubled) => {}
         Ok(_) => desk.tally.notebooks += 1,
@@ -147,13 +150,14 @@ fn add_work(desk: &mut ClassDesk, at: (&str, usize, &str), work: Work, results: 
     }
     if results {
         for result in results_of(&notebook) {
+            let result = TrialResult { example, ..result };
             add(desk, at, Entry::new(class.clone(), result));
         }
     }
 }
 
 /// What each trial of a notebook came to, with what was changed in words.
-fn results_of(notebook: &Notebook) -> Vec<TrialResult> {
+pub(super) fn results_of(notebook: &Notebook) -> Vec<TrialResult> {
     let of = |trial: &noseward_lesson::Trial| {
         let result = TrialResult::of(notebook, trial.id())?;
         let changes = notebook.changes_of(trial);
@@ -193,14 +197,12 @@ pub(super) fn take(desk: &mut ClassDesk, i: usize) {
     }
 }
 
-/// Takes in the invented class.
-pub(super) fn example(desk: &mut ClassDesk) {
-    let own = desk.class.label.clone();
-    for notebook in example_class() {
-        for result in results_of(&notebook) {
-            let entry = Entry::new(own.clone(), TrialResult { example: true, ..result });
-            add(desk, ("", 0, ""), entry);
-        }
+/// Takes in the notebooks of the invented class.
+pub(super) fn example(desk: &mut ClassDesk, notebooks: Vec<Notebook>) {
+    for notebook in notebooks {
+        let class = desk.class.label.clone();
+        let work = Work { class, notebook, example: true, ..Work::default() };
+        add_work(desk, ("", 0, ""), work, true);
     }
 }
 

@@ -6,10 +6,9 @@ use noseward_words as words;
 
 use super::model::{ClassDesk, ClassField, Filter, Refused, Sort, TableView, Tally, Why};
 use super::timer::{self, Timer};
-use super::{ClassMsg, grid, take_in};
+use super::{ClassMsg, columns, example, grid, marking, report, take_in};
 use crate::app::{Effect, State};
 use crate::notebook::say;
-use crate::places::hand_in::called;
 
 /// Characters of what is kept that are read at once: some 100 results.
 const AT_ONCE: usize = 40_000;
@@ -96,6 +95,7 @@ pub(crate) fn typed(state: &mut State, name: &str, text: &str) -> Vec<Effect> {
             desk.table.sort =
                 at.and_then(|i| Sort::ALL.get(i).copied()).unwrap_or_default();
         }
+        ClassField::Marked => marking::choose(desk, at.unwrap_or(0)),
         ClassField::Filter => {
             let filter = at.and_then(|i| Filter::ALL.get(i).copied()).unwrap_or_default();
             desk.table = TableView { filter, more: 0, ..desk.table };
@@ -134,8 +134,11 @@ pub(super) fn changed(state: &mut State) -> Vec<Effect> {
 
 /// What a message does.
 pub(crate) fn update(state: &mut State, msg: ClassMsg) -> Vec<Effect> {
+    let notebooks =
+        if msg == ClassMsg::Example { example::notebooks(state) } else { Vec::new() };
     let Some(desk) = &mut state.class.desk else { return Vec::new() };
     match msg {
+        ClassMsg::Example => take_in::example(desk, notebooks),
         ClassMsg::Elsewhere(text) => return elsewhere(state, text),
         ClassMsg::Files(files) => return read_files(state, files),
         ClassMsg::Show(view) => {
@@ -148,6 +151,9 @@ pub(crate) fn update(state: &mut State, msg: ClassMsg) -> Vec<Effect> {
         | ClassMsg::Board
         | ClassMsg::Timer(_)
         | ClassMsg::Clock(_) => return looked_at(desk, &msg),
+        ClassMsg::Step(way) => return marking::step(desk, way),
+        ClassMsg::Find(statement) => marking::find(desk, statement),
+        ClassMsg::Report(place) => return report::give(state, place),
         ClassMsg::More => {
             desk.table.more += 1;
             return vec![Effect::Redraw];
@@ -208,7 +214,6 @@ pub(crate) fn update(state: &mut State, msg: ClassMsg) -> Vec<Effect> {
             desk.before = Some(Box::new(desk.class.clone()));
             desk.class.remove(i);
         }
-        ClassMsg::Example => take_in::example(desk),
         ClassMsg::DropExample => desk.class.drop_examples(),
         ClassMsg::Save => return save(state),
         ClassMsg::Delete => {
@@ -294,13 +299,8 @@ fn elsewhere(state: &mut State, text: Option<String>) -> Vec<Effect> {
 /// The whole class as a file, which opens again.
 fn save(state: &mut State) -> Vec<Effect> {
     let Some(desk) = &state.class.desk else { return Vec::new() };
-    let label = desk.class.label.as_str().to_ascii_lowercase();
-    let name = if label.is_empty() {
-        "noseward-class.csv".to_owned()
-    } else {
-        format!("noseward-class-{label}.csv")
-    };
-    let text = class_to_table(&desk.class, Format::PointComma, true, &called);
+    let name = report::file_name(&desk.class, ".csv");
+    let text = class_to_table(&desk.class, Format::PointComma, true, &columns::called);
     let mut effects = say(state, false, words::class_saved(&name));
     effects.insert(0, Effect::Download { name, text });
     effects

@@ -7,7 +7,7 @@ use noseward_words::{self as words, MassGoes, PressureGoes, SeparationIs, Text};
 use crate::shell::marked::{listed, said};
 
 /// The question.
-pub(super) fn name(question: &ClassQuestion) -> Text {
+pub(crate) fn name(question: &ClassQuestion) -> Text {
     match question {
         ClassQuestion::NoseMass => words::question_nose_mass(),
         ClassQuestion::MassPlace => words::question_mass_place(),
