@@ -14,7 +14,6 @@ mod presses;
 mod problems;
 mod speech;
 mod sure;
-mod symbols;
 mod typed;
 
 use noseward_drawing::Told;
@@ -46,10 +45,6 @@ pub(crate) use place::Place;
 pub(crate) use presses::Presses;
 pub(crate) use problems::sentence as problem_sentence;
 pub(crate) use speech::{Speech, failed as language_failed, led as speak_for_class};
-pub(crate) use symbols::{
-    CAMERA, Camera, CameraFault, CameraPage, Looking, PICTURES, PictureRead, Symbols,
-    SymbolsMsg, SymbolsNews, learn as learn_of_symbols, update as update_symbols,
-};
 pub(crate) use typed::{Unreadable, has_unit, read as read_number};
 
 use crate::later::Ask;
@@ -110,8 +105,6 @@ pub(crate) struct State {
     /// The angle of the air that is looked at, in degrees.
     pub(crate) angle_deg: f64,
     pub(crate) notice: Option<Notice>,
-    /// Symbols that are being read.
-    pub(crate) symbols: Symbols,
     /// What is kept on this computer.
     pub(crate) keeping: Keeping,
     /// Whether the browser refused to keep what was to be kept last.
@@ -269,7 +262,6 @@ impl State {
             certainty: Certainty::Unknown,
             angle_deg: 30.0,
             notice,
-            symbols: Symbols::default(),
             opened_kept: opening.kept.is_some() && keeping.is_here(),
             keeping,
             refused: opening.refused,

@@ -5,9 +5,7 @@
 use noseward_lesson::Document;
 use wasm_bindgen::JsValue;
 
-use crate::app::{
-    Effect, NotebookMsg, Notice, Paper, Place, State, print, update_symbols,
-};
+use crate::app::{Effect, NotebookMsg, Notice, Paper, Place, State, print};
 use crate::dom::{self, Look};
 use crate::js;
 use crate::notebook;
@@ -71,7 +69,6 @@ impl Ask {
 /// The part that knows what a message does.
 pub(crate) fn of_message(msg: &NotebookMsg) -> Part {
     match msg {
-        NotebookMsg::Symbols(_) => Part::Symbols,
         NotebookMsg::Print(Paper::Swing) => Part::Motion,
         NotebookMsg::Print(Paper::Labels | Paper::Kit) => Part::SetUp,
         NotebookMsg::OpenText(_) | NotebookMsg::OpenLink(_) | NotebookMsg::Print(_) => {
@@ -279,7 +276,11 @@ pub(crate) fn set_up(question: &mut Question<'_>) {
 }
 
 pub(crate) fn class(question: &mut Question<'_>) {
-    let Question::Page { state, call } = question else { return };
+    let (state, call) = match question {
+        Question::Page { state, call } => (state, call),
+        Question::Look(look) => return dom::look(look),
+        Question::Evaluate { .. } => return,
+    };
     call.effects = places::class::open(state);
     match &call.ask {
         Ask::Place(_) => call.regions = places::class::regions(state),
@@ -293,18 +294,6 @@ pub(crate) fn class(question: &mut Question<'_>) {
             call.effects.extend(places::class::update(state, msg.clone()));
         }
         _ => {}
-    }
-}
-
-pub(crate) fn symbols(question: &mut Question<'_>) {
-    match question {
-        Question::Page { state, call } => {
-            if let Ask::Update(NotebookMsg::Symbols(msg)) = &call.ask {
-                call.effects = update_symbols(state, *msg);
-            }
-        }
-        Question::Look(look) => dom::look(look),
-        Question::Evaluate { .. } => {}
     }
 }
 

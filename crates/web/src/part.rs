@@ -35,13 +35,11 @@ pub(crate) enum Part {
     SetUp,
     /// What the groups of a class found, together.
     Class,
-    /// Symbols in pictures and before the camera.
-    Symbols,
 }
 
 impl Part {
     /// Every part, in the order in which they are fetched ahead, where they are.
-    pub(crate) const ALL: [Self; 15] = [
+    pub(crate) const ALL: [Self; 14] = [
         Self::Notebook,
         Self::Certainty,
         Self::Measure,
@@ -56,7 +54,6 @@ impl Part {
         Self::WordMat,
         Self::SetUp,
         Self::Class,
-        Self::Symbols,
     ];
 
     /// Whether only whoever leads uses it: then it is fetched where somebody opens it, and
@@ -76,7 +73,7 @@ impl Part {
             // Pupils too look there at what this computer allows, and delete what is kept.
             | Self::Lead
             | Self::WordMat => false,
-            Self::SetUp | Self::Class | Self::Symbols => true,
+            Self::SetUp | Self::Class => true,
         }
     }
 
@@ -234,8 +231,4 @@ parts! {
         "__wasm_split_load_class"
         "__wasm_split_00class00_import_0000000000000000000000000000000e_call"
         "__wasm_split_00class00_export_0000000000000000000000000000000e_call";
-    Symbols symbols
-        "__wasm_split_load_symbols"
-        "__wasm_split_00symbols00_import_0000000000000000000000000000000f_call"
-        "__wasm_split_00symbols00_export_0000000000000000000000000000000f_call";
 }

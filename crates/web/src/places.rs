@@ -17,7 +17,6 @@ pub(crate) mod predict;
 pub(crate) mod rocket;
 pub(crate) mod set_up;
 pub(crate) mod swing;
-pub(crate) mod symbols;
 pub(crate) mod trial;
 pub(crate) mod why;
 pub(crate) mod word_mat;

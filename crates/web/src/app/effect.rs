@@ -2,8 +2,8 @@
 
 use super::computer::Capability;
 use super::message::Paper;
-use super::symbols::Looking;
 use crate::part::Part;
+use crate::places::class::symbols::Looking;
 
 /// One thing for the browser to do.
 #[derive(Clone, Debug, PartialEq)]

@@ -7,7 +7,6 @@ use super::computer::{Capability, CapabilityProbe};
 use super::edits::{Addition, Choice};
 use super::notebook_state::NotebookMsg;
 use super::place::Place;
-use super::symbols::SymbolsMsg;
 use crate::places::PlaceMsg;
 use crate::places::swing::SwingMsg;
 
@@ -201,7 +200,6 @@ impl Msg {
             ) => Step::FromElsewhere,
             Self::Notebook(
                 NotebookMsg::Again
-                | NotebookMsg::Symbols(_)
                 | NotebookMsg::Print(_)
                 | NotebookMsg::Place(PlaceMsg::Swing(
                     SwingMsg::Tick(_)
@@ -330,10 +328,7 @@ impl Msg {
             "print-kit" => Self::Print(Paper::Kit),
             "print-swing" => Self::Print(Paper::Swing),
             "nb-again" => Self::Notebook(NotebookMsg::Again),
-            _ => match SymbolsMsg::parse(action) {
-                Some(msg) => Self::Notebook(NotebookMsg::Symbols(msg)),
-                None => PlaceMsg::parse(action, target)?.into(),
-            },
+            _ => PlaceMsg::parse(action, target)?.into(),
         })
     }
 }

@@ -10,7 +10,7 @@ use noseward_words as words;
 use std::borrow::Cow;
 
 use super::loading::{Code, load, note_use, prefetch};
-use super::{Draft, Effect, Notice, Paper, ReadOf, State, SymbolsMsg};
+use super::{Draft, Effect, Notice, Paper, ReadOf, State};
 use crate::later::{self, Ask, Call, Question};
 use crate::part::{self, Part};
 use crate::places::PlaceMsg;
@@ -174,8 +174,6 @@ pub(crate) enum NotebookMsg {
     OpenText(String),
     /// The page was opened with a link to a notebook.
     OpenLink(String),
-    /// Something about symbols that are read.
-    Symbols(SymbolsMsg),
 }
 
 /// What a message does.

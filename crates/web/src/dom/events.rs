@@ -14,12 +14,10 @@ use web_sys::{
 use super::keeping::Heard;
 use super::listener::Listener;
 use super::{Page, address, animation, computer, report};
-use crate::app::{
-    Choice, Msg, NotebookMsg, Notice, PICTURES, Place, SymbolsMsg, place_field,
-    read_number,
-};
+use crate::app::{Choice, Msg, NotebookMsg, Notice, Place, place_field, read_number};
 use crate::part::Part;
 use crate::places::PlaceMsg;
+use crate::places::class::symbols::PICTURES;
 use crate::places::class::{CLASS_BYTES, CLASS_FILES, ClassMsg};
 use crate::places::swing::{SetupField, SwingMsg};
 
@@ -232,7 +230,7 @@ fn change(page: &Rc<Page>, event: &Event) {
     } else if let Some(element) = target(event).filter(|e| e.id() == CLASS_FILES) {
         read_files(page, element.unchecked_ref());
     } else if target(event).is_some_and(|e| e.id() == PICTURES) {
-        page.send(Msg::Notebook(NotebookMsg::Symbols(SymbolsMsg::Chose)));
+        page.send(PlaceMsg::Class(ClassMsg::Pictures).into());
     }
     page.keep_if_waiting();
 }

@@ -1,5 +1,4 @@
-//! Reads symbols in picture files and before the camera. What the first part of the page does
-//! not reach is in a part of its own.
+//! Reads symbols in picture files and before the camera, for the class: with its part.
 
 mod camera;
 mod pictures;
@@ -10,9 +9,9 @@ use js_sys::{Array, Function, Object, Reflect, Uint8Array};
 use wasm_bindgen::{JsCast, JsValue};
 
 use super::{Page, report};
-use crate::app::{Looking, SymbolsNews, learn_of_symbols};
 use crate::later::Question;
 use crate::part::{self, Part};
+use crate::places::class::symbols::{Looking, Symbols, SymbolsNews, learn};
 
 /// Something for the part that reads symbols.
 pub(crate) struct Look<'a> {
@@ -24,12 +23,17 @@ impl Page {
     /// Has the part look at something: it asks for that itself, so it is here.
     pub(super) fn look(self: &Rc<Self>, looking: Looking) {
         let look = Look { page: self, looking };
-        part::call(Part::Symbols, &mut Question::Look(look));
+        part::call(Part::Class, &mut Question::Look(look));
+    }
+
+    /// What the state knows of symbols.
+    fn of_symbols<T>(&self, ask: impl FnOnce(&Symbols) -> T) -> Option<T> {
+        self.state.borrow().class.desk.as_ref().map(|desk| ask(&desk.symbols))
     }
 
     /// Tells the state what is found out, and performs what follows.
     fn learn(self: &Rc<Self>, news: SymbolsNews) {
-        let effects = learn_of_symbols(&mut self.state.borrow_mut(), news);
+        let effects = learn(&mut self.state.borrow_mut(), news);
         for effect in effects {
             report(self.perform(effect));
         }

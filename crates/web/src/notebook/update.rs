@@ -30,7 +30,6 @@ pub(crate) fn update(state: &mut State, msg: &NotebookMsg) -> Vec<Effect> {
         | NotebookMsg::OpenLink(_)
         | NotebookMsg::Place(_)
         | NotebookMsg::Print(_)
-        | NotebookMsg::Symbols(_)
         | NotebookMsg::Loaded(..)
         | NotebookMsg::Again => Vec::new(),
     }

@@ -3,8 +3,11 @@
 use super::class::{self, class_of, code, finish};
 use super::notebook::{begin, desk, predict, press, swing};
 use super::*;
-use crate::app::symbols::{CameraPage, learn};
-use crate::places::symbols::reader;
+use crate::places;
+use crate::places::class::ClassMsg;
+use crate::places::class::symbols::{
+    CameraFault, CameraPage, Looking, PictureRead, Symbols, SymbolsNews, learn,
+};
 use noseward_lesson::SwingOutcome;
 use noseward_link::{NotebookFile, SymbolFault, notebook_parts};
 
@@ -20,8 +23,12 @@ fn class(state: &mut State) -> String {
 
 const NOTHING: &str = "Gather what the groups found";
 
-fn tell(state: &mut State, msg: SymbolsMsg) -> Vec<Effect> {
-    update(state, Msg::Notebook(NotebookMsg::Symbols(msg)))
+fn tell(state: &mut State, msg: ClassMsg) -> Vec<Effect> {
+    update(state, PlaceMsg::Class(msg).into())
+}
+
+fn symbols(state: &State) -> &Symbols {
+    &state.class.desk.as_ref().unwrap().symbols
 }
 
 fn picture(name: &str, texts: &[&str], faults: &[SymbolFault]) -> SymbolsNews {
@@ -36,7 +43,7 @@ fn picture(name: &str, texts: &[&str], faults: &[SymbolFault]) -> SymbolsNews {
 }
 
 fn shown(state: &State) -> String {
-    reader(state).into_string()
+    places::class::regions(state).into_iter().map(|region| region.markup).collect()
 }
 
 const START: Effect = Effect::Symbols(Looking::StartCamera);
@@ -62,7 +69,7 @@ fn what_several_pictures_say_comes_to_the_class() {
     let codes = [1, 2].map(|colour| code(colour, SwingOutcome::Steady));
     let mut state = page();
     let at_pictures = Effect::Symbols(Looking::AtPictures);
-    assert_eq!(tell(&mut state, SymbolsMsg::Chose), [Effect::Redraw, at_pictures]);
+    assert_eq!(tell(&mut state, ClassMsg::Pictures), [at_pictures]);
     learn(&mut state, SymbolsNews::Took(2));
     assert!(shown(&state).contains("picture 1 of 2"), "{}", shown(&state));
     learn(&mut state, picture("a.jpg", &[&parts[0], &codes[0]], &[]));
@@ -92,7 +99,7 @@ fn what_several_pictures_say_comes_to_the_class() {
 fn a_notebook_is_handed_on_once_all_of_its_symbols_are_read() {
     let parts = parts();
     let mut state = page();
-    tell(&mut state, SymbolsMsg::StartCamera);
+    tell(&mut state, ClassMsg::Camera(true));
     for (part, before) in parts.iter().zip(0..) {
         assert!(class(&mut state).contains(NOTHING));
         let told = format!("Of a notebook {before} of {} symbols", parts.len());
@@ -106,8 +113,8 @@ fn a_notebook_is_handed_on_once_all_of_its_symbols_are_read() {
     // Another time one of them is enough, wherever the class went meanwhile.
     press(&mut state, "cl-undo", "");
     assert!(class(&mut state).contains(NOTHING));
-    tell(&mut state, SymbolsMsg::StopCamera);
-    tell(&mut state, SymbolsMsg::StartCamera);
+    tell(&mut state, ClassMsg::Camera(false));
+    tell(&mut state, ClassMsg::Camera(true));
     learn(&mut state, SymbolsNews::Saw(vec![parts[0].clone()]));
     assert!(class(&mut state).contains("whole notebooks: 1."));
 }
@@ -153,44 +160,21 @@ fn pictures_without_a_symbol_are_told_and_open_nothing() {
 }
 
 #[test]
-fn the_code_loads_when_somebody_reads_a_symbol_and_ahead_only_where_somebody_leads() {
-    let mut state = page();
-    state.parts = Loading::default();
-    let mut loaded = Vec::new();
-    let kept = NotebookMsg::Kept { slots: vec![], open: 0, afresh: false };
-    let mut due = update(&mut state, Msg::Notebook(kept));
-    while let Some(effect) = due.pop() {
-        if let Effect::Load(part) = effect {
-            loaded.push(part);
-            let msg = Msg::Notebook(NotebookMsg::Loaded(part, true));
-            due.extend(update(&mut state, msg));
-        }
-    }
-    assert!(state.has_all_parts());
-    assert!(!loaded.contains(&Part::Symbols));
-    let effects = tell(&mut state, SymbolsMsg::StartCamera);
-    assert!(effects.contains(&Effect::Load(Part::Symbols)), "{effects:?}");
-    let msg = Msg::Notebook(NotebookMsg::Loaded(Part::Symbols, true));
-    assert!(update(&mut state, msg).contains(&START));
-    assert_eq!(state.symbols.camera, Camera::Asked);
-}
-
-#[test]
 fn the_camera_runs_until_it_is_stopped() {
     let mut state = page();
     assert!(!shown(&state).contains("<video"));
-    assert_eq!(tell(&mut state, SymbolsMsg::StartCamera), [Effect::Redraw, START]);
+    assert_eq!(tell(&mut state, ClassMsg::Camera(true)), [Effect::Redraw, START]);
     // Pressed twice.
-    assert_eq!(tell(&mut state, SymbolsMsg::StartCamera), []);
+    assert_eq!(tell(&mut state, ClassMsg::Camera(true)), []);
     assert!(shown(&state).contains("<video") && shown(&state).contains("Allow it there"));
     learn(&mut state, SymbolsNews::CameraRuns);
     assert!(shown(&state).contains("Hold one symbol after the other"));
     learn(&mut state, SymbolsNews::Saw(vec!["A".into(), "B".into()]));
     assert!(shown(&state).contains("has read 2 symbols"));
-    assert_eq!(tell(&mut state, SymbolsMsg::StopCamera), [Effect::Redraw, STOP]);
+    assert_eq!(tell(&mut state, ClassMsg::Camera(false)), [Effect::Redraw, STOP]);
     assert!(!shown(&state).contains("<video"));
     // The next time all of them are new.
-    tell(&mut state, SymbolsMsg::StartCamera);
+    tell(&mut state, ClassMsg::Camera(true));
     assert!(!shown(&state).contains("has read"));
 }
 
@@ -200,7 +184,7 @@ fn a_refused_camera_says_why_and_what_else_works() {
     let mut state = page();
     let mut told = Vec::new();
     for fault in [NoCamera, NotAllowed, InsecurePage, FilePage, Blocked, InUse] {
-        assert!(tell(&mut state, SymbolsMsg::StartCamera).contains(&START));
+        assert!(tell(&mut state, ClassMsg::Camera(true)).contains(&START));
         assert!(learn(&mut state, SymbolsNews::CameraRefused(fault)).contains(&STOP));
         let said = shown(&state);
         assert!(said.contains("works without a camera"), "{said}");
@@ -237,14 +221,30 @@ fn every_refusal_of_a_browser_has_its_kind() {
 
 /// What is still looked at then opens nothing, and the camera, which asks the state, stops.
 #[test]
-fn deleting_everything_forgets_what_was_read() {
-    let mut state = page();
-    tell(&mut state, SymbolsMsg::StartCamera);
-    learn(&mut state, SymbolsNews::Took(1));
-    update(&mut state, Msg::Deleted { left: 0 });
-    assert_eq!(state.symbols, Symbols::default());
+fn deleting_the_class_forgets_what_was_read() {
     let code = code(0, SwingOutcome::Steady);
-    learn(&mut state, picture("a.jpg", &[&code], &[]));
-    assert_eq!(state.symbols, Symbols::default());
-    assert!(!state.class.is_busy);
+    for everything in [false, true] {
+        let mut state = page();
+        tell(&mut state, ClassMsg::Camera(true));
+        learn(&mut state, SymbolsNews::Took(1));
+        if everything {
+            update(&mut state, Msg::Deleted { left: 0 });
+        } else {
+            tell(&mut state, ClassMsg::Delete);
+        }
+        learn(&mut state, picture("a.jpg", &[&code], &[]));
+        let desk = state.class.desk.as_ref();
+        assert!(desk.is_none_or(|desk| desk.symbols == Symbols::default()));
+        assert!(!state.class.is_busy);
+    }
+}
+
+/// What was read goes on, and the camera runs on.
+#[test]
+fn what_another_tab_keeps_of_the_class_disturbs_no_reading() {
+    let mut state = page();
+    learn(&mut state, SymbolsNews::Took(2));
+    tell(&mut state, ClassMsg::Camera(true));
+    tell(&mut state, ClassMsg::Elsewhere(None));
+    assert!(symbols(&state).wants_camera() && symbols(&state).is_looking());
 }

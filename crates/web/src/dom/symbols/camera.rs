@@ -12,7 +12,9 @@ use super::super::listener::Listener;
 use super::super::report;
 use super::super::timer::Timer;
 use super::{Page, call, canvas, get, grey, set, size};
-use crate::app::{CAMERA, Camera, CameraFault, CameraPage, SymbolsNews};
+use crate::places::class::symbols::{
+    CAMERA, Camera, CameraFault, CameraPage, Symbols, SymbolsNews,
+};
 
 /// Between two looks, in milliseconds: a slow computer has time for the rest.
 const LOOK_AFTER_MS: i32 = 250;
@@ -59,7 +61,7 @@ pub(super) fn start(page: &Rc<Page>) {
             Err(error) => {
                 let name = error.and_then(|error| get(&error, "name").ok());
                 let name = name.map(|name| name.as_string().unwrap_or_default());
-                if page.state.borrow().symbols.camera == Camera::Asked {
+                if page.of_symbols(|symbols| symbols.camera) == Some(Camera::Asked) {
                     let fault = CameraFault::of(name.as_deref(), about(&page));
                     page.learn(SymbolsNews::CameraRefused(fault));
                 }
@@ -110,9 +112,11 @@ fn about(page: &Page) -> CameraPage {
 
 /// The element that shows what the camera sees, where somebody wants it and the place has one.
 fn video(page: &Page) -> Option<JsValue> {
-    let is_wanted = page.state.borrow().symbols.wants_camera();
+    let is_wanted = page.of_symbols(Symbols::wants_camera).unwrap_or_default();
     let video = page.document.get_element_by_id(CAMERA).filter(|_| is_wanted);
-    video.map(Into::into)
+    // Nothing of it is seen where what it stands in is closed.
+    let video = video.map(JsValue::from);
+    video.filter(|video| get(video, "offsetWidth").is_ok_and(|width| width != 0))
 }
 
 /// The camera runs, unless nobody wants it by now. Asked for twice, it runs once.
@@ -146,7 +150,7 @@ fn watch(page: &Rc<Page>, stream: &JsValue) -> Result<Stream, JsValue> {
     };
     let unseen = call(|page| {
         if get(&page.document, "hidden").is_ok_and(|is| !is.is_falsy()) {
-            page.learn(SymbolsNews::CameraUnseen);
+            unseen_now(page);
         }
     });
     Ok(Stream {
@@ -157,12 +161,18 @@ fn watch(page: &Rc<Page>, stream: &JsValue) -> Result<Stream, JsValue> {
     })
 }
 
+/// Nobody sees what the camera sees. It stops even where the class was deleted meanwhile.
+fn unseen_now(page: &Rc<Page>) {
+    stop();
+    page.learn(SymbolsNews::CameraUnseen);
+}
+
 /// One look. Where the camera's picture is on the page no more, nobody wants it either.
 fn look(page: &Rc<Page>) {
+    let Some(video) = video(page) else { return unseen_now(page) };
     let news = STREAM.with_borrow(|stream| {
         let stream = stream.as_ref()?;
         stream.timer.restart(LOOK_AFTER_MS);
-        let Some(video) = video(page) else { return Some(SymbolsNews::CameraUnseen) };
         let ended = |track: &JsValue| {
             get(track, "readyState").is_ok_and(|state| state == "ended")
         };
@@ -189,8 +199,9 @@ fn seen(
     let size = size(video, ["videoWidth", "videoHeight"])?;
     let grey = grey(&stream.canvas, video, size, LONGEST)?;
     let found = symbols_in_picture(grey.luma, grey.width, grey.height);
-    let state = page.state.borrow();
-    let is_new = |text: &String| !state.symbols.seen.contains(text);
+    let is_new = |text: &String| {
+        page.of_symbols(|symbols| !symbols.seen.contains(text)) == Some(true)
+    };
     let texts: Vec<String> = found.into_iter().flatten().filter(is_new).collect();
     Ok((!texts.is_empty()).then_some(SymbolsNews::Saw(texts)))
 }

@@ -11,7 +11,7 @@ use web_sys::{File, HtmlInputElement};
 use super::super::report;
 use super::super::timer::Timer;
 use super::{Page, call, canvas, grey, size};
-use crate::app::{PICTURES, PictureRead, SymbolsNews};
+use crate::places::class::symbols::{PICTURES, PictureRead, SymbolsNews};
 
 /// What is longer is reduced when it is drawn: the search goes no finer.
 const LONGEST: f64 = 2400.0;

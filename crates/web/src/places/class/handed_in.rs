@@ -4,9 +4,8 @@ use maud::{Markup, html};
 use noseward_words as words;
 
 use super::model::{CLASS_FILES, ClassDesk, ClassField, Refused, Tally, Where};
-use super::{button, count, grid, keeping, more, plain_button, why_not};
+use super::{button, count, grid, keeping, more, plain_button, symbols, why_not};
 use crate::app::State;
-use crate::places::symbols;
 
 /// Of a list, as many are shown at once.
 const SHOWN: usize = 50;
@@ -28,7 +27,7 @@ pub(super) fn handed_in(state: &State, desk: &ClassDesk) -> Markup {
                 }
                 @if desk.class.is_empty() { (plain_button("cl-example", false, words::class_example())) }
             }
-            (more("class-symbols", &html! { (words::symbols_title()) }, &symbols::reader(state)))
+            (more("class-symbols", &html! { (words::symbols_title()) }, &symbols::reader(&desk.symbols)))
             (progress(state, desk))
             (became(desk))
         }

@@ -1,25 +1,30 @@
-//! Where QR symbols are read, in picture files and before the camera.
+//! Where QR symbols are read, in picture files and before the camera. What is read comes to the
+//! class by itself.
+
+mod model;
+
+pub(crate) use model::{
+    CAMERA, Camera, CameraFault, CameraPage, Looking, PICTURES, PictureRead, Symbols,
+    SymbolsNews, learn,
+};
 
 use maud::{Markup, html};
 use noseward_link::{Progress, SymbolFault};
 use noseward_words::{self as words, Text};
 
-use crate::app::{CAMERA, Camera, CameraFault, PICTURES, PictureRead, State};
-
-/// The field for pictures, the camera, and what came of both. What is read is handed on by
-/// itself.
-pub(crate) fn reader(state: &State) -> Markup {
+/// The field for pictures, the camera, and what came of both.
+pub(super) fn reader(symbols: &Symbols) -> Markup {
     html! {
         p class="nb__row" {
             label for=(PICTURES) { (words::symbols_pictures()) }
             input class="menu__file" id=(PICTURES) type="file" accept="image/*" multiple
-                aria-describedby="symbols-stay";
+                aria-describedby="class-symbols-stay";
         }
-        p class="nb__hint" id="symbols-stay" { (words::symbols_stay()) }
-        (pictures(state))
-        (camera(state))
-        ul class="class__where" id="symbols-spread" {
-            @for (of, _) in &state.symbols.spread {
+        p class="nb__hint" id="class-symbols-stay" { (words::symbols_stay()) }
+        (pictures(symbols))
+        (camera(symbols))
+        ul class="class__where" id="class-symbols-spread" {
+            @for (of, _) in &symbols.spread {
                 @let Progress { have, of, .. } = of.progress();
                 @if have < of { li { (words::symbols_spread(have.into(), of.into())) } }
             }
@@ -27,15 +32,14 @@ pub(crate) fn reader(state: &State) -> Markup {
     }
 }
 
-fn pictures(state: &State) -> Markup {
-    let symbols = &state.symbols;
+fn pictures(symbols: &Symbols) -> Markup {
     html! {
-        p id="symbols-looking" role="status" {
+        p id="class-symbols-looking" role="status" {
             @if symbols.is_looking() {
                 (words::symbols_looking((symbols.pictures.len() + 1).into(), symbols.chosen.into()))
             }
         }
-        dl class="symbols__pictures" id="symbols-read" {
+        dl class="symbols__pictures" id="class-symbols-read" {
             @for picture in &symbols.pictures {
                 dt { bdi { (picture.name) } }
                 dd { (said(picture).join(" ")) }
@@ -52,31 +56,33 @@ fn said(picture: &PictureRead) -> Vec<String> {
     if picture.texts.is_empty() && picture.faults.is_empty() {
         return vec![words::symbols_none().into()];
     }
+    let mut told = Vec::new();
+    let mut tell = |count: usize, say: fn(words::Number) -> String| {
+        if count > 0 {
+            told.push(say(count.into()));
+        }
+    };
     let of = |fault| picture.faults.iter().filter(|other| **other == fault).count();
-    let told: [(usize, fn(words::Number) -> String); 4] = [
-        (picture.texts.len(), words::symbols_read),
-        (of(SymbolFault::Incomplete), words::symbols_incomplete),
-        (of(SymbolFault::Unclear), words::symbols_unclear),
-        (of(SymbolFault::NotText), words::symbols_not_text),
-    ];
-    let told = told.into_iter().filter(|(count, _)| *count > 0);
-    told.map(|(count, say)| say(count.into())).collect()
+    tell(picture.texts.len(), words::symbols_read);
+    tell(of(SymbolFault::Incomplete), words::symbols_incomplete);
+    tell(of(SymbolFault::Unclear), words::symbols_unclear);
+    tell(of(SymbolFault::NotText), words::symbols_not_text);
+    told
 }
 
-fn camera(state: &State) -> Markup {
-    let symbols = &state.symbols;
+fn camera(symbols: &Symbols) -> Markup {
     let is_wanted = symbols.wants_camera();
     let (action, label) = if is_wanted {
-        ("stop-camera", words::symbols_camera_stop())
+        ("cl-camera-off", words::symbols_camera_stop())
     } else {
-        ("start-camera", words::symbols_camera_start())
+        ("cl-camera", words::symbols_camera_start())
     };
     html! {
-        button type="button" class="button" id="symbols-use" data-action=(action) { (label) }
+        button type="button" class="button" id="cl-camera" data-action=(action) { (label) }
         @if is_wanted {
             video class="symbols__camera" id=(CAMERA) autoplay muted playsinline {}
         }
-        p id="symbols-said" role="status" {
+        p id="class-symbols-said" role="status" {
             @match symbols.camera {
                 Camera::Off => {},
                 Camera::Asked => (words::symbols_camera_asked()),

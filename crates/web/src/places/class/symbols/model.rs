@@ -1,16 +1,15 @@
-//! QR symbols that are read in pictures and before the camera, and handed on.
+//! What is known of QR symbols that are read in pictures and before the camera.
 
 use noseward_link::{QrSegments, SymbolFault};
 use noseward_words as words;
 
-use super::{Effect, State, update as update_page};
-use crate::places::PlaceMsg;
-use crate::places::class::ClassMsg;
+use crate::app::{Effect, State};
+use crate::places::class::update::read;
 
 /// The field in which pictures are chosen.
-pub(crate) const PICTURES: &str = "symbols-pictures";
+pub(crate) const PICTURES: &str = "class-pictures";
 /// The `video` that shows what the camera sees.
-pub(crate) const CAMERA: &str = "symbols-camera";
+pub(crate) const CAMERA: &str = "class-camera";
 
 /// What is known of symbols that are read.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -93,27 +92,7 @@ impl CameraFault {
     }
 }
 
-/// What somebody does where symbols are read.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum SymbolsMsg {
-    /// Pictures were chosen: they wait in the field.
-    Chose,
-    StartCamera,
-    StopCamera,
-}
-
-impl SymbolsMsg {
-    /// The message of a control, from its action.
-    pub(crate) fn parse(action: &str) -> Option<Self> {
-        Some(match action {
-            "start-camera" => Self::StartCamera,
-            "stop-camera" => Self::StopCamera,
-            _ => return None,
-        })
-    }
-}
-
-/// What is found out where symbols are read: only their part knows of it.
+/// What is found out where symbols are read.
 #[derive(Debug)]
 pub(crate) enum SymbolsNews {
     /// So many pictures were taken out of the field.
@@ -137,26 +116,11 @@ pub(crate) enum Looking {
     StopCamera,
 }
 
-/// What a message does.
-pub(crate) fn update(state: &mut State, msg: SymbolsMsg) -> Vec<Effect> {
-    let symbols = &mut state.symbols;
-    let looking = match msg {
-        SymbolsMsg::Chose => Looking::AtPictures,
-        SymbolsMsg::StartCamera if symbols.wants_camera() => return Vec::new(),
-        SymbolsMsg::StartCamera => {
-            symbols.camera = Camera::Asked;
-            symbols.seen.clear();
-            Looking::StartCamera
-        }
-        SymbolsMsg::StopCamera => return stopped(state, Camera::Off),
-    };
-    vec![Effect::Redraw, Effect::Symbols(looking)]
-}
-
 /// What follows from what is found out.
 pub(crate) fn learn(state: &mut State, news: SymbolsNews) -> Vec<Effect> {
-    let symbols = &mut state.symbols;
-    let mut read = Vec::new();
+    let Some(desk) = &mut state.class.desk else { return Vec::new() };
+    let symbols = &mut desk.symbols;
+    let mut found = Vec::new();
     match news {
         SymbolsNews::Took(count) => {
             if !symbols.is_looking() {
@@ -172,43 +136,46 @@ pub(crate) fn learn(state: &mut State, news: SymbolsNews) -> Vec<Effect> {
             if !symbols.is_looking() {
                 // All at once, so that they are told, and undone, together.
                 let all = symbols.pictures.iter();
-                read = all.map(|p| (p.name.clone(), p.texts.clone())).collect();
+                found = all.map(|p| (p.name.clone(), p.texts.clone())).collect();
             }
         }
         SymbolsNews::CameraRuns => symbols.camera = Camera::Runs,
         SymbolsNews::CameraRefused(fault) => {
-            return stopped(state, Camera::Refused(fault));
+            return symbols.stopped(Camera::Refused(fault));
         }
-        SymbolsNews::CameraUnseen => return stopped(state, Camera::Off),
+        SymbolsNews::CameraUnseen => return symbols.stopped(Camera::Off),
         SymbolsNews::Saw(texts) => {
             symbols.seen.extend(texts.clone());
-            read.push((words::computer_camera().into(), texts));
+            found.push((words::computer_camera().into(), texts));
         }
     }
-    let mut effects = vec![Effect::Redraw];
-    effects.extend(hand_on(state, read));
-    effects
-}
-
-/// The camera is given back.
-fn stopped(state: &mut State, camera: Camera) -> Vec<Effect> {
-    state.symbols.camera = camera;
-    vec![Effect::Redraw, Effect::Symbols(Looking::StopCamera)]
-}
-
-/// What is read comes to the class as if it stood in files.
-fn hand_on(state: &mut State, read: Vec<(String, Vec<String>)>) -> Vec<Effect> {
-    let symbols = &mut state.symbols;
+    // They come to the class as if they stood in files.
     let whole = |(name, texts)| (name, symbols.whole(texts).join("\n"));
-    let files = read.into_iter().map(whole).filter(|(_, text)| !text.is_empty());
-    let files: Vec<_> = files.map(|(name, text)| (name, Some(text))).collect();
-    if files.is_empty() {
-        return Vec::new();
-    }
-    update_page(state, PlaceMsg::Class(ClassMsg::Files(files)).into())
+    let texts = found.into_iter().map(whole).filter(|(_, text)| !text.is_empty());
+    let texts: Vec<_> = texts.collect();
+    if texts.is_empty() { vec![Effect::Redraw] } else { read(state, texts) }
 }
 
 impl Symbols {
+    /// Whether somebody wants the camera.
+    pub(in super::super) fn camera(&mut self, wanted: bool) -> Vec<Effect> {
+        if !wanted {
+            return self.stopped(Camera::Off);
+        }
+        if self.wants_camera() {
+            return Vec::new();
+        }
+        self.camera = Camera::Asked;
+        self.seen.clear();
+        vec![Effect::Redraw, Effect::Symbols(Looking::StartCamera)]
+    }
+
+    /// The camera is given back.
+    fn stopped(&mut self, camera: Camera) -> Vec<Effect> {
+        self.camera = camera;
+        vec![Effect::Redraw, Effect::Symbols(Looking::StopCamera)]
+    }
+
     /// Those of the texts that say all by themselves, and each notebook of which all symbols are
     /// read by now.
     fn whole(&mut self, texts: Vec<String>) -> Vec<String> {
