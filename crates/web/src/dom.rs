@@ -311,7 +311,7 @@ impl Page {
                 );
             }
             Effect::FetchTable(key) => language::fetch(&self.document, key)?,
-            Effect::Symbols(looking) => self.look(looking),
+            Effect::Look(looking) => self.look(looking),
             Effect::Slice => self.slice_timer.restart(0),
             Effect::CloseMenus => self.screen.close_menus()?,
             Effect::Keep => self.keep_timer.restart(KEEP_AFTER_MS),

@@ -37,8 +37,8 @@ pub(crate) enum Effect {
     FetchTable(&'static str),
     /// Work out a little more as soon as there is time.
     Slice,
-    /// Read symbols.
-    Symbols(Looking),
+    /// Look at what is handed in to a class.
+    Look(Looking),
     /// Close every open menu.
     CloseMenus,
     /// Put the design into the address bar and, if allowed, keep it on this computer.

@@ -1,7 +1,7 @@
-//! Reads symbols in picture files and before the camera, for the class: with its part.
+//! What is handed in to a class in files and before the camera: with the part of the class.
 
 mod camera;
-mod pictures;
+mod files;
 
 use std::rc::Rc;
 
@@ -43,7 +43,7 @@ impl Page {
 /// What the part does.
 pub(crate) fn perform(look: &Look<'_>) {
     match look.looking {
-        Looking::AtPictures => pictures::look_at_chosen(look.page),
+        Looking::AtFiles => files::take_chosen(look.page),
         Looking::StartCamera => camera::start(look.page),
         Looking::StopCamera => camera::stop(),
     }

@@ -1,8 +1,6 @@
-symbols-title = QR-Codes, in Bildern oder vor einer Kamera
-symbols-pictures = Bilder von QR-Codes
 symbols-stay =
-    Wählt eines oder mehrere; jedes darf mehrere QR-Codes zeigen, auf Papier oder auf einem
-    Bildschirm. Bilder, und was die Kamera sieht, bleiben auf diesem Computer.
+    Dateien dürfen auch Bilder von QR-Codes sein, mehrere in einem. Bilder, und was die Kamera
+    sieht, bleiben auf diesem Computer.
 symbols-camera-start = Die Kamera benutzen
 symbols-camera-stop = Die Kamera ausschalten
 symbols-camera-asked = Der Browser fragt, ob diese Seite die Kamera benutzen darf. Erlaubt es dort.
@@ -53,5 +51,5 @@ symbols-blocked =
     Seite in einem eigenen Tab, oder fragt, wer sich um den Server kümmert.
 symbols-in-use = Ein anderes Programm benutzt die Kamera. Schließt es und versucht es noch einmal.
 symbols-without =
-    Es geht hier auch ohne Kamera: Macht Bilder mit irgendeinem Telefon oder Tablet, und wählt
-    oben die Dateien.
+    Es geht hier auch ohne Kamera: Macht Bilder mit irgendeinem Telefon oder Tablet, und öffnet
+    sie als Dateien.

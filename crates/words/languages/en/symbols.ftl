@@ -1,13 +1,9 @@
-## Where whoever leads has QR symbols read: in picture files and before a camera.
+## Where a class is gathered: QR symbols are read, in pictures and before a camera.
 
-# In the place Class: a line that opens the rest.
-symbols-title = QR symbols, in pictures or before a camera
-# The label of a field for files.
-symbols-pictures = Pictures of QR symbols
-# Below it.
+# Below the buttons for files and for the camera.
 symbols-stay =
-    Choose one or several; each may show several symbols, on paper or a screen. Pictures, and what
-    the camera sees, stay on this computer.
+    Files may also be pictures of QR symbols, several in one. Pictures, and what the camera sees,
+    stay on this computer.
 # A button, and what it says while the camera runs.
 symbols-camera-start = Use the camera
 symbols-camera-stop = Stop the camera
@@ -77,5 +73,5 @@ symbols-blocked =
 symbols-in-use = Another program uses the camera. Close that and try again.
 # Behind each of them.
 symbols-without =
-    It works without a camera here, too: take pictures with any telephone or tablet, and choose
-    the files above.
+    It works without a camera here, too: take pictures with any telephone or tablet, and open
+    them as files.

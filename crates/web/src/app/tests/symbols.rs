@@ -46,8 +46,8 @@ fn shown(state: &State) -> String {
     places::class::regions(state).into_iter().map(|region| region.markup).collect()
 }
 
-const START: Effect = Effect::Symbols(Looking::StartCamera);
-const STOP: Effect = Effect::Symbols(Looking::StopCamera);
+const START: Effect = Effect::Look(Looking::StartCamera);
+const STOP: Effect = Effect::Look(Looking::StopCamera);
 
 /// A notebook in its parts, and the codes of both.
 fn parts() -> Vec<String> {
@@ -68,8 +68,8 @@ fn what_several_pictures_say_comes_to_the_class() {
     let parts = parts();
     let codes = [1, 2].map(|colour| code(colour, SwingOutcome::Steady));
     let mut state = page();
-    let at_pictures = Effect::Symbols(Looking::AtPictures);
-    assert_eq!(tell(&mut state, ClassMsg::Pictures), [at_pictures]);
+    let at_files = Effect::Look(Looking::AtFiles);
+    assert_eq!(tell(&mut state, ClassMsg::Chosen), [at_files]);
     learn(&mut state, SymbolsNews::Took(2));
     assert!(shown(&state).contains("picture 1 of 2"), "{}", shown(&state));
     learn(&mut state, picture("a.jpg", &[&parts[0], &codes[0]], &[]));

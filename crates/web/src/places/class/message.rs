@@ -7,10 +7,10 @@ use super::model::View;
 pub(crate) enum ClassMsg {
     /// Another tab has put this where the class is kept, or has emptied it.
     Elsewhere(Option<String>),
+    /// Files were chosen: they wait in their field.
+    Chosen,
     /// Files with their names; without a text where one is too large or cannot be read.
     Files(Vec<(String, Option<String>)>),
-    /// Pictures of symbols were chosen: they wait in their field.
-    Pictures,
     /// Whether somebody wants the camera.
     Camera(bool),
     /// To one of the views.

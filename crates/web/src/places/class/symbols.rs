@@ -4,31 +4,41 @@
 mod model;
 
 pub(crate) use model::{
-    CAMERA, Camera, CameraFault, CameraPage, Looking, PICTURES, PictureRead, Symbols,
-    SymbolsNews, learn,
+    CAMERA, Camera, CameraFault, CameraPage, Looking, PictureRead, Symbols, SymbolsNews,
+    learn,
 };
 
 use maud::{Markup, html};
 use noseward_link::{Progress, SymbolFault};
 use noseward_words::{self as words, Text};
 
-/// The field for pictures, the camera, and what came of both.
+/// What is read, and the picture of the camera.
 pub(super) fn reader(symbols: &Symbols) -> Markup {
     html! {
-        p class="nb__row" {
-            label for=(PICTURES) { (words::symbols_pictures()) }
-            input class="menu__file" id=(PICTURES) type="file" accept="image/*" multiple
-                aria-describedby="class-symbols-stay";
+        p class="nb__hint" { (words::symbols_stay()) }
+        @if symbols.wants_camera() {
+            video class="symbols__camera" id=(CAMERA) autoplay muted playsinline {}
         }
-        p class="nb__hint" id="class-symbols-stay" { (words::symbols_stay()) }
+        p id="class-symbols-said" role="status" { (said_of_camera(symbols)) }
         (pictures(symbols))
-        (camera(symbols))
         ul class="class__where" id="class-symbols-spread" {
             @for (of, _) in &symbols.spread {
                 @let Progress { have, of, .. } = of.progress();
                 @if have < of { li { (words::symbols_spread(have.into(), of.into())) } }
             }
         }
+    }
+}
+
+/// Starts the camera and stops it.
+pub(super) fn camera(symbols: &Symbols) -> Markup {
+    let (action, label) = if symbols.wants_camera() {
+        ("cl-camera-off", words::symbols_camera_stop())
+    } else {
+        ("cl-camera", words::symbols_camera_start())
+    };
+    html! {
+        button type="button" class="button" id="cl-camera" data-action=(action) { (label) }
     }
 }
 
@@ -70,28 +80,16 @@ fn said(picture: &PictureRead) -> Vec<String> {
     told
 }
 
-fn camera(symbols: &Symbols) -> Markup {
-    let is_wanted = symbols.wants_camera();
-    let (action, label) = if is_wanted {
-        ("cl-camera-off", words::symbols_camera_stop())
-    } else {
-        ("cl-camera", words::symbols_camera_start())
-    };
+fn said_of_camera(symbols: &Symbols) -> Markup {
     html! {
-        button type="button" class="button" id="cl-camera" data-action=(action) { (label) }
-        @if is_wanted {
-            video class="symbols__camera" id=(CAMERA) autoplay muted playsinline {}
+        @match symbols.camera {
+            Camera::Off => {},
+            Camera::Asked => (words::symbols_camera_asked()),
+            Camera::Runs => (words::symbols_camera_runs()),
+            Camera::Refused(fault) => { (refused(fault)) " " (words::symbols_without()) }
         }
-        p id="class-symbols-said" role="status" {
-            @match symbols.camera {
-                Camera::Off => {},
-                Camera::Asked => (words::symbols_camera_asked()),
-                Camera::Runs => (words::symbols_camera_runs()),
-                Camera::Refused(fault) => { (refused(fault)) " " (words::symbols_without()) }
-            }
-            @if !symbols.seen.is_empty() {
-                " " (words::symbols_camera_read(symbols.seen.len().into()))
-            }
+        @if !symbols.seen.is_empty() {
+            " " (words::symbols_camera_read(symbols.seen.len().into()))
         }
     }
 }

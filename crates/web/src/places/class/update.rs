@@ -142,7 +142,7 @@ pub(crate) fn update(state: &mut State, msg: ClassMsg) -> Vec<Effect> {
         ClassMsg::Example => take_in::example(desk, notebooks),
         ClassMsg::Elsewhere(text) => return elsewhere(state, text),
         ClassMsg::Files(files) => return read_files(state, files),
-        ClassMsg::Pictures => return vec![Effect::Symbols(Looking::AtPictures)],
+        ClassMsg::Chosen => return vec![Effect::Look(Looking::AtFiles)],
         ClassMsg::Camera(wanted) => return desk.symbols.camera(wanted),
         ClassMsg::Show(view) => {
             desk.view = view;

@@ -6,8 +6,6 @@ use noseward_words as words;
 use crate::app::{Effect, State};
 use crate::places::class::update::read;
 
-/// The field in which pictures are chosen.
-pub(crate) const PICTURES: &str = "class-pictures";
 /// The `video` that shows what the camera sees.
 pub(crate) const CAMERA: &str = "class-camera";
 
@@ -95,7 +93,7 @@ impl CameraFault {
 /// What is found out where symbols are read.
 #[derive(Debug)]
 pub(crate) enum SymbolsNews {
-    /// So many pictures were taken out of the field.
+    /// So many pictures are among the files that were chosen.
     Took(usize),
     /// The next one was looked at.
     Looked(PictureRead),
@@ -107,11 +105,11 @@ pub(crate) enum SymbolsNews {
     Saw(Vec<String>),
 }
 
-/// What the browser does to read symbols.
+/// What the browser does where a class is gathered.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Looking {
-    /// Look at the pictures that were chosen, one after the other.
-    AtPictures,
+    /// Take the files that were chosen; pictures are looked at one after the other.
+    AtFiles,
     StartCamera,
     StopCamera,
 }
@@ -167,13 +165,13 @@ impl Symbols {
         }
         self.camera = Camera::Asked;
         self.seen.clear();
-        vec![Effect::Redraw, Effect::Symbols(Looking::StartCamera)]
+        vec![Effect::Redraw, Effect::Look(Looking::StartCamera)]
     }
 
     /// The camera is given back.
     fn stopped(&mut self, camera: Camera) -> Vec<Effect> {
         self.camera = camera;
-        vec![Effect::Redraw, Effect::Symbols(Looking::StopCamera)]
+        vec![Effect::Redraw, Effect::Look(Looking::StopCamera)]
     }
 
     /// Those of the texts that say all by themselves, and each notebook of which all symbols are

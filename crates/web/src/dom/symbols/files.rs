@@ -1,4 +1,5 @@
-//! Symbols in picture files, one after the other and each a little at a time.
+//! Files that are handed in to a class: texts, and pictures of symbols, which are looked at one
+//! after the other and each a little at a time.
 
 use std::cell::RefCell;
 use std::rc::Rc;
@@ -10,8 +11,10 @@ use web_sys::{File, HtmlInputElement};
 
 use super::super::report;
 use super::super::timer::Timer;
-use super::{Page, call, canvas, grey, size};
-use crate::places::class::symbols::{PICTURES, PictureRead, SymbolsNews};
+use super::{Page, call, canvas, get, grey, size};
+use crate::places::PlaceMsg;
+use crate::places::class::symbols::{PictureRead, SymbolsNews};
+use crate::places::class::{CLASS_BYTES, CLASS_FILES, ClassMsg};
 
 /// What is longer is reduced when it is drawn: the search goes no finer.
 const LONGEST: f64 = 2400.0;
@@ -30,26 +33,59 @@ struct Waiting {
     search: Option<(SymbolSearch, Timer)>,
 }
 
-/// Takes the pictures out of the field in which they were chosen, and looks at them.
-pub(super) fn look_at_chosen(page: &Rc<Page>) {
-    let field = page.document.get_element_by_id(PICTURES);
+/// Takes the files out of the field in which they were chosen: texts come to the class as they
+/// are, pictures are looked at.
+pub(super) fn take_chosen(page: &Rc<Page>) {
+    let field = page.document.get_element_by_id(CLASS_FILES);
     let Some(field) = field.and_then(|field| field.dyn_into::<HtmlInputElement>().ok())
     else {
         return;
     };
     let Some(list) = field.files() else { return };
-    let files: Vec<File> = (0..list.length()).filter_map(|i| list.get(i)).collect();
+    let files = (0..list.length()).filter_map(|i| list.get(i));
+    let (pictures, texts): (Vec<File>, Vec<File>) = files.partition(is_picture);
     // So that choosing the same file again is a change again.
     field.set_value("");
-    page.learn(SymbolsNews::Took(files.len()));
-    let is_first = WAITING.with_borrow_mut(|waiting| {
-        let is_first = waiting.files.is_empty();
-        waiting.files.extend(files);
-        is_first
-    });
-    if is_first {
-        open_next(page);
+    if !texts.is_empty() {
+        read(page, texts);
     }
+    if !pictures.is_empty() {
+        page.learn(SymbolsNews::Took(pictures.len()));
+        let is_first = WAITING.with_borrow_mut(|waiting| {
+            let is_first = waiting.files.is_empty();
+            waiting.files.extend(pictures);
+            is_first
+        });
+        if is_first {
+            open_next(page);
+        }
+    }
+}
+
+/// Whether a file is a picture, or one that not every browser knows.
+fn is_picture(file: &File) -> bool {
+    let kind = get(file, "type").ok().and_then(|kind| kind.as_string());
+    kind.is_some_and(|kind| kind.starts_with("image/"))
+        || [".heic", ".heif"]
+            .iter()
+            .any(|end| file.name().to_ascii_lowercase().ends_with(end))
+}
+
+/// Reads texts, one after the other.
+fn read(page: &Rc<Page>, files: Vec<File>) {
+    let page = Rc::clone(page);
+    spawn_local(async move {
+        let mut texts = Vec::new();
+        for file in files {
+            let is_small = file.size() <= CLASS_BYTES;
+            let text = match is_small.then(|| file.text()) {
+                Some(text) => JsFuture::from(text).await.ok().and_then(|t| t.as_string()),
+                None => None,
+            };
+            texts.push((file.name(), text));
+        }
+        page.send(PlaceMsg::Class(ClassMsg::Files(texts)).into());
+    });
 }
 
 fn open_next(page: &Rc<Page>) {
