@@ -11,8 +11,8 @@
 --   results      one row a trial: what was handed in last counts
 --   older        what was handed in before it under the same class, group and trial, and differs
 --   refused      rows that were not taken in, by file and row, each with its reason
---   points       what the turning point is worked out of: trials by separation, and how many flew
---                nose-first
+--   points       what the turning point is worked out of: trials by separation, how many flew
+--                nose-first, and how many otherwise
 --   odd          readings to be asked about: for organisers, never for a list in public
 --   class_table  results and older as the table of a class again, which the page opens
 --
@@ -52,15 +52,28 @@ CREATE OR REPLACE MACRO middle(readings) AS CASE list_count(readings)
     ELSE list_max(readings)
 END;
 
--- A text that a spreadsheet might take for something else has an apostrophe in front.
+-- A text that a spreadsheet might take for something else has an apostrophe in front: one that
+-- begins like a formula or an error, has digits and at most three words, or is a truth value.
+CREATE OR REPLACE MACRO with_plain_digits(text) AS regexp_replace(text,
+    '[\x{660}-\x{669}\x{6f0}-\x{6f9}\x{966}-\x{96f}\x{9e6}-\x{9ef}\x{e50}-\x{e59}\x{ff10}-\x{ff19}]',
+    '0', 'g');
 CREATE OR REPLACE MACRO is_converted(text) AS
-    regexp_matches(text, '^\s*[=+@#"＝＋－＠-]')
-    OR regexp_matches(text, '[0-9]') AND NOT regexp_matches(text, '(?s)([A-Za-z]{2}.*[^A-Za-z].*){3}[A-Za-z]{2}')
+    regexp_matches(text, '^[\s\x{a0}\x{feff}]*[=+@#"＝＋－＠-]|^[\t\r\n]')
+    OR regexp_matches(with_plain_digits(text), '[0-9]') AND NOT regexp_matches(with_plain_digits(text),
+        '(?s)([A-Za-z\x{80}-\x{10ffff}]{2}.*[^A-Za-z\x{80}-\x{10ffff}].*){3}[A-Za-z\x{80}-\x{10ffff}]{2}')
     OR regexp_matches(text, '(?i)^\s*(true|false|wahr|falsch|vrai|faux|vero|falso|verdadero|verdadeiro|waar|onwaar|sant|sann)\s*$');
-CREATE OR REPLACE MACRO plain(cell) AS CASE
-    WHEN starts_with(cell, '''') AND (starts_with(cell[2:], '''') OR is_converted(cell[2:])) THEN cell[2:]
+-- Without what turns the direction of writing, and other control characters.
+CREATE OR REPLACE MACRO cleaned(text) AS regexp_replace(regexp_replace(
+    regexp_replace(text, '\r\n?', chr(10), 'g'), '[\t\x{85}\x{2028}\x{2029}]', ' ', 'g'),
+    '[\x00-\x09\x0b-\x1f\x7f-\x9f\x{61c}\x{200e}\x{200f}\x{202a}-\x{202e}\x{2066}-\x{2069}\x{feff}]',
+    '', 'g');
+CREATE OR REPLACE MACRO plain(cell) AS cleaned(CASE
+    WHEN starts_with(cell, '''') AND (starts_with(cell[2:], '''') OR is_converted(cell[2:]))
+        THEN cell[2:]
     ELSE cell
-END;
+END);
+CREATE OR REPLACE MACRO kept(text) AS
+    CASE WHEN starts_with(text, '''') OR is_converted(text) THEN '''' || text ELSE text END;
 
 -- Whether a cell cannot be read, given what it was read as.
 CREATE OR REPLACE MACRO no_number(cell, value) AS cell IS NOT NULL AND value IS NULL;
@@ -106,7 +119,8 @@ SET VARIABLE rows_of_files = (
 CREATE OR REPLACE MACRO key_of(heading) AS lower(trim(coalesce(
     nullif(regexp_extract(bare(heading), '\[([^\[]*)\]$', 1), ''), bare(heading), '')));
 
--- Where the cells of the rows below some headings stand, up to the next headings.
+-- Where the cells of the rows below some headings stand, up to the next headings. What has two
+-- columns with one key is none: nobody knows which would count.
 CREATE OR REPLACE TABLE headings AS
 WITH lines AS (
     SELECT row_number() OVER () AS row, * FROM query(getvariable('rows_of_files'))
@@ -163,8 +177,8 @@ SELECT file AS heading_file, row AS heading_row,
     list_position(keys, 'notebook') AS notebook,
     list_position(keys, 'statements') AS statements
 FROM found
-WHERE list_contains(keys, 'kind_of_row')
-    AND (list_contains(keys, 'trial') OR list_contains(keys, 'group'));
+WHERE list_has_all(keys, ['kind_of_row', 'class', 'group', 'trial'])
+    AND list_unique(keys) = list_count(list_filter(keys, lambda x: x <> '')) + list_contains(keys, '')::BIGINT;
 
 -- What stands in each row, and what is wrong with it, asked in the order in which the page reads
 -- cells.
@@ -178,7 +192,7 @@ WITH lines AS (
         heading_row IS NULL AS has_no_headings, row = heading_row AS is_headings,
         bare(array_to_string(cells, '')) AS whole,
         bare(array_to_string(cells[width + 1:], '')) AS beyond,
-        cells[what_changed] AS what_changed_cell, plain(cells[class]) AS class_text,
+        plain(cells[what_changed]) AS what_changed_text, plain(cells[class]) AS class_text,
         bare(cells[COLUMNS(h.* EXCLUDE (heading_file, heading_row, next_row, file_number, width))])
     FROM lines LEFT JOIN headings AS h
         ON file = heading_file AND row >= heading_row AND row < next_row
@@ -219,7 +233,7 @@ WITH lines AS (
             WHEN coalesce(whose.colour, '') = '' THEN 'group'
             WHEN trial IS NULL OR no_count(trial, trial_is, 1, 65534) THEN 'trial'
             WHEN no_count(compared_with, compared_with_is, 1, 65534) THEN 'compared_with'
-            WHEN length(plain(what_changed_cell)) > 300 THEN 'what_changed'
+            WHEN length(what_changed_text) > 300 THEN 'what_changed'
             WHEN no_count(changes, changes_is, 0, 255) THEN 'changes'
             WHEN NOT is_code THEN 'rules'
             WHEN no_number(length_mm, length_mm_is) OR no_number(width_mm, width_mm_is)
@@ -248,7 +262,7 @@ WITH lines AS (
     FROM kinds
 ), typed AS (
     SELECT row, file, place, is_passed_over, unreadable, [class, grp, trial] AS as_written,
-        what_changed_cell AS what_changed,
+        nullif(what_changed_text, '') AS what_changed,
         upper(label) AS class, whose.colour || ' ' || whose.number AS grp, try_cast(trial_is AS BIGINT) AS trial,
         try_cast(compared_with_is AS BIGINT) AS compared_with, try_cast(changes_is AS BIGINT) AS changes,
         nullif(translate(upper(code), 'OIL', '011'), '') AS rules,
@@ -333,7 +347,6 @@ WITH together AS (
         first_value(given(mass_readings) IGNORE NULLS) OVER same AS mass_readings,
         first_value(given(pressure_readings) IGNORE NULLS) OVER same AS pressure_readings,
         bool_or(hidden) OVER of_trial AS hidden, bool_or(marked) OVER of_trial AS marked,
-        min(place) OVER of_trial AS first_place,
         row_number() OVER same AS nth
     FROM read
     WHERE reason IS NULL
@@ -354,8 +367,8 @@ CREATE OR REPLACE VIEW older AS
 SELECT * EXCLUDE (essence, is_last) FROM merged WHERE NOT is_last ORDER BY place;
 
 CREATE OR REPLACE VIEW refused AS
-SELECT file, row - first_row + 1 AS line, as_written[1] AS class, as_written[2] AS "group",
-    as_written[3] AS trial, rules, reason
+SELECT file, row - first_row + 1 AS line, kept(as_written[1]) AS class,
+    kept(as_written[2]) AS "group", kept(as_written[3]) AS trial, rules, reason
 FROM read JOIN (SELECT file, min(row) AS first_row FROM read GROUP BY file) USING (file)
 WHERE reason <> 'passed over' ORDER BY place;
 
@@ -366,22 +379,30 @@ FROM (SELECT count(*) AS rows, count(*) FILTER (reason IS NULL) AS taken_in
 CROSS JOIN (SELECT count(*) FILTER (is_last) AS results, count(*) FILTER (NOT is_last) AS older
     FROM merged);
 
--- What counts: not what is hidden, and invented results only where there are no others.
+-- Not what is hidden, and invented results only where there are no others.
+CREATE OR REPLACE VIEW counting AS
+SELECT * FROM results
+WHERE NOT hidden AND (NOT example OR (SELECT bool_and(example) FROM results));
+
+-- Along each of the separations that the chart of a class has.
 CREATE OR REPLACE VIEW points AS
-SELECT coalesce(measured_separation_mm, computed_separation_mm) AS separation_mm,
-    width_mm AS body_width_mm,
-    count(*) FILTER (nose_first) AS nose_first,
-    count(*) FILTER (NOT nose_first) AS otherwise
-FROM results
-WHERE nose_first IS NOT NULL
-    AND coalesce(measured_separation_mm, computed_separation_mm) IS NOT NULL
-    AND NOT hidden
-    AND (NOT example OR (SELECT bool_and(example) FROM results))
+SELECT along, separation,
+    count(*) FILTER (nose_first) AS nose_first, count(*) FILTER (NOT nose_first) AS otherwise
+FROM (
+    SELECT nose_first, unnest([
+        {along: 'measured, in mm', separation: measured_separation_mm},
+        {along: 'computed, in mm', separation: computed_separation_mm},
+        {along: 'measured, in widths', separation: measured_separation_mm / nullif(width_mm, 0)},
+        {along: 'computed, in widths', separation: computed_separation_mm / nullif(width_mm, 0)}
+    ], recursive := true)
+    FROM counting
+)
+WHERE separation IS NOT NULL AND nose_first IS NOT NULL
 GROUP BY ALL ORDER BY ALL;
 
 -- The same questions, by the same limits, as crates/lesson/src/class/odd.rs asks.
 CREATE OR REPLACE VIEW odd AS
-SELECT class, grp, trial, unnest(list_filter([
+SELECT kept(class) AS class, grp AS "group", trial, unnest(list_filter([
     CASE WHEN mass_mm < 0 OR mass_mm > length_mm + 1 THEN 'centre of mass outside' END,
     CASE WHEN mass_range_mm > 0.15 * length_mm THEN 'centre of mass: wide range' END,
     CASE WHEN pressure_mm < 0 OR pressure_mm > length_mm + 1 THEN 'centre of pressure outside' END,
@@ -389,8 +410,7 @@ SELECT class, grp, trial, unnest(list_filter([
     CASE WHEN mass_count >= 3 AND pressure_count >= 3 AND mass_range_mm < 0.05
         AND pressure_range_mm < 0.05 THEN 'all readings equal' END,
     CASE WHEN abs(measured_separation_mm) > length_mm THEN 'longer than the rocket' END,
-    CASE WHEN mass_mm IS NOT NULL AND pressure_mm IS NOT NULL
-        AND least(abs(mass_mm - computed_mass_mm), abs(pressure_mm - computed_pressure_mm)) > 8
+    CASE WHEN least(abs(mass_mm - computed_mass_mm), abs(pressure_mm - computed_pressure_mm)) > 8
         AND abs((mass_mm - computed_mass_mm) - (pressure_mm - computed_pressure_mm)) <= 3
         THEN 'same slip in both points' END,
     CASE WHEN length_mm IS NOT NULL
@@ -398,16 +418,14 @@ SELECT class, grp, trial, unnest(list_filter([
             > greatest(mass_range_mm + pressure_range_mm, 5, 0.1 * length_mm)
         AND nose_first <> (measured_separation_mm > 0) THEN 'other outcome than expected' END
 ], lambda x: x IS NOT NULL)) AS what
-FROM results;
+FROM counting;
 
-CREATE OR REPLACE MACRO kept(text) AS
-    CASE WHEN starts_with(text, '''') OR is_converted(text) THEN '''' || text ELSE text END;
 CREATE OR REPLACE MACRO flag(value) AS CASE WHEN value THEN 'yes' END;
 
 CREATE OR REPLACE VIEW class_table AS
 SELECT CASE WHEN is_last THEN 'result' ELSE 'older' END AS kind_of_row,
-    kept(class) AS class, grp AS "group", trial, compared_with, what_changed, changes,
-    kept(rules) AS rules,
+    kept(class) AS class, grp AS "group", trial, compared_with, kept(what_changed) AS what_changed,
+    changes, kept(rules) AS rules,
     length_mm AS rocket_length_mm, width_mm AS body_width_mm, mass_g,
     computed_mass_mm AS computed_centre_of_mass_mm,
     computed_pressure_mm AS computed_centre_of_pressure_mm,
@@ -427,4 +445,4 @@ SELECT CASE WHEN is_last THEN 'result' ELSE 'older' END AS kind_of_row,
     flag(two_changes_allowed) AS two_changes_allowed, flag(swung_first) AS swung_first,
     flag(altered) AS altered, flag(example) AS example, flag(hidden) AS hidden,
     flag(marked) AS marked
-FROM merged ORDER BY first_place, place;
+FROM merged ORDER BY place;

@@ -3,7 +3,9 @@
 use crate::browsers::Browsers;
 use crate::command::{cargo, run};
 use crate::toolchain::{self, TARGET, Toolchain};
-use crate::{axe, bundle, fuzz, reproducible, serve, sizes, spreadsheet, supply};
+use crate::{
+    axe, bundle, fuzz, many_schools, reproducible, serve, sizes, spreadsheet, supply,
+};
 use anyhow::Result;
 use std::path::{Path, PathBuf};
 use std::process::Command;
@@ -17,16 +19,18 @@ pub(crate) fn everything(root: &Path) -> Result<()> {
     toolchain::add_components(root)?;
     let tools = PageTools::prepare(root)?;
     let office = spreadsheet::prepare()?;
+    let duckdb = many_schools::prepare(root)?;
     code(root, toolchain)?;
     let unchecked = beyond_code(root)?;
     tables(root, &office)?;
+    merged(root, &duckdb)?;
     built_page(root, &tools, &[])?;
     reproducible(root, toolchain)?;
     println!("{}", supply::summary("All checks passed.", unchecked));
     Ok(())
 }
 
-/// Runs the checks that need neither the built page, a browser nor a spreadsheet.
+/// Runs the checks that need neither the built page, a browser, a spreadsheet nor DuckDB.
 pub(crate) fn unit(root: &Path) -> Result<()> {
     heading("prepare");
     let toolchain = toolchain::find()?;
@@ -59,6 +63,20 @@ pub(crate) fn spreadsheet(root: &Path) -> Result<()> {
 fn tables(root: &Path, office: &Path) -> Result<()> {
     heading("spreadsheet");
     spreadsheet::check(root, office)
+}
+
+/// Has DuckDB merge the results of many schools.
+pub(crate) fn many_schools(root: &Path) -> Result<()> {
+    heading("prepare");
+    let duckdb = many_schools::prepare(root)?;
+    merged(root, &duckdb)?;
+    println!("\nDuckDB merges results as the page does.");
+    Ok(())
+}
+
+fn merged(root: &Path, duckdb: &Path) -> Result<()> {
+    heading("many schools");
+    many_schools::check(root, duckdb)
 }
 
 /// Builds the page, and once more elsewhere.
@@ -136,6 +154,7 @@ fn code(root: &Path, toolchain: Toolchain) -> Result<()> {
         cargo(root)
             .args(["test", "--locked", "--workspace"])
             .args(["--exclude", PAGE_TESTS, "--exclude", spreadsheet::TESTS])
+            .args(["--exclude", many_schools::TESTS])
             // A drawing that differs from the kept one fails and writes nothing.
             .env("INSTA_UPDATE", "no")
             .env_remove("INSTA_FORCE_PASS"),

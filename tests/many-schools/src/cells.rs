@@ -1,13 +1,14 @@
 //! Every cell of a row, with whatever people and spreadsheets leave in it.
 
-use noseward_lesson::{Class, ClassLabel};
-use noseward_link::{Format, class_to_table};
+use noseward_lesson::{Class, ClassLabel, ResultPrediction, SwingOutcome, TrialResult};
+use noseward_link::{Format, class_to_table, rules_of_text};
 
+use crate::schools::RULES;
 use crate::table::Table;
 use crate::trials::{as_code, trial};
 
 /// What stands in cells.
-const CELLS: [&str; 100] = [
+const CELLS: [&str; 108] = [
     "",
     " ",
     "?",
@@ -91,6 +92,7 @@ const CELLS: [&str; 100] = [
     "AB1C2DE3FG4H",
     "1234567890123",
     "größe",
+    "k7q-O",
     "28T5",
     "'28t5",
     "28-t5",
@@ -107,6 +109,13 @@ const CELLS: [&str; 100] = [
     "two\r\nlines",
     "\"x\"; y, z",
     "=1+1",
+    "\u{feff}=1",
+    "#N/A",
+    "wahr",
+    "'Wahr",
+    "7B\u{200f}",
+    "١٢",
+    "in 3 steps we made it far longer",
     "'=1+1",
 ];
 
@@ -116,8 +125,10 @@ const CELLS: [&str; 100] = [
 pub fn every_cell(format: Format) -> String {
     let mut class = Class::default();
     class.label = ClassLabel::new("7B").unwrap_or_default();
-    let (with, without) = (trial(0, 50), as_code(&trial(1, 51)));
-    for result in [with, without] {
+    let predicted =
+        Some(ResultPrediction { outcome: SwingOutcome::Steady, swings_seen: 2 });
+    for result in [trial(0, 50), as_code(&trial(1, 51))] {
+        let result = TrialResult { rules: rules_of_text(RULES), predicted, ..result };
         let added = class.add(&class.label.clone(), result, true);
         assert!(added.is_ok(), "{added:?}");
     }

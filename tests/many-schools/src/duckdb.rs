@@ -9,7 +9,7 @@ use std::process::{Command, Stdio};
 use anyhow::{Context, Result, ensure};
 use noseward_lesson::Seen;
 
-use crate::page::{Counts, Refused};
+use crate::page::{Along, Counts, Refused};
 
 /// What `run.py` left in a folder.
 #[derive(Debug)]
@@ -76,19 +76,17 @@ impl Merged {
         Ok(rows.into_iter().map(of).collect())
     }
 
-    /// What the turning point is worked out of, in millimetres.
+    /// What the turning point is worked out of.
     ///
     /// # Errors
     ///
     /// When there is no such table.
-    pub fn points(&self) -> Result<Vec<Seen>> {
-        let rows: Vec<(f64, Option<f64>, u32, u32)> = self.rows("points")?;
-        let of = |(separation, _, nose_first, otherwise)| Seen {
-            separation,
-            nose_first,
-            otherwise,
+    pub fn points(&self, along: Along) -> Result<Vec<Seen>> {
+        let rows: Vec<(String, f64, u32, u32)> = self.rows("points")?;
+        let of = |(name, separation, nose_first, otherwise): (String, f64, u32, u32)| {
+            (name == along.name()).then_some(Seen { separation, nose_first, otherwise })
         };
-        Ok(rows.into_iter().map(of).collect())
+        Ok(rows.into_iter().filter_map(of).collect())
     }
 
     /// What looks odd, by class, group and trial.
@@ -97,7 +95,12 @@ impl Merged {
     ///
     /// When there is no such table.
     pub fn odd(&self) -> Result<Vec<[String; 4]>> {
-        self.rows("odd")
+        let mut rows: Vec<[String; 4]> = self.rows("odd")?;
+        for [class, ..] in &mut rows {
+            // What keeps a spreadsheet from reading the label as a date.
+            *class = class.trim_start_matches('\'').to_owned();
+        }
+        Ok(rows)
     }
 
     /// All of it as the table of a class.

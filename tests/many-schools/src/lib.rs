@@ -12,5 +12,5 @@ mod trials;
 
 pub use cells::every_cell;
 pub use duckdb::Merged;
-pub use page::{Counts, Page, Refused, points};
+pub use page::{Along, Counts, Page, Refused, points};
 pub use schools::{FILES_IN_REGION, Known, RULES, Schools, schools};

@@ -1,9 +1,9 @@
 //! What the page makes of files.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeSet;
 
 use noseward_lesson::{
-    Added, BalancePoint, Class, ClassLabel, Entry, Group, Odd, Refusal, Seen, odd,
+    Added, BalancePoint, Class, Entry, Odd, Refusal, Seen, TrialResult, odd,
 };
 use noseward_link::{
     At, ClassRow, Found, Gathering, HandedIn, LinkError, LinkErrorKind, rules_of_text,
@@ -44,7 +44,6 @@ pub struct Page {
     pub counts: Counts,
     /// Those that were not taken in.
     pub refused: BTreeSet<Refused>,
-    places: BTreeMap<(ClassLabel, Group, u16), usize>,
 }
 
 impl Page {
@@ -82,7 +81,7 @@ impl Page {
 
     fn add(&mut self, entry: Entry) -> Result<(), Refusal> {
         let Entry { class, result, hidden, marked, .. } = entry;
-        let key = (class.clone(), result.group, result.trial);
+        let (group, trial) = (result.group, result.trial);
         let added = self.class.add(&class, result, false)?;
         self.counts.rows += 1;
         *match added {
@@ -90,8 +89,7 @@ impl Page {
             Added::Doubled => &mut self.counts.doubled,
             Added::Newer => &mut self.counts.older,
         } += 1;
-        let place = *self.places.entry(key).or_insert(self.class.entries().len() - 1);
-        if let Some(known) = self.class.entry_mut(place) {
+        if let Some(known) = self.class.find_mut(&class, group, trial) {
             known.hidden |= hidden;
             known.marked |= marked;
         }
@@ -101,8 +99,7 @@ impl Page {
     /// What looks odd, by class, group and trial, in the words of `merge.sql`.
     #[must_use]
     pub fn odd(&self) -> Vec<[String; 4]> {
-        let of = |entry: &Entry| {
-            let Entry { class, result, .. } = entry;
+        let of = |(_, Entry { class, result, .. }): (usize, &Entry)| {
             let name =
                 [class.as_str().to_owned(), result.group.key(), result.trial.to_string()];
             let found = odd(result);
@@ -111,19 +108,59 @@ impl Page {
                 [class, group, trial, odd_name(odd)]
             })
         };
-        self.class.entries().iter().flat_map(of).collect::<Vec<_>>()
+        self.class.counting().flat_map(of).collect()
     }
 }
 
-/// What the turning point of a class is worked out of, in millimetres.
+/// Which separation stands along the chart of a class.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Along {
+    /// Whether the one that was worked out, and not the measured one.
+    pub computed: bool,
+    /// Whether in body widths, and not in millimetres.
+    pub in_widths: bool,
+}
+
+impl Along {
+    /// All four.
+    pub const ALL: [Self; 4] = [
+        Self { computed: false, in_widths: false },
+        Self { computed: true, in_widths: false },
+        Self { computed: false, in_widths: true },
+        Self { computed: true, in_widths: true },
+    ];
+
+    /// What `merge.sql` calls it.
+    pub(crate) fn name(self) -> &'static str {
+        match (self.computed, self.in_widths) {
+            (false, false) => "measured, in mm",
+            (true, false) => "computed, in mm",
+            (false, true) => "measured, in widths",
+            (true, true) => "computed, in widths",
+        }
+    }
+
+    fn separation(self, result: &TrialResult) -> Option<f64> {
+        let mm = if self.computed {
+            result.computed_separation_mm()
+        } else {
+            result.measured_separation_mm()
+        }?;
+        if !self.in_widths {
+            return Some(mm);
+        }
+        let width_mm = result.model?.body_width_mm;
+        (width_mm > 0.0).then(|| mm / width_mm)
+    }
+}
+
+/// What the turning point of a class is worked out of.
 #[must_use]
-pub fn points(class: &Class) -> Vec<Seen> {
-    let of = |Entry { result, .. }: &Entry| {
-        let separation = result.measured_separation_mm();
-        let separation = separation.or_else(|| result.computed_separation_mm())?;
-        Some(Seen::from((separation, result.nose_first()?)))
+pub fn points(class: &Class, along: Along) -> Vec<Seen> {
+    let of = |(_, entry): (usize, &Entry)| {
+        Some((along.separation(&entry.result)?, entry.result.nose_first()?).into())
     };
-    class.counting().map(|(_, entry)| entry).filter_map(of).collect()
+    class.counting().filter_map(of).collect()
 }
 
 fn refused(refusal: Refusal) -> &'static str {

@@ -7,10 +7,10 @@ use noseward_link::{Format, class_to_table, rules_of_text};
 
 use crate::page::Counts;
 use crate::table::Table;
-use crate::trials::{as_code, trial};
+use crate::trials::{as_code, trial, with_one_changed};
 
 /// The rules that all should keep to.
-pub const RULES: &str = "28T5";
+pub const RULES: &str = "K7Q0";
 /// So many files are of one region, and no class is in two.
 pub const FILES_IN_REGION: usize = 100;
 /// Rows of results in each file.
@@ -46,11 +46,11 @@ pub struct Known {
 #[derive(Clone, Copy)]
 enum Fate {
     New,
-    /// Of the class before, once more, by its code.
+    /// Of the class before, once more: by its code, or by the notebook.
     Doubled,
     /// Of the class before, swung anew.
     Newer,
-    /// Two rows: a trial, and the same swung anew.
+    /// Two rows: a trial, and the same with one value changed.
     Twice,
     /// What was there before the newer one came, once more.
     DoubledOlder,
@@ -86,6 +86,8 @@ const NO_NUMBER: [(&str, &str); 3] = [
 /// The row that is damaged, and that without a number.
 const DAMAGED_ROW: u16 = 22;
 const NO_NUMBER_ROW: u16 = 21;
+/// The row that came by its code.
+const CODE_ROW: u16 = 11;
 
 fn fate(in_region: usize, row: u16) -> Fate {
     match row {
@@ -148,15 +150,21 @@ fn label(file: usize) -> ClassLabel {
     ClassLabel::new(&format!("C{file:03}")).unwrap_or_default()
 }
 
-/// The trial as it was handed in first; the first row has number 1.
-fn first(file: usize, row: u16) -> TrialResult {
+/// The trial as a notebook has it; the first row has number 1.
+fn whole(file: usize, row: u16) -> TrialResult {
     let example = row == 23;
     TrialResult { rules: rules_of_text(RULES), example, ..trial(file, row + 1) }
 }
 
+/// The trial as it was handed in first: one by its code.
+fn first(file: usize, row: u16) -> TrialResult {
+    if row == CODE_ROW { as_code(&whole(file, row)) } else { whole(file, row) }
+}
+
 /// The same swung anew.
 fn anew(result: TrialResult) -> TrialResult {
-    TrialResult { outcomes: vec![SwingOutcome::Wobbling; 3], altered: true, ..result }
+    use SwingOutcome::{Steady, TailFirst};
+    TrialResult { outcomes: vec![Steady, Steady, TailFirst], ..result }
 }
 
 /// What one file holds: a class, and trials of those before it.
@@ -172,15 +180,19 @@ fn class(file: usize, known: &mut Known) -> Class {
             assert!(added.is_ok(), "{added:?}");
         };
         match fate {
-            Fate::Doubled => put(file - 1, as_code(&first(file - 1, 0))),
+            Fate::Doubled if file.is_multiple_of(2) => {
+                put(file - 1, as_code(&whole(file - 1, 0)));
+            }
+            Fate::Doubled => put(file - 1, whole(file - 1, CODE_ROW)),
             Fate::Newer => put(file - 1, anew(first(file - 1, 1))),
             Fate::DoubledOlder => put(file - 2, first(file - 2, 1)),
             Fate::Twice => {
+                let result = as_code(&result);
                 put(file, result.clone());
-                put(file, anew(result));
+                put(file, with_one_changed(result, file));
             }
             Fate::OtherRules => {
-                let rules = rules_of_text("K7QX").filter(|_| file.is_multiple_of(2));
+                let rules = rules_of_text("28T5").filter(|_| file.is_multiple_of(2));
                 put(file, TrialResult { rules, ..result });
             }
             Fate::Unfinished => {
@@ -190,11 +202,13 @@ fn class(file: usize, known: &mut Known) -> Class {
             Fate::New | Fate::NoNumber | Fate::Damaged => put(file, result),
         }
         // Some hide what the class before did not.
-        let hides = matches!(fate, Fate::Doubled) && file.is_multiple_of(7);
+        let hides = match fate {
+            Fate::Doubled => file.is_multiple_of(7),
+            Fate::DoubledOlder => file.is_multiple_of(5),
+            _ => row == ROWS - 1,
+        };
         let last = class.entries().len() - 1;
-        if (hides || row == ROWS - 1)
-            && let Some(entry) = class.entry_mut(last)
-        {
+        if hides && let Some(entry) = class.entry_mut(last) {
             entry.hidden = true;
             known.hidden += 1;
         }

@@ -105,7 +105,9 @@ fn make_unusual(result: &mut TrialResult, number: u16, random: &mut Pcg32) {
         // One reading lies apart.
         7 => {
             let apart = 255.0 - tenths(draw(random, 300, 800));
-            result.pressure = PointResult::of([Some(254.0), Some(apart), Some(255.0)]);
+            let point = PointResult::of([Some(254.0), Some(apart), Some(255.0)]);
+            let of = [&mut result.mass, &mut result.pressure];
+            *of[draw(random, 0, 2).unsigned_abs() as usize] = point;
         }
         // Read at the end of the rocket, or in front of it.
         8 => {
@@ -115,6 +117,10 @@ fn make_unusual(result: &mut TrialResult, number: u16, random: &mut Pcg32) {
             result.mass =
                 PointResult::of([Some(tenths(draw(random, -20, 20))), None, None]);
             result.outcomes = vec![Steady; 3];
+            if draw(random, 0, 2) == 0 {
+                std::mem::swap(&mut result.mass, &mut result.pressure);
+                result.outcomes = vec![TailFirst; 3];
+            }
         }
         9 => {
             result.swung_first = true;
@@ -123,7 +129,6 @@ fn make_unusual(result: &mut TrialResult, number: u16, random: &mut Pcg32) {
         }
         10 => (result.altered, result.allows_two_changes) = (true, true),
         11 => (result.changes, result.predicted) = (None, None),
-        12 => *result = as_code(result),
         // Tail and nose mixed up.
         13 => {
             let flew = result.nose_first() == Some(true);
@@ -144,4 +149,37 @@ pub(crate) fn as_code(result: &TrialResult) -> TrialResult {
         pressure: without(result.pressure),
         ..result.clone()
     }
+}
+
+/// The same with another value in one place: in each in its turn, of those that tell whether two
+/// results are the same.
+pub(crate) fn with_one_changed(mut result: TrialResult, turn: usize) -> TrialResult {
+    let more = |value: &mut f64| *value += 0.1;
+    let TrialResult { model, mass, pressure, predicted, .. } = &mut result;
+    let (Some(model), Some(mass), Some(pressure), Some(predicted)) =
+        (model, mass, pressure, predicted)
+    else {
+        return result;
+    };
+    match turn % 18 {
+        0 => more(&mut model.length_mm),
+        1 => more(&mut model.body_width_mm),
+        2 => more(&mut model.mass_g),
+        3 => more(&mut model.mass_point_mm),
+        4 => more(&mut model.pressure_point_mm),
+        5 => more(&mut mass.middle_mm),
+        6 => more(&mut mass.range_mm),
+        7 => mass.count = mass.count % 3 + 1,
+        8 => more(&mut pressure.middle_mm),
+        9 => more(&mut pressure.range_mm),
+        10 => pressure.count = pressure.count % 3 + 1,
+        11 => predicted.outcome = Sideways,
+        12 => predicted.swings_seen = 6,
+        13 => result.compared_with = Some(2),
+        14 => result.changes = Some(2),
+        15 => result.altered = true,
+        16 => result.allows_two_changes = true,
+        _ => result.swung_first = true,
+    }
+    result
 }

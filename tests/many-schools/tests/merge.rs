@@ -6,11 +6,14 @@ use std::io::{BufWriter, Write};
 use std::path::{Path, PathBuf};
 
 use anyhow::{Context, Result};
-use noseward_lesson::{Band, Seen, TurningPoint, turning_point};
-use noseward_link::Format;
+use noseward_lesson::{
+    Band, Class, ClassLabel, Seen, TrialResult, TurningPoint, example_class,
+    turning_point,
+};
+use noseward_link::{Format, class_to_table};
 use noseward_many_schools_tests::{
-    Counts, FILES_IN_REGION, Merged, Page, RULES, Refused, Schools, every_cell, points,
-    schools,
+    Along, Counts, FILES_IN_REGION, Merged, Page, RULES, Refused, Schools, every_cell,
+    points, schools,
 };
 
 /// Files of a day with many schools.
@@ -79,6 +82,23 @@ fn hold_points(found: &[Seen], expected: &[Seen]) {
     }
 }
 
+/// The cells with texts, as a spreadsheet meets them.
+fn texts(table: &str) -> Result<Vec<[String; 3]>> {
+    let mut reader =
+        csv::Reader::from_reader(table.trim_start_matches('\u{feff}').as_bytes());
+    let headings = reader.headers()?.clone();
+    let columns = ["class", "what_changed", "rules"]
+        .map(|key| headings.iter().position(|heading| heading == key));
+    let mut texts = Vec::new();
+    for row in reader.records() {
+        let row = row?;
+        if matches!(&row[0], "result" | "older") {
+            texts.push(columns.map(|column| row[column.unwrap_or(0)].to_owned()));
+        }
+    }
+    Ok(sorted(texts))
+}
+
 /// DuckDB has made the same of the files in a folder as the page has.
 fn hold(merged: &Merged, folder: &Path, page: &Page) -> Result<()> {
     let refused = merged.refused(folder)?;
@@ -86,8 +106,11 @@ fn hold(merged: &Merged, folder: &Path, page: &Page) -> Result<()> {
     assert!(apart.is_empty(), "{apart:#?}");
     assert_eq!(merged.counts()?, page.counts);
     assert_eq!(sorted(merged.odd()?), sorted(page.odd()));
-    // The table that it wrote, opened by the page.
-    let back = Page::gather(&[(String::new(), merged.class_table()?)], None);
+    // The table that it wrote, opened by the page, and as it stands beside that of the page.
+    let table = merged.class_table()?;
+    let own = class_to_table(&page.class, Format::PointComma, false, &|_| String::new());
+    assert_eq!(texts(&table)?, texts(&own)?);
+    let back = Page::gather(&[(String::new(), table)], None);
     assert_eq!(back.refused, BTreeSet::new());
     assert_eq!(back.class.entries().len(), page.class.entries().len());
     for (back, entry) in back.class.entries().iter().zip(page.class.entries()) {
@@ -111,8 +134,9 @@ fn ten_thousand_rows_are_merged_as_the_page_merges_them() -> Result<()> {
     };
     let merged = merge("*/*.csv", "all")?;
     hold(&merged, &folder, &page)?;
-    let seen = points(&page.class);
-    hold_points(&merged.points()?, &seen);
+    for along in Along::ALL {
+        hold_points(&merged.points(along)?, &points(&page.class, along));
+    }
 
     // Part by part, as on several machines.
     let (mut rows, mut together) = (0, Vec::new());
@@ -120,10 +144,10 @@ fn ten_thousand_rows_are_merged_as_the_page_merges_them() -> Result<()> {
         let pattern = format!("region={region}/*.csv");
         let part = merge(&pattern, &format!("part-{region}"))?;
         rows += part.counts()?.rows;
-        together.extend(part.points()?);
+        together.extend(part.points(Along::ALL[0])?);
     }
     assert_eq!(rows, 10_000);
-    hold_points(&together, &seen);
+    hold_points(&together, &points(&page.class, Along::ALL[0]));
     Ok(())
 }
 
@@ -164,13 +188,57 @@ fn a_million_rows_come_to_what_was_put_in() -> Result<()> {
 
     let page = Page::gather(&files, Some(RULES));
     assert_eq!(merged.odd()?.len(), copies * page.odd().len());
-    let mut seen = points(&page.class);
-    for Seen { nose_first, otherwise, .. } in &mut seen {
-        *nose_first *= COPIES;
-        *otherwise *= COPIES;
+    for along in Along::ALL {
+        let mut seen = points(&page.class, along);
+        for Seen { nose_first, otherwise, .. } in &mut seen {
+            *nose_first *= COPIES;
+            *otherwise *= COPIES;
+        }
+        hold_points(&merged.points(along)?, &seen);
     }
-    hold_points(&merged.points()?, &seen);
     // 400 MB.
     fs::remove_dir_all(folder)?;
+    Ok(())
+}
+
+#[test]
+fn what_has_no_headings_is_refused_row_by_row() -> Result<()> {
+    let Schools { files, .. } = schools(1);
+    let (_, text) = files.first().context("there is one")?;
+    let (headings, rows) = text.split_once("\r\n").context("it has rows")?;
+    let with = |headings: &str| format!("{headings}\r\n{rows}");
+    let files = [
+        ("another.csv".to_owned(), with(&headings.replace("class", "team"))),
+        ("twice.csv".to_owned(), with(&headings.replace("marked", "hidden"))),
+        ("none.csv".to_owned(), rows.to_owned()),
+        ("words.csv".to_owned(), "We had\r\na good day.\r\n".to_owned()),
+    ];
+    let folder = folder("headings", &files, &[String::new()])?;
+    let merged = Merged::of(&folder, "*.csv", None, &folder.join("out"))?;
+    // A row for the class stands in each, and the headings themselves in two.
+    assert_eq!(merged.counts()?, Counts { rows: 82, refused: 82, ..Counts::default() });
+    let reason = "unreadable: headings".to_owned();
+    assert_eq!(reasons(&merged.refused(&folder)?), BTreeMap::from([(reason, 82)]));
+    Ok(())
+}
+
+#[test]
+fn invented_results_count_where_there_are_no_others() -> Result<()> {
+    let mut class = Class::default();
+    for notebook in example_class() {
+        for trial in notebook.trials() {
+            let result = TrialResult::of(&notebook, trial.id()).context("it is there")?;
+            let result = TrialResult { example: true, ..result };
+            class.add(&ClassLabel::default(), result, true).ok().context("it fits")?;
+        }
+    }
+    let text = class_to_table(&class, Format::PointComma, false, &|_| String::new());
+    let files = [("invented.csv".to_owned(), text)];
+    let page = Page::gather(&files, Some(RULES));
+    let folder = folder("invented", &files, &[String::new()])?;
+    let merged = Merged::of(&folder, "*.csv", Some(RULES), &folder.join("out"))?;
+    hold(&merged, &folder, &page)?;
+    let along = Along::ALL[0];
+    hold_points(&merged.points(along)?, &points(&page.class, along));
     Ok(())
 }

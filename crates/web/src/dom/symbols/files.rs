@@ -105,10 +105,7 @@ fn open_next(page: &Rc<Page>) {
                 timer.restart(0);
                 WAITING.with_borrow_mut(|waiting| waiting.search = Some((search, timer)));
             }
-            Err(error) => {
-                report::<()>(Err(error));
-                looked(&page, None);
-            }
+            Err(_) => looked(&page, None),
         }
     });
 }

@@ -11,14 +11,14 @@ use crate::app::State;
 use crate::places::form::graph_px;
 use crate::places::labels;
 
-/// How much larger than everything else the big screen shows the chart: letters as high as a
-/// 200th of 8 m on a screen that is 2 m wide.
-const BOARD: f64 = 2.2;
+/// How much larger than everything else the big screen shows the chart: as much as the window
+/// has room for, so that letters are a 200th to a 280th of 8 m high on a screen 2 m wide.
+const BOARD: (f64, f64) = (1.6, 2.2);
+/// The height of a chart with all that stands round it, and what stands above it, in pixels.
+const BOARD_CHART_PX: f64 = 300.0;
+const BOARD_ABOVE_PX: f64 = 110.0;
 /// The height for which charts are made, in pixels.
 const HEIGHT_PX: f64 = 420.0;
-/// The height of the big screen's, as a share of its width.
-const BOARD_SHARE: f64 = 0.42;
-
 /// The width of a chart on paper, in pixels.
 const PAPER_PX: f64 = 680.0;
 /// The width of the picture of agreement, in pixels, and its height as a share of that.
@@ -50,11 +50,12 @@ pub(super) fn chart(state: &State, desk: &ClassDesk, pattern: &Pattern) -> Marku
     } else {
         SeparationUnit::Length(state.units)
     };
-    let usual_px = if on_paper { PAPER_PX } else { graph_px(state) };
     let (width_px, height_px) = if board {
-        (usual_px / BOARD, usual_px / BOARD * BOARD_SHARE)
+        let (width, height) = state.computer.window_px;
+        let room = (f64::from(height) - BOARD_ABOVE_PX) / BOARD_CHART_PX;
+        (f64::from(width) / room.clamp(BOARD.0, BOARD.1), BOARD_CHART_PX)
     } else {
-        (usual_px, HEIGHT_PX)
+        (if on_paper { PAPER_PX } else { graph_px(state) }, HEIGHT_PX)
     };
     let body_width =
         if view.along.in_widths { Some(1.0) } else { median_width_mm(desk, pattern) };

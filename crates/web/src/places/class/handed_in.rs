@@ -23,7 +23,7 @@ pub(super) fn handed_in(state: &State, desk: &ClassDesk) -> Markup {
                 button type="button" class="button button--main" id="cl-gather" data-action="cl-gather" { (words::class_take_in()) }
                 label class="button class__files" for=(CLASS_FILES) {
                     (words::class_files())
-                    input type="file" id=(CLASS_FILES) multiple accept="image/*,.json,.csv,.tsv,.txt,text/plain,text/csv,application/json";
+                    input class="visually-hidden" type="file" id=(CLASS_FILES) multiple accept="image/*,.json,.csv,.tsv,.txt,text/plain,text/csv,application/json";
                 }
                 (symbols::camera(&desk.symbols))
                 @if desk.class.is_empty() { (plain_button("cl-example", false, words::class_example())) }

@@ -107,11 +107,10 @@ pub(super) fn pattern(state: &State, desk: &ClassDesk) -> Markup {
     let PatternView { board, .. } = desk.pattern;
     html! {
         div class={ "class__pattern" @if board { " class__board" } } {
-            (controls(desk.pattern))
+            (controls(desk))
             div class="class__says" role="status" {
                 @for sentence in says(state, desk.pattern.along, &pattern.found) { p { (sentence) } }
             }
-            @if board { (timer::timer(desk)) }
             div class="nb__chart class__chart" { (chart::chart(state, desk, &pattern)) }
             @if pattern.without > 0 {
                 p class="nb__hint" { (words::class_without(count(pattern.without).into())) }
@@ -125,8 +124,8 @@ pub(super) fn pattern(state: &State, desk: &ClassDesk) -> Markup {
     }
 }
 
-fn controls(view: PatternView) -> Markup {
-    let PatternView { along, names, board } = view;
+fn controls(desk: &ClassDesk) -> Markup {
+    let PatternView { along, names, board } = desk.pattern;
     let toggle = |id: &str, on: bool, label: Text| {
         html! {
             button type="button" class="button button--small" id=(id) data-action=(id)
@@ -141,6 +140,7 @@ fn controls(view: PatternView) -> Markup {
                 (toggle("cl-lengths", !along.in_widths, words::class_in_lengths()))
                 (toggle("cl-widths", along.in_widths, words::class_in_widths()))
             }
+            @if board { (timer::timer(desk)) }
             (toggle("cl-names", names, words::class_names()))
             (plain_button("cl-board", true, if board { words::class_board_leave() } else { words::class_board() }))
         }
