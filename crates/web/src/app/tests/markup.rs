@@ -239,9 +239,9 @@ fn reads_symbols() -> State {
     let mut state = class::class_of(None);
     class::say(&mut state, ClassMsg::Camera(true));
     symbols::learn(&mut state, SymbolsNews::Took(2));
-    let (name, is_picture, texts, faults) = (EVIL.into(), true, vec![], vec![]);
-    let read = PictureRead { name, is_picture, texts, faults };
-    symbols::learn(&mut state, SymbolsNews::Looked(read));
+    let (name, is_picture, read, faults) = (EVIL.into(), true, 0, vec![]);
+    let picture = PictureRead { name, is_picture, read, faults };
+    symbols::learn(&mut state, SymbolsNews::Looked(picture, vec![]));
     state
 }
 

@@ -32,14 +32,9 @@ fn symbols(state: &State) -> &Symbols {
 }
 
 fn picture(name: &str, texts: &[&str], faults: &[SymbolFault]) -> SymbolsNews {
-    let texts = texts.iter().map(|text| (*text).to_owned()).collect();
-    let faults = faults.to_vec();
-    SymbolsNews::Looked(PictureRead {
-        name: name.into(),
-        is_picture: true,
-        texts,
-        faults,
-    })
+    let (read, faults) = (texts.len(), faults.to_vec());
+    let picture = PictureRead { name: name.into(), is_picture: true, read, faults };
+    SymbolsNews::Looked(picture, texts.iter().map(|text| (*text).to_owned()).collect())
 }
 
 fn shown(state: &State) -> String {
@@ -136,13 +131,9 @@ fn pictures_without_a_symbol_are_told_and_open_nothing() {
     let mut state = page();
     learn(&mut state, SymbolsNews::Took(4));
     learn(&mut state, picture("sky.jpg", &[], &[]));
-    let file = PictureRead {
-        name: "<b>.pdf".into(),
-        is_picture: false,
-        texts: vec![],
-        faults: vec![],
-    };
-    learn(&mut state, SymbolsNews::Looked(file));
+    let (name, is_picture, read, faults) = ("<b>.pdf".into(), false, 0, vec![]);
+    let file = PictureRead { name, is_picture, read, faults };
+    learn(&mut state, SymbolsNews::Looked(file, vec![]));
     let (cut, odd) = (SymbolFault::Incomplete, SymbolFault::NotText);
     learn(&mut state, picture("half.jpg", &[], &[cut, cut, odd]));
     learn(&mut state, picture("sky.jpg", &[], &[]));

@@ -146,18 +146,15 @@ fn go_on(page: &Rc<Page>) {
 /// The first picture is done with; without anything found it is none.
 fn looked(page: &Rc<Page>, found: Option<Vec<SymbolRead>>) {
     let file = WAITING.with_borrow_mut(|waiting| waiting.files.remove(0));
-    let mut read = PictureRead {
-        name: file.name(),
-        is_picture: found.is_some(),
-        texts: Vec::new(),
-        faults: Vec::new(),
-    };
+    let is_picture = found.is_some();
+    let (mut texts, mut faults) = (Vec::new(), Vec::new());
     for symbol in found.unwrap_or_default() {
         match symbol {
-            Ok(text) => read.texts.push(text),
-            Err(fault) => read.faults.push(fault),
+            Ok(text) => texts.push(text),
+            Err(fault) => faults.push(fault),
         }
     }
-    page.learn(SymbolsNews::Looked(read));
+    let read = PictureRead { name: file.name(), is_picture, read: texts.len(), faults };
+    page.learn(SymbolsNews::Looked(read, texts));
     open_next(page);
 }

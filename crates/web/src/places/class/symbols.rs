@@ -63,7 +63,7 @@ fn said(picture: &PictureRead) -> Vec<String> {
     if !picture.is_picture {
         return vec![words::symbols_not_picture().into()];
     }
-    if picture.texts.is_empty() && picture.faults.is_empty() {
+    if picture.read == 0 && picture.faults.is_empty() {
         return vec![words::symbols_none().into()];
     }
     let mut told = Vec::new();
@@ -73,7 +73,7 @@ fn said(picture: &PictureRead) -> Vec<String> {
         }
     };
     let of = |fault| picture.faults.iter().filter(|other| **other == fault).count();
-    tell(picture.texts.len(), words::symbols_read);
+    tell(picture.read, words::symbols_read);
     tell(of(SymbolFault::Incomplete), words::symbols_incomplete);
     tell(of(SymbolFault::Unclear), words::symbols_unclear);
     tell(of(SymbolFault::NotText), words::symbols_not_text);

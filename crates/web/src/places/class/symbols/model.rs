@@ -17,11 +17,14 @@ pub(crate) struct Symbols {
     pub(crate) chosen: usize,
     /// What came of those that were looked at.
     pub(crate) pictures: Vec<PictureRead>,
+    /// What they say, by the names of their files: it is handed on once all were looked at, so that
+    /// it is told, and undone, together.
+    found: Vec<(String, Vec<String>)>,
     /// The texts that the camera saw since it was started, each once: whoever holds a symbol
     /// before it does so for seconds.
     pub(crate) seen: Vec<String>,
     /// Notebooks that are spread over several symbols, with the texts of those that were read.
-    pub(crate) spread: Vec<(QrSegments, String)>,
+    pub(crate) spread: Vec<(QrSegments, Vec<String>)>,
 }
 
 /// A picture that was looked at.
@@ -31,8 +34,8 @@ pub(crate) struct PictureRead {
     pub(crate) name: String,
     /// Whether the browser could open it.
     pub(crate) is_picture: bool,
-    /// What the symbols in it say.
-    pub(crate) texts: Vec<String>,
+    /// How many symbols in it say something.
+    pub(crate) read: usize,
     /// Why others say nothing.
     pub(crate) faults: Vec<SymbolFault>,
 }
@@ -95,8 +98,8 @@ impl CameraFault {
 pub(crate) enum SymbolsNews {
     /// So many pictures are among the files that were chosen.
     Took(usize),
-    /// The next one was looked at.
-    Looked(PictureRead),
+    /// The next one was looked at; what its symbols say.
+    Looked(PictureRead, Vec<String>),
     CameraRuns,
     CameraRefused(CameraFault),
     /// Nobody sees what the camera sees any more.
@@ -128,13 +131,12 @@ pub(crate) fn learn(state: &mut State, news: SymbolsNews) -> Vec<Effect> {
             symbols.chosen += count;
         }
         // All was deleted meanwhile.
-        SymbolsNews::Looked(_) if !symbols.is_looking() => {}
-        SymbolsNews::Looked(picture) => {
+        SymbolsNews::Looked(..) if !symbols.is_looking() => {}
+        SymbolsNews::Looked(picture, texts) => {
+            symbols.found.push((picture.name.clone(), texts));
             symbols.pictures.push(picture);
             if !symbols.is_looking() {
-                // All at once, so that they are told, and undone, together.
-                let all = symbols.pictures.iter();
-                found = all.map(|p| (p.name.clone(), p.texts.clone())).collect();
+                found = std::mem::take(&mut symbols.found);
             }
         }
         SymbolsNews::CameraRuns => symbols.camera = Camera::Runs,
@@ -143,7 +145,7 @@ pub(crate) fn learn(state: &mut State, news: SymbolsNews) -> Vec<Effect> {
         }
         SymbolsNews::CameraUnseen => return symbols.stopped(Camera::Off),
         SymbolsNews::Saw(texts) => {
-            symbols.seen.extend(texts.clone());
+            symbols.seen.extend(texts.iter().cloned());
             found.push((words::computer_camera().into(), texts));
         }
     }
@@ -187,15 +189,16 @@ impl Symbols {
             let known = self.spread.iter_mut().position(|(of, _)| of.add(&text).is_ok());
             let known = known.unwrap_or(self.spread.len());
             if known == self.spread.len() {
-                self.spread.push((alone, String::new()));
+                self.spread.push((alone, Vec::new()));
             }
             let (of, all) = &mut self.spread[known];
             if !all.contains(&text) {
-                all.push_str(&text);
-                all.push('\n');
+                all.push(text);
             }
-            if of.missing().is_empty() && !whole.contains(all) {
-                whole.push(all.clone());
+            if of.missing().is_empty() {
+                // Each once, though several of its symbols may be in one picture.
+                whole.retain(|other| !all.contains(other));
+                whole.extend(all.iter().cloned());
             }
         }
         whole
