@@ -1,135 +1,129 @@
-
-places-class = Class
-lead-class = gathers what the groups found and shows the pattern.
+places-class = الصفّ
+lead-class = يجمع ما وجدته المجموعات ويُظهر النمط.
 class-lead =
-    Gather what the groups found: paste links, codes and tables, open files, or type numbers from
-    paper. It stays on this computer.
-class-holds = Trials: { $trials }, groups: { $groups }
-class-holds-so-far = Trials: { $trials }
-class-invented = All of this is invented, for practice.
-class-invented-beside = Some of this is invented, for practice. It does not count beside real results.
-class-drop-example = Take the invented results away
-class-is-due = The day has passed until which you wanted to keep these results. Save them as a file if you need them, and delete them here.
-class-views = Show
-class-gather = Gather
-class-table = Table
+    اجمعوا ما وجدته المجموعات: الصقوا روابط ورموزًا وجداول، أو افتحوا ملفات، أو اكتبوا أرقامًا من
+    الورق. ويبقى ذلك على هذا الحاسوب.
+class-holds = المحاولات: { $trials }، المجموعات: { $groups }
+class-holds-so-far = المحاولات: { $trials }
+class-invented = كلّ هذا مُختلَق للتدريب.
+class-invented-beside = بعض هذا مُختلَق للتدريب. ولا يُحسَب بجانب النتائج الحقيقية.
+class-drop-example = إزالة النتائج المُختلَقة
+class-is-due = مضى اليوم الذي أردتم الاحتفاظ بهذه النتائج حتى نهايته. احفظوها في ملف إن كنتم تحتاجون إليها، واحذفوها من هنا.
+class-views = العرض
+class-gather = الجمع
+class-table = الجدول
 
+class-in = ما سُلِّم
+class-paste = روابط ورموز وأسطر من جداول: بأيّ عدد، واحدًا تحت الآخر
+class-take-in = أخذها
+class-files = فتح ملفات …
+class-example = التجربة بصفّ مُختلَق
+class-busy = النصوص المقروءة: { $done } من { $of }. المحاولات حتى الآن: { $trials }.
+class-stop = إيقاف
+class-stopped = توقّف. وما جاء قبل ذلك موجود هنا.
+class-new = المحاولات الجديدة: { $trials }، الدفاتر الكاملة: { $notebooks }.
+class-undo = التراجع عن هذا
+class-doubled = موجودة من قبل، وتُحسَب مرة واحدة: { $count }
+class-newer = أحدث، والأقدم بجانبها: { $count }
+class-words = أسطر ليس فيها ما يُؤخذ: { $count }
+class-at-line = السطر { $line }
+class-invented-one = مُختلَق
+class-in-file = { $file }، السطر { $line }
+class-and-more = و{ $count } غيرها
+class-trial-of = { $group }، المحاولة { $trial }
 
-class-in = What was handed in
-class-paste = Links, codes, rows of a table: as many as you like, one below the other
-class-take-in = Take it in
-class-files = Open files …
-class-example = Try it with an invented class
-class-busy = Texts read: { $done } of { $of }. Trials so far: { $trials }.
-class-stop = Stop
-class-stopped = Stopped. What came before that is here.
-class-new = New trials: { $trials }, whole notebooks: { $notebooks }.
-class-undo = Undo this
-class-doubled = Here already, counted once: { $count }
-class-newer = Newer, with the older one beside it: { $count }
-class-words = Lines with nothing to take in: { $count }
-class-at-line = Line { $line }
-class-invented-one = Invented
-class-in-file = { $file }, line { $line }
-class-and-more = and { $count } more
-class-trial-of = { $group }, trial { $trial }
+class-refused = لم تُؤخذ وتحتاج إلى تصحيح: { $count }
+class-take-all = أخذ كلّ ما يمكن أخذه كما هو
+class-mend = النصّ المطلوب تصحيحه
+class-again = قراءته من جديد
+class-take = أخذها مع ذلك
+class-leave-out = تركها
+class-other-rules = أُنجزت { $whose } وفق القواعد { $found }، ولهذا الصفّ القواعد { $expected }: كان المسموح شيئًا آخر.
+class-no-rules = لا تذكر { $whose } أيّ قواعد، ولهذا الصفّ القواعد { $expected }.
+class-unfinished = لم تكتمل { $whose }: التدويرات المحسوبة { $swings } من { $expected }.
+class-no-number = في { $whose } طول ليس لأيّ صاروخ.
+class-full = { $whose }: لا مكان لأكثر من { $most } من النتائج.
+class-notebooks-full = لا مكان لأكثر من { $most } من الدفاتر الكاملة. أُخذت محاولات هذا الدفتر.
+class-rocket = هذا صاروخ بلا محاولة: لم يُكتشف به شيء. اطلبوا من المجموعة رابط دفترها أو رمز إحدى المحاولات.
+class-set-up = هذا هو الرابط الذي يبدأ به الدرس، وليس ما وجدته مجموعة. اطلبوا من المجموعة رابط دفترها.
+class-part = من أجزاء هذا الدفتر وصل { $here } من { $of }. الصقوا البقية تحته واقرؤوه من جديد.
+class-file = لا يمكن قراءة هذا الملف: حجمه أكبر من { $most } MB، أو ليس نصًّا.
 
+class-keeping = الرمز والقواعد والحفظ
+class-label = رمز الصفّ
+class-label-wrong = حروف من A إلى Z وأرقام وشرطات فقط، { $most } على الأكثر. بلا أسماء.
+class-delete-by = يُحذف في
+class-kept-here = محفوظ في هذا المتصفّح على هذا الحاسوب فقط. لا يراه أحد غيركم.
+class-save = حفظ الصفّ في ملف
+class-delete = حذف كلّ شيء …
+class-ask-delete = هل تُحذف كلّ نتائج هذا الصفّ من هذا الحاسوب؟ يبقى الملف الذي حفظتموه.
+class-delete-now = حذف
+class-keep = إبقاء
+class-deleted = حُذف الصفّ من هذا الحاسوب.
+class-saved = حُفظ باسم { $name }. افتحوه هنا من جديد عبر «فتح ملفات».
+class-rules = لا تُؤخذ إلّا النتائج التي وفق القواعد <b>{ $code }</b>.
+class-rules-drop = أخذ النتائج وفق أيّ قواعد
+class-rules-none = تُؤخذ النتائج وفق أيّ قواعد.
+class-rules-hold = الالتزام بقواعد «إعداد الدرس»
 
-class-refused = Not taken in, to be mended: { $count }
-class-take-all = Take all of them that can be taken as they are
-class-mend = The text, to be mended
-class-again = Read it again
-class-take = Take it all the same
-class-leave-out = Leave it out
-class-other-rules = { $whose } was made under the rules { $found }, and this class has { $expected }: something else was allowed.
-class-no-rules = { $whose } names no rules, and this class has { $expected }.
-class-unfinished = { $whose } is not finished: { $swings } of { $expected } swings count.
-class-no-number = { $whose } has a length that no rocket has.
-class-full = { $whose }: there is no room for more than { $most } results.
-class-notebooks-full = There is no room for more than { $most } whole notebooks. The trials of this one were taken in.
-class-rocket = This is a rocket without a trial: nothing was found with it. Ask the group for the link to its notebook, or for the code of a trial.
-class-set-up = This is the link that a lesson begins with, not what a group found. Ask the group for the link to its notebook.
-class-part = Of this notebook { $here } of { $of } parts are here. Paste the others below it and read it again.
-class-file = This file cannot be read: it is larger than { $most } MB, or no text.
+class-grid = كتابة نتائج من الورق
+class-grid-how = من طرف الأنف، بوحدة { $unit }؛ حتى ثلاث قراءات بينها مسافة. ينتقل Tab إلى التالي، ويأخذ Enter السطر.
+class-group = المجموعة
+class-number = الرقم
+class-trial = المحاولة
+class-predicted = التوقّع
+class-swing = التدوير { $number }
+class-changed = ما تغيّر
+class-add-row = أخذ السطر
+class-row-new = أُخذت { $whose }.
+class-row-doubled = كانت { $whose } هنا من قبل، كما هي.
+class-row-newer = كانت { $whose } هنا بأرقام أخرى. تُحسَب هذه الآن، وتبقى القديمة بجانبها.
+class-bad-number = رقم المجموعة عدد صحيح من 1 إلى { $most }.
+class-bad-trial = رقم المحاولة عدد صحيح من 1 إلى { $most }.
+class-bad-reading = «{ $found }» ليس طولاً، أو قراءة زائدة: { $most } قراءات على الأكثر، بينها مسافة.
+class-empty-row = اكتبوا نقطة واحدة على الأقلّ، أو اختاروا تدويرًا.
 
-
-class-keeping = Label, rules, keeping
-class-label = Label of the class
-class-label-wrong = Only letters A to Z, digits and hyphens, { $most } at most. No names.
-class-delete-by = Delete by
-class-kept-here = Kept in this browser on this computer only. Nobody else sees it.
-class-save = Save the class as a file
-class-delete = Delete all of it …
-class-ask-delete = Delete every result of this class from this computer? A file that you saved stays.
-class-delete-now = Delete it
-class-keep = Keep it
-class-deleted = The class was deleted from this computer.
-class-saved = Saved as { $name }. Open it here again with “Open files”.
-class-rules = Only results under the rules <b>{ $code }</b> are taken in.
-class-rules-drop = Take results of any rules
-class-rules-none = Results of any rules are taken in.
-class-rules-hold = Hold to the rules in Set up
-
-
-class-grid = Type results from paper
-class-grid-how = From the nose tip, in { $unit }; up to three readings with a space between them. Tab goes on, Enter takes the row in.
-class-group = Group
-class-number = No.
-class-trial = Trial
-class-predicted = Predicted
-class-swing = Swing { $number }
-class-changed = What changed
-class-add-row = Take the row in
-class-row-new = { $whose } is in.
-class-row-doubled = { $whose } was here already, the same.
-class-row-newer = { $whose } was here with other numbers. These count now; the older ones stand beside them.
-class-bad-number = The number of a group is a whole number from 1 to { $most }.
-class-bad-trial = The number of a trial is a whole number from 1 to { $most }.
-class-bad-reading = “{ $found }” is no length, or one too many: { $most } readings at most, a space between them.
-class-empty-row = Type at least one point, or choose a swing.
-
-
-class-sort = Sort by
-class-sort-came = as they came
-class-sort-group = group
-class-sort-separation = separation
-class-sort-outcome = outcome
-class-filter = Show
-class-filter-all = all
-class-filter-marked = marked
-class-filter-hidden = left out
-class-filter-unfair = more than one change
-class-filter-odd = readings that look odd
-class-filter-twice = with an older one
-class-rows = Trials: { $shown } of { $all }
-class-no-rows = Nothing is gathered yet.
-class-more = Show more
-class-separation = Separation
-class-seen = Seen
-class-head-do = Do
+class-sort = الترتيب
+class-sort-came = كما وصلت
+class-sort-group = حسب المجموعة
+class-sort-separation = حسب المسافة بين النقطتين
+class-sort-outcome = حسب النتيجة
+class-filter = العرض
+class-filter-all = الكلّ
+class-filter-marked = المعلَّمة
+class-filter-hidden = المتروكة
+class-filter-unfair = أكثر من تغيير
+class-filter-odd = قراءات تبدو غريبة
+class-filter-twice = بجانبها أقدم
+class-rows = المحاولات: { $shown } من { $all }
+class-no-rows = لم يُجمَع شيء بعد.
+class-more = عرض المزيد
+class-separation = المسافة بين النقطتين
+class-seen = ما شوهد
+class-head-do = الإجراءات
 class-changes =
     { $count ->
-        [zero] { $count } changes
-        [one] { $count } changes
-        [two] { $count } changes
-        [few] { $count } changes
-        [many] { $count } changes
-       *[other] { $count } changes
+        [zero] لا تغيير
+        [one] تغيير واحد
+        [two] تغييران
+        [few] { $count } تغييرات
+        [many] { $count } تغييرًا
+       *[other] { $count } تغيير
     }
-class-unfair = more than one change
-class-worked-out = { $value } worked out
-class-swung-first = swung before it was predicted
-class-altered = changed by hand
-class-is-invented = invented
+class-unfair = أكثر من تغيير
+class-worked-out = { $value } (محسوبة)
+class-swung-first = دُوّر قبل التوقّع
+class-altered = غُيّر يدويًّا
+class-is-invented = مُختلَق
 class-older =
     { $count ->
-        [zero] { $count } older ones kept
-        [one] { $count } older ones kept
-        [two] { $count } older ones kept
-        [few] { $count } older ones kept
-        [many] { $count } older ones kept
-       *[other] { $count } older ones kept
+        [zero] لا أقدم محفوظة
+        [one] واحدة أقدم محفوظة
+        [two] اثنتان أقدم محفوظتان
+        [few] { $count } أقدم محفوظة
+        [many] { $count } أقدم محفوظة
+       *[other] { $count } أقدم محفوظة
     }
-class-mark = Mark
-class-hide = Leave out
-class-remove = Delete
+class-mark = تعليم
+class-hide = ترك
+class-remove = حذف

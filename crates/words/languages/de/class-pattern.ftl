@@ -13,7 +13,7 @@ class-widths =
        *[other] { $value } Rumpfbreiten
     }
 class-without = Versuche ohne einen solchen Abstand: { $count }
-class-nothing-yet = Noch ist nichts zu sehen: Sammle zuerst, was die Gruppen herausgefunden haben.
+class-nothing-yet = Noch ist nichts zu sehen: Sammelt zuerst, was die Gruppen herausgefunden haben.
 
 class-turns = Die Hälfte dieser Raketen fliegt bei einem Abstand von { $at } mit der Nase voran.
 class-turns-below = Die Hälfte dieser Raketen fliegt bei einem Abstand von { $at } mit der Nase voran, und darunter sind es mehr: andersherum als erwartet. Sind die beiden Punkte vertauscht?
@@ -34,8 +34,8 @@ class-next-untried = Ein Versuch mit einem Abstand von { $at }: Zwischen { $from
 
 class-also = Was die Klasse noch herausgefunden hat
 class-before = Vorhersagen vor dem Schleudern, die eintrafen: { $right } von { $of }
-class-after = Vorhersagen nach gesehenen Schleudern, die eintrafen: { $right } von { $of }
-class-unjudged = Vorhersagen, zu denen die Schleuder nichts sagen: { $count }
+class-after = Vorhersagen, die eintrafen, aber erst nach den ersten Schwüngen gemacht wurden: { $right } von { $of }
+class-unjudged = Vorhersagen, zu denen die Schwünge nichts sagen: { $count }
 class-fair = Versuche, die eines oder nichts änderten: { $fair } von { $of }
 class-agreement = Gemessen minus ausgerechnet: im Mittel { $mean }, aus { $count } Versuchen.
 class-limits = Bei 95 von 100 Raketen sollte es { $least } bis { $most } sein.

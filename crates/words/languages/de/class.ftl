@@ -1,127 +1,121 @@
-
-places-class = Class
-lead-class = gathers what the groups found and shows the pattern.
+places-class = Klasse
+lead-class = sammelt, was die Gruppen herausgefunden haben, und zeigt das Muster.
 class-lead =
-    Gather what the groups found: paste links, codes and tables, open files, or type numbers from
-    paper. It stays on this computer.
-class-holds = Trials: { $trials }, groups: { $groups }
-class-holds-so-far = Trials: { $trials }
-class-invented = All of this is invented, for practice.
-class-invented-beside = Some of this is invented, for practice. It does not count beside real results.
-class-drop-example = Take the invented results away
-class-is-due = The day has passed until which you wanted to keep these results. Save them as a file if you need them, and delete them here.
-class-views = Show
-class-gather = Gather
-class-table = Table
+    Sammelt, was die Gruppen herausgefunden haben: Fügt Links, Codes und Tabellen ein, öffnet
+    Dateien, oder tippt Zahlen vom Papier ab. Es bleibt auf diesem Computer.
+class-holds = Versuche: { $trials }, Gruppen: { $groups }
+class-holds-so-far = Versuche: { $trials }
+class-invented = Das alles ist erfunden, zum Üben.
+class-invented-beside = Manches davon ist erfunden, zum Üben. Neben echten Ergebnissen zählt es nicht.
+class-drop-example = Erfundene Ergebnisse wegnehmen
+class-is-due = Der Tag ist vorbei, bis zu dem ihr diese Ergebnisse behalten wolltet. Speichert sie als Datei, wenn ihr sie noch braucht, und löscht sie hier.
+class-views = Zeigen
+class-gather = Sammeln
+class-table = Tabelle
 
+class-in = Was abgegeben wurde
+class-paste = Links, Codes, Zeilen einer Tabelle: so viele ihr wollt, untereinander
+class-take-in = Aufnehmen
+class-files = Dateien öffnen …
+class-example = Mit einer erfundenen Klasse ausprobieren
+class-busy = Gelesene Texte: { $done } von { $of }. Versuche bisher: { $trials }.
+class-stop = Anhalten
+class-stopped = Angehalten. Was vorher kam, ist da.
+class-new = Neue Versuche: { $trials }, ganze Hefte: { $notebooks }.
+class-undo = Rückgängig machen
+class-doubled = Schon da, einmal gezählt: { $count }
+class-newer = Neuer, mit dem älteren daneben: { $count }
+class-words = Zeilen, in denen nichts aufzunehmen ist: { $count }
+class-at-line = Zeile { $line }
+class-invented-one = Erfunden
+class-in-file = { $file }, Zeile { $line }
+class-and-more = und { $count } weitere
+class-trial-of = { $group }, Versuch { $trial }
 
-class-in = What was handed in
-class-paste = Links, codes, rows of a table: as many as you like, one below the other
-class-take-in = Take it in
-class-files = Open files …
-class-example = Try it with an invented class
-class-busy = Texts read: { $done } of { $of }. Trials so far: { $trials }.
-class-stop = Stop
-class-stopped = Stopped. What came before that is here.
-class-new = New trials: { $trials }, whole notebooks: { $notebooks }.
-class-undo = Undo this
-class-doubled = Here already, counted once: { $count }
-class-newer = Newer, with the older one beside it: { $count }
-class-words = Lines with nothing to take in: { $count }
-class-at-line = Line { $line }
-class-invented-one = Invented
-class-in-file = { $file }, line { $line }
-class-and-more = and { $count } more
-class-trial-of = { $group }, trial { $trial }
+class-refused = Nicht aufgenommen, noch zu berichtigen: { $count }
+class-take-all = Alle aufnehmen, die so aufgenommen werden können
+class-mend = Der Text, zum Berichtigen
+class-again = Noch einmal lesen
+class-take = Trotzdem aufnehmen
+class-leave-out = Weglassen
+class-other-rules = { $whose } entstand nach den Regeln { $found }, und für diese Klasse gelten { $expected }: Etwas anderes war erlaubt.
+class-no-rules = { $whose } nennt keine Regeln, und für diese Klasse gelten { $expected }.
+class-unfinished = { $whose } ist nicht fertig: Es zählen { $swings } von { $expected } Schwüngen.
+class-no-number = { $whose } hat eine Länge, die keine Rakete hat.
+class-full = { $whose }: Für mehr als { $most } Ergebnisse ist kein Platz.
+class-notebooks-full = Für mehr als { $most } ganze Hefte ist kein Platz. Die Versuche aus diesem wurden aufgenommen.
+class-rocket = Das ist eine Rakete ohne Versuch: Mit ihr wurde nichts herausgefunden. Bittet die Gruppe um den Link zu ihrem Heft oder um den Code eines Versuchs.
+class-set-up = Das ist der Link, mit dem eine Stunde beginnt, und nicht, was eine Gruppe herausgefunden hat. Bittet die Gruppe um den Link zu ihrem Heft.
+class-part = Von diesem Heft sind { $here } von { $of } Teilen da. Fügt die anderen darunter ein und lest es noch einmal.
+class-file = Diese Datei lässt sich nicht lesen: Sie ist größer als { $most } MB, oder kein Text.
 
+class-keeping = Kürzel, Regeln, Aufbewahren
+class-label = Kürzel der Klasse
+class-label-wrong = Nur Buchstaben von A bis Z, Ziffern und Bindestriche, höchstens { $most }. Keine Namen.
+class-delete-by = Löschen bis
+class-kept-here = Nur in diesem Browser auf diesem Computer aufbewahrt. Niemand sonst sieht es.
+class-save = Klasse als Datei speichern
+class-delete = Alles löschen …
+class-ask-delete = Alle Ergebnisse dieser Klasse von diesem Computer löschen? Eine gespeicherte Datei bleibt.
+class-delete-now = Löschen
+class-keep = Behalten
+class-deleted = Die Klasse wurde von diesem Computer gelöscht.
+class-saved = Als { $name } gespeichert. Mit „Dateien öffnen“ öffnet ihr sie hier wieder.
+class-rules = Nur Ergebnisse nach den Regeln <b>{ $code }</b> werden aufgenommen.
+class-rules-drop = Ergebnisse nach allen Regeln aufnehmen
+class-rules-none = Ergebnisse nach allen Regeln werden aufgenommen.
+class-rules-hold = An die Regeln aus „Vorbereiten“ halten
 
-class-refused = Not taken in, to be mended: { $count }
-class-take-all = Take all of them that can be taken as they are
-class-mend = The text, to be mended
-class-again = Read it again
-class-take = Take it all the same
-class-leave-out = Leave it out
-class-other-rules = { $whose } was made under the rules { $found }, and this class has { $expected }: something else was allowed.
-class-no-rules = { $whose } names no rules, and this class has { $expected }.
-class-unfinished = { $whose } is not finished: { $swings } of { $expected } swings count.
-class-no-number = { $whose } has a length that no rocket has.
-class-full = { $whose }: there is no room for more than { $most } results.
-class-notebooks-full = There is no room for more than { $most } whole notebooks. The trials of this one were taken in.
-class-rocket = This is a rocket without a trial: nothing was found with it. Ask the group for the link to its notebook, or for the code of a trial.
-class-set-up = This is the link that a lesson begins with, not what a group found. Ask the group for the link to its notebook.
-class-part = Of this notebook { $here } of { $of } parts are here. Paste the others below it and read it again.
-class-file = This file cannot be read: it is larger than { $most } MB, or no text.
+class-grid = Ergebnisse vom Papier abtippen
+class-grid-how = Von der Nasenspitze, in { $unit }; bis zu drei Messwerte mit Leerzeichen dazwischen. Tab geht weiter, Enter nimmt die Zeile auf.
+class-group = Gruppe
+class-number = Nr.
+class-trial = Versuch
+class-predicted = Vorhergesagt
+class-swing = Schwung { $number }
+class-changed = Was geändert wurde
+class-add-row = Zeile aufnehmen
+class-row-new = { $whose } ist aufgenommen.
+class-row-doubled = { $whose } war schon da, genauso.
+class-row-newer = { $whose } war schon da, mit anderen Zahlen. Jetzt zählen diese; die älteren stehen daneben.
+class-bad-number = Die Nummer einer Gruppe ist eine ganze Zahl von 1 bis { $most }.
+class-bad-trial = Die Nummer eines Versuchs ist eine ganze Zahl von 1 bis { $most }.
+class-bad-reading = „{ $found }“ ist keine Länge, oder eine zu viel: höchstens { $most } Messwerte, Leerzeichen dazwischen.
+class-empty-row = Tippt mindestens einen Punkt ein, oder wählt einen Schwung.
 
-
-class-keeping = Label, rules, keeping
-class-label = Label of the class
-class-label-wrong = Only letters A to Z, digits and hyphens, { $most } at most. No names.
-class-delete-by = Delete by
-class-kept-here = Kept in this browser on this computer only. Nobody else sees it.
-class-save = Save the class as a file
-class-delete = Delete all of it …
-class-ask-delete = Delete every result of this class from this computer? A file that you saved stays.
-class-delete-now = Delete it
-class-keep = Keep it
-class-deleted = The class was deleted from this computer.
-class-saved = Saved as { $name }. Open it here again with “Open files”.
-class-rules = Only results under the rules <b>{ $code }</b> are taken in.
-class-rules-drop = Take results of any rules
-class-rules-none = Results of any rules are taken in.
-class-rules-hold = Hold to the rules in Set up
-
-
-class-grid = Type results from paper
-class-grid-how = From the nose tip, in { $unit }; up to three readings with a space between them. Tab goes on, Enter takes the row in.
-class-group = Group
-class-number = No.
-class-trial = Trial
-class-predicted = Predicted
-class-swing = Swing { $number }
-class-changed = What changed
-class-add-row = Take the row in
-class-row-new = { $whose } is in.
-class-row-doubled = { $whose } was here already, the same.
-class-row-newer = { $whose } was here with other numbers. These count now; the older ones stand beside them.
-class-bad-number = The number of a group is a whole number from 1 to { $most }.
-class-bad-trial = The number of a trial is a whole number from 1 to { $most }.
-class-bad-reading = “{ $found }” is no length, or one too many: { $most } readings at most, a space between them.
-class-empty-row = Type at least one point, or choose a swing.
-
-
-class-sort = Sort by
-class-sort-came = as they came
-class-sort-group = group
-class-sort-separation = separation
-class-sort-outcome = outcome
-class-filter = Show
-class-filter-all = all
-class-filter-marked = marked
-class-filter-hidden = left out
-class-filter-unfair = more than one change
-class-filter-odd = readings that look odd
-class-filter-twice = with an older one
-class-rows = Trials: { $shown } of { $all }
-class-no-rows = Nothing is gathered yet.
-class-more = Show more
-class-separation = Separation
-class-seen = Seen
-class-head-do = Do
+class-sort = Ordnen
+class-sort-came = wie sie kamen
+class-sort-group = nach Gruppe
+class-sort-separation = nach Abstand
+class-sort-outcome = nach Ergebnis
+class-filter = Zeigen
+class-filter-all = alle
+class-filter-marked = markierte
+class-filter-hidden = weggelassene
+class-filter-unfair = mehr als eine Änderung
+class-filter-odd = mit seltsamen Messwerten
+class-filter-twice = mit einem älteren daneben
+class-rows = Versuche: { $shown } von { $all }
+class-no-rows = Noch ist nichts gesammelt.
+class-more = Mehr zeigen
+class-separation = Abstand
+class-seen = Gesehen
+class-head-do = Tun
 class-changes =
     { $count ->
-        [one] { $count } change
-       *[other] { $count } changes
+        [one] { $count } Änderung
+       *[other] { $count } Änderungen
     }
-class-unfair = more than one change
-class-worked-out = { $value } worked out
-class-swung-first = swung before it was predicted
-class-altered = changed by hand
-class-is-invented = invented
+class-unfair = mehr als eine Änderung
+class-worked-out = { $value } berechnet
+class-swung-first = vor der Vorhersage geschleudert
+class-altered = von Hand geändert
+class-is-invented = erfunden
 class-older =
     { $count ->
-        [one] { $count } older one kept
-       *[other] { $count } older ones kept
+        [one] { $count } älterer aufbewahrt
+       *[other] { $count } ältere aufbewahrt
     }
-class-mark = Mark
-class-hide = Leave out
-class-remove = Delete
+class-mark = Markieren
+class-hide = Weglassen
+class-remove = Löschen

@@ -17,6 +17,8 @@ use crate::places::labels;
 use crate::shell::marked::listed;
 use crate::shell::pressed;
 
+/// Groups that are named, at most.
+const NAMED: usize = 40;
 /// The ways to another notebook, as the controls name them.
 const BEFORE: usize = 0;
 const NEXT: usize = 1;
@@ -210,11 +212,12 @@ fn statement(
 
 /// Groups of which no notebook came.
 fn only_numbers(class: &Class) -> Markup {
-    let subjects = report::subjects(class).into_iter();
-    let groups = listed(
-        subjects.filter(|one| one.work.is_none()).map(|subject| subject.name(class)),
-    );
+    let subjects = report::subjects(class);
+    let without = || subjects.iter().filter(|subject| subject.work.is_none());
+    let groups = listed(without().take(NAMED).map(|subject| subject.name(class)));
+    let more = without().count().saturating_sub(NAMED);
     html! {
         @if !groups.is_empty() { p { (words::marking_only_numbers(&groups)) } }
+        @if more > 0 { p { (words::class_and_more(count(more).into())) } }
     }
 }

@@ -137,10 +137,11 @@ impl<'a> Subject<'a> {
 /// Everybody whose results count, in the order of the labels.
 pub(super) fn subjects(class: &Class) -> Vec<Subject<'_>> {
     let mut subjects: Vec<_> = class.counting_works().map(Subject::of).collect();
+    let works = subjects.len();
     let entries = sorted(class);
     for same in entries.chunk_by(|a, b| whose(a) == whose(b)) {
         let (label, group) = whose(same[0]);
-        if !subjects.iter().any(|known| known.key() == (label, group)) {
+        if !subjects[..works].iter().any(|known| known.key() == (label, group)) {
             let entries = same.to_vec();
             subjects.push(Subject { class: label, group, work: None, entries });
         }
@@ -224,31 +225,31 @@ pub(super) fn reports(desk: &ClassDesk) -> Markup {
     }
     html! {
         div class="reports" {
-        section class="card card--place" aria-labelledby="report-paper" {
-            h3 id="report-paper" { (words::report_paper()) }
-            div class="nb__row" {
-                (way(Report::Print(Paper::Groups), false, words::report_print_groups()))
-                (way(Report::Print(Paper::Class), false, words::report_print_class()))
+            section class="card card--place" aria-labelledby="report-paper" {
+                h3 id="report-paper" { (words::report_paper()) }
+                div class="nb__row" {
+                    (way(Report::Print(Paper::Groups), false, words::report_print_groups()))
+                    (way(Report::Print(Paper::Class), false, words::report_print_class()))
+                }
+                p class="nb__hint" { (words::report_paper_hint()) }
             }
-            p class="nb__hint" { (words::report_paper_hint()) }
-        }
-        section class="card card--place" aria-labelledby="report-tables" {
-            h3 id="report-tables" { (words::report_tables()) }
-            div class="nb__row" {
-                (way(Report::Table(Format::PointComma), false, words::report_table_point()))
-                (way(Report::Table(Format::CommaSemicolon), false, words::report_table_comma()))
-                (way(Report::Table(Format::Tabs), false, words::report_copy_point()))
-                (way(Report::Table(Format::TabsComma), false, words::report_copy_comma()))
+            section class="card card--place" aria-labelledby="report-tables" {
+                h3 id="report-tables" { (words::report_tables()) }
+                div class="nb__row" {
+                    (way(Report::Table(Format::PointComma), false, words::report_table_point()))
+                    (way(Report::Table(Format::CommaSemicolon), false, words::report_table_comma()))
+                    (way(Report::Table(Format::Tabs), false, words::report_copy_point()))
+                    (way(Report::Table(Format::TabsComma), false, words::report_copy_comma()))
+                }
+                p class="nb__hint" { (words::report_tables_hint()) }
             }
-            p class="nb__hint" { (words::report_tables_hint()) }
-        }
-        section class="card card--place" aria-labelledby="report-text" {
-            h3 id="report-text" { (words::report_text()) }
-            div class="nb__row" {
-                (way(Report::ClassText, false, words::report_text_class()))
-                (way(Report::GroupsText, false, words::report_text_groups()))
+            section class="card card--place" aria-labelledby="report-text" {
+                h3 id="report-text" { (words::report_text()) }
+                div class="nb__row" {
+                    (way(Report::ClassText, false, words::report_text_class()))
+                    (way(Report::GroupsText, false, words::report_text_groups()))
+                }
             }
-        }
         }
     }
 }
