@@ -23,6 +23,9 @@ pub(crate) const FOR_LEADERS: [&str; 2] = ["setup", "class"];
 /// What is smaller than this, in bytes, is carried: together they compress better, and a place
 /// that loads them for nothing stays within its budget.
 const SMALL: usize = 8_500;
+/// It is not where all parts that do not need it, each of which would load it, came to more
+/// than this together, in bytes.
+const FOR_NOTHING: usize = 75_000;
 
 /// What loads a part.
 const LOAD_PART: &str = include_str!("../../../www/part.js");
@@ -110,8 +113,8 @@ pub(crate) fn split(path: &Path, sheet: &str, leaders_sheet: &str) -> Result<Spl
 }
 
 /// Joins each small file with a large one that every part loads which needs the small one, and as
-/// few others as can be; the [`CARRIER`] is loaded by every part, and first. What only whoever
-/// leads needs is in no file that pupils load.
+/// few others as can be, unless they are too many; the [`CARRIER`] is loaded by every part, and
+/// first. What only whoever leads needs is in no file that pupils load.
 fn carried(files: Vec<PartFile>, parts: Vec<Part>) -> Result<(Vec<PartFile>, Vec<Part>)> {
     let carrier = format!("split_{CARRIER}.wasm");
     let users = |name: &str| -> Vec<&Part> {
@@ -125,6 +128,14 @@ fn carried(files: Vec<PartFile>, parts: Vec<Part>) -> Result<(Vec<PartFile>, Vec
         let is_small = joined(&[&file.bytes])?.len() < SMALL && file.name != carrier;
         if is_small { small.push(file) } else { large.push((file, Vec::new())) }
     }
+    // Every place loads what the notebook does.
+    let loads = |users: &[&Part]| {
+        if users.iter().any(|part| part.name == CARRIER) {
+            parts.len()
+        } else {
+            users.len()
+        }
+    };
     for file in small {
         let wanted = users(&file.name);
         let hosts = large.iter_mut().map(|(host, with)| (users(&host.name), with));
@@ -132,7 +143,11 @@ fn carried(files: Vec<PartFile>, parts: Vec<Part>) -> Result<(Vec<PartFile>, Vec
             wanted.iter().all(|part| users.contains(part))
                 && is_for_leaders(users) == is_for_leaders(&wanted)
         });
-        match hosts.min_by_key(|(users, _)| users.len()) {
+        let hosts = hosts.map(|(users, with)| {
+            ((loads(&users) - loads(&wanted)) * file.bytes.len(), with)
+        });
+        let hosts = hosts.filter(|(for_nothing, _)| *for_nothing <= FOR_NOTHING);
+        match hosts.min_by_key(|(for_nothing, _)| *for_nothing) {
             Some((_, with)) => with.push(file.bytes),
             None => large.push((file, Vec::new())),
         }
@@ -279,6 +294,31 @@ mod tests {
             ]
         );
         assert!(carried(vec![file("split_swing.wasm", 1)], Vec::new()).is_err());
+    }
+
+    #[test]
+    fn what_too_many_would_load_for_nothing_stays_alone() {
+        let files = [
+            file("chunk_1.wasm", 1000),
+            file("chunk_2.wasm", SMALL - 500),
+            file("chunk_3.wasm", SMALL),
+            file("split_notebook.wasm", SMALL),
+        ];
+        let names =
+            ["a", "b", "c", "d", "e", "f", "g", "h", "i"].map(|name| part(name, &[]));
+        let all = ["chunk_1.wasm", "chunk_2.wasm", "chunk_3.wasm"];
+        let mut parts = vec![
+            part("notebook", &["chunk_3.wasm", "split_notebook.wasm"]),
+            part("swing", &all),
+            part("why", &all),
+        ];
+        parts.extend(names);
+        // Every place loads what the notebook does: ten of them for nothing.
+        let (found, parts) = carried(files.to_vec(), parts).unwrap();
+        let names: Vec<_> = found.iter().map(|file| file.name.as_str()).collect();
+        assert_eq!(names, ["chunk_3.wasm", "split_notebook.wasm", "chunk_2.wasm"]);
+        let swing = ["split_notebook.wasm", "chunk_2.wasm", "chunk_3.wasm"];
+        assert_eq!(parts[1].files, swing);
     }
 
     #[test]
