@@ -23,9 +23,6 @@ pub(crate) const FOR_LEADERS: [&str; 2] = ["setup", "class"];
 /// What is smaller than this, in bytes, is carried: together they compress better, and a place
 /// that loads them for nothing stays within its budget.
 const SMALL: usize = 8_500;
-/// It is not where all parts that do not need it, each of which would load it, came to more
-/// than this together, in bytes.
-const FOR_NOTHING: usize = 75_000;
 
 /// What loads a part.
 const LOAD_PART: &str = include_str!("../../../www/part.js");
@@ -113,8 +110,8 @@ pub(crate) fn split(path: &Path, sheet: &str, leaders_sheet: &str) -> Result<Spl
 }
 
 /// Joins each small file with a large one that every part loads which needs the small one, and as
-/// few others as can be, unless they are too many; the [`CARRIER`] is loaded by every part, and
-/// first. What only whoever leads needs is in no file that pupils load.
+/// few others as can be; the [`CARRIER`] is loaded by every part, and first. What only whoever
+/// leads needs is in no file that pupils load.
 fn carried(files: Vec<PartFile>, parts: Vec<Part>) -> Result<(Vec<PartFile>, Vec<Part>)> {
     let carrier = format!("split_{CARRIER}.wasm");
     let users = |name: &str| -> Vec<&Part> {
@@ -143,11 +140,7 @@ fn carried(files: Vec<PartFile>, parts: Vec<Part>) -> Result<(Vec<PartFile>, Vec
             wanted.iter().all(|part| users.contains(part))
                 && is_for_leaders(users) == is_for_leaders(&wanted)
         });
-        let hosts = hosts.map(|(users, with)| {
-            ((loads(&users) - loads(&wanted)) * file.bytes.len(), with)
-        });
-        let hosts = hosts.filter(|(for_nothing, _)| *for_nothing <= FOR_NOTHING);
-        match hosts.min_by_key(|(for_nothing, _)| *for_nothing) {
+        match hosts.min_by_key(|(users, _)| loads(users)) {
             Some((_, with)) => with.push(file.bytes),
             None => large.push((file, Vec::new())),
         }
@@ -297,28 +290,25 @@ mod tests {
     }
 
     #[test]
-    fn what_too_many_would_load_for_nothing_stays_alone() {
+    fn what_the_notebook_loads_every_part_loads() {
         let files = [
-            file("chunk_1.wasm", 1000),
-            file("chunk_2.wasm", SMALL - 500),
+            file("chunk_1.wasm", 10),
+            file("chunk_2.wasm", SMALL),
             file("chunk_3.wasm", SMALL),
             file("split_notebook.wasm", SMALL),
         ];
-        let names =
-            ["a", "b", "c", "d", "e", "f", "g", "h", "i"].map(|name| part(name, &[]));
         let all = ["chunk_1.wasm", "chunk_2.wasm", "chunk_3.wasm"];
-        let mut parts = vec![
-            part("notebook", &["chunk_3.wasm", "split_notebook.wasm"]),
+        let parts = vec![
+            part("notebook", &["chunk_2.wasm", "split_notebook.wasm"]),
             part("swing", &all),
-            part("why", &all),
+            part("why", &["chunk_3.wasm"]),
+            part("lead", &["chunk_3.wasm"]),
+            part("measure", &[]),
         ];
-        parts.extend(names);
-        // Every place loads what the notebook does: ten of them for nothing.
-        let (found, parts) = carried(files.to_vec(), parts).unwrap();
-        let names: Vec<_> = found.iter().map(|file| file.name.as_str()).collect();
-        assert_eq!(names, ["chunk_3.wasm", "split_notebook.wasm", "chunk_2.wasm"]);
-        let swing = ["split_notebook.wasm", "chunk_2.wasm", "chunk_3.wasm"];
-        assert_eq!(parts[1].files, swing);
+        let (found, _) = carried(files.to_vec(), parts).unwrap();
+        // With the second one five would load it, and not three.
+        let with = [&files[2], &files[0]].map(|file| file.bytes.as_slice());
+        assert_eq!(found[1].bytes, joined(&with).unwrap());
     }
 
     #[test]

@@ -39,8 +39,8 @@ computer-print-barred =
 computer-camera = Kamera
 computer-not-used = Nicht nötig
 computer-camera-to-do =
-    Diese Seite fragt nach der Kamera nur, wo QR-Codes gelesen werden. Bilder von ihnen gehen
-    auch, und ein Telefon liest sie mit seiner eigenen Kamera.
+    Nur der Ort Klasse fragt nach der Kamera. Ein Telefon liest den QR-Code mit seiner eigenen
+    Kamera.
 computer-keeping = Eure Rakete behalten
 computer-keeping-barred =
     Kopiert den Link, speichert eine Datei oder schreibt den Code auf, bevor ihr die Seite

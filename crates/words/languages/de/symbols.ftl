@@ -1,6 +1,7 @@
 symbols-stay =
     Dateien dürfen auch Bilder von QR-Codes sein, mehrere in einem. Bilder, und was die Kamera
     sieht, bleiben auf diesem Computer.
+symbols-camera = Kamera
 symbols-camera-start = Die Kamera benutzen
 symbols-camera-stop = Die Kamera ausschalten
 symbols-camera-asked = Der Browser fragt, ob diese Seite die Kamera benutzen darf. Erlaubt es dort.

@@ -57,8 +57,7 @@ computer-print-barred =
 computer-camera = Camera
 computer-not-used = Not needed
 computer-camera-to-do =
-    This page asks for the camera only where whoever leads has QR symbols read. Pictures of them
-    do as well, and a phone reads them with its own camera.
+    Only the place Class asks for the camera. A phone reads the QR symbol with its own camera.
 computer-keeping = Keeping your rocket
 computer-keeping-barred =
     Copy the link, save a file or write down the code before you close the page.

@@ -4,6 +4,8 @@
 symbols-stay =
     Files may also be pictures of QR symbols, several in one. Pictures, and what the camera sees,
     stay on this computer.
+# Where a result comes from, in the place of the name of a file.
+symbols-camera = Camera
 # A button, and what it says while the camera runs.
 symbols-camera-start = Use the camera
 symbols-camera-stop = Stop the camera

@@ -146,7 +146,7 @@ pub(crate) fn learn(state: &mut State, news: SymbolsNews) -> Vec<Effect> {
         SymbolsNews::CameraUnseen => return symbols.stopped(Camera::Off),
         SymbolsNews::Saw(texts) => {
             symbols.seen.extend(texts.iter().cloned());
-            found.push((words::computer_camera().into(), texts));
+            found.push((words::symbols_camera().into(), texts));
         }
     }
     // They come to the class as if they stood in files.
