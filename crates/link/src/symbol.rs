@@ -57,7 +57,7 @@ pub struct SymbolSearch {
     /// In which the picture is still to be looked at, the next one last.
     ways: Vec<(usize, Light)>,
     /// How it is looked at now, and what there may be symbols.
-    now: Option<(Picture, Vec<Group>)>,
+    now: Option<(Picture, Option<Vec<Group>>)>,
     failures: usize,
     read: Vec<(Corners, String)>,
     /// Three corner marks that belong together, and nothing to be made of what is between.
@@ -83,17 +83,24 @@ impl SymbolSearch {
 
     /// Looks at a little more; false where all was looked at.
     pub fn goes_on(&mut self) -> bool {
-        let Some((picture, mut groups)) = self.now.take() else {
-            // The coarse ones first: there the large symbols are without noise.
-            let Some((by, light)) = self.ways.pop() else { return false };
-            let picture = Picture::reduced(&self.luma, self.width, by, light);
-            let marks = marks::find(&picture, |at| self.is_read(at));
-            let clear = marks.iter().filter(|mark| mark.is_clear());
-            self.marks.extend(clear.map(|mark| mark.in_whole(&picture)));
-            self.failures = 0;
-            let groups = grid::groups(&picture, &marks);
-            self.now = Some((picture, groups));
-            return true;
+        let (picture, mut groups) = match self.now.take() {
+            Some((picture, Some(groups))) => (picture, groups),
+            Some((picture, None)) => {
+                let marks = marks::find(&picture, |at| self.is_read(at));
+                let clear = marks.iter().filter(|mark| mark.is_clear());
+                self.marks.extend(clear.map(|mark| mark.in_whole(&picture)));
+                self.failures = 0;
+                let groups = grid::groups(&picture, &marks);
+                self.now = Some((picture, Some(groups)));
+                return true;
+            }
+            None => {
+                // The coarse ones first: there the large symbols are without noise.
+                let Some((by, light)) = self.ways.pop() else { return false };
+                let picture = Picture::reduced(&self.luma, self.width, by, light);
+                self.now = Some((picture, None));
+                return true;
+            }
         };
         let Some(best) = best(&groups).filter(|_| self.failures < MOST_FAILURES) else {
             return true;
@@ -109,7 +116,7 @@ impl SymbolSearch {
                 self.failed.extend(group.is_sure().then_some(failed));
             }
         }
-        self.now = Some((picture, groups));
+        self.now = Some((picture, Some(groups)));
         true
     }
 

@@ -110,22 +110,24 @@ fn about(page: &Page) -> CameraPage {
     }
 }
 
-/// The element that shows what the camera sees, where somebody wants it and the place has one.
+fn is_wanted(page: &Page) -> bool {
+    page.of_symbols(Symbols::wants_camera).unwrap_or_default()
+}
+
+/// The element that shows what the camera sees, where somebody wants it and can see it.
 fn video(page: &Page) -> Option<JsValue> {
-    let is_wanted = page.of_symbols(Symbols::wants_camera).unwrap_or_default();
-    let video = page.document.get_element_by_id(CAMERA).filter(|_| is_wanted);
-    // Nothing of it is seen where what it stands in is closed.
+    let video = page.document.get_element_by_id(CAMERA).filter(|_| is_wanted(page));
     let video = video.map(JsValue::from);
     video.filter(|video| get(video, "offsetWidth").is_ok_and(|width| width != 0))
 }
 
 /// The camera runs, unless nobody wants it by now. Asked for twice, it runs once.
 fn runs(page: &Rc<Page>, stream: JsValue) {
-    let is_first = STREAM.with_borrow(Option::is_none);
-    let is_wanted = is_first && video(page).is_some();
-    match is_wanted.then(|| watch(page, &stream)) {
+    let is_first = STREAM.with_borrow(Option::is_none) && is_wanted(page);
+    match is_first.then(|| watch(page, &stream)) {
         Some(Ok(watched)) => {
-            watched.timer.restart(0);
+            // By then the place shows the element for it.
+            watched.timer.restart(LOOK_AFTER_MS);
             STREAM.set(Some(watched));
             page.learn(SymbolsNews::CameraRuns);
         }

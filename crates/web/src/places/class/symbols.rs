@@ -19,7 +19,7 @@ pub(super) fn reader(symbols: &Symbols) -> Markup {
         @if symbols.wants_camera() {
             video class="symbols__camera" id=(CAMERA) autoplay muted playsinline {}
         }
-        p id="class-symbols-said" role="status" { (said_of_camera(symbols)) }
+        p class="symbols__said" id="class-symbols-said" role="status" { (said_of_camera(symbols)) }
         (pictures(symbols))
         ul class="class__where" id="class-symbols-spread" {
             @for (of, _) in &symbols.spread {
@@ -44,7 +44,7 @@ pub(super) fn camera(symbols: &Symbols) -> Markup {
 
 fn pictures(symbols: &Symbols) -> Markup {
     html! {
-        p id="class-symbols-looking" role="status" {
+        p class="symbols__said" id="class-symbols-looking" role="status" {
             @if symbols.is_looking() {
                 (words::symbols_looking((symbols.pictures.len() + 1).into(), symbols.chosen.into()))
             }
