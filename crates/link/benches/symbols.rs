@@ -25,6 +25,7 @@ fn sheet(across: usize, letters: usize) -> Vec<u8> {
         let middle = cell as f64 / 2.0;
         let (x, y) = ((x % cell) as f64 - middle, (y % cell) as f64 - middle);
         let (x, y) = (0.99 * x + 0.14 * y, 0.99 * y - 0.14 * x);
+        #[expect(clippy::cast_possible_truncation, reason = "some hundred modules")]
         let at =
             |along: f64| (along / module + f64::from(symbol.size()) / 2.0).floor() as i32;
         if symbol.get_module(at(x), at(y)) { 30 } else { PAPER }
