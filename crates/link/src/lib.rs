@@ -36,6 +36,7 @@ mod missing;
 mod notebook;
 mod payload;
 mod result;
+mod symbol;
 mod table;
 mod text;
 
@@ -62,6 +63,7 @@ pub use notebook::link::{
 };
 pub use notebook::parts::{Progress, QrSegments, notebook_parts};
 pub use result::{in_code, open_result_code, result_code};
+pub use symbol::{SymbolFault, SymbolRead, SymbolSearch, symbols_in_picture};
 pub use table::{
     Format, TABLE_BYTES, TABLE_END, looks_like_table, open_table, table_in_text, to_table,
 };

@@ -125,6 +125,14 @@ fn carried(files: Vec<PartFile>, parts: Vec<Part>) -> Result<(Vec<PartFile>, Vec
         let is_small = joined(&[&file.bytes])?.len() < SMALL && file.name != carrier;
         if is_small { small.push(file) } else { large.push((file, Vec::new())) }
     }
+    // Every place loads what the notebook does.
+    let loads = |users: &[&Part]| {
+        if users.iter().any(|part| part.name == CARRIER) {
+            parts.len()
+        } else {
+            users.len()
+        }
+    };
     for file in small {
         let wanted = users(&file.name);
         let hosts = large.iter_mut().map(|(host, with)| (users(&host.name), with));
@@ -132,7 +140,7 @@ fn carried(files: Vec<PartFile>, parts: Vec<Part>) -> Result<(Vec<PartFile>, Vec
             wanted.iter().all(|part| users.contains(part))
                 && is_for_leaders(users) == is_for_leaders(&wanted)
         });
-        match hosts.min_by_key(|(users, _)| users.len()) {
+        match hosts.min_by_key(|(users, _)| loads(users)) {
             Some((_, with)) => with.push(file.bytes),
             None => large.push((file, Vec::new())),
         }
@@ -279,6 +287,28 @@ mod tests {
             ]
         );
         assert!(carried(vec![file("split_swing.wasm", 1)], Vec::new()).is_err());
+    }
+
+    #[test]
+    fn what_the_notebook_loads_every_part_loads() {
+        let files = [
+            file("chunk_1.wasm", 10),
+            file("chunk_2.wasm", SMALL),
+            file("chunk_3.wasm", SMALL),
+            file("split_notebook.wasm", SMALL),
+        ];
+        let all = ["chunk_1.wasm", "chunk_2.wasm", "chunk_3.wasm"];
+        let parts = vec![
+            part("notebook", &["chunk_2.wasm", "split_notebook.wasm"]),
+            part("swing", &all),
+            part("why", &["chunk_3.wasm"]),
+            part("lead", &["chunk_3.wasm"]),
+            part("measure", &[]),
+        ];
+        let (found, _) = carried(files.to_vec(), parts).unwrap();
+        // With the second one five would load it, and not three.
+        let with = [&files[2], &files[0]].map(|file| file.bytes.as_slice());
+        assert_eq!(found[1].bytes, joined(&with).unwrap());
     }
 
     #[test]

@@ -10,6 +10,7 @@ mod listener;
 mod measure;
 mod morph;
 mod screen;
+mod symbols;
 mod timer;
 mod words_width;
 mod writing;
@@ -42,6 +43,7 @@ use keeping::Store;
 use listener::Listener;
 use measure::SizeWatch;
 use screen::Screen;
+pub(crate) use symbols::{Look, perform as look};
 use timer::{Frame, Timer};
 
 /// How long after the last input the design is kept and put into the address bar.
@@ -309,6 +311,7 @@ impl Page {
                 );
             }
             Effect::FetchTable(key) => language::fetch(&self.document, key)?,
+            Effect::Look(looking) => self.look(looking),
             Effect::Slice => self.slice_timer.restart(0),
             Effect::CloseMenus => self.screen.close_menus()?,
             Effect::Keep => self.keep_timer.restart(KEEP_AFTER_MS),

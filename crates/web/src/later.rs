@@ -6,6 +6,7 @@ use noseward_lesson::Document;
 use wasm_bindgen::JsValue;
 
 use crate::app::{Effect, NotebookMsg, Notice, Paper, Place, State, print};
+use crate::dom::{self, Look};
 use crate::js;
 use crate::notebook;
 use crate::part::Part;
@@ -121,12 +122,13 @@ impl Call {
 }
 
 /// What crosses into a part.
-#[derive(Debug)]
 pub(crate) enum Question<'a> {
     /// Something of the page.
     Page { state: &'a mut State, call: &'a mut Call },
     /// A design of another program's, for its report.
     Evaluate { design: JsValue, report: &'a mut Result<JsValue, JsValue> },
+    /// Symbols, which are read where the browser is.
+    Look(Look<'a>),
 }
 
 /// What a part is asked that has nothing to do with it is no question: it stays unanswered.
@@ -274,7 +276,11 @@ pub(crate) fn set_up(question: &mut Question<'_>) {
 }
 
 pub(crate) fn class(question: &mut Question<'_>) {
-    let Question::Page { state, call } = question else { return };
+    let (state, call) = match question {
+        Question::Page { state, call } => (state, call),
+        Question::Look(look) => return dom::look(look),
+        Question::Evaluate { .. } => return,
+    };
     call.effects = places::class::open(state);
     match &call.ask {
         Ask::Place(_) => call.regions = places::class::regions(state),
@@ -298,6 +304,7 @@ pub(crate) fn files(question: &mut Question<'_>) {
             **report = js::report_of(design.clone());
             return;
         }
+        Question::Look(_) => return,
     };
     match &call.ask {
         Ask::Paper(paper) => call.regions = places::paper(state, *paper),

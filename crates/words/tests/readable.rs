@@ -41,6 +41,7 @@ const LEFT_OUT: &[(&str, &str)] = &[
     ("set_up-kit.ftl", "for whoever leads"),
     ("class.ftl", "for whoever leads"),
     ("class-pattern.ftl", "for whoever leads, who reads it out"),
+    ("symbols.ftl", "for whoever leads"),
     ("delete.ftl", "stands in the place for whoever leads"),
     ("lesson-level-", "chosen by whoever leads"),
     ("lesson-help-", "chosen by whoever leads"),

@@ -15,6 +15,7 @@ use noseward_link::{
     open_file, open_notebook_file, result_code, to_file, to_notebook_file,
 };
 use noseward_stability::BottleSize;
+use qrcodegen::{QrCode, QrCodeEcc};
 
 fn main() -> Result<(), Box<dyn Error>> {
     let here = Path::new(env!("CARGO_MANIFEST_DIR"));
@@ -41,6 +42,9 @@ fn main() -> Result<(), Box<dyn Error>> {
     }
     for (name, text) in classes() {
         write("class", name, text.as_bytes())?;
+    }
+    for (name, bytes) in pictures()? {
+        write("picture", &name, &bytes)?;
     }
     write("text", "formula", b"=1+1")?;
     write("text", "number", b" -3,5")?;
@@ -105,6 +109,32 @@ fn notebooks(here: &Path) -> Result<Inputs, Box<dyn Error>> {
     inputs.push(("result-payload".into(), [&[2, 4, 4, 1], &[0; 27][..]].concat()));
     inputs.push(("newer".into(), b"N2AB CDEF GHJK MNPQ n2.AAAAAAAAAAAA".to_vec()));
     Ok(inputs)
+}
+
+/// Symbols as pictures, a module a grey value, which the target makes four times as large: a
+/// small one, one with version information, light on dark, half of one, and two.
+fn pictures() -> Result<Inputs, Box<dyn Error>> {
+    const QUIET: i32 = 4;
+    let picture =
+        |text: &str, across: i32, dark: u8| -> Result<Vec<u8>, Box<dyn Error>> {
+            let symbol = QrCode::encode_text(text, QrCodeEcc::Low)?;
+            let size = symbol.size() + 2 * QUIET;
+            let mut bytes = vec![u8::try_from(across * size / 2)?, 3];
+            for y in 0..size {
+                for x in 0..across * size / 2 {
+                    let is_dark = symbol.get_module(x % size - QUIET, y - QUIET);
+                    bytes.push(if is_dark { dark } else { 255 - dark });
+                }
+            }
+            Ok(bytes)
+        };
+    Ok(vec![
+        ("small".into(), picture("R1", 2, 20)?),
+        ("version".into(), picture(&"NOSEWARD ".repeat(20), 2, 20)?),
+        ("light".into(), picture("½ é", 2, 235)?),
+        ("half".into(), picture("R1", 1, 20)?),
+        ("two".into(), picture("N1", 4, 20)?),
+    ])
 }
 
 fn records(here: &Path) -> Result<Vec<(String, Record)>, Box<dyn Error>> {

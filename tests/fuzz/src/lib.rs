@@ -2,6 +2,7 @@
 
 mod class;
 mod notebook;
+mod picture;
 mod spelling;
 
 use std::borrow::Cow;
@@ -21,6 +22,7 @@ pub use notebook::{
     NotebookInput, check_notebook, check_parts, check_result, check_set_up,
     notebook_input,
 };
+pub use picture::enlarged;
 pub use spelling::{code_of, link_of, notebook_parts_of, payload, result_code_of};
 
 /// Numbers up to this come out of a file as they went in, in millimetres and grams. Far

@@ -7,6 +7,8 @@ mod detection;
 mod largest;
 mod notebooks;
 mod parts;
+mod photograph;
 mod results;
 mod routes;
 mod shipped;
+mod symbols;

@@ -3,6 +3,7 @@
 use super::computer::Capability;
 use super::message::Paper;
 use crate::part::Part;
+use crate::places::class::symbols::Looking;
 
 /// One thing for the browser to do.
 #[derive(Clone, Debug, PartialEq)]
@@ -36,6 +37,8 @@ pub(crate) enum Effect {
     FetchTable(&'static str),
     /// Work out a little more as soon as there is time.
     Slice,
+    /// Look at what is handed in to a class.
+    Look(Looking),
     /// Close every open menu.
     CloseMenus,
     /// Put the design into the address bar and, if allowed, keep it on this computer.

@@ -11,6 +11,7 @@ mod paths;
 mod set_up;
 mod speech;
 mod swing;
+mod symbols;
 mod telling;
 mod word_mat;
 mod words;

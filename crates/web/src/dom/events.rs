@@ -17,7 +17,7 @@ use super::{Page, address, animation, computer, report};
 use crate::app::{Choice, Msg, NotebookMsg, Notice, Place, place_field, read_number};
 use crate::part::Part;
 use crate::places::PlaceMsg;
-use crate::places::class::{CLASS_BYTES, CLASS_FILES, ClassMsg};
+use crate::places::class::{CLASS_FILES, ClassMsg};
 use crate::places::swing::{SetupField, SwingMsg};
 
 /// A part being dragged along the ruler.
@@ -226,8 +226,8 @@ fn change(page: &Rc<Page>, event: &Event) {
         page.send(Msg::Resolution(resolution(page)));
     } else if let Some(element) = target(event).filter(|e| e.id() == "open-file") {
         open_file(page, element.unchecked_ref());
-    } else if let Some(element) = target(event).filter(|e| e.id() == CLASS_FILES) {
-        read_files(page, element.unchecked_ref());
+    } else if target(event).is_some_and(|e| e.id() == CLASS_FILES) {
+        page.send(PlaceMsg::Class(ClassMsg::Chosen).into());
     }
     page.keep_if_waiting();
 }
@@ -264,25 +264,6 @@ fn open_file(page: &Rc<Page>, input: &HtmlInputElement) {
         let text = JsFuture::from(file.text()).await.ok().and_then(|t| t.as_string());
         input.set_value("");
         page.send(Msg::OpenText(text.unwrap_or_default()));
-    });
-}
-
-/// Reads every file that was chosen, one after the other, for the class.
-fn read_files(page: &Rc<Page>, input: &HtmlInputElement) {
-    let Some(files) = input.files() else { return };
-    let (page, input) = (Rc::clone(page), input.clone());
-    spawn_local(async move {
-        let mut texts = Vec::new();
-        for file in (0..files.length()).filter_map(|i| files.get(i)) {
-            let is_small = file.size() <= CLASS_BYTES;
-            let text = match is_small.then(|| file.text()) {
-                Some(text) => JsFuture::from(text).await.ok().and_then(|t| t.as_string()),
-                None => None,
-            };
-            texts.push((file.name(), text));
-        }
-        input.set_value("");
-        page.send(PlaceMsg::Class(ClassMsg::Files(texts)).into());
     });
 }
 

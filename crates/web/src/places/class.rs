@@ -13,6 +13,7 @@ mod pattern;
 mod report;
 mod sheets;
 mod statements;
+pub(crate) mod symbols;
 mod table;
 mod take_in;
 mod timer;

@@ -34,8 +34,9 @@ computer-print-works = يعمل: «طباعة» تحت «المزيد» و«ال
 computer-print-barred =
     ارسموا اعتمادًا على جدول الأرقام تحت «لماذا؟»، أو افتحوا الرابط على حاسوب متّصل بطابعة.
 computer-camera = الكاميرا
-computer-not-used = غير مستخدمة
-computer-camera-to-do = لا تطلب هذه الصفحة الكاميرا أبدًا. يقرأ الهاتف رمز QR بكاميرته هو.
+computer-not-used = غير ضرورية
+computer-camera-to-do =
+    لا تُطلب الكاميرا إلا في مكان «الصفّ». يقرأ الهاتف رمز QR بكاميرته هو.
 computer-keeping = الاحتفاظ بصاروخكم
 computer-keeping-barred =
     انسخوا الرابط أو احفظوا ملفًا أو اكتبوا الرمز على ورق قبل إغلاق الصفحة.

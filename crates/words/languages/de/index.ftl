@@ -63,7 +63,8 @@ index-privacy-sent =
 index-privacy-accounts =
     <b>Keine Konten, keine Cookies, keine Namen.</b> Nichts fragt nach Namen, Adresse, Alter oder
     Foto. Eine Gruppe ist eine Farbe und eine Zahl, und was ihr in die Felder für Wörter schreibt.
-    Die Seite bittet um keine Berechtigung; in die Zwischenablage schreibt sie, wenn jemand auf
+    Die Seite bittet um eine Berechtigung, die Kamera, wenn in „Klasse“ QR-Codes gelesen werden;
+    kein Bild wird aufgehoben oder gesendet. In die Zwischenablage schreibt sie, wenn jemand auf
     „Kopieren“ drückt.
 index-privacy-kept =
     <b>Was aufgehoben wird</b>, liegt allein in diesem Browser: die Rakete, die Hefte der Gruppen

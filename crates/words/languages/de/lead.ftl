@@ -37,9 +37,9 @@ computer-print-barred =
     Zeichnet nach der Zahlentabelle unter „Warum?“, oder öffnet den Link auf einem Computer mit
     Drucker.
 computer-camera = Kamera
-computer-not-used = Nicht benutzt
+computer-not-used = Nicht nötig
 computer-camera-to-do =
-    Diese Seite fragt nie nach der Kamera. Ein Telefon liest den QR-Code mit seiner eigenen
+    Nur der Ort Klasse fragt nach der Kamera. Ein Telefon liest den QR-Code mit seiner eigenen
     Kamera.
 computer-keeping = Eure Rakete behalten
 computer-keeping-barred =

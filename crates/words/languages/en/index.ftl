@@ -75,8 +75,8 @@ index-privacy-sent =
 index-privacy-accounts =
     <b>No accounts, no cookies, no names.</b> Nothing asks for a name, an address, an age or
     a photo. A group is a colour and a number, and whatever you typed into the boxes for
-    words. The page asks for no permission; it writes to the clipboard when somebody presses
-    Copy.
+    words. The page asks for one permission, the camera, when whoever leads has QR symbols read
+    in Class; no picture is kept or sent. It writes to the clipboard when somebody presses Copy.
 index-privacy-kept =
     <b>What is kept</b> lies in this browser alone: the rocket, the notebooks of the groups
     with all that was written in them, the last link, the chosen units, language and view, a number by

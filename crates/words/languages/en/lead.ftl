@@ -55,9 +55,9 @@ computer-print-works = Works: Print, under More and Hand in.
 computer-print-barred =
     Draw from the table of numbers under Why?, or open the link on a computer with a printer.
 computer-camera = Camera
-computer-not-used = Not used
+computer-not-used = Not needed
 computer-camera-to-do =
-    This page never asks for the camera. A phone reads the QR symbol with its own camera.
+    Only the place Class asks for the camera. A phone reads the QR symbol with its own camera.
 computer-keeping = Keeping your rocket
 computer-keeping-barred =
     Copy the link, save a file or write down the code before you close the page.

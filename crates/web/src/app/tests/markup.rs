@@ -2,6 +2,7 @@
 
 use super::*;
 use crate::places::class::ClassMsg;
+use crate::places::class::symbols::{self, PictureRead, SymbolsNews};
 use noseward_lesson::{LeftOut, Level, Statement, Support, SwingOutcome};
 
 /// The page as it stands before anything is drawn.
@@ -228,9 +229,20 @@ fn classes() -> Vec<State> {
         state
     };
     let result = class::code(5, SwingOutcome::Steady);
-    (0..5)
-        .flat_map(|view| [at(view, &[]), at(view, &[&notebook, &result, EVIL])])
-        .collect()
+    let views =
+        (0..5).flat_map(|view| [at(view, &[]), at(view, &[&notebook, &result, EVIL])]);
+    views.chain([reads_symbols()]).collect()
+}
+
+/// A class whose groups' symbols are read, in a picture with words of a person in its name.
+fn reads_symbols() -> State {
+    let mut state = class::class_of(None);
+    class::say(&mut state, ClassMsg::Camera(true));
+    symbols::learn(&mut state, SymbolsNews::Took(2));
+    let (name, is_picture, read, faults) = (EVIL.into(), true, 0, vec![]);
+    let picture = PictureRead { name, is_picture, read, faults };
+    symbols::learn(&mut state, SymbolsNews::Looked(picture, vec![]));
+    state
 }
 
 /// The form of a set-up with all that can be wrong in it, a link that asks for the group, and

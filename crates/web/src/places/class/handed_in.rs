@@ -4,7 +4,7 @@ use maud::{Markup, html};
 use noseward_words as words;
 
 use super::model::{CLASS_FILES, ClassDesk, ClassField, Refused, Tally, Where};
-use super::{button, count, grid, keeping, more, plain_button, why_not};
+use super::{button, count, grid, keeping, more, plain_button, symbols, why_not};
 use crate::app::State;
 
 /// Of a list, as many are shown at once.
@@ -23,10 +23,12 @@ pub(super) fn handed_in(state: &State, desk: &ClassDesk) -> Markup {
                 button type="button" class="button button--main" id="cl-gather" data-action="cl-gather" { (words::class_take_in()) }
                 label class="button class__files" for=(CLASS_FILES) {
                     (words::class_files())
-                    input class="visually-hidden" type="file" id=(CLASS_FILES) multiple accept=".json,.csv,.tsv,.txt,text/plain,text/csv,application/json";
+                    input class="visually-hidden" type="file" id=(CLASS_FILES) multiple accept="image/*,.json,.csv,.tsv,.txt,text/plain,text/csv,application/json";
                 }
+                (symbols::camera(&desk.symbols))
                 @if desk.class.is_empty() { (plain_button("cl-example", false, words::class_example())) }
             }
+            (symbols::reader(&desk.symbols))
             (progress(state, desk))
             (became(desk))
         }

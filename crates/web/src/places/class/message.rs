@@ -7,8 +7,12 @@ use super::model::View;
 pub(crate) enum ClassMsg {
     /// Another tab has put this where the class is kept, or has emptied it.
     Elsewhere(Option<String>),
+    /// Files were chosen: they wait in their field.
+    Chosen,
     /// Files with their names; without a text where one is too large or cannot be read.
     Files(Vec<(String, Option<String>)>),
+    /// Whether somebody wants the camera.
+    Camera(bool),
     /// To one of the views.
     Show(View),
     /// To take in what was pasted.
@@ -70,6 +74,8 @@ impl ClassMsg {
     pub(crate) fn parse(action: &str, target: &str) -> Option<Self> {
         let place = || target.parse::<usize>().ok();
         Some(match action.strip_prefix("cl-")? {
+            "camera" => Self::Camera(true),
+            "camera-off" => Self::Camera(false),
             "show" => Self::Show(*View::ALL.get(place()?)?),
             "gather" => Self::Gather,
             "stop" => Self::Stop,

@@ -7,6 +7,7 @@ use noseward_lesson::{Class, Entry, Refusal, SwingOutcome};
 use noseward_link::{Gathering, LinkError};
 
 use super::pattern::Pattern;
+use super::symbols::Symbols;
 use super::timer::Timer;
 use crate::app::Opening;
 
@@ -53,6 +54,8 @@ pub(crate) struct ClassDesk {
     pub(super) is_opening: bool,
     /// Whether nothing is told of what is being taken in: it was kept, with all behind it.
     pub(super) is_quiet: bool,
+    /// QR symbols that are read.
+    pub(crate) symbols: Symbols,
     /// What became of what was taken in last.
     pub(super) tally: Tally,
     /// What was not taken in, and waits for somebody to mend it or let it go.

@@ -5,6 +5,7 @@ use noseward_link::{Format, class_to_table, open_set_up};
 use noseward_words as words;
 
 use super::model::{ClassDesk, ClassField, Filter, Refused, Sort, TableView, Tally, Why};
+use super::symbols::Looking;
 use super::timer::{self, Timer};
 use super::{ClassMsg, columns, example, grid, marking, report, take_in};
 use crate::app::{Effect, State};
@@ -141,6 +142,8 @@ pub(crate) fn update(state: &mut State, msg: ClassMsg) -> Vec<Effect> {
         ClassMsg::Example => take_in::example(desk, notebooks),
         ClassMsg::Elsewhere(text) => return elsewhere(state, text),
         ClassMsg::Files(files) => return read_files(state, files),
+        ClassMsg::Chosen => return vec![Effect::Look(Looking::AtFiles)],
+        ClassMsg::Camera(wanted) => return desk.symbols.camera(wanted),
         ClassMsg::Show(view) => {
             desk.view = view;
             return vec![Effect::Redraw];
@@ -284,6 +287,7 @@ fn elsewhere(state: &mut State, text: Option<String>) -> Vec<Effect> {
         **desk = ClassDesk {
             view,
             pasted: std::mem::take(&mut desk.pasted),
+            symbols: std::mem::take(&mut desk.symbols),
             ..ClassDesk::default()
         };
         state.class.is_busy = false;
