@@ -11,4 +11,4 @@ pub use rules::{rules_of_text, rules_text};
 pub use set_up::{
     SET_UP_HASH_CHARS, SetUpLink, open_set_up, set_up_code, set_up_hash, set_up_text,
 };
-pub use table::{ClassRow, ClassRows, class_to_table, day_of, looks_like_class_table};
+pub use table::{ClassRow, ClassRows, class_to_table, day_of};

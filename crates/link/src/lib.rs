@@ -44,8 +44,8 @@ pub use any::{Any, looks_like_notebook, may_be_more, open_any, pieces};
 pub use cells::escape_formula;
 pub use class::{
     ClassRow, ClassRows, Found, Gathering, HandedIn, SET_UP_HASH_CHARS, SetUpLink,
-    class_to_table, day_of, looks_like_class_table, open_set_up, rules_of_text,
-    rules_text, set_up_code, set_up_hash, set_up_text,
+    class_to_table, day_of, open_set_up, rules_of_text, rules_text, set_up_code,
+    set_up_hash, set_up_text,
 };
 pub use code::{code, compact, looks_like_code, open_code};
 pub use error::{At, LinkError, LinkErrorKind};

@@ -16,9 +16,7 @@ use noseward_lesson::Notebook;
 use crate::error::{At, LinkError, LinkErrorKind};
 pub(crate) use heading::has_key;
 pub(crate) use mail::{Line, line_of_table};
-pub(crate) use read::{
-    Row, are_headings, delimiter, headings, known, reader as table_reader,
-};
+pub(crate) use read::{Row, are_headings, head, known, reader as table_reader};
 use write::rows;
 pub(crate) use write::{Cells, mm_cell, overall_cell, rows_of};
 

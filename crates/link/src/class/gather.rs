@@ -3,7 +3,7 @@
 
 use noseward_lesson::{Notebook, TrialResult};
 
-use super::table::{ClassRow, ClassRows, looks_like_class_table};
+use super::table::{ClassRow, ClassRows};
 use crate::any::{Any, begins_code, open_any, pieces};
 use crate::code::looks_like;
 use crate::error::{At, LinkError, LinkErrorKind};
@@ -77,15 +77,14 @@ impl Gathering {
     /// Begins with a text: what was pasted, or the file called `source`.
     #[must_use]
     pub fn new(source: &str, text: &str) -> Self {
-        let rest = if looks_like_class_table(text) {
-            match ClassRows::open(text) {
-                Ok(rows) => Rest::Rows(Box::new(rows)),
-                Err(error) => Rest::Unread(Some((text.to_owned(), error))),
+        let rest = match ClassRows::open(text) {
+            Some(Ok(rows)) => Rest::Rows(Box::new(rows)),
+            Some(Err(error)) => Rest::Unread(Some((text.to_owned(), error))),
+            None => {
+                let mut texts = taken_apart(text);
+                texts.reverse();
+                Rest::Texts(texts)
             }
-        } else {
-            let mut texts = taken_apart(text);
-            texts.reverse();
-            Rest::Texts(texts)
         };
         Self { source: source.to_owned(), rest, parts: Vec::new() }
     }

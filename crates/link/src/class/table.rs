@@ -12,8 +12,8 @@ use crate::fields::{KeysOf, Slot, Visit, front_of, written};
 use crate::notebook::NotebookFile;
 use crate::notebook::link::notebook_text;
 use crate::table::{
-    Cells, Format, GROUP, KIND, Row, VERSION_KEY, are_headings, delimiter, has_key,
-    headings, known, mm_cell, overall_cell, rows_of, table_reader,
+    Cells, Format, GROUP, KIND, Row, VERSION_KEY, are_headings, has_key, head, known,
+    mm_cell, overall_cell, rows_of, table_reader,
 };
 use crate::{Any, open_any};
 
@@ -159,31 +159,25 @@ pub struct ClassRows {
     number: usize,
 }
 
-/// Whether a text is the table of a class. A glance at its headings.
-#[must_use]
-pub fn looks_like_class_table(text: &str) -> bool {
-    delimiter(text).is_some_and(|delimiter| {
-        let headings = headings(text, delimiter);
-        let has = |column| headings.iter().any(|found| has_key(found, column));
-        has(CLASS) && has(KIND)
-    })
-}
-
 impl ClassRows {
-    /// Begins to read a text that begins with the headings of the table of a class.
-    ///
-    /// # Errors
-    ///
-    /// [`LinkError`] where the headings are of no such table, or two are of one column.
-    pub fn open(text: &str) -> Result<Self, LinkError> {
-        let no_table = || LinkErrorKind::Nothing.at(At::Table);
+    /// Begins to read a text; `None` where it does not begin with the headings of the table of
+    /// a class. A [`LinkError`] where two of them are of one column.
+    #[must_use]
+    pub fn open(text: &str) -> Option<Result<Self, LinkError>> {
         let text = text.trim_start_matches(['\u{feff}', ' ', '\n', '\r']);
-        let delimiter = delimiter(text).ok_or_else(no_table)?;
-        let columns = known(&headings(text, delimiter), &columns())?;
+        let (delimiter, headings) = head(text)?;
+        let has = |column| headings.iter().any(|found| has_key(found, column));
+        if !has(CLASS) || !has(KIND) {
+            return None;
+        }
+        let columns = match known(&headings, &columns()) {
+            Ok(columns) => columns,
+            Err(error) => return Some(Err(error)),
+        };
         let reader = table_reader(Cursor::new(text.as_bytes().to_vec()), delimiter);
         let mut records = reader.into_records();
         records.next();
-        Ok(Self { records, columns, worked_out: worked_out_keys(), number: 1 })
+        Some(Ok(Self { records, columns, worked_out: worked_out_keys(), number: 1 }))
     }
 
     /// A row as a table of its own, cells parted by tabs.

@@ -27,10 +27,10 @@ pub(super) fn table_in(text: &str) -> Result<&str, LinkError> {
     // The words above a table are indented where somebody else wrote them, so that the
     // first such line is the true one. Cells are not: of the second line the last counts.
     let begin = line_starts(text, BEGIN).next();
-    let Some(begin) = begin.filter(|_| delimiter(text).is_none()) else {
-        let begins = delimiter(text).is_some();
-        return Ok(if begins { text } else { mail::from_headings(text) });
-    };
+    if head(text).is_some() {
+        return Ok(text);
+    }
+    let Some(begin) = begin else { return Ok(mail::from_headings(text)) };
     let table = &text[begin + BEGIN.len()..];
     let end = line_starts(table, TABLE_END)
         .last()
@@ -44,23 +44,24 @@ fn line_starts<'a>(text: &'a str, line: &'a str) -> impl Iterator<Item = usize> 
     text.match_indices(line).map(|(at, _)| at).filter(move |&at| is_start(at))
 }
 
-/// What stands between the cells of a text, told by its first row; `None` for what is no
-/// table.
-pub(crate) fn delimiter(text: &str) -> Option<u8> {
-    DELIMITERS.into_iter().find(|&delimiter| are_headings(&headings(text, delimiter)))
+/// What stands between the cells of a text, and its headings, by which that is told; `None` for
+/// what is no table.
+pub(crate) fn head(text: &str) -> Option<(u8, StringRecord)> {
+    let text = text.as_bytes();
+    let mut headings = StringRecord::new();
+    // A reader takes longer to make than to use.
+    let delimiter = DELIMITERS.into_iter().find(|&delimiter| {
+        text.contains(&delimiter)
+            && reader(text, delimiter).read_record(&mut headings).unwrap_or(false)
+            && are_headings(&headings)
+    })?;
+    Some((delimiter, headings))
 }
 
 /// Whether the cells of a row are the headings of a table.
 pub(crate) fn are_headings(row: &StringRecord) -> bool {
     let has = |key: &str| row.iter().any(|found| has_key(found, key));
     has(KIND) && (has(TRIAL) || has(GROUP))
-}
-
-/// The cells of the first row.
-pub(crate) fn headings(text: &str, delimiter: u8) -> StringRecord {
-    let mut headings = StringRecord::new();
-    let is_read = reader(text.as_bytes(), delimiter).read_record(&mut headings);
-    if is_read.unwrap_or(false) { headings } else { StringRecord::new() }
 }
 
 /// Reads cells of a text from anywhere.
@@ -80,12 +81,9 @@ fn is_key(cell: &str, key: &str) -> bool {
 /// The notebook in a table that begins with its headings.
 pub(super) fn read(text: &str) -> Result<Notebook, LinkError> {
     let no_table = || LinkErrorKind::Nothing.at(At::Table);
-    let delimiter = delimiter(text).ok_or_else(no_table)?;
-    let mut records = reader(text.as_bytes(), delimiter).into_records();
-    let columns = match records.next() {
-        Some(Ok(headings)) => known(&headings, &columns())?,
-        _ => return Err(no_table()),
-    };
+    let (delimiter, headings) = head(text).ok_or_else(no_table)?;
+    let columns = known(&headings, &columns())?;
+    let records = reader(text.as_bytes(), delimiter).into_records().skip(1);
     let worked_out = worked_out_keys();
     let mut pages = Pages::default();
     for (record, number) in records.zip(2..) {

@@ -108,7 +108,7 @@ fn a_trial_is_the_same_on_every_way_here() {
             assert_eq!(class.add(&label, code, true), Ok(Added::Doubled));
         }
         let table = class_to_table(&class, Format::PointComma, false, &|_| String::new());
-        for (_, _, row) in ClassRows::open(&table).unwrap() {
+        for (_, _, row) in ClassRows::open(&table).unwrap().unwrap() {
             if let ClassRow::Result(entry) = row.unwrap() {
                 assert_eq!(class.add(&label, entry.result, true), Ok(Added::Doubled));
             }
@@ -251,7 +251,7 @@ fn full() -> Class {
 fn opened(text: &str) -> Class {
     let mut class = Class::default();
     let mut others = Vec::new();
-    for (row, text, read) in ClassRows::open(text).expect("a table") {
+    for (row, text, read) in ClassRows::open(text).expect("a table").expect("headings") {
         match read.unwrap_or_else(|error| panic!("{row}: {error:?} {text}")) {
             ClassRow::Class(said) => class = said,
             row => others.push(row),
@@ -310,7 +310,7 @@ fn a_row_that_cannot_be_read_names_its_cell_and_the_others_stay() {
     let class = full();
     let text = class_to_table(&class, Format::PointComma, false, &|_| String::new());
     let damaged = text.replacen("gold 1", "pink 1", 1).replacen("28T5", "!!", 2);
-    let rows: Vec<_> = ClassRows::open(&damaged).unwrap().collect();
+    let rows: Vec<_> = ClassRows::open(&damaged).unwrap().unwrap().collect();
     let faults: Vec<_> =
         rows.iter().filter_map(|(_, _, row)| row.clone().err()).collect();
     assert_eq!(rows.len() - faults.len(), rows.len() - 2, "{faults:?}");

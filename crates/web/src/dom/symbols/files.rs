@@ -18,6 +18,8 @@ use crate::places::class::{CLASS_BYTES, CLASS_FILES, ClassMsg};
 
 /// What is longer is reduced when it is drawn: the search goes no finer.
 const LONGEST: f64 = 2400.0;
+/// Texts that are read at the same time: to begin with one takes a browser a millisecond or two.
+const READ_AT_ONCE: usize = 16;
 /// How long the page may stand still, in milliseconds.
 const SLICE_MS: f64 = 30.0;
 
@@ -71,18 +73,24 @@ fn is_picture(file: &File) -> bool {
             .any(|end| file.name().to_ascii_lowercase().ends_with(end))
 }
 
-/// Reads texts, one after the other.
+/// Reads texts, a few at the same time.
 fn read(page: &Rc<Page>, files: Vec<File>) {
     let page = Rc::clone(page);
     spawn_local(async move {
-        let mut texts = Vec::new();
-        for file in files {
+        let begin = |file: &File| {
             let is_small = file.size() <= CLASS_BYTES;
-            let text = match is_small.then(|| file.text()) {
-                Some(text) => JsFuture::from(text).await.ok().and_then(|t| t.as_string()),
-                None => None,
-            };
-            texts.push((file.name(), text));
+            (file.name(), is_small.then(|| JsFuture::from(file.text())))
+        };
+        let mut texts = Vec::new();
+        for some in files.chunks(READ_AT_ONCE) {
+            let begun: Vec<_> = some.iter().map(begin).collect();
+            for (name, text) in begun {
+                let text = match text {
+                    Some(text) => text.await.ok().and_then(|text| text.as_string()),
+                    None => None,
+                };
+                texts.push((name, text));
+            }
         }
         page.send(PlaceMsg::Class(ClassMsg::Files(texts)).into());
     });

@@ -50,6 +50,8 @@ pub(crate) struct ClassDesk {
     pub(super) queue: Vec<(String, String)>,
     /// What is being taken in.
     pub(super) running: Option<Gathering>,
+    /// The slices since it was last told how far that is.
+    pub(super) slices: u8,
     /// Whether that is the class as this computer kept it: it was held to everything then.
     pub(super) is_opening: bool,
     /// Whether nothing is told of what is being taken in: it was kept, with all behind it.

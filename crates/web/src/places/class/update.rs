@@ -13,6 +13,8 @@ use crate::notebook::say;
 
 /// Characters of what is kept that are read at once: some 100 results.
 const AT_ONCE: usize = 40_000;
+/// Slices after which it is told how far that is.
+const SLICES_A_DRAWING: u8 = 8;
 
 /// Opens what this computer keeps of the class, once. Much of it is read in slices.
 pub(crate) fn open(state: &mut State) -> Vec<Effect> {
@@ -57,7 +59,11 @@ pub(crate) fn kept(state: &State) -> String {
 pub(crate) fn gather(state: &mut State) -> Vec<Effect> {
     let Some(desk) = &mut state.class.desk else { return Vec::new() };
     if take_in::step(desk) {
-        return vec![Effect::Redraw, Effect::Slice];
+        // Telling how far it is takes as long as a slice.
+        desk.slices = (desk.slices + 1) % SLICES_A_DRAWING;
+        let mut effects = vec![Effect::Slice];
+        effects.extend((desk.slices == 0).then_some(Effect::Redraw));
+        return effects;
     }
     state.class.is_busy = false;
     desk.forget();
