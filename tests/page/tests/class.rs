@@ -1,19 +1,18 @@
 //! An educator's hour: a lesson is set up, groups hand in in every way, and the class is looked
 //! at, kept, given away and deleted.
 
-use noseward_lesson::{
-    Colour, Draft, Group, Notebook, Record, SwingOutcome, TrialResult,
-};
-use noseward_link::{
-    Format, NotebookFile, SetUpLink, notebook_hash, open_set_up, result_code,
-    set_up_hash, to_notebook_file, to_table,
-};
+use noseward_lesson::{Colour, Group};
+use noseward_link::{SetUpLink, open_set_up, set_up_hash};
 use noseward_page_tests::{Key, Page, Result};
-use noseward_stability::Weight;
 use serde_json::json;
 use std::fs;
 use std::path::Path;
 
+/// What can be seen of a swing, by its place in the list.
+const STEADY: usize = 0;
+const WOBBLING: usize = 1;
+const SIDEWAYS: usize = 2;
+const TAIL_FIRST: usize = 3;
 const HEAD: &str = "document.getElementById('class-head').innerText";
 
 async fn breaks_no_rule(page: &Page) -> Result<()> {
@@ -27,50 +26,19 @@ async fn says(page: &Page, words: &str) -> Result<()> {
     page.wait_until(&format!("{place}.includes({})", json!(words))).await
 }
 
-/// What a group under a set-up finds: `more_g` in the nose, and what it saw.
-fn notebook(
-    link: &SetUpLink,
-    number: usize,
-    more_g: f64,
-    seen: SwingOutcome,
-) -> Notebook {
-    let group = Group::new(Colour::ALL[number], 1).expect("a colour");
-    let mut notebook = Notebook::of_set_up(group, &link.set_up);
-    let mut design = link.set_up.rocket.clone().expect("the form has one");
-    if more_g > 0.0 {
-        design.weights.push(Weight {
-            label: String::new(),
-            mass_g: more_g,
-            position_mm: 30.0,
-        });
-    }
-    let id = notebook.begin(&Record::from(design)).expect("there is room");
-    let trial = notebook.trial_mut(id).expect("it was begun");
-    let figures = trial.rocket().figures().expect("no faults").clone();
-    let points_mm = [
-        figures.computed_mass.centre_m * 1000.0,
-        figures.centre_of_pressure_side_on_m * 1000.0,
-    ];
-    for (point, mm) in noseward_lesson::BalancePoint::ALL.into_iter().zip(points_mm) {
-        trial.measured.of_mut(point).mm =
-            [0.0, 1.0, -1.0].map(|off| Some(mm.round() + off));
-    }
-    trial.draft = Draft { outcome: Some(SwingOutcome::Steady), because: String::new() };
-    notebook.lock(id);
-    let swings = noseward_lesson::Swings::new(Default::default(), vec![seen; 3]);
-    notebook.swing(&swings.expect("three swings"));
-    notebook
-}
-
-/// What one group does in a fresh browser, and the code of its trial.
-async fn lesson(hash: &str) -> Result<String> {
+/// What one group does in a fresh browser: it measures two points, predicts, swings three times
+/// and sees the same each time, of the list of what can be seen.
+async fn lesson(hash: &str, points_mm: (u32, u32), seen: usize) -> Result<Page> {
     let page = Page::unopened(1366, 600).await?;
     page.goto(hash).await?;
     page.all_is_here().await?;
     page.at("measure").await?;
-    for (point, mm) in [("mass", "150"), ("pressure", "190")] {
-        page.type_into(&format!("[id='nb:centre_of_{point}_reading_1_mm']"), mm).await?;
-        page.press(Key::Tab).await?;
+    for (point, mm) in [("mass", points_mm.0), ("pressure", points_mm.1)] {
+        for (reading, off) in [(1, 0), (2, 1), (3, 0)] {
+            let field = format!("[id='nb:centre_of_{point}_reading_{reading}_mm']");
+            page.type_into(&field, &(mm + off).to_string()).await?;
+            page.press(Key::Tab).await?;
+        }
     }
     page.at("predict").await?;
     page.click("[id='nb-outcome:0']").await?;
@@ -79,12 +47,38 @@ async fn lesson(hash: &str) -> Result<String> {
     page.at("swing").await?;
     page.check_space().await?;
     for _ in 0..3 {
-        page.click_again("[id='swung:0']").await?;
+        page.click_again(&format!("[id='swung:{seen}']")).await?;
     }
     page.at("hand-in").await?;
-    let code = page.text(".nb__result .share__code").await?;
     assert_eq!(page.errors().await?, Vec::<String>::new());
-    Ok(code)
+    Ok(page)
+}
+
+/// The code of the trial, as it is read off the page.
+async fn code(page: &Page) -> Result<String> {
+    page.text(".nb__result .share__code").await
+}
+
+/// The link to the notebook, as the page copies it.
+async fn copied_link(page: &Page) -> Result<String> {
+    page.run(
+        "navigator.clipboard.writeText = async (text) => { window.copied = text; };",
+    )
+    .await?;
+    page.click("#nb-copy-link").await?;
+    page.wait_until("window.copied").await?;
+    Ok(page.eval("window.copied").await?.as_str().unwrap_or_default().to_owned())
+}
+
+/// The file that a button of Hand in saves, where it is saved.
+async fn saved(page: &Page, button: &str, i: usize, ending: &str) -> Result<String> {
+    let folder = page.allow_downloads(&format!("class-hour-{i}")).await?;
+    page.run("document.querySelector('#out-tables').open = true;").await?;
+    page.click(button).await?;
+    let colour = noseward_lesson::key(&Colour::ALL[i]);
+    let file = folder.join(format!("noseward-notebook-{colour}-1.{ending}"));
+    page.downloaded(&file).await?;
+    Ok(file.display().to_string())
 }
 
 fn written(folder: &Path, name: &str, text: &str) -> Result<String> {
@@ -103,37 +97,37 @@ async fn an_educator_s_hour() -> Result<()> {
     page.wait_until("localStorage['noseward/set-up']").await?;
     let link = page.eval("document.getElementById('set-up-link').value").await?;
     let link = link.as_str().and_then(|link| link.split('#').nth(1)).expect("a link");
-    let set_up = open_set_up(link).expect("a set-up");
+    let set_up = open_set_up(link).expect("a set-up").set_up;
 
-    // Two groups do the lesson by hand, each on a computer of its own.
+    // Nine groups do the lesson, each on a computer of its own, and one without.
+    let found = [
+        ((150, 190), STEADY),
+        ((150, 188), STEADY),
+        ((160, 161), SIDEWAYS),
+        ((158, 166), TAIL_FIRST),
+        ((155, 172), WOBBLING),
+        ((150, 180), STEADY),
+        ((155, 170), STEADY),
+        ((140, 190), STEADY),
+        ((160, 163), SIDEWAYS),
+    ];
+    let folder = page.allow_downloads("class-hour").await?;
     let mut pasted = String::from("Dear colleague, here are ours:\n");
-    for number in [0, 1] {
-        let group = Group::new(Colour::ALL[number], 1);
-        let link = SetUpLink { set_up: set_up.set_up.clone(), group };
-        let code = lesson(&set_up_hash(&link).expect("it fits")).await?;
-        pasted.push_str(&format!("\n{code}\n"));
-    }
-    // Eight more hand in in other ways: codes, links, files, a table.
-    use SwingOutcome::{Sideways, Steady, TailFirst, Wobbling};
-    let more: Vec<Notebook> = [
-        (2, 0.0, Sideways),
-        (3, 5.0, TailFirst),
-        (4, 10.0, Wobbling),
-        (5, 20.0, Steady),
-        (6, 5.0, Steady),
-        (7, 40.0, Steady),
-        (8, 2.0, Sideways),
-        (9, 30.0, Steady),
-    ]
-    .into_iter()
-    .map(|(number, more_g, seen)| notebook(&set_up, number, more_g, seen))
-    .collect();
-    let file = |i: usize| NotebookFile { notebook: more[i].clone(), rocket: None };
-    let result = TrialResult::of(&more[0], 1).expect("a trial");
-    pasted.push_str(&format!("{}\n", result_code(&result)));
-    for i in [1, 2] {
-        let hash = notebook_hash(&file(i)).expect("it fits");
-        pasted.push_str(&format!("https://school.example/rockets/#{hash}\n"));
+    let (mut codes, mut files) = (Vec::new(), Vec::new());
+    for (i, (points_mm, seen)) in found.into_iter().enumerate() {
+        let group = Group::new(Colour::ALL[i], 1);
+        let hash = set_up_hash(&SetUpLink { set_up: set_up.clone(), group });
+        let theirs = lesson(&hash.expect("it fits"), points_mm, seen).await?;
+        match i {
+            0..3 => pasted.push_str(&format!("\n{}\n", code(&theirs).await?)),
+            3..5 => pasted.push_str(&format!("{}\n", copied_link(&theirs).await?)),
+            5..7 => files.push(saved(&theirs, "#nb-save", i, "json").await?),
+            7 => files.push(saved(&theirs, "#nb-csv-point", i, "csv").await?),
+            _ => codes.push(code(&theirs).await?),
+        }
+        if i == 2 {
+            codes.push(code(&theirs).await?);
+        }
     }
 
     // By a paste.
@@ -149,26 +143,8 @@ async fn an_educator_s_hour() -> Result<()> {
     page.click("#cl-gather").await?;
     says(&page, "Trials: 5, groups: 5").await?;
     // By files, one of which is a table, and one a holiday picture.
-    let folder = page.allow_downloads("class-hour").await?;
-    let files = [
-        written(&folder, "a.json", &to_notebook_file(&file(3)))?,
-        written(&folder, "b.json", &to_notebook_file(&file(4)))?,
-        written(
-            &folder,
-            "c.csv",
-            &to_table(&more[5], Format::PointComma, &|_| String::new()),
-        )?,
-        written(
-            &folder,
-            "d.txt",
-            &format!(
-                "{}\n{}",
-                result_code(&TrialResult::of(&more[6], 1).expect("a trial")),
-                result_code(&result)
-            ),
-        )?,
-        written(&folder, "e.txt", "\u{89}PNG of the sea")?,
-    ];
+    files.push(written(&folder, "codes.txt", &codes.join("\n\n"))?);
+    files.push(written(&folder, "sea.txt", "\u{89}PNG of the sea")?);
     page.element("#class-files").await?.send_keys(files.join("\n")).await?;
     says(&page, "Trials: 9, groups: 9").await?;
     says(&page, "Here already, counted once: 1").await?;
