@@ -12,7 +12,7 @@ use crate::palette::Colour;
 use crate::plot::{
     EDGE, LEGEND_EDGE, LINE_PX, NUMBERS_APART_PX, Scale, level, upright, zero_style,
 };
-use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style};
+use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style, Unit};
 use crate::width::words_px;
 
 const RIGHT: f64 = 12.0;
@@ -66,8 +66,9 @@ pub fn agreement_chart(
     let plot = Plot::new(&shown, &found, units, width_px, bottom);
     let (legend, below) = under(bottom);
     Some(Scene {
-        width_px,
-        height_px: below + 4.0,
+        width: width_px,
+        height: below + 4.0,
+        unit: Unit::Px,
         name: words::class_chart_agreement().into(),
         groups: vec![
             Group { key: "axis", items: plot.axis(&found, units, width_px) },
@@ -270,8 +271,8 @@ mod tests {
                         let which = format!("{i} at {width} by {height}");
                         words_keep_apart(&scene, &which);
                         lines_miss_words(&scene, &[], &which);
-                        assert!(scene.height_px >= height, "{which}");
-                        assert!(height < 250.0 || scene.height_px == height, "{which}");
+                        assert!(scene.height >= height, "{which}");
+                        assert!(height < 250.0 || scene.height == height, "{which}");
                     }
                 }
             }

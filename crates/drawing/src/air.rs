@@ -11,7 +11,7 @@ use noseward_stability::{Design, Figures, Units};
 use noseward_words as words;
 
 use crate::palette::Colour;
-use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style};
+use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style, Unit};
 use crate::turned::Turnable;
 use crate::width::bold_px;
 
@@ -129,8 +129,9 @@ pub fn air_graph(figures: &Figures, sheet: &AirSheet) -> Scene {
     let mut items = centre_graph(figures, &centre, sheet);
     items.extend(moment_graph(figures, &moment, largest, sheet));
     Scene {
-        width_px: sheet.width_px,
-        height_px: height_px(),
+        width: sheet.width_px,
+        height: height_px(),
+        unit: Unit::Px,
         name: words::drawing_air_graphs().into(),
         groups: vec![Group { key: "graphs", items }],
     }
@@ -288,8 +289,9 @@ pub fn turned_rocket(
     }
     items.push(Item::Path { path: air, style: Style::line(Colour::Wind, 2.0) });
     Some(Scene {
-        width_px: TURNED_PX + 28.0,
-        height_px: TURNED_PX,
+        width: TURNED_PX + 28.0,
+        height: TURNED_PX,
+        unit: Unit::Px,
         name: words::drawing_turned().into(),
         groups: vec![Group { key: "turned", items }],
     })
@@ -319,11 +321,13 @@ mod tests {
                         }
                         Item::Dot { centre, .. } => vec![*centre],
                         Item::Text { at, .. } => vec![*at],
-                        Item::Part { .. } | Item::Grip { .. } => vec![],
+                        Item::Part { .. } | Item::Grip { .. } | Item::Placed { .. } => {
+                            vec![]
+                        }
                     };
                     for p in points {
                         assert!((0.0..=width).contains(&p.x), "{example:?} {p:?}");
-                        assert!((0.0..=scene.height_px).contains(&p.y), "{p:?}");
+                        assert!((0.0..=scene.height).contains(&p.y), "{p:?}");
                     }
                 }
             }

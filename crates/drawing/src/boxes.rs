@@ -40,7 +40,10 @@ impl WordBox {
                     });
                 }
                 Item::Part { items, .. } => Self::all(items, out),
-                Item::Path { .. } | Item::Dot { .. } | Item::Grip { .. } => {}
+                Item::Path { .. }
+                | Item::Dot { .. }
+                | Item::Grip { .. }
+                | Item::Placed { .. } => {}
             }
         }
     }
@@ -75,8 +78,8 @@ pub(crate) fn words_keep_apart(scene: &Scene, which: &str) {
     for (i, a) in found.iter().enumerate() {
         let inside = a.left >= 0.0
             && a.top >= 0.0
-            && a.right <= scene.width_px
-            && a.bottom <= scene.height_px;
+            && a.right <= scene.width
+            && a.bottom <= scene.height;
         assert!(inside, "{which}: {a:?}");
         for b in &found[i + 1..] {
             let apart = a.right <= b.left
@@ -102,8 +105,8 @@ pub(crate) fn lines_miss_words(scene: &Scene, plated: &[&str], which: &str) {
                     for p in points {
                         let inside = p.x >= 0.0
                             && p.y >= 0.0
-                            && p.x <= scene.width_px
-                            && p.y <= scene.height_px;
+                            && p.x <= scene.width
+                            && p.y <= scene.height;
                         assert!(inside, "{which}: {p:?}");
                     }
                     let back = if *closed { points.first() } else { None };
@@ -117,11 +120,14 @@ pub(crate) fn lines_miss_words(scene: &Scene, plated: &[&str], which: &str) {
             Item::Dot { centre, radius, .. } => {
                 let inside = centre.x >= *radius
                     && centre.y >= *radius
-                    && centre.x + radius <= scene.width_px
-                    && centre.y + radius <= scene.height_px;
+                    && centre.x + radius <= scene.width
+                    && centre.y + radius <= scene.height;
                 assert!(inside, "{which}: {centre:?}");
             }
-            Item::Text { .. } | Item::Part { .. } | Item::Grip { .. } => {}
+            Item::Text { .. }
+            | Item::Part { .. }
+            | Item::Grip { .. }
+            | Item::Placed { .. } => {}
         }
     }
 }

@@ -22,7 +22,7 @@ use crate::plot::{
     About, EDGE, LEGEND_EDGE, LINE_PX, NUMBERS_APART_PX, Scale, WORDS_APART_PX, sides,
     zero_style,
 };
-use crate::scene::{Anchor, Group, Item, Point, Scene, Style};
+use crate::scene::{Anchor, Group, Item, Point, Scene, Style, Unit};
 use crate::width::bold_px;
 use marks::Marks;
 use rows::Rows;
@@ -219,8 +219,9 @@ pub fn class_chart(chart: &ClassChart<'_>) -> Scene {
     axis.push(Item::text(at, Anchor::Middle, chart.unit.title(), Colour::Ink, true));
     axis.extend(sides);
     Scene {
-        width_px: chart.width_px,
-        height_px,
+        width: chart.width_px,
+        height: height_px,
+        unit: Unit::Px,
         name: words::class_chart_name().into(),
         groups: vec![
             Group { key: "axis", items: axis },

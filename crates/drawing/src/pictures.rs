@@ -1,7 +1,7 @@
 //! Small pictures of where the ruler goes.
 
 use crate::palette::Colour;
-use crate::scene::{Group, Item, Path, Point, Scene, Style};
+use crate::scene::{Group, Item, Path, Point, Scene, Style, Unit};
 
 /// Width and height of a picture, in CSS pixels.
 pub const PICTURE_SIZE_PX: f64 = 44.0;
@@ -171,8 +171,9 @@ pub fn picture(what: Picture) -> Scene {
         }
     }
     Scene {
-        width_px: PICTURE_SIZE_PX,
-        height_px: PICTURE_SIZE_PX,
+        width: PICTURE_SIZE_PX,
+        height: PICTURE_SIZE_PX,
+        unit: Unit::Px,
         name: String::new(),
         groups: vec![Group { key: "picture", items }],
     }

@@ -7,7 +7,7 @@ use noseward_words::{self as words, Number};
 use crate::axis::{Reach, axis_number, round_step_mm};
 use crate::names::part_name;
 use crate::palette::Colour;
-use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style};
+use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style, Unit};
 
 const WIDTH_PX: f64 = 512.0;
 const TOP_PX: f64 = 44.0;
@@ -66,8 +66,9 @@ pub fn push_bars(design: &Design, figures: &Figures, units: Units) -> Option<Sce
         bars.insert(before, bar);
     }
     Some(Scene {
-        width_px: WIDTH_PX,
-        height_px: TOP_PX + BODY_PX + BOTTOM_PX,
+        width: WIDTH_PX,
+        height: TOP_PX + BODY_PX + BOTTOM_PX,
+        unit: Unit::Px,
         name: words::drawing_push().into(),
         groups: vec![
             Group { key: "ruler", items: ruler(reach_m, units, &y) },
@@ -216,7 +217,8 @@ mod tests {
                 Item::Path { .. }
                 | Item::Dot { .. }
                 | Item::Part { .. }
-                | Item::Grip { .. } => None,
+                | Item::Grip { .. }
+                | Item::Placed { .. } => None,
             })
             .collect();
         assert!(lines.windows(2).all(|w| w[1] - w[0] >= LINE_PX - 1e-9), "{lines:?}");

@@ -41,7 +41,10 @@ fn paths(items: &[Item]) -> Vec<(&Path, &Style)> {
         match item {
             Item::Path { path, style } => found.push((path, style)),
             Item::Part { items, .. } => found.extend(paths(items)),
-            Item::Dot { .. } | Item::Text { .. } | Item::Grip { .. } => {}
+            Item::Dot { .. }
+            | Item::Text { .. }
+            | Item::Grip { .. }
+            | Item::Placed { .. } => {}
         }
     }
     found
@@ -63,9 +66,11 @@ fn points(path: &Path) -> impl Iterator<Item = Point> {
 fn dots(items: &[Item]) -> Vec<(Point, f64, Style)> {
     let dot = |item: &Item| match item {
         Item::Dot { centre, radius, style } => Some((*centre, *radius, *style)),
-        Item::Path { .. } | Item::Text { .. } | Item::Part { .. } | Item::Grip { .. } => {
-            None
-        }
+        Item::Path { .. }
+        | Item::Text { .. }
+        | Item::Part { .. }
+        | Item::Grip { .. }
+        | Item::Placed { .. } => None,
     };
     items.iter().filter_map(dot).collect()
 }

@@ -10,7 +10,7 @@ mod paper;
 use noseward_stability::{Body, Design, Figures, SideView, Units};
 use noseward_words as words;
 
-use crate::scene::{Group, Scene};
+use crate::scene::{Group, Scene, Unit};
 use layout::Layout;
 
 pub use pair::pair;
@@ -64,8 +64,9 @@ pub fn rocket(design: &Design, figures: &Figures, sheet: &Sheet) -> Option<Scene
     let view = SideView::new(design, &body);
     let layout = Layout::new(&body, &view, sheet);
     Some(Scene {
-        width_px: layout.width,
-        height_px: layout.height,
+        width: layout.width,
+        height: layout.height,
+        unit: Unit::Px,
         name: match design.name.as_str() {
             "" => words::drawing_rocket_nameless().into(),
             name => words::drawing_rocket(name),

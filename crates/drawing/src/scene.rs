@@ -5,7 +5,10 @@ use noseward_words::Text;
 
 use crate::palette::Colour;
 
-/// A place in CSS pixels, from the top left corner.
+/// The size of words that are drawn among the words of the page, in CSS pixels.
+pub(crate) const TEXT_PX: f64 = 13.0;
+
+/// A place in the units of its scene, from the top left corner.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct Point {
     /// To the right.
@@ -14,13 +17,25 @@ pub struct Point {
     pub y: f64,
 }
 
-/// A whole picture.
+/// What the lengths of a scene are measured in.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Unit {
+    /// CSS pixels, so that its words are as large as those of the page round it.
+    #[default]
+    Px,
+    /// Millimetres of paper.
+    Mm,
+}
+
+/// A whole picture, or a page.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Scene {
-    /// Width in CSS pixels.
-    pub width_px: f64,
-    /// Height in CSS pixels.
-    pub height_px: f64,
+    /// Its width.
+    pub width: f64,
+    /// Its height.
+    pub height: f64,
+    /// What these and all lengths within are measured in.
+    pub unit: Unit,
     /// A short name for those who cannot see it.
     pub name: String,
     /// What is drawn, back to front.
@@ -50,7 +65,7 @@ pub enum Item {
     Dot {
         /// Its middle.
         centre: Point,
-        /// Its radius in pixels.
+        /// Its radius.
         radius: f64,
         /// How.
         style: Style,
@@ -67,6 +82,19 @@ pub enum Item {
         colour: Colour,
         /// Whether they are bold.
         bold: bool,
+        /// How large they are: the size of their font.
+        size: f64,
+    },
+    /// Another drawing, laid into this one.
+    Placed {
+        /// Where its top left corner comes to lie, before it is turned.
+        at: Point,
+        /// What its lengths are multiplied with.
+        scale: f64,
+        /// By how much it is turned about that corner, clockwise, in degrees.
+        turned_deg: f64,
+        /// The other one.
+        scene: Scene,
     },
     /// The drawing of one part of the rocket, which can be pointed at.
     Part {
@@ -103,7 +131,7 @@ impl Item {
         colour: Colour,
         bold: bool,
     ) -> Self {
-        Self::Text { at, anchor, words: words.into(), colour, bold }
+        Self::Text { at, anchor, words: words.into(), colour, bold, size: TEXT_PX }
     }
 }
 
@@ -151,9 +179,9 @@ pub struct Style {
     pub fill: Option<Colour>,
     /// Colour of the line.
     pub stroke: Option<Colour>,
-    /// Width of the line in pixels.
-    pub width_px: f64,
-    /// Lengths of dashes and gaps in pixels; empty for an unbroken line.
+    /// Width of the line.
+    pub width: f64,
+    /// Lengths of dashes and gaps; empty for an unbroken line.
     pub dashes: &'static [f64],
     /// Whether what lies behind shows through the inside.
     pub clear: bool,
@@ -162,8 +190,8 @@ pub struct Style {
 impl Style {
     /// A line.
     #[must_use]
-    pub fn line(stroke: Colour, width_px: f64) -> Self {
-        Self { stroke: Some(stroke), width_px, ..Self::default() }
+    pub fn line(stroke: Colour, width: f64) -> Self {
+        Self { stroke: Some(stroke), width, ..Self::default() }
     }
 
     /// An area without an edge.

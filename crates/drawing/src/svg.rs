@@ -7,20 +7,24 @@ use noseward_stability::trimmed;
 use noseward_words::isolated;
 
 use crate::palette::Colour;
-use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style};
+use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style, TEXT_PX, Unit};
 use crate::width::narrowed;
 
 /// A whole SVG element. `described_by` is the id of the element that says the same in
 /// words, for those who cannot see it.
 #[must_use]
 pub fn svg_document(scene: &Scene, described_by: Option<&str>) -> String {
+    let unit = match scene.unit {
+        Unit::Px => "",
+        Unit::Mm => "mm",
+    };
     html! {
         svg xmlns="http://www.w3.org/2000/svg" role="img" aria-label=(scene.name)
             aria-describedby=[described_by]
-            viewBox=(format!("0 0 {} {}", number(scene.width_px), number(scene.height_px)))
-            width=(number(scene.width_px)) height=(number(scene.height_px)) {
+            viewBox=(format!("0 0 {} {}", number(scene.width), number(scene.height)))
+            width={ (number(scene.width)) (unit) } height={ (number(scene.height)) (unit) } {
             @for group in &scene.groups {
-                g data-group=(group.key) { (items(&group.items, scene.width_px)) }
+                g data-group=(group.key) { (items(&group.items, scene.width)) }
             }
         }
     }
@@ -53,8 +57,12 @@ fn item(item: &Item, width_px: f64) -> Markup {
                     fill=(p.fill) stroke=[p.stroke] stroke-width=[p.width] {}
             }
         }
-        Item::Text { at, anchor, words, colour, bold } => {
-            let room = narrowed(*at, *anchor, (words, *bold), width_px).map(number);
+        Item::Text { at, anchor, words, colour, bold, size } => {
+            // Of pages the words are measured before.
+            let is_px = *size == TEXT_PX;
+            let room = narrowed(*at, *anchor, (words, *bold), width_px);
+            let room = room.filter(|_| is_px).map(number);
+            let size = (!is_px).then(|| number(*size));
             let anchor = match anchor {
                 Anchor::Start => None,
                 Anchor::Middle => Some("middle"),
@@ -63,8 +71,17 @@ fn item(item: &Item, width_px: f64) -> Markup {
             let weight = bold.then_some("bold");
             html! {
                 text x=(number(at.x)) y=(number(at.y)) fill=(colour.css())
-                    text-anchor=[anchor] font-weight=[weight] textLength=[&room]
+                    text-anchor=[anchor] font-weight=[weight] font-size=[size] textLength=[&room]
                     lengthAdjust=[room.as_ref().map(|_| "spacingAndGlyphs")] { (isolated(words)) }
+            }
+        }
+        Item::Placed { at, scale, turned_deg, scene } => {
+            let (x, y) = (number(at.x), number(at.y));
+            let (scale, turned) = (trimmed(*scale, 5), number(*turned_deg));
+            html! {
+                g transform=(format!("translate({x} {y})rotate({turned})scale({scale})")) {
+                    @for group in &scene.groups { (items(&group.items, scene.width)) }
+                }
             }
         }
         Item::Part { part, hint, items: inside } => html! {
@@ -108,7 +125,7 @@ impl Painted {
             fill: style.fill.map_or("none", |colour| colour.css()),
             opacity: style.clear.then_some("0.6"),
             stroke: style.stroke.map(|colour| colour.css()),
-            width: style.stroke.map(|_| number(style.width_px)),
+            width: style.stroke.map(|_| number(style.width)),
             dashes: (!dashes.is_empty()).then(|| dashes.join(" ")),
         }
     }
@@ -153,6 +170,7 @@ mod tests {
             words: "<script>&\"".into(),
             colour: Colour::Ink,
             bold: true,
+            size: TEXT_PX,
         };
         let group = Group { key: "words", items: vec![text] };
         assert_eq!(

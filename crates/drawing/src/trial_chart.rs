@@ -18,7 +18,7 @@ use crate::palette::Colour;
 use crate::plot::{
     About, EDGE, LEGEND_EDGE, LINE_PX, Scale, hatched, range, sides, upright, zero_style,
 };
-use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style};
+use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style, Unit};
 use dots::Placed;
 use rows::Rows;
 
@@ -110,8 +110,9 @@ pub fn trial_chart(
     let entries = entries(has_range, band.is_some() && !band_named);
     let (legend, bottom) = legend(&entries, EDGE, width_px - LEGEND_EDGE, below + 4.0);
     Some(Scene {
-        width_px,
-        height_px: bottom + 4.0,
+        width: width_px,
+        height: bottom + 4.0,
+        unit: Unit::Px,
         name: texts::drawing_chart().into(),
         groups: vec![
             Group { key: "axis", items: axis },
@@ -158,8 +159,9 @@ pub fn trial_chart_blank(width_px: f64, height_px: f64, units: Units) -> Scene {
     items.push(title(units, &rows));
     items.extend(sides);
     Scene {
-        width_px,
-        height_px: height_px.max(below + 4.0),
+        width: width_px,
+        height: height_px.max(below + 4.0),
+        unit: Unit::Px,
         name: texts::drawing_chart_blank().into(),
         groups: vec![Group { key: "axis", items }],
     }

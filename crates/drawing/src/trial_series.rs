@@ -13,7 +13,7 @@ use crate::axis::{
 use crate::legend::{Entry, legend};
 use crate::palette::Colour;
 use crate::plot::{EDGE, LEGEND_EDGE, Scale, zero_style};
-use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style};
+use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style, Unit};
 use crate::width::words_px;
 
 /// One trial of the series. Separations are centre of pressure less centre of mass, in
@@ -69,8 +69,9 @@ pub fn trial_series(
     let right = width_px - LEGEND_EDGE;
     let (legend, bottom) = legend(&entries(has_range), EDGE, right, top);
     Some(Scene {
-        width_px,
-        height_px: bottom + 4.0,
+        width: width_px,
+        height: bottom + 4.0,
+        unit: Unit::Px,
         name: words::drawing_series().into(),
         groups: vec![
             Group { key: "axis", items: axis },
@@ -337,7 +338,10 @@ mod tests {
             Item::Dot { centre, radius, .. } => [-radius, *radius]
                 .map(|by| Point { x: centre.x + by, y: centre.y + by })
                 .into(),
-            Item::Text { .. } | Item::Part { .. } | Item::Grip { .. } => Vec::new(),
+            Item::Text { .. }
+            | Item::Part { .. }
+            | Item::Grip { .. }
+            | Item::Placed { .. } => Vec::new(),
         }
     }
 

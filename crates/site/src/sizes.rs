@@ -29,7 +29,7 @@ const PLACES: [&str; 10] = [
 const PUPILS_BUDGET: usize = 500 * 1024;
 
 /// The most that may load beside that on the computer of whoever leads, in bytes after brotli.
-const LEADERS_BUDGET: usize = 160 * 1024;
+const LEADERS_BUDGET: usize = 240 * 1024;
 
 /// The most that the sentences of one language may weigh, in bytes after brotli: they come
 /// before the first drawing of whoever reads that language.

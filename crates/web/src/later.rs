@@ -10,7 +10,9 @@ use crate::dom::{self, Look};
 use crate::js;
 use crate::notebook;
 use crate::part::Part;
+use crate::places::class::ClassMsg;
 use crate::places::hand_in::HandInMsg;
+use crate::places::set_up::SetUpMsg;
 use crate::places::trial::done;
 use crate::places::{self, PlaceMsg};
 use crate::shell::{Region, crash};
@@ -81,7 +83,7 @@ pub(crate) fn of_message(msg: &NotebookMsg) -> Part {
         NotebookMsg::Place(PlaceMsg::Swing(_)) => Part::Swing,
         NotebookMsg::Place(PlaceMsg::Compare(_)) => Part::Compare,
         NotebookMsg::Place(PlaceMsg::Lead(_)) => Part::Lead,
-        NotebookMsg::Place(PlaceMsg::SetUp(_)) => Part::SetUp,
+        NotebookMsg::Place(PlaceMsg::Led(part, _)) => *part,
         NotebookMsg::Place(PlaceMsg::Class(_)) => Part::Class,
         NotebookMsg::Place(PlaceMsg::Join(_)) => Part::Files,
         NotebookMsg::Typed { field, .. } if field.starts_with(places::set_up::FIELD) => {
@@ -268,8 +270,10 @@ pub(crate) fn set_up(question: &mut Question<'_>) {
         Ask::Update(NotebookMsg::Typed { field, text }) => {
             call.effects = places::set_up::typed(state, field, text);
         }
-        Ask::Update(NotebookMsg::Place(PlaceMsg::SetUp(msg))) => {
-            call.effects = places::set_up::update(state, *msg);
+        Ask::Update(NotebookMsg::Place(PlaceMsg::Led(_, control))) => {
+            if let Some(msg) = SetUpMsg::parse(control) {
+                call.effects = places::set_up::update(state, msg);
+            }
         }
         _ => {}
     }
@@ -292,6 +296,11 @@ pub(crate) fn class(question: &mut Question<'_>) {
         }
         Ask::Update(NotebookMsg::Place(PlaceMsg::Class(msg))) => {
             call.effects.extend(places::class::update(state, msg.clone()));
+        }
+        Ask::Update(NotebookMsg::Place(PlaceMsg::Led(_, control))) => {
+            if let Some(msg) = ClassMsg::parse(control) {
+                call.effects.extend(places::class::update(state, msg));
+            }
         }
         _ => {}
     }

@@ -80,8 +80,8 @@ impl Drawing {
 
     /// What identifies the frame: size and name.
     pub(crate) fn frame(&self) -> String {
-        let Scene { width_px, height_px, name, .. } = &self.scene;
-        format!("{} {} {name}", trimmed(*width_px, 2), trimmed(*height_px, 2))
+        let Scene { width, height, name, .. } = &self.scene;
+        format!("{} {} {name}", trimmed(*width, 2), trimmed(*height, 2))
     }
 
     /// Each group's name and content.
@@ -89,7 +89,7 @@ impl Drawing {
         self.scene
             .groups
             .iter()
-            .map(|group| (group.key, svg_group(group, self.scene.width_px)))
+            .map(|group| (group.key, svg_group(group, self.scene.width)))
     }
 }
 

@@ -140,7 +140,7 @@ pub(super) fn style(measured: bool) -> Style {
 pub(super) fn mark(centre: Point, row: usize, radius: f64, measured: bool) -> Item {
     let style = style(measured);
     if row != NOT_CLEAR {
-        let radius = radius - style.width_px / 2.0;
+        let radius = radius - style.width / 2.0;
         return Item::Dot { centre, radius, style };
     }
     let half = radius * SQUARE;

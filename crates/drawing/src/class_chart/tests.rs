@@ -100,7 +100,7 @@ fn words_stay_clear_of_lines_and_of_each_other() {
         lines_miss_words(&scene, &["marks"], which);
         let keys: Vec<_> = scene.groups.iter().map(|group| group.key).collect();
         assert_eq!(keys, ["axis", "found", "marks", "legend"]);
-        assert!(scene.height_px >= chart.height_px, "{which}");
+        assert!(scene.height >= chart.height_px, "{which}");
     });
 }
 

@@ -169,12 +169,8 @@ fn left_words(figures: &Figures, y: f64, layout: &Layout) -> Vec<Item> {
     lines
         .into_iter()
         .zip([base, base + LINE_PX, base + 2.0 * LINE_PX])
-        .map(|((words, bold), y)| Item::Text {
-            at: Point { x, y },
-            anchor: Anchor::Start,
-            words,
-            colour: Colour::Wind,
-            bold,
+        .map(|((words, bold), y)| {
+            Item::text(Point { x, y }, Anchor::Start, words, Colour::Wind, bold)
         })
         .collect()
 }
@@ -264,13 +260,9 @@ fn right_words(
         items.push(leader(&label, middle, layout));
         let mut base = middle - wanted.height / 2.0 + 13.0;
         for (i, words) in label.lines.into_iter().enumerate() {
-            items.push(Item::Text {
-                at: Point { x: layout.right_words_x, y: base },
-                anchor: Anchor::Start,
-                words,
-                colour: label.colour,
-                bold: i < label.bold,
-            });
+            let at = Point { x: layout.right_words_x, y: base };
+            let bold = i < label.bold;
+            items.push(Item::text(at, Anchor::Start, words, label.colour, bold));
             base += LINE_PX;
         }
     }

@@ -12,7 +12,7 @@ use super::{marks, outline, paper};
 use crate::area::Area;
 use crate::legend::{Entry, legend};
 use crate::palette::Colour;
-use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style};
+use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style, Unit};
 use crate::width::{bold_px, cut};
 
 const EDGE: f64 = 4.0;
@@ -160,8 +160,9 @@ pub fn pair(
 
     let each = || sides.iter().zip(&layouts);
     Some(Scene {
-        width_px,
-        height_px,
+        width: width_px,
+        height: height_px,
+        unit: Unit::Px,
         name: texts::drawing_pair(sides[0].caption, sides[1].caption),
         groups: vec![
             Group { key: "paper", items: paper::paper(&layouts[0]) },
@@ -227,7 +228,8 @@ fn layouts(
 fn without_part(item: Item) -> Vec<Item> {
     match item {
         Item::Part { items, .. } => {
-            let stays = |item: &Item| !matches!(item, Item::Grip { .. });
+            let stays =
+                |item: &Item| !matches!(item, Item::Grip { .. } | Item::Placed { .. });
             items.into_iter().filter(stays).collect()
         }
         other => vec![other],
@@ -424,7 +426,10 @@ mod tests {
             let scene = pair(one, one, Units::METRIC, width, height).unwrap();
             words_keep_apart(&scene, "long captions");
             for item in scene.groups.iter().flat_map(|group| &group.items) {
-                assert!(!matches!(item, Item::Part { .. } | Item::Grip { .. }));
+                assert!(!matches!(
+                    item,
+                    Item::Part { .. } | Item::Grip { .. } | Item::Placed { .. }
+                ));
             }
         }
     }

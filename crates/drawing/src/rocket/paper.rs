@@ -223,5 +223,5 @@ fn multiples(step: f64, end: f64) -> impl Iterator<Item = f64> {
 }
 
 fn words(at: Point, anchor: Anchor, words: String) -> Item {
-    Item::Text { at, anchor, words, colour: Colour::Ink, bold: false }
+    Item::text(at, anchor, words, Colour::Ink, false)
 }

@@ -8,7 +8,7 @@ use noseward_words::{self as words, Number};
 use super::arrow_head;
 use crate::legend::{Entry, legend};
 use crate::palette::Colour;
-use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style};
+use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style, Unit};
 
 /// The largest radius that the outer circle is drawn with.
 const MOST_RADIUS_PX: f64 = 190.0;
@@ -78,8 +78,9 @@ pub fn swing_circle(
     let layout = Layout::new(space, width_px);
     let (words, height_px) = explained(space, &layout, width_px);
     Scene {
-        width_px,
-        height_px,
+        width: width_px,
+        height: height_px,
+        unit: Unit::Px,
         name: words::drawing_circle(
             Number::fixed(space.swept_told_m(), 1),
             Number::fixed(space.clear_m, 1),

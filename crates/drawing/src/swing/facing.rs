@@ -5,7 +5,7 @@ use noseward_words as words;
 
 use super::arrow_head;
 use crate::palette::Colour;
-use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style};
+use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style, Unit};
 use crate::turned::Turnable;
 
 /// Height of the row with the arrow of the path.
@@ -33,8 +33,9 @@ pub fn swing_rocket(
         style: Style::line(Colour::Sheet, 1.5).filled(Colour::Ink),
     });
     Some(Scene {
-        width_px: size_px,
-        height_px: ROW_PX + size_px,
+        width: size_px,
+        height: ROW_PX + size_px,
+        unit: Unit::Px,
         name: words::drawing_along().into(),
         groups: vec![
             Group { key: "path", items: path(size_px, centre.y) },
@@ -112,7 +113,8 @@ mod tests {
                 Item::Dot { .. }
                 | Item::Text { .. }
                 | Item::Part { .. }
-                | Item::Grip { .. } => None,
+                | Item::Grip { .. }
+                | Item::Placed { .. } => None,
             });
             bodies.unwrap()
         };

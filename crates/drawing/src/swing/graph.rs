@@ -8,7 +8,7 @@ use noseward_words as words;
 use crate::area::Area;
 use crate::legend::{Entry, legend};
 use crate::palette::Colour;
-use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style};
+use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style, Unit};
 
 /// One motion that is drawn.
 #[derive(Clone, Copy, Debug)]
@@ -90,8 +90,9 @@ pub fn swing_graph(
     let (rows, height_px) = legend(&entries, 6.0, width_px - 4.0, below);
     items.extend(rows);
     Scene {
-        width_px,
-        height_px,
+        width: width_px,
+        height: height_px,
+        unit: Unit::Px,
         name: words::drawing_angle_graph().into(),
         groups: vec![
             Group { key: "graph", items },
@@ -380,7 +381,10 @@ mod tests {
                 (!is_sample).then_some(runs)
             }
             Item::Path { .. } | Item::Dot { .. } => None,
-            Item::Text { .. } | Item::Part { .. } | Item::Grip { .. } => None,
+            Item::Text { .. }
+            | Item::Part { .. }
+            | Item::Grip { .. }
+            | Item::Placed { .. } => None,
         });
         curves.collect()
     }

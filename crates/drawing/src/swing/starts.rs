@@ -9,7 +9,7 @@ use super::arrow_head;
 use crate::area::Area;
 use crate::legend::{Entry, legend};
 use crate::palette::Colour;
-use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style};
+use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style, Unit};
 use crate::width::{bold_px, words_px};
 
 const SIDE: f64 = 16.0;
@@ -187,8 +187,9 @@ pub fn start_strip(ranges: &[StartRange], start_rad: f64, width_px: f64) -> Scen
     let (rows, bottom) = legend(&entries, SIDE, width_px - 4.0, strip.bottom + ANGLES);
     axis.extend(rows);
     Scene {
-        width_px,
-        height_px: bottom,
+        width: width_px,
+        height: bottom,
+        unit: Unit::Px,
         name: words::drawing_starts().into(),
         groups: vec![
             Group { key: "strip", items },

@@ -262,7 +262,7 @@ fn a_blank_chart_has_rows_and_no_number() {
                 let which = format!("blank, {width} by {height}");
                 words_keep_apart(&scene, &which);
                 lines_miss_words(&scene, &[], &which);
-                assert!(scene.height_px == height || height < 320.0, "{which}");
+                assert!(scene.height == height || height < 320.0, "{which}");
                 let words = texts(&scene);
                 assert!(
                     words.iter().all(|(_, w)| !w.contains(|c: char| c.is_ascii_digit()))

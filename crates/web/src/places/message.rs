@@ -7,8 +7,8 @@ use super::hand_in::HandInMsg;
 use super::join::JoinMsg;
 use super::lead::LeadMsg;
 use super::predict::PredictMsg;
-use super::set_up::SetUpMsg;
 use super::swing::SwingMsg;
+use crate::part::Part;
 
 /// Something that happens in a place.
 #[derive(Clone, Debug, PartialEq)]
@@ -20,9 +20,21 @@ pub(crate) enum PlaceMsg {
     HandIn(HandInMsg),
     Lead(LeadMsg),
     Join(JoinMsg),
-    SetUp(SetUpMsg),
     Class(ClassMsg),
+    /// A control of a place that only whoever leads opens: what it means its part knows, so
+    /// that pupils' computers need not.
+    Led(Part, Control),
 }
+
+/// A button, as its markup names it.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Control {
+    pub(crate) action: Box<str>,
+    pub(crate) target: Box<str>,
+}
+
+/// How the actions of the places that only whoever leads opens begin.
+const LED: [(&str, Part); 2] = [("su-", Part::SetUp), ("cl-", Part::Class)];
 
 impl PlaceMsg {
     /// The message of a control, from its action and its target; `None` for one that means
@@ -35,7 +47,11 @@ impl PlaceMsg {
             .or_else(|| HandInMsg::parse(action, target).map(Self::HandIn))
             .or_else(|| LeadMsg::parse(action).map(Self::Lead))
             .or_else(|| JoinMsg::parse(action, target).map(Self::Join))
-            .or_else(|| SetUpMsg::parse(action, target).map(Self::SetUp))
-            .or_else(|| ClassMsg::parse(action, target).map(Self::Class))
+            .or_else(|| {
+                let (_, part) =
+                    LED.into_iter().find(|(led, _)| action.starts_with(led))?;
+                let control = Control { action: action.into(), target: target.into() };
+                Some(Self::Led(part, control))
+            })
     }
 }

@@ -257,9 +257,12 @@ fn taking_in_much_is_done_in_slices_and_can_be_stopped() {
     };
     let mut other = class_of(None);
     let files: Vec<_> =
-        (0..40).map(|i| (format!("{i}.csv"), Some(text.clone()))).collect();
+        (0..400).map(|i| (format!("{i}.csv"), Some(text.clone()))).collect();
     update(&mut other, PlaceMsg::Class(ClassMsg::Files(files)).into());
-    assert_eq!(update(&mut other, Msg::Slice), [Effect::Redraw, Effect::Slice]);
+    // How far it is is told now and then.
+    let slices: Vec<_> = (0..8).map(|_| update(&mut other, Msg::Slice)).collect();
+    assert!(slices[..7].iter().all(|effects| *effects == [Effect::Slice]), "{slices:?}");
+    assert_eq!(slices[7], [Effect::Slice, Effect::Redraw]);
     assert!(other.class.is_busy && shown(&other).contains("Texts read"));
     // Typing goes on meanwhile.
     write(&mut other, "cl:pasted", "abc");

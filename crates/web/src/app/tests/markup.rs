@@ -3,6 +3,7 @@
 use super::*;
 use crate::places::class::ClassMsg;
 use crate::places::class::symbols::{self, PictureRead, SymbolsNews};
+use crate::places::set_up::SetUpMsg;
 use noseward_lesson::{LeftOut, Level, Statement, Support, SwingOutcome};
 
 /// The page as it stands before anything is drawn.
@@ -272,6 +273,19 @@ fn set_ups() -> Vec<State> {
     vec![state, asks, begun]
 }
 
+/// Of a place that only whoever leads opens, its part knows.
+fn means_something(action: &str, target: &str) -> bool {
+    match Msg::parse(action, target) {
+        Some(Msg::Notebook(NotebookMsg::Place(PlaceMsg::Led(part, control)))) => {
+            match part {
+                Part::SetUp => SetUpMsg::parse(&control).is_some(),
+                _ => ClassMsg::parse(&control).is_some(),
+            }
+        }
+        msg => msg.is_some(),
+    }
+}
+
 #[test]
 fn every_control_means_something() {
     let mut actions = std::collections::BTreeSet::new();
@@ -286,7 +300,7 @@ fn every_control_means_something() {
                 if action == OPEN_PASTED {
                     continue;
                 }
-                assert!(Msg::parse(action, target).is_some(), "{action} {target}");
+                assert!(means_something(action, target), "{action} {target}");
                 actions.insert(action.to_owned());
             }
             for field in values(&markup, "data-field") {

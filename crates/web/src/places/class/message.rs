@@ -1,6 +1,7 @@
 //! What the buttons of the place Class ask for.
 
 use super::model::View;
+use crate::places::message::Control;
 
 /// Something that happens to what is gathered of a class.
 #[derive(Clone, Debug, PartialEq)]
@@ -70,8 +71,9 @@ pub(crate) enum ClassMsg {
 }
 
 impl ClassMsg {
-    /// The message of a control, from its action and its target.
-    pub(crate) fn parse(action: &str, target: &str) -> Option<Self> {
+    /// What a control means; `None` for one that means nothing.
+    pub(crate) fn parse(control: &Control) -> Option<Self> {
+        let Control { action, target } = control;
         let place = || target.parse::<usize>().ok();
         Some(match action.strip_prefix("cl-")? {
             "camera" => Self::Camera(true),

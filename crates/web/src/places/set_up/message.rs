@@ -2,6 +2,8 @@
 
 use noseward_lesson::{Changeable, LessonPlace};
 
+use crate::places::message::Control;
+
 /// Something that happens to the set-up in the form.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(crate) enum SetUpMsg {
@@ -21,11 +23,11 @@ pub(crate) enum SetUpMsg {
 }
 
 impl SetUpMsg {
-    /// The message of a control, from its action and its target.
-    pub(crate) fn parse(action: &str, target: &str) -> Option<Self> {
-        // Numbers: what reads keys would be in the first part of the page.
+    /// What a control means; `None` for one that means nothing.
+    pub(crate) fn parse(control: &Control) -> Option<Self> {
+        let Control { action, target } = control;
         let number = || target.parse::<usize>().ok();
-        Some(match action {
+        Some(match &**action {
             "su-may" => Self::May(*Changeable::ALL.get(number()?)?),
             "su-shows" => Self::Shows(*LessonPlace::ALL.get(number()?)?),
             "su-two" => Self::TwoChanges,
