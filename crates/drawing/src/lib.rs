@@ -18,6 +18,7 @@ mod goldens;
 mod legend;
 mod names;
 mod palette;
+pub mod paper;
 mod pictures;
 mod plot;
 mod push;

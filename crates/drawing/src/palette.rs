@@ -46,6 +46,14 @@ impl Colour {
             Self::Alert => "var(--alert,#b4480f)",
         }
     }
+
+    /// On paper: red, green and blue, from 0 to 1.
+    #[must_use]
+    pub(crate) fn on_paper(self) -> [f32; 3] {
+        let digits = self.css().rsplit('#').next().unwrap_or_default();
+        let value = u32::from_str_radix(digits.trim_end_matches(')'), 16).unwrap_or(0);
+        [16, 8, 0].map(|shift| (value >> shift & 0xff) as f32 / 255.0)
+    }
 }
 
 #[cfg(test)]

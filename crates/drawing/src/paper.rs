@@ -1,0 +1,12 @@
+//! Sheets of paper, true to size: what stands on them flows over pages, which are scenes in
+//! millimetres, and these become PDF or SVG.
+
+mod flow;
+mod letters;
+mod page;
+mod pdf;
+mod widths;
+
+pub use flow::{Column, Flow, Mark, Table};
+pub use page::{Page, PaperSize, Tag};
+pub use pdf::{DocumentInfo, has_all_letters, pdf};

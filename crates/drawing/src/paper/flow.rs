@@ -1,0 +1,434 @@
+//! What stands on a sheet, one thing below the other, over as many pages as it takes. All of it
+//! lies in the room that both papers have, so that both have the same pages.
+
+use noseward_words as texts;
+
+use super::letters::{has_all, width};
+use super::page::{MARGIN_MM, Page, PaperSize, ROOM_MM, Tag};
+use crate::palette::Colour;
+use crate::scene::{Anchor, Item, Path, Point, Scene, Style, Unit};
+use crate::width::{bold_px, words_px};
+
+/// Sizes of words in millimetres: of a heading by its level, of all else, and of small print.
+const HEADINGS_MM: [f64; 3] = [6.4, 4.6, 3.9];
+const BODY_MM: f64 = 3.7;
+const SMALL_MM: f64 = 3.0;
+/// From one line to the next, in sizes of its words.
+const LINE: f64 = 1.32;
+/// From the top of a line to the foot of its letters, in their size.
+const ASCENT: f64 = 0.95;
+/// Between paragraphs.
+const GAP_MM: f64 = 2.2;
+/// Between the edge of a cell and its words.
+const CELL_MM: f64 = 1.4;
+/// What the foot of a page takes.
+const FOOT_MM: f64 = 6.0;
+const HAIR_MM: f64 = 0.2;
+
+/// Things on pages.
+#[derive(Debug)]
+pub struct Flow {
+    size: PaperSize,
+    title: String,
+    rtl: bool,
+    pages: Vec<Page>,
+    /// How far the last page is filled, from the top of its room.
+    y: f64,
+}
+
+/// A column of a table.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Column {
+    /// What it is called.
+    pub head: String,
+    /// Its share of the width, beside those of the others.
+    pub share: f64,
+}
+
+/// A table.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Table {
+    /// What it is about; empty for none.
+    pub caption: String,
+    /// Its columns.
+    pub columns: Vec<Column>,
+    /// Its rows. The first cell of each is a heading.
+    pub rows: Vec<Vec<String>>,
+    /// Rows are at least so high, in millimetres: to write in.
+    pub row_mm: f64,
+}
+
+/// Where on a page, in millimetres of its room.
+#[derive(Clone, Copy, Debug)]
+struct Slot {
+    x: f64,
+    width: f64,
+}
+
+const ALL: Slot = Slot { x: 0.0, width: ROOM_MM.0 };
+
+impl Flow {
+    /// An empty sheet with a title, in the direction of the language in use.
+    #[must_use]
+    pub fn new(size: PaperSize, title: &str) -> Self {
+        let rtl = texts::language().dir == "rtl";
+        let pages = vec![Page::blank(size, title)];
+        let mut flow = Self { size, title: title.to_owned(), rtl, pages, y: 0.0 };
+        flow.heading(1, title);
+        flow
+    }
+
+    /// The pages, each with its number and what stands on every sheet at its foot.
+    #[must_use]
+    pub fn pages(mut self) -> Vec<Page> {
+        let of = self.pages.len();
+        for i in 0..of {
+            let base = MARGIN_MM + ROOM_MM.1 - 1.0;
+            let foot = texts::sheets_foot().as_str();
+            let mut items = vec![self.words(ALL, base, SMALL_MM, false, foot)];
+            if of > 1 {
+                let words = texts::sheets_page((i + 1).into(), of.into());
+                let width = wide(&words, SMALL_MM, false);
+                let slot = Slot { x: ROOM_MM.0 - width, width };
+                items.push(self.words(slot, base, SMALL_MM, false, &words));
+            }
+            self.pages[i].push(Tag::Artifact, items);
+        }
+        self.pages
+    }
+
+    /// What is left of the page, in millimetres.
+    #[must_use]
+    pub fn room_mm(&self) -> f64 {
+        ROOM_MM.1 - FOOT_MM - self.y
+    }
+
+    /// Goes to another page, unless there is nothing on this one.
+    pub fn next_page(&mut self) {
+        if self.y > 0.0 {
+            self.pages.push(Page::blank(self.size, &self.title));
+            self.y = 0.0;
+        }
+    }
+
+    /// Goes to another page where this one has less room.
+    pub fn keep_mm(&mut self, height: f64) {
+        if self.room_mm() < height {
+            self.next_page();
+        }
+    }
+
+    /// Leaves some millimetres free.
+    pub fn space(&mut self, mm: f64) {
+        self.y += mm;
+    }
+
+    /// A heading, with room for what follows.
+    pub fn heading(&mut self, level: u8, words: &str) {
+        let size = HEADINGS_MM[usize::from(level - 1).min(2)];
+        self.keep_mm(size + 18.0);
+        if self.y > 0.0 {
+            self.space(1.6);
+        }
+        self.block(Tag::Heading(level), ALL, size, true, words);
+        self.space(GAP_MM / 2.0);
+    }
+
+    /// A paragraph.
+    pub fn paragraph(&mut self, words: &str) {
+        self.block(Tag::Paragraph, ALL, BODY_MM, false, words);
+        self.space(GAP_MM);
+    }
+
+    /// A paragraph in small print.
+    pub fn small(&mut self, words: &str) {
+        self.block(Tag::Paragraph, ALL, SMALL_MM, false, words);
+        self.space(GAP_MM);
+    }
+
+    /// Entries of a list, each behind a mark: a box to tick, a number, a dot.
+    pub fn list<S: AsRef<str>>(&mut self, entries: &[S], mark: Mark) {
+        for (i, entry) in entries.iter().enumerate() {
+            let slot = Slot { x: 7.0, width: ROOM_MM.0 - 7.0 };
+            let lines = wrapped(entry.as_ref(), BODY_MM, false, slot.width);
+            let height = lines.len() as f64 * BODY_MM * LINE;
+            self.keep_mm(height);
+            let top = MARGIN_MM + self.y;
+            let base = top + BODY_MM * ASCENT;
+            let mut items = match mark {
+                Mark::Dot => {
+                    let slot = Slot { x: 2.5, width: 3.0 };
+                    vec![self.words(slot, base, BODY_MM, false, "•")]
+                }
+                Mark::Number => {
+                    let slot = Slot { x: 0.5, width: 6.0 };
+                    vec![self.words(slot, base, BODY_MM, true, &format!("{}.", i + 1))]
+                }
+                Mark::Box => {
+                    vec![self.frame(Slot { x: 1.0, width: 3.4 }, top + 0.5, 3.4)]
+                }
+            };
+            items.extend(self.lines(slot, top, BODY_MM, false, &lines));
+            self.page().push(Tag::Paragraph, items);
+            self.y += height + 0.9;
+        }
+        self.space(GAP_MM - 0.9);
+    }
+
+    /// A caution: in a frame, and in words.
+    pub fn caution(&mut self, words: &str) {
+        let name = texts::sheets_caution().as_str();
+        let slot = Slot { x: 4.0, width: ROOM_MM.0 - 8.0 };
+        let lines = wrapped(words, BODY_MM, false, slot.width);
+        let height = (lines.len() + 1) as f64 * BODY_MM * LINE + 3.0;
+        self.keep_mm(height);
+        let top = MARGIN_MM + self.y;
+        let mut frame = self.frame(ALL, top, height);
+        if let Item::Path { style, .. } = &mut frame {
+            *style = Style::line(Colour::Alert, 0.7);
+        }
+        let mut items = vec![frame];
+        items.extend(self.lines(slot, top + 1.5, BODY_MM, true, &[name.to_owned()]));
+        items.extend(self.lines(
+            slot,
+            top + 1.5 + BODY_MM * LINE,
+            BODY_MM,
+            false,
+            &lines,
+        ));
+        self.page().push(Tag::Paragraph, items);
+        self.y += height + GAP_MM;
+    }
+
+    /// Lines to write on, under a label or without one.
+    pub fn ruled(&mut self, label: &str, count: usize, apart_mm: f64) {
+        let height = count as f64 * apart_mm;
+        self.keep_mm(height + BODY_MM * LINE);
+        if !label.is_empty() {
+            self.block(Tag::Paragraph, ALL, BODY_MM, true, label);
+        }
+        let mut path = Path::default();
+        for i in 1..=count {
+            let y = MARGIN_MM + self.y + i as f64 * apart_mm;
+            path.line(self.at(ALL, y), Point { x: self.at(ALL, y).x + ALL.width, y });
+        }
+        let style = Style::line(Colour::Soft, HAIR_MM);
+        self.page().push(Tag::Artifact, vec![Item::Path { path, style }]);
+        self.y += height + GAP_MM;
+    }
+
+    /// Labels beside each other, each with a line to write on.
+    pub fn fields<S: AsRef<str>>(&mut self, labels: &[S]) {
+        let height = 9.0;
+        self.keep_mm(height);
+        let share = ROOM_MM.0 / labels.len().max(1) as f64;
+        let base = MARGIN_MM + self.y + height - 2.5;
+        let mut items = Vec::new();
+        let mut path = Path::default();
+        for (i, label) in labels.iter().enumerate() {
+            let slot = Slot { x: i as f64 * share, width: share - 4.0 };
+            let taken = wide(label.as_ref(), BODY_MM, false) + 2.0;
+            items.push(self.words(slot, base, BODY_MM, false, label.as_ref()));
+            let line = Slot { x: slot.x + taken, width: (slot.width - taken).max(0.0) };
+            let from = self.at(line, base + 0.8);
+            path.line(from, Point { x: from.x + line.width, y: from.y });
+        }
+        items.push(Item::Path { path, style: Style::line(Colour::Soft, HAIR_MM) });
+        self.page().push(Tag::Paragraph, items);
+        self.y += height;
+    }
+
+    /// A drawing, as wide as it is made for or narrower, in the middle.
+    pub fn figure(&mut self, scene: &Scene, most_mm: (f64, f64)) {
+        let own_mm = if scene.unit == Unit::Mm { 1.0 } else { 25.4 / 96.0 };
+        let most = (most_mm.0.min(ROOM_MM.0), most_mm.1);
+        let fits =
+            (most.0 / (scene.width * own_mm)).min(most.1 / (scene.height * own_mm));
+        let scale = own_mm * fits.min(1.0);
+        let (width, height) = (scene.width * scale, scene.height * scale);
+        self.keep_mm(height);
+        let slot = Slot { x: (ROOM_MM.0 - width) / 2.0, width };
+        let at = self.at(slot, MARGIN_MM + self.y);
+        let placed = Item::Placed { at, scale, turned_deg: 0.0, scene: scene.clone() };
+        self.page().push(Tag::Figure(scene.name.clone()), vec![placed]);
+        self.y += height + GAP_MM;
+    }
+
+    /// Drawing of one's own in millimetres of the room, with its height and what it shows.
+    pub fn drawing(&mut self, name: &str, height: f64, items: Vec<Item>) {
+        let (width, unit) = (ROOM_MM.0, Unit::Mm);
+        let groups = vec![crate::scene::Group { key: "drawing", items }];
+        self.figure(
+            &Scene { width, height, unit, name: name.to_owned(), groups },
+            (width, height),
+        );
+    }
+
+    /// A table. It is not parted if one page has room for it; each further page says the
+    /// headings again.
+    pub fn table(&mut self, table: &Table) {
+        let rows: Vec<Row> =
+            table.rows.iter().map(|row| Row::new(table, row, false)).collect();
+        let heads: Vec<String> = table.columns.iter().map(|c| c.head.clone()).collect();
+        let head = Row::new(table, &heads, true);
+        let caption_mm = if table.caption.is_empty() { 0.0 } else { 7.0 };
+        let all_mm = rows.iter().map(|row| row.height).sum::<f64>() + head.height;
+        let least = rows.first().map_or(0.0, |row| row.height) + head.height + caption_mm;
+        let whole = all_mm + caption_mm;
+        self.keep_mm(if whole < ROOM_MM.1 - FOOT_MM { whole } else { least });
+        if !table.caption.is_empty() {
+            self.block(Tag::Paragraph, ALL, BODY_MM, true, &table.caption);
+            self.space(1.0);
+        }
+        self.row(&head, 0);
+        for (row, i) in rows.iter().zip(1..) {
+            if self.room_mm() < row.height {
+                self.next_page();
+                self.row(&head, i);
+            }
+            self.row(row, i);
+        }
+        self.space(GAP_MM);
+    }
+
+    fn row(&mut self, row: &Row, number: usize) {
+        let top = MARGIN_MM + self.y;
+        for (i, (slot, lines)) in row.cells.iter().enumerate() {
+            let is_head = row.is_head || i == 0;
+            let mut frame = self.frame(*slot, top, row.height);
+            if let (Item::Path { style, .. }, true) = (&mut frame, row.is_head) {
+                *style = style.filled(Colour::Fin);
+            }
+            let mut items = vec![frame];
+            let inner = Slot { x: slot.x + CELL_MM, width: slot.width - 2.0 * CELL_MM };
+            items.extend(self.lines(
+                inner,
+                top + 1.0,
+                SMALL_MM + 0.3,
+                row.is_head,
+                lines,
+            ));
+            self.page().push(Tag::Cell { row: number, is_head }, items);
+        }
+        self.y += row.height;
+    }
+
+    /// Words over as many lines as they need.
+    fn block(&mut self, tag: Tag, slot: Slot, size: f64, bold: bool, words: &str) {
+        let lines = wrapped(words, size, bold, slot.width);
+        let height = lines.len() as f64 * size * LINE;
+        self.keep_mm(height.min(60.0));
+        let items = self.lines(slot, MARGIN_MM + self.y, size, bold, &lines);
+        self.page().push(tag, items);
+        self.y += height;
+    }
+
+    fn page(&mut self) -> &mut Page {
+        let last = self.pages.len() - 1;
+        &mut self.pages[last]
+    }
+
+    /// The left end of a slot on the paper.
+    fn at(&self, slot: Slot, y: f64) -> Point {
+        let left = (self.size.size_mm().0 - ROOM_MM.0) / 2.0;
+        let x = if self.rtl { ROOM_MM.0 - slot.x - slot.width } else { slot.x };
+        Point { x: left + x, y }
+    }
+
+    fn lines(
+        &self,
+        slot: Slot,
+        top: f64,
+        size: f64,
+        bold: bool,
+        lines: &[String],
+    ) -> Vec<Item> {
+        let base = |i: usize| top + size * (ASCENT + LINE * i as f64);
+        let line =
+            |(i, words): (usize, &String)| self.words(slot, base(i), size, bold, words);
+        lines.iter().enumerate().map(line).collect()
+    }
+
+    fn words(&self, slot: Slot, base: f64, size: f64, bold: bool, words: &str) -> Item {
+        let Point { x, y } = self.at(slot, base);
+        let (x, anchor) =
+            if self.rtl { (x + slot.width, Anchor::End) } else { (x, Anchor::Start) };
+        let (colour, words) = (Colour::Ink, words.to_owned());
+        Item::Text { at: Point { x, y }, anchor, words, colour, bold, size }
+    }
+
+    fn frame(&self, slot: Slot, top: f64, height: f64) -> Item {
+        let Point { x, y } = self.at(slot, top);
+        let (right, bottom) = (x + slot.width, y + height);
+        let corners = [(x, y), (right, y), (right, bottom), (x, bottom)];
+        let path = Path::closed(corners.map(|(x, y)| Point { x, y }).into());
+        Item::Path { path, style: Style::line(Colour::Ink, HAIR_MM) }
+    }
+}
+
+/// What stands before an entry of a list.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Mark {
+    /// A dot.
+    Dot,
+    /// Its number.
+    Number,
+    /// A box to tick.
+    Box,
+}
+
+/// A row of a table, its words parted into lines.
+struct Row {
+    cells: Vec<(Slot, Vec<String>)>,
+    height: f64,
+    is_head: bool,
+}
+
+impl Row {
+    fn new(table: &Table, cells: &[String], is_head: bool) -> Self {
+        let shares: f64 = table.columns.iter().map(|column| column.share).sum();
+        let size = SMALL_MM + 0.3;
+        let mut x = 0.0;
+        let mut parted = Vec::new();
+        let mut most = 0;
+        for (column, words) in table.columns.iter().zip(cells) {
+            let width = ROOM_MM.0 * column.share / shares;
+            let lines = wrapped(words, size, is_head, width - 2.0 * CELL_MM);
+            most = most.max(lines.len());
+            parted.push((Slot { x, width }, lines));
+            x += width;
+        }
+        let own = most as f64 * size * LINE + 1.8;
+        let height = if is_head { own } else { own.max(table.row_mm) };
+        Self { cells: parted, height, is_head }
+    }
+}
+
+/// How wide words are, in millimetres: in Helvetica, or, in scripts that it lacks, as the page
+/// that shows them measures.
+pub(crate) fn wide(words: &str, size: f64, bold: bool) -> f64 {
+    if has_all(words) {
+        return width(words, size, bold);
+    }
+    let px = if bold { bold_px(words) } else { words_px(words) };
+    px * size / crate::scene::TEXT_PX
+}
+
+/// The words in lines of some width. A word that is wider stands alone in its line.
+pub(crate) fn wrapped(words: &str, size: f64, bold: bool, width: f64) -> Vec<String> {
+    let mut lines = Vec::new();
+    for paragraph in words.split('\n') {
+        let mut line = String::new();
+        for word in paragraph.split(' ') {
+            let longer =
+                if line.is_empty() { word.to_owned() } else { format!("{line} {word}") };
+            if !line.is_empty() && wide(&longer, size, bold) > width {
+                lines.push(std::mem::replace(&mut line, word.to_owned()));
+            } else {
+                line = longer;
+            }
+        }
+        lines.push(line);
+    }
+    lines
+}
