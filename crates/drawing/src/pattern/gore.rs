@@ -18,7 +18,7 @@ const TOOTH_LONG_MM: f64 = 14.0;
 /// Between a small tab and the next leaf.
 const FREE_MM: f64 = 0.8;
 /// Leaves are about so wide.
-const LEAF_MM: f64 = 28.0;
+const LEAF_MM: f64 = 36.0;
 /// How many there are, fewest and most.
 const LEAVES: (f64, f64) = (6.0, 12.0);
 
@@ -61,11 +61,6 @@ impl Leaves {
     /// How wide a leaf is where it stands on the band.
     pub(super) fn width(&self) -> f64 {
         2.0 * self.half.first().map_or(0.0, |at| at.1)
-    }
-
-    /// How high leaves and band are.
-    pub(super) fn height(&self) -> f64 {
-        self.length() + BAND_MM
     }
 
     fn length(&self) -> f64 {

@@ -56,7 +56,7 @@ fn turned(piece: &Piece, quarters: u8) -> (Vec<Point>, (f64, f64)) {
         2 => Point { x: width - p.x, y: height - p.y },
         _ => Point { x: p.y, y: width - p.x },
     };
-    let size = if quarters % 2 == 0 { (width, height) } else { (height, width) };
+    let size = if quarters.is_multiple_of(2) { (width, height) } else { (height, width) };
     (piece.cut.iter().map(turn).collect(), size)
 }
 
@@ -208,4 +208,92 @@ pub(super) fn tiled(flow: &mut Flow, piece: &Piece, most: usize) -> Option<()> {
         flow.figure(&tile, TILE_MM);
     }
     Some(())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::fin::fin;
+    use super::super::piece::edges;
+    use super::*;
+    use noseward_stability::{Example, Planform};
+
+    fn fins(planform: &Planform) -> Vec<Piece> {
+        let mut set = Example::Puffin.design().fins.remove(0);
+        (set.count, set.planform) = (8, planform.clone());
+        (1..=8).map(|number| fin(&set, number).unwrap()).collect()
+    }
+
+    /// From a corner to an edge.
+    fn distance(p: Point, (a, b): (Point, Point)) -> f64 {
+        let (dx, dy) = (b.x - a.x, b.y - a.y);
+        let long = dx * dx + dy * dy;
+        let along = ((p.x - a.x) * dx + (p.y - a.y) * dy) / long.max(1e-12);
+        let share = along.clamp(0.0, 1.0);
+        libm::hypot(p.x - a.x - share * dx, p.y - a.y - share * dy)
+    }
+
+    /// Two outlines that do not cross are nowhere nearer than at a corner of one of them.
+    #[test]
+    fn parts_lie_beside_each_other_with_room_for_scissors() {
+        let own = vec![[0.0, 0.0], [20.0, 45.0], [60.0, 45.0], [30.0, 12.0], [50.0, 0.0]];
+        for planform in [
+            Planform::FourSided {
+                root_mm: 90.0,
+                tip_mm: 0.0,
+                span_mm: 60.0,
+                sweep_mm: 80.0,
+            },
+            Planform::FourSided {
+                root_mm: 40.0,
+                tip_mm: 30.0,
+                span_mm: 50.0,
+                sweep_mm: -15.0,
+            },
+            Planform::PointsMm(own),
+        ] {
+            let pieces = fins(&planform);
+            let rows = rows(&pieces);
+            let laid: usize = rows.iter().map(|row| row.places.len()).sum();
+            assert_eq!(laid, 8);
+            for row in rows {
+                let outlines: Vec<Vec<Point>> = row
+                    .places
+                    .iter()
+                    .map(|place| {
+                        let (outline, _) = turned(&pieces[place.piece], place.quarters);
+                        let moved = |p: Point| Point { x: p.x + place.x, ..p };
+                        outline.into_iter().map(moved).collect()
+                    })
+                    .collect();
+                for pair in outlines.windows(2) {
+                    let nearest = |one: &[Point], other: &[Point]| {
+                        let corners = one.iter();
+                        corners
+                            .flat_map(|p| edges(other).map(|edge| distance(*p, edge)))
+                            .fold(f64::MAX, f64::min)
+                    };
+                    let near =
+                        nearest(&pair[0], &pair[1]).min(nearest(&pair[1], &pair[0]));
+                    assert!(near > GAP_MM - 0.1, "{planform:?}: {near}");
+                }
+            }
+        }
+    }
+
+    /// Three triangles beside each other where only two would be if none were turned about.
+    #[test]
+    fn a_part_is_turned_about_where_that_saves_card() {
+        let (root_mm, span_mm) = (70.0, 100.0);
+        let triangle = Planform::FourSided {
+            root_mm,
+            tip_mm: 0.0,
+            span_mm,
+            sweep_mm: root_mm / 2.0,
+        };
+        let rows = rows(&fins(&triangle));
+        assert_eq!(rows[0].places.len(), 3);
+        let quarters: Vec<u8> =
+            rows[0].places.iter().map(|place| place.quarters).collect();
+        assert_eq!(quarters, [0, 2, 0]);
+    }
 }

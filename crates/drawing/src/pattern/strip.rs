@@ -58,7 +58,7 @@ impl Strip<'_> {
     fn place(&self, degrees: f64) -> f64 {
         let gap = 360.0 / f64::from(self.set.count);
         let turn = (degrees - self.set.roll_deg + self.before() * gap) / 360.0;
-        self.girth * (1.0 - turn.rem_euclid(1.0))
+        self.girth * (-turn).rem_euclid(1.0)
     }
 
     /// Where the lines for the fins are, with their angles, fin by fin.
