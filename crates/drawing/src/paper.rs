@@ -1,12 +1,14 @@
 //! Sheets of paper, true to size: what stands on them flows over pages, which are scenes in
 //! millimetres, and these become PDF or SVG.
 
+mod check_bars;
 mod flow;
 mod letters;
 mod page;
 mod pdf;
 mod widths;
 
+pub use check_bars::{CHECK_BAR_MM, CHECK_BAR_WIDE_MM, check_bars};
 pub use flow::{Column, Flow, Mark, Table};
 pub use page::{Page, PaperSize, Tag};
 pub use pdf::{DocumentInfo, has_all_letters, pdf};
