@@ -320,9 +320,9 @@ impl Page {
             Effect::Try(way) => computer::try_out(self, way)?,
             Effect::Print(paper) => self.print(paper)?,
             Effect::PrintPlace => self.window.print()?,
-            Effect::Download { name, text } => self.download(&name, &text.into())?,
-            Effect::DownloadBytes { name, bytes } => {
-                self.download(&name, &js_sys::Uint8Array::from(&bytes[..]).into())?;
+            Effect::Download { name, text } => self.hand(&name, &text.into(), false)?,
+            Effect::Hand { name, bytes, opens } => {
+                self.hand(&name, &js_sys::Uint8Array::from(&bytes[..]).into(), opens)?;
             }
         }
         Ok(())
@@ -566,7 +566,8 @@ impl Page {
         });
     }
 
-    fn download(&self, name: &str, content: &JsValue) -> Result<(), JsValue> {
+    /// Gives the person a file, or shows it in a tab of its own.
+    fn hand(&self, name: &str, content: &JsValue, opens: bool) -> Result<(), JsValue> {
         let options = BlobPropertyBag::new();
         options.set_type(match name.rsplit('.').next() {
             Some("csv") => "text/csv",
@@ -581,8 +582,13 @@ impl Page {
         let anchor: HtmlAnchorElement =
             self.document.create_element("a")?.unchecked_into();
         anchor.set_href(&address);
-        anchor.set_download(name);
+        if opens {
+            anchor.set_attribute("target", "_blank")?;
+        } else {
+            anchor.set_download(name);
+        }
         anchor.unchecked_ref::<HtmlElement>().click();
-        Url::revoke_object_url(&address)
+        // A tab reads it later.
+        if opens { Ok(()) } else { Url::revoke_object_url(&address) }
     }
 }

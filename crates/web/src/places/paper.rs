@@ -14,11 +14,12 @@ use noseward_drawing::paper::{Page, PaperSize, has_all_letters};
 use noseward_drawing::svg_document;
 use noseward_words::{self as words, Text};
 
-use super::form::{button, plain_button};
+use super::form::plain_button;
 use super::sheet_of_paper;
 use crate::app::State;
 use crate::shell::{Region, pressed, region};
-use sheets::{Group, Sheet};
+use sheets::Group;
+pub(crate) use sheets::Sheet;
 
 /// The place.
 pub(crate) fn regions(state: &State) -> Vec<Region> {
@@ -120,6 +121,7 @@ fn ways(desk: &PaperDesk, pages: &[Page]) -> Markup {
                 @if has_pdf {
                     button type="button" class="button button--main" id="pp-save"
                         data-action="pp-save" { (words::paper_place_save()) }
+                    (plain_button("pp-open", false, words::paper_place_open()))
                 }
                 (plain_button("pp-print", false, words::paper_place_print()))
                 (plain_button("pp-svg", false, words::paper_place_svg()))
@@ -136,13 +138,13 @@ fn ways(desk: &PaperDesk, pages: &[Page]) -> Markup {
 
 /// The page that is looked at, and the ways to the others.
 fn leafed(desk: &PaperDesk, pages: &[Page]) -> Markup {
-    let at = desk.page.min(pages.len().saturating_sub(1));
+    let at = desk.page_of(pages);
     html! {
         @if pages.len() > 1 {
             div class="nb__row pages__leaf" {
-                (button("pp-page", &at.saturating_sub(1).to_string(), true, &html! { (words::paper_place_before()) }))
+                (plain_button("pp-before", true, words::paper_place_before()))
                 span { (words::paper_place_page((at + 1).into(), pages.len().into())) }
-                (button("pp-page", &(at + 1).min(pages.len() - 1).to_string(), true, &html! { (words::paper_place_next()) }))
+                (plain_button("pp-behind", true, words::paper_place_next()))
             }
         }
         @if let Some(page) = pages.get(at) { div class="leaf leaf--seen" { (drawn(page)) } }

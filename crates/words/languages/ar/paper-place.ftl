@@ -18,6 +18,7 @@ paper-place-not-measured =
     لم تُقَس نقطتاه بعد، وهذه الورقة تكشف كلتيهما. لا ينبغي أن يراها قبل ذلك من عليه أن يجدهما.
 paper-place-anyway = اعرضها مع ذلك
 paper-place-save = احفظ بصيغة PDF
+paper-place-open = افتحه
 paper-place-print = اطبع
 paper-place-svg = احفظ هذه الصفحة رسمًا (SVG)
 paper-place-outline = احفظ المحيط لآلة القصّ (SVG)

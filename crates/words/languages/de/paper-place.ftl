@@ -19,6 +19,7 @@ paper-place-not-measured =
     es vorher nicht sehen.
 paper-place-anyway = Trotzdem zeigen
 paper-place-save = Als PDF speichern
+paper-place-open = Öffnen
 paper-place-print = Drucken
 paper-place-svg = Diese Seite als Zeichnung speichern (SVG)
 paper-place-outline = Den Umriss für einen Schneider speichern (SVG)

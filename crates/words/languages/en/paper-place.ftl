@@ -34,6 +34,7 @@ paper-place-not-measured =
 paper-place-anyway = Show it all the same
 # Buttons.
 paper-place-save = Save as PDF
+paper-place-open = Open it
 paper-place-print = Print
 paper-place-svg = Save this page as a drawing (SVG)
 paper-place-outline = Save the outline for a cutter (SVG)

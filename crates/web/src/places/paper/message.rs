@@ -10,12 +10,14 @@ use crate::places::message::Control;
 pub(crate) enum PaperMsg {
     Choose(Sheet),
     Size(PaperSize),
-    /// To look at this page.
-    Page(usize),
+    /// To the page behind the one that is looked at, or before it.
+    Leaf(bool),
     /// Answers are shown though nothing was measured.
     Anyway,
-    /// All pages as a PDF.
-    Save,
+    /// All pages as a PDF: to be saved, or opened in a tab of its own.
+    Pdf {
+        opens: bool,
+    },
     /// To stop making them.
     Stop,
     Print,
@@ -36,9 +38,11 @@ impl PaperMsg {
                 "letter" => PaperSize::Letter,
                 _ => return None,
             }),
-            "pp-page" => Self::Page(target.parse().ok()?),
+            "pp-before" => Self::Leaf(false),
+            "pp-behind" => Self::Leaf(true),
             "pp-anyway" => Self::Anyway,
-            "pp-save" => Self::Save,
+            "pp-save" => Self::Pdf { opens: false },
+            "pp-open" => Self::Pdf { opens: true },
             "pp-stop" => Self::Stop,
             "pp-print" => Self::Print,
             "pp-svg" => Self::Svg,

@@ -28,14 +28,16 @@ pub(super) struct Making {
     /// What is still to be made, the last first.
     pub(super) todo: Vec<Sheet>,
     pub(super) pages: Vec<Page>,
+    /// Whether it is opened once it is made, and not saved.
+    pub(super) opens: bool,
     of: usize,
 }
 
 impl Making {
-    pub(super) fn new(sheet: Sheet) -> Self {
+    pub(super) fn new(sheet: Sheet, opens: bool) -> Self {
         let mut todo = sheet.parts();
         todo.reverse();
-        Self { of: todo.len(), todo, pages: Vec::new() }
+        Self { of: todo.len(), todo, pages: Vec::new(), opens }
     }
 
     pub(super) fn done(&self) -> usize {
@@ -54,6 +56,11 @@ impl PaperDesk {
             "en-US" => PaperSize::Letter,
             _ => PaperSize::A4,
         })
+    }
+
+    /// Which of some pages is looked at.
+    pub(super) fn page_of(&self, pages: &[Page]) -> usize {
+        self.page.min(pages.len().saturating_sub(1))
     }
 
     /// Whether a PDF is being made.

@@ -35,7 +35,7 @@ pub(crate) enum Sheet {
 }
 
 impl Sheet {
-    pub(super) const ALL: [Self; 3] = [Self::CutOut, Self::CutOutSmall, Self::Answers];
+    pub(crate) const ALL: [Self; 3] = [Self::CutOut, Self::CutOutSmall, Self::Answers];
 
     pub(super) fn group(self) -> Group {
         match self {

@@ -17,10 +17,10 @@ pub(crate) fn update(state: &mut State, msg: PaperMsg) -> Vec<Effect> {
             **desk = PaperDesk { sheet, page: 0, making: None, ..(**desk).clone() };
         }
         PaperMsg::Size(size) => desk.chosen = Some(size),
-        PaperMsg::Page(page) => desk.page = page,
+        PaperMsg::Leaf(behind) => return leaf(state, behind),
         PaperMsg::Anyway => desk.anyway = true,
-        PaperMsg::Save => {
-            desk.making = Some(Making::new(desk.sheet));
+        PaperMsg::Pdf { opens } => {
+            desk.making = Some(Making::new(desk.sheet, opens));
             return vec![Effect::Redraw, Effect::Slice];
         }
         PaperMsg::Stop => desk.making = None,
@@ -45,27 +45,46 @@ pub(crate) fn make(state: &mut State) -> Vec<Effect> {
             vec![Effect::Redraw, Effect::Slice]
         }
         Some(None) => {
-            let pages = desk.making.take().map(|making| making.pages).unwrap_or_default();
+            let Some(Making { pages, opens, .. }) = desk.making.take() else {
+                return Vec::new();
+            };
             let title = desk.sheet.name().as_str();
             let language = words::language().tag;
             let bytes = pdf(&pages, &DocumentInfo { title, language });
-            save(state, format!("noseward-{}.pdf", desk.sheet.key()), bytes)
+            let name = format!("noseward-{}.pdf", desk.sheet.key());
+            if opens {
+                vec![Effect::Hand { name, bytes, opens }, Effect::Redraw]
+            } else {
+                save(state, name, bytes)
+            }
         }
     };
     state.paper = Some(desk);
     effects
 }
 
+/// To another page, as far as there are some.
+fn leaf(state: &mut State, behind: bool) -> Vec<Effect> {
+    let desk = state.paper_desk().into_owned();
+    let pages = desk.sheet.pages(state, desk.size()).unwrap_or_default();
+    let at = desk.page_of(&pages);
+    if let Some(desk) = &mut state.paper {
+        desk.page = if behind { at + 1 } else { at.saturating_sub(1) };
+        desk.page = desk.page_of(&pages);
+    }
+    vec![Effect::Redraw]
+}
+
 fn save(state: &mut State, name: String, bytes: Vec<u8>) -> Vec<Effect> {
     let mut effects = say(state, false, words::paper_place_saved(&name));
-    effects.insert(0, Effect::DownloadBytes { name, bytes });
+    effects.insert(0, Effect::Hand { name, bytes, opens: false });
     effects
 }
 
 fn save_page(state: &mut State) -> Vec<Effect> {
     let desk = state.paper_desk().into_owned();
     let pages = desk.sheet.pages(state, desk.size()).unwrap_or_default();
-    let at = desk.page.min(pages.len().saturating_sub(1));
+    let at = desk.page_of(&pages);
     let Some(page) = pages.get(at) else { return Vec::new() };
     let svg = svg_document(&page.scene, None);
     save(state, format!("noseward-{}-{}.svg", desk.sheet.key(), at + 1), svg.into())
