@@ -53,7 +53,7 @@ fn check_bars_are_100_mm_long_both_ways() -> Result<()> {
         let moved = |to: Point| Point { x: at.x + to.x, y: at.y + to.y };
         let picture = document.picture(1, 300)?;
         let bars = bars_mm(&picture, moved(across), moved(along))?;
-        println!("{size:?}: {bars:?}");
+        eprintln!("{size:?}: {bars:?}");
         assert_true_to_size(&format!("{size:?}"), bars);
     }
     Ok(())
@@ -135,7 +135,7 @@ fn cut_outs_are_what_was_computed(size: PaperSize, first: usize) -> Result<()> {
         let all = view.contours_m();
         let tail = all.iter().flatten().map(|place| place.x).fold(0.0, f64::max);
         let (length, centroid, area) = (tail * 1e3, centroid * 1e3, area * 1e6);
-        println!(
+        eprintln!(
             "{name}: {} sheets, length {:+.3}, centroid {:+.3}, area {:+.3} %, jump {:.3}",
             found.sheets,
             found.length_mm - length,
