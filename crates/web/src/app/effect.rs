@@ -60,4 +60,11 @@ pub(crate) enum Effect {
         /// What it holds.
         text: String,
     },
+    /// The same of what is no text.
+    DownloadBytes {
+        /// Its name.
+        name: String,
+        /// What it holds.
+        bytes: Vec<u8>,
+    },
 }

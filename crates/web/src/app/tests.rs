@@ -198,6 +198,7 @@ fn place_regions(state: &State, place: Place) -> Vec<Region> {
         Place::Join => places::join::regions(state),
         Place::SetUp => places::set_up::regions(state),
         Place::Class => places::class::regions(state),
+        Place::Paper => places::paper::regions(state),
         Place::Lead => places::lead::regions(state),
     }
 }

@@ -51,7 +51,7 @@ pub(super) fn try_out(page: &Rc<Page>, way: Capability) -> Result<(), JsValue> {
     match way {
         Capability::Copy => page.try_copying(),
         Capability::Save => {
-            page.download("noseward-try.txt", &words::computer_saved())?;
+            page.download("noseward-try.txt", &words::computer_saved().as_str().into())?;
         }
         Capability::Pick => {
             let input = page.document.get_element_by_id("try-file");
