@@ -4,11 +4,15 @@
 #![forbid(unsafe_code)]
 
 mod document;
+mod joined;
 mod picture;
 mod sheets;
+mod tile;
 mod words;
 
 pub use document::{Document, MM_PER_INCH, POINTS_PER_INCH};
+pub use joined::{CutOutFound, cut_out_found};
 pub use picture::{Bounds, Picture};
 pub use sheets::{SHEETS, Sheet};
+pub use tile::INK;
 pub use words::{Told, line, told, words};

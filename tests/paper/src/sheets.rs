@@ -4,7 +4,9 @@ use noseward_drawing::paper::{
     CHECK_BAR_MM, CHECK_BAR_WIDE_MM, Column, Flow, Mark, Page, PaperSize, Table,
     check_bars,
 };
-use noseward_drawing::{LabelStyle, Point, Sheet as Drawn, Told, rocket};
+use noseward_drawing::{
+    CutOut, LabelStyle, Point, Sheet as Drawn, Told, cut_out, rocket,
+};
 use noseward_stability::{Example, Units, evaluate};
 
 /// A sheet that can be made.
@@ -17,7 +19,24 @@ pub struct Sheet {
 }
 
 /// All of them. A new sheet gets a line here, and with it the checks of all sheets.
-pub const SHEETS: &[Sheet] = &[Sheet { name: "everything", make: everything }];
+pub const SHEETS: &[Sheet] = &[
+    Sheet { name: "everything", make: everything },
+    Sheet { name: "cut-out", make: |size| cut_out_of(size, false, None) },
+    Sheet { name: "cut-out-small", make: |size| cut_out_of(size, true, None) },
+    Sheet {
+        name: "cut-out-answers",
+        make: |size| cut_out_of(size, true, Some((140.0, 202.0))),
+    },
+];
+
+fn cut_out_of(
+    size: PaperSize,
+    on_one_sheet: bool,
+    answers_mm: Option<(f64, f64)>,
+) -> Vec<Page> {
+    let wish = CutOut { size, on_one_sheet, units: Units::METRIC, answers_mm };
+    cut_out(&Example::Razorbill.design(), &wish).unwrap_or_default()
+}
 
 /// One of each thing that a sheet may hold.
 fn everything(size: PaperSize) -> Vec<Page> {
