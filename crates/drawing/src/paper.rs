@@ -2,6 +2,8 @@
 //! millimetres, and these become PDF or SVG.
 
 mod flow;
+#[cfg(test)]
+pub(crate) mod inside;
 mod letters;
 mod page;
 mod pdf;
