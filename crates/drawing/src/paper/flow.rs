@@ -71,6 +71,9 @@ pub(super) struct Slot {
 pub(super) const ALL: Slot = Slot { x: 0.0, width: ROOM_MM.0 };
 
 impl Flow {
+    /// How wide the room on a page is, in millimetres.
+    pub const WIDTH_MM: f64 = ROOM_MM.0;
+
     /// An empty sheet with a title, in the direction of the language in use.
     #[must_use]
     pub fn new(size: PaperSize, title: &str) -> Self {
