@@ -322,13 +322,7 @@ impl Flow {
                 continue;
             }
             let inner = Slot { x: slot.x + CELL_MM, width: slot.width - 2.0 * CELL_MM };
-            items.extend(self.lines(
-                inner,
-                top + 1.0,
-                SMALL_MM + 0.3,
-                row.is_head,
-                lines,
-            ));
+            items.extend(self.lines(inner, top + 1.0, row.size, row.is_head, lines));
             self.page().push(Tag::Cell { row: number, is_head }, items);
         }
         self.y += row.height;
@@ -416,26 +410,41 @@ pub enum Mark {
 struct Row {
     cells: Vec<(Slot, Vec<String>)>,
     height: f64,
+    size: f64,
     is_head: bool,
 }
 
 impl Row {
+    /// The words of cells, and the least that those of heads are made: a head with a word that is
+    /// wider than its column is set smaller.
+    const SIZE_MM: f64 = SMALL_MM + 0.3;
+    const LEAST_MM: f64 = 2.4;
+
     fn new(table: &Table, slot: Slot, cells: &[String], is_head: bool) -> Self {
         let shares: f64 = table.columns.iter().map(|column| column.share).sum();
-        let size = SMALL_MM + 0.3;
+        let room = |share: f64| slot.width * share / shares - 2.0 * CELL_MM;
+        let mut size = Self::SIZE_MM;
+        if is_head {
+            for (column, words) in table.columns.iter().zip(cells) {
+                let widths = words.split_whitespace().map(|word| wide(word, 1.0, true));
+                let widest = widths.fold(0.0, f64::max);
+                size =
+                    size.min(room(column.share) / widest.max(1e-9)).max(Self::LEAST_MM);
+            }
+        }
         let mut x = slot.x;
         let mut parted = Vec::new();
         let mut most = 0;
         for (column, words) in table.columns.iter().zip(cells) {
             let width = slot.width * column.share / shares;
-            let lines = wrapped(words, size, is_head, width - 2.0 * CELL_MM);
+            let lines = wrapped(words, size, is_head, room(column.share));
             most = most.max(lines.len());
             parted.push((Slot { x, width }, lines));
             x += width;
         }
         let own = most as f64 * size * LINE + 1.8;
         let height = if is_head { own } else { own.max(table.row_mm) };
-        Self { cells: parted, height, is_head }
+        Self { cells: parted, height, size, is_head }
     }
 }
 
@@ -449,12 +458,33 @@ pub(crate) fn wide(words: &str, size: f64, bold: bool) -> f64 {
     px * size / crate::scene::TEXT_PX
 }
 
-/// The words in lines of some width. A word that is wider stands alone in its line.
+/// A word in pieces that are no wider than there is room.
+fn parted(word: &str, size: f64, bold: bool, width: f64) -> Vec<&str> {
+    let mut pieces = Vec::new();
+    let mut rest = word;
+    while wide(rest, size, bold) > width {
+        let ends = rest.char_indices().map(|(at, letter)| at + letter.len_utf8());
+        let fitting = ends.take_while(|end| wide(&rest[..*end], size, bold) <= width);
+        // One letter at least, or this would not end.
+        let first = rest.chars().next().map_or(0, char::len_utf8);
+        let (piece, after) = rest.split_at(fitting.last().unwrap_or(first));
+        pieces.push(piece);
+        rest = after;
+        if rest.is_empty() {
+            return pieces;
+        }
+    }
+    pieces.push(rest);
+    pieces
+}
+
+/// The words in lines of some width. A word that is wider is parted.
 pub(crate) fn wrapped(words: &str, size: f64, bold: bool, width: f64) -> Vec<String> {
     let mut lines = Vec::new();
     for paragraph in words.split('\n') {
         let mut line = String::new();
-        for word in paragraph.split(' ') {
+        let words = paragraph.split(' ').flat_map(|word| parted(word, size, bold, width));
+        for word in words {
             let longer =
                 if line.is_empty() { word.to_owned() } else { format!("{line} {word}") };
             if !line.is_empty() && wide(&longer, size, bold) > width {
