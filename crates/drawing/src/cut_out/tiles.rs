@@ -68,7 +68,9 @@ impl Tiles {
         let (column, row) = self.place(i);
         let window = self.window(column, row);
         let corner = Point { x: window.left, y: window.top };
-        let mut items = outline.items(&|path| clipped(path, window), corner);
+        // The lines of joining come first: over it they would break the outline.
+        let mut items = self.joins(i);
+        items.extend(outline.items(&|path| clipped(path, window), corner));
         if row == 0 && column == self.columns / 2 && self.columns % 2 == 1 {
             let moved = outline.nose();
             items.push(Item::Placed {
@@ -78,7 +80,6 @@ impl Tiles {
                 scene: alone(vec![moved]),
             });
         }
-        items.extend(self.joins(i));
         let name = texts::cut_out_sheet((i + 1).into(), self.count().into());
         Scene { width: TILE_MM.0, height: TILE_MM.1, name, ..alone(items) }
     }

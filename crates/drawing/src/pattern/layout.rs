@@ -202,8 +202,8 @@ pub(super) fn tiled(flow: &mut Flow, piece: &Piece, most: usize) -> Option<()> {
         let window = tiles.window_of(i).moved(-EDGE_MM);
         let corner = Point { x: window.left, y: window.top };
         let shown = |path: &Path| clipped(path, window);
-        let mut items = piece.with_words_within(window).items(&shown, corner);
-        items.extend(tiles.joins(i));
+        let mut items = tiles.joins(i);
+        items.extend(piece.with_words_within(window).items(&shown, corner));
         let tile = Scene { width: TILE_MM.0, height: TILE_MM.1, ..alone(&name, items) };
         flow.figure(&tile, TILE_MM);
     }
