@@ -16,7 +16,7 @@ mod tools;
 
 use std::f64::consts::PI;
 
-use noseward_stability::{Body, Component, Design, SectionKind, Stretch};
+use noseward_stability::{Body, Component, Design, FinSet, SectionKind, Stretch, limits};
 use noseward_words::{self as texts, Number, Text};
 
 use crate::names::part_name;
@@ -39,7 +39,7 @@ const FLAT_M: f64 = 2e-5;
 /// root.
 #[must_use]
 pub fn fin_pattern(size: PaperSize, design: &Design, set: usize) -> Vec<Page> {
-    let Some(fins) = design.fins.get(set) else { return Vec::new() };
+    let Some(fins) = fins_of(design, set) else { return Vec::new() };
     let pieces: Vec<Piece> =
         (1..=fins.count).filter_map(|number| fin::fin(fins, number)).collect();
     let Some(first) = pieces.first() else { return Vec::new() };
@@ -61,7 +61,7 @@ pub fn fin_pattern(size: PaperSize, design: &Design, set: usize) -> Vec<Page> {
 #[must_use]
 pub fn fin_piece(design: &Design, set: usize) -> Option<Scene> {
     let name = part_name(design, Component::Fins(set));
-    Some(fin::fin(design.fins.get(set)?, 1)?.scene(&name))
+    Some(fin::fin(fins_of(design, set)?, 1)?.scene(&name))
 }
 
 /// A nose, a taper or a tube, laid flat. Empty for a neck, and where the design has no such
@@ -129,8 +129,12 @@ pub fn strip_piece(design: &Design, set: usize) -> Option<Scene> {
     Some(strip_of(design, set, &name)?.pieces().first()?.scene(&name))
 }
 
+fn fins_of(design: &Design, set: usize) -> Option<&FinSet> {
+    design.fins.get(set).filter(|_| within_limits(design))
+}
+
 fn strip_of<'a>(design: &'a Design, set: usize, part: &'a str) -> Option<Strip<'a>> {
-    let fins = design.fins.get(set)?;
+    let fins = fins_of(design, set)?;
     let radius_mm = Body::new(design)?.radius_at_m(fins.start_mm / 1000.0) * 1000.0;
     let zero = design.fins.len() > 1;
     (radius_mm > 0.0 && fins.count > 0).then_some(Strip {
@@ -168,8 +172,8 @@ pub fn tools_pattern(size: PaperSize) -> Vec<Page> {
     let left = 2.0 * (wide + RULERS_APART_MM) + 8.0;
     let mut items = check_bars(at(left, 0.0), at(Flow::WIDTH_MM - 8.0, 40.0));
     for x in [wide, 2.0 * wide + RULERS_APART_MM] {
-        let items_of = ruler.items(&Path::clone, Point::default());
-        let scene = Scene { width: long, height: wide, ..piece::alone("", items_of) };
+        let layers = ruler.layers(&Path::clone, Point::default());
+        let scene = Scene { width: long, height: wide, ..piece::in_mm("", layers) };
         let at = at(x + 0.5, RULER_TOP_MM);
         items.push(Item::Placed { at, scale: 1.0, turned_deg: 90.0, scene });
     }
@@ -196,6 +200,25 @@ pub fn stand_piece() -> Scene {
     tools::stand().scene(texts::paper_parts_tools().as_str())
 }
 
+/// Whether numbers are within the bounds that a design has without faults, so that no part is
+/// endless.
+fn within_limits(design: &Design) -> bool {
+    let is_length = |mm: f64| mm.abs() <= limits::LENGTH_MM;
+    let is_width = |mm: f64| mm.abs() <= limits::DIAMETER_MM.1;
+    design.sections.len() <= limits::SECTIONS
+        && design.sections.iter().all(|section| {
+            is_length(section.length_mm) && section.diameter_mm.is_none_or(is_width)
+        })
+        && design.fins.len() <= limits::FIN_SETS
+        && design.fins.iter().all(|set| {
+            let corners = set.planform.corners_mm();
+            set.count <= limits::FIN_COUNT.1
+                && is_length(set.start_mm)
+                && set.roll_deg.is_finite()
+                && corners.iter().flatten().all(|&mm| is_length(mm))
+        })
+}
+
 /// Something to do, or to take care of while one does it.
 #[derive(Clone, Debug, PartialEq)]
 enum Step {
@@ -215,7 +238,7 @@ enum Shape {
 
 impl Shape {
     fn new(design: &Design, section: usize) -> Option<Self> {
-        let kind = design.sections.get(section)?.kind;
+        let kind = design.sections.get(section).filter(|_| within_limits(design))?.kind;
         let stretch: Stretch = *Body::new(design)?.stretches().get(section)?;
         let profile = stretch.profile;
         Some(match kind {

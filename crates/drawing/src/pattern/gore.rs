@@ -63,6 +63,15 @@ impl Leaves {
         2.0 * self.half.first().map_or(0.0, |at| at.1)
     }
 
+    /// Whether leaves lean in from where they stand, so that the band has to be folded there.
+    fn leans(&self) -> bool {
+        const LEAST_SINE: f64 = 0.25;
+        let [(_, wide), (run, next), ..] = self.half[..] else { return false };
+        // Of a leaf so much of the girth is seen.
+        let narrows = (wide - next) * self.count as f64 / PI;
+        narrows > LEAST_SINE * run
+    }
+
     fn length(&self) -> f64 {
         self.half.last().map_or(0.0, |at| at.0)
     }
@@ -127,6 +136,10 @@ impl Leaves {
             }
             for &(from, to) in &teeth {
                 folds.line(right(from), right(to));
+            }
+            if self.leans() {
+                let half = width / 2.0 - FREE_MM;
+                folds.line(at(middle - half, 0.0), at(middle + half, 0.0));
             }
         }
         cut.dedup();
@@ -236,6 +249,13 @@ mod tests {
             let found = area_mm2(&Leaves::new(&side));
             assert!((found / wanted - 1.0).abs() < 1e-3, "{kind:?}: {found} {wanted}");
         }
+    }
+
+    #[test]
+    fn the_band_is_folded_where_leaves_lean_in() {
+        let leans = |kind, length| Leaves::new(&side(kind, length, 90.0).0).leans();
+        assert!(leans(SectionKind::Dome, 20.0) && leans(SectionKind::Paraboloid, 60.0));
+        assert!(!leans(SectionKind::Dome, 45.0) && !leans(SectionKind::Ogive, 90.0));
     }
 
     #[test]

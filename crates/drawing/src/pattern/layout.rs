@@ -1,10 +1,10 @@
 //! Parts on pages: beside each other as close as a pair of scissors allows, every second one
 //! turned about where that saves card, with bars of 100 mm on each page.
 
-use super::piece::{EDGE_MM, Piece, alone, reach_between};
+use super::piece::{EDGE_MM, Piece, in_mm, reach_between};
 use crate::cut_out::{TILE_MM, Tiles, clipped};
 use crate::paper::{CHECK_BAR_MM, CHECK_BAR_WIDE_MM, Flow, check_bars};
-use crate::scene::{Item, Path, Point, Scene};
+use crate::scene::{Group, Item, Path, Point, Scene};
 use noseward_words as texts;
 
 /// Between two parts, and between a part and a bar.
@@ -202,9 +202,9 @@ pub(super) fn tiled(flow: &mut Flow, piece: &Piece, most: usize) -> Option<()> {
         let window = tiles.window_of(i).moved(-EDGE_MM);
         let corner = Point { x: window.left, y: window.top };
         let shown = |path: &Path| clipped(path, window);
-        let mut items = tiles.joins(i);
-        items.extend(piece.with_words_within(window).items(&shown, corner));
-        let tile = Scene { width: TILE_MM.0, height: TILE_MM.1, ..alone(&name, items) };
+        let mut groups = vec![Group { key: "joins", items: tiles.joins(i) }];
+        groups.extend(piece.with_words_within(window).layers(&shown, corner));
+        let tile = Scene { width: TILE_MM.0, height: TILE_MM.1, ..in_mm(&name, groups) };
         flow.figure(&tile, TILE_MM);
     }
     Some(())

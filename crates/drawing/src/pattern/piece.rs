@@ -74,7 +74,11 @@ impl Label {
         let (x, y) = (width / 2.0, height / 2.0);
         let at =
             Point { x: middle.x - x * cos + y * sin, y: middle.y - x * sin - y * cos };
-        let scene = Scene { width, height, ..alone("", vec![text]) };
+        let scene = Scene {
+            width,
+            height,
+            ..in_mm("", vec![Group { key: "words", items: vec![text] }])
+        };
         Item::Placed { at, scale: 1.0, turned_deg: *turned_deg, scene }
     }
 }
@@ -118,7 +122,7 @@ impl Piece {
             };
             Path { runs: path.runs.iter().map(run).collect() }
         };
-        Scene { width, height, ..alone(name, self.items(&moved, corner)) }
+        Scene { width, height, ..in_mm(name, self.layers(&moved, corner)) }
     }
 
     /// The same with only the words that lie well within a window.
@@ -136,28 +140,34 @@ impl Piece {
         Self { words, ..self.clone() }
     }
 
-    /// It seen from a corner, its lines as `shown` leaves them.
-    pub(super) fn items(
+    /// It seen from a corner, its lines as `shown` leaves them: a group for each kind of line, so
+    /// that a cutter finds what it is to cut, and one for the words.
+    pub(super) fn layers(
         &self,
         shown: &dyn Fn(&Path) -> Path,
         corner: Point,
-    ) -> Vec<Item> {
+    ) -> Vec<Group> {
         let cut = Path::closed(self.cut.clone());
-        let lines = [(&self.marks, MARK), (&self.folds, FOLD), (&cut, CUT)];
-        let lines = lines.into_iter().map(|(path, style)| (shown(path), style));
-        let lines = lines.filter(|(path, _)| !path.runs.is_empty());
+        let line = |key, path, style| {
+            let path = shown(path);
+            Group { key, items: vec![Item::Path { path, style }] }
+        };
         let words = self.words.iter().map(|label| {
             let Point { x, y } = label.middle;
             let middle = Point { x: x - corner.x, y: y - corner.y };
             Label { middle, ..label.clone() }.item()
         });
-        lines.map(|(path, style)| Item::Path { path, style }).chain(words).collect()
+        vec![
+            line("mark", &self.marks, MARK),
+            line("fold", &self.folds, FOLD),
+            line("cut", &cut, CUT),
+            Group { key: "words", items: words.collect() },
+        ]
     }
 }
 
-/// A few things in millimetres, without a size.
-pub(super) fn alone(name: &str, items: Vec<Item>) -> Scene {
-    let groups = vec![Group { key: "piece", items }];
+/// A scene in millimetres, without a size.
+pub(super) fn in_mm(name: &str, groups: Vec<Group>) -> Scene {
     Scene { unit: Unit::Mm, name: name.into(), groups, ..Scene::default() }
 }
 

@@ -294,3 +294,24 @@ fn a_piece_alone_is_of_its_size() {
     assert_eq!(fin_pattern(PaperSize::A4, &design, 1), []);
     assert_eq!(strip_pattern(PaperSize::A4, &Design::default()), []);
 }
+
+/// A design with faults comes to no part rather than to an endless one.
+#[test]
+fn numbers_beyond_all_bounds_come_to_nothing() {
+    let none = |change: &dyn Fn(&mut Design)| {
+        let mut design = Example::Puffin.design();
+        change(&mut design);
+        let sheets = sheets(PaperSize::A4, &design);
+        assert!(sheets.iter().all(|(_, pages)| pages.is_empty()));
+    };
+    for wrong in [f64::NAN, f64::INFINITY, 1e9] {
+        none(&|d| d.sections[0].length_mm = wrong);
+        none(&|d| d.sections[1].diameter_mm = Some(wrong));
+        none(&|d| d.fins[0].start_mm = wrong);
+        none(&|d| {
+            d.fins[0].planform = Planform::PointsMm(vec![[0.0, 0.0], [wrong, 9.0]])
+        });
+    }
+    none(&|d| d.fins[0].count = 1_000_000);
+    none(&|d| d.fins[0].roll_deg = f64::NAN);
+}
