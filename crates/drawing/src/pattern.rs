@@ -54,7 +54,7 @@ pub fn fin_pattern(size: PaperSize, design: &Design, set: usize) -> Vec<Page> {
         layout::lay(&mut flow, &name, &pieces);
         return flow.pages();
     }
-    larger(size, design, &name, &Piece::clone(first), pieces.len(), &use_it)
+    larger(size, design, &name, first, pieces.len(), &use_it)
 }
 
 /// One fin of a set with its tab, in millimetres.

@@ -125,13 +125,15 @@ impl Piece {
         Scene { width, height, ..in_mm(name, self.layers(&moved, corner)) }
     }
 
-    /// The same with only the words that lie well within a window.
+    /// The same with only the words that lie well within a window, and not askew: across the
+    /// lines of joining they would be hard to read.
     pub(super) fn with_words_within(&self, window: Window) -> Self {
         const CLEAR_MM: f64 = 16.0;
         let is_within = |label: &&Label| {
             let half = wide(&label.words, label.size, label.bold) / 2.0 + CLEAR_MM;
             let Point { x, y } = label.middle;
-            x - half > window.left
+            label.turned_deg.rem_euclid(90.0) < 1e-9
+                && x - half > window.left
                 && x + half < window.right
                 && y - half > window.top
                 && y + half < window.bottom

@@ -309,7 +309,7 @@ fn numbers_beyond_all_bounds_come_to_nothing() {
         none(&|d| d.sections[1].diameter_mm = Some(wrong));
         none(&|d| d.fins[0].start_mm = wrong);
         none(&|d| {
-            d.fins[0].planform = Planform::PointsMm(vec![[0.0, 0.0], [wrong, 9.0]])
+            d.fins[0].planform = Planform::PointsMm(vec![[0.0, 0.0], [wrong, 9.0]]);
         });
     }
     none(&|d| d.fins[0].count = 1_000_000);
