@@ -233,7 +233,7 @@ mod tests {
     fn fins(planform: &Planform) -> Vec<Piece> {
         let mut set = Example::Puffin.design().fins.remove(0);
         (set.count, set.planform) = (8, planform.clone());
-        (1..=8).map(|number| fin(&set, number).unwrap()).collect()
+        (1..=8).map(|number| fin(&set, Some(number)).unwrap()).collect()
     }
 
     /// From a corner to an edge.

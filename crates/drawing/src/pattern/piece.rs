@@ -55,7 +55,7 @@ impl Label {
     ) -> Option<Self> {
         let fits =
             |&size: &f64| size * HIGH <= height && wide(words, size, false) <= width;
-        let size = WORDS_MM.into_iter().find(fits)?;
+        let size = WORDS_MM.into_iter().find(fits).filter(|_| !words.is_empty())?;
         Some(Self { middle, words: words.into(), size, bold: false, turned_deg })
     }
 
