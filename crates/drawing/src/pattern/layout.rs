@@ -185,8 +185,14 @@ fn sheet(flow: &mut Flow, name: &str, filled: f64, parts: Vec<Item>) {
 /// A part that is larger than a page, over several with crosses where they join: `None` where
 /// these are too many.
 pub(super) fn tiled(flow: &mut Flow, piece: &Piece, most: usize) -> Option<()> {
-    let (width, height) = piece.size();
-    let tiles = Tiles::over(width + 2.0 * EDGE_MM, height + 2.0 * EDGE_MM);
+    let over = |piece: &Piece| {
+        let (width, height) = piece.size();
+        Tiles::over(width + 2.0 * EDGE_MM, height + 2.0 * EDGE_MM)
+    };
+    let lying = piece.turned();
+    let is_lying = over(&lying).count() < over(piece).count();
+    let piece = if is_lying { &lying } else { piece };
+    let tiles = over(piece);
     let of = tiles.count();
     if of > most {
         return None;

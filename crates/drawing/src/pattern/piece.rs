@@ -85,9 +85,21 @@ impl Label {
 
 impl Piece {
     /// The same with the left and upper ends of its outline at 0.
-    pub(super) fn at_home(mut self) -> Self {
+    pub(super) fn at_home(self) -> Self {
         let ((left, _), (top, _)) = self.reach();
-        let move_it = |p: &mut Point| *p = Point { x: p.x - left, y: p.y - top };
+        self.moved(&|p| Point { x: p.x - left, y: p.y - top })
+    }
+
+    /// The same, a quarter turned clockwise.
+    pub(super) fn turned(&self) -> Self {
+        let (_, height) = self.size();
+        let mut turned = self.clone().moved(&|p| Point { x: height - p.y, y: p.x });
+        turned.words.iter_mut().for_each(|label| label.turned_deg += 90.0);
+        turned
+    }
+
+    fn moved(mut self, to: &dyn Fn(Point) -> Point) -> Self {
+        let move_it = |p: &mut Point| *p = to(*p);
         self.cut.iter_mut().for_each(move_it);
         for (points, _) in self.folds.runs.iter_mut().chain(&mut self.marks.runs) {
             points.iter_mut().for_each(move_it);
