@@ -45,8 +45,8 @@ pub fn fin_pattern(size: PaperSize, design: &Design, set: usize) -> Vec<Page> {
     let Some(first) = pieces.first() else { return Vec::new() };
     let name = texts::paper_parts_cut(&part_name(design, Component::Fins(set)));
     let use_it = [
-        Step::Do(texts::paper_parts_fold_tab().as_str().into()),
-        Step::Do(texts::paper_parts_fix_fin().as_str().into()),
+        step(texts::paper_parts_fold_tab()),
+        step(texts::paper_parts_fix_fin()),
         Step::Care(texts::paper_parts_care_bottle()),
     ];
     if layout::fits(first) {
