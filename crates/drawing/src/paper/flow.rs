@@ -283,6 +283,15 @@ impl Flow {
     /// A table. It is not parted if one page has room for it; each further page says the
     /// headings again.
     pub fn table(&mut self, table: &Table) {
+        self.rows(table, true);
+    }
+
+    /// The same, parted wherever the page ends.
+    pub fn long_table(&mut self, table: &Table) {
+        self.rows(table, false);
+    }
+
+    fn rows(&mut self, table: &Table, is_kept: bool) {
         let rows: Vec<Row> =
             table.rows.iter().map(|row| Row::new(table, self.slot, row, false)).collect();
         let heads: Vec<String> = table.columns.iter().map(|c| c.head.clone()).collect();
@@ -291,7 +300,8 @@ impl Flow {
         let all_mm = rows.iter().map(|row| row.height).sum::<f64>() + head.height;
         let least = rows.first().map_or(0.0, |row| row.height) + head.height + caption_mm;
         let whole = all_mm + caption_mm;
-        self.keep_mm(if whole < ROOM_MM.1 - FOOT_MM { whole } else { least });
+        let fits = whole < ROOM_MM.1 - FOOT_MM;
+        self.keep_mm(if is_kept && fits { whole } else { least });
         if !table.caption.is_empty() {
             self.block(Tag::Paragraph, self.slot, BODY_MM, true, &table.caption);
             self.space(1.0);
@@ -418,7 +428,7 @@ impl Row {
     /// The words of cells, and the least that those of heads are made: a head with a word that is
     /// wider than its column is set smaller.
     const SIZE_MM: f64 = SMALL_MM + 0.3;
-    const LEAST_MM: f64 = 2.4;
+    const LEAST_MM: f64 = 2.3;
 
     fn new(table: &Table, slot: Slot, cells: &[String], is_head: bool) -> Self {
         let shares: f64 = table.columns.iter().map(|column| column.share).sum();
