@@ -1,13 +1,17 @@
 //! The sheets of the place Paper: what a class writes on, cuts apart and hangs up.
 
+mod blank;
 mod cards;
+mod labels;
 mod record;
 mod report;
 mod results;
 mod said;
 mod swing_picture;
 
+pub use blank::blank_charts;
 pub use cards::{cue_cards, role_cards};
+pub use labels::labels;
 pub use record::record;
 pub use report::{GroupReport, report};
 pub use results::results;
