@@ -8,6 +8,7 @@ mod report;
 mod results;
 mod said;
 mod swing_picture;
+mod word_mat;
 
 pub use blank::blank_charts;
 pub use cards::{cue_cards, role_cards};
@@ -15,3 +16,4 @@ pub use labels::labels;
 pub use record::record;
 pub use report::{GroupReport, report};
 pub use results::results;
+pub use word_mat::{MatTerm, word_mat};
