@@ -1,1 +1,3 @@
-sheets-foot = A good swing does not mean that you may launch. The rules here and an adult say if you may.
+sheets-foot =
+    A good swing does not mean that you may let it take off. The rules where you live and an adult
+    say if you may.
