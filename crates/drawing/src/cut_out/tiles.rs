@@ -54,16 +54,7 @@ impl Tiles {
         let (column, row) = self.place(i);
         let window = self.window(column, row);
         let corner = Point { x: window.left, y: window.top };
-        let mut items = outline.items(&|path| clipped(path, window), corner);
-        if row == 0 && column == self.columns / 2 && self.columns % 2 == 1 {
-            let moved = outline.nose();
-            items.push(Item::Placed {
-                at: Point { x: -corner.x, y: -corner.y },
-                scale: 1.0,
-                turned_deg: 0.0,
-                scene: alone(vec![moved]),
-            });
-        }
+        let mut items = Vec::new();
         let half = OVERLAP_MM / 2.0;
         let number = |column: usize, row: usize| row * self.columns + column + 1;
         if row > 0 {
@@ -79,6 +70,17 @@ impl Tiles {
         if column + 1 < self.columns {
             let next = number(column + 1, row);
             items.extend(join(true, TILE_MM.0 - half, next, 4.2));
+        }
+        // Over the lines of joining, which would break it.
+        items.extend(outline.items(&|path| clipped(path, window), corner));
+        if row == 0 && column == self.columns / 2 && self.columns % 2 == 1 {
+            let moved = outline.nose();
+            items.push(Item::Placed {
+                at: Point { x: -corner.x, y: -corner.y },
+                scale: 1.0,
+                turned_deg: 0.0,
+                scene: alone(vec![moved]),
+            });
         }
         let name = texts::cut_out_sheet((i + 1).into(), self.count().into());
         Scene { width: TILE_MM.0, height: TILE_MM.1, name, ..alone(items) }

@@ -25,6 +25,8 @@ const CELL_MM: f64 = 1.4;
 /// What the foot of a page takes.
 const FOOT_MM: f64 = 6.0;
 pub(super) const HAIR_MM: f64 = 0.2;
+/// The line round a caution.
+const CAUTION_MM: f64 = 0.7;
 
 /// Things on pages.
 #[derive(Clone, Debug)]
@@ -192,9 +194,11 @@ impl Flow {
         let height = (lines.len() + 1) as f64 * BODY_MM * LINE + 3.0;
         self.keep_mm(height);
         let top = MARGIN_MM + self.y;
-        let mut frame = self.frame(self.slot, top, height);
+        let half = CAUTION_MM / 2.0;
+        let inner = Slot { x: self.slot.x + half, width: self.slot.width - CAUTION_MM };
+        let mut frame = self.frame(inner, top + half, height - CAUTION_MM);
         if let Item::Path { style, .. } = &mut frame {
-            *style = Style::line(Colour::Alert, 0.7);
+            *style = Style::line(Colour::Alert, CAUTION_MM);
         }
         let mut items = vec![frame];
         items.extend(self.lines(slot, top + 1.5, BODY_MM, true, &[name.to_owned()]));
@@ -306,18 +310,19 @@ impl Flow {
             self.block(Tag::Paragraph, self.slot, BODY_MM, true, &table.caption);
             self.space(1.0);
         }
-        self.row(&head, 0);
+        self.row(&head, Some(0));
         for (row, i) in rows.iter().zip(1..) {
             if self.slot == ALL && self.room_mm() < row.height {
                 self.next_page();
-                self.row(&head, i);
+                self.row(&head, None);
             }
-            self.row(row, i);
+            self.row(row, Some(i));
         }
         self.space(GAP_MM);
     }
 
-    fn row(&mut self, row: &Row, number: usize) {
+    /// A row with its number; without one it is told elsewhere.
+    fn row(&mut self, row: &Row, number: Option<usize>) {
         let top = MARGIN_MM + self.y;
         for (i, (slot, lines)) in row.cells.iter().enumerate() {
             let is_head = row.is_head || i == 0;
@@ -328,12 +333,14 @@ impl Flow {
             let mut items = vec![frame];
             if *lines == [TO_TICK] {
                 items.push(self.box_in(*slot, top, row.height));
-                self.page().push(Tag::Cell { row: number, is_head }, items);
+                let tag = number.map_or(Tag::Artifact, |row| Tag::Cell { row, is_head });
+                self.page().push(tag, items);
                 continue;
             }
             let inner = Slot { x: slot.x + CELL_MM, width: slot.width - 2.0 * CELL_MM };
             items.extend(self.lines(inner, top + 1.0, row.size, row.is_head, lines));
-            self.page().push(Tag::Cell { row: number, is_head }, items);
+            let tag = number.map_or(Tag::Artifact, |row| Tag::Cell { row, is_head });
+            self.page().push(tag, items);
         }
         self.y += row.height;
     }
