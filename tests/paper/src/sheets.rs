@@ -4,10 +4,13 @@ use noseward_drawing::paper::{
     CHECK_BAR_MM, CHECK_BAR_WIDE_MM, Column, Flow, Mark, Page, PaperSize, Table,
     check_bars,
 };
+use noseward_drawing::sheets::{cue_cards, role_cards};
 use noseward_drawing::{
     CutOut, LabelStyle, Point, Sheet as Drawn, Told, cut_out, rocket,
 };
 use noseward_stability::{Example, Units, evaluate};
+
+use crate::pupil;
 
 /// A sheet that can be made.
 #[derive(Clone, Copy, Debug)]
@@ -27,6 +30,14 @@ pub const SHEETS: &[Sheet] = &[
         name: "cut-out-answers",
         make: |size| cut_out_of(size, true, Some((140.0, 202.0))),
     },
+    Sheet { name: "record", make: pupil::record },
+    Sheet { name: "results", make: pupil::results },
+    Sheet { name: "blank-charts", make: pupil::blank_charts },
+    Sheet { name: "cue-cards", make: cue_cards },
+    Sheet { name: "role-cards", make: role_cards },
+    Sheet { name: "report", make: pupil::report },
+    Sheet { name: "word-mat", make: pupil::word_mat },
+    Sheet { name: "labels", make: pupil::labels },
 ];
 
 fn cut_out_of(
