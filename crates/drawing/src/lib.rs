@@ -42,7 +42,10 @@ pub use agreement_chart::agreement_chart;
 pub use air::{AirSheet, air_graph, air_graph_angle_deg, turned_rocket};
 pub use class_chart::{ClassChart, ClassTrial, SeparationUnit, class_chart};
 pub use cut_out::{CutOut, cut_out, cut_out_outline};
-pub use names::{outcome_name, part_name};
+pub use names::{
+    group_name, outcome_name, outcome_names, overall_name, part_name, point_name,
+    statement_name,
+};
 pub use palette::Colour;
 pub use pictures::{PICTURE_SIZE_PX, Picture, picture};
 pub use push::push_bars;

@@ -1,6 +1,6 @@
 //! What the parts of a rocket and its swings are called, in the language in use.
 
-use noseward_lesson::SwingOutcome;
+use noseward_lesson::{BalancePoint, Colour, Group, Overall, Statement, SwingOutcome};
 use noseward_stability::{Called, Component, Design, PartKind};
 use noseward_words::{self as words, Text};
 
@@ -37,6 +37,63 @@ pub fn outcome_name(outcome: SwingOutcome) -> Text {
         SwingOutcome::Slipped => words::lesson_slipped(),
         SwingOutcome::NotSure => words::lesson_not_sure(),
     }
+}
+
+/// Several outcomes in their order, in one line.
+#[must_use]
+pub fn outcome_names(seen: &[SwingOutcome]) -> String {
+    let names = seen.iter().map(|one| String::from(outcome_name(*one)));
+    names.reduce(|said, one| words::lesson_outcomes(&said, &one)).unwrap_or_default()
+}
+
+/// What the swings of a trial come to.
+#[must_use]
+pub fn overall_name(overall: Overall) -> Text {
+    match overall {
+        Overall::Nothing => words::lesson_not_swung(),
+        Overall::Mostly(seen) => outcome_name(seen),
+        Overall::Mixed => words::lesson_mixed(),
+    }
+}
+
+/// One of the two points.
+#[must_use]
+pub fn point_name(point: BalancePoint) -> Text {
+    match point {
+        BalancePoint::Mass => words::lesson_mass(),
+        BalancePoint::Pressure => words::lesson_pressure(),
+    }
+}
+
+/// A box of the conclusion.
+#[must_use]
+pub fn statement_name(statement: Statement) -> Text {
+    match statement {
+        Statement::Claim => words::lesson_claim(),
+        Statement::Evidence => words::lesson_evidence(),
+        Statement::Reason => words::lesson_reason(),
+        Statement::Trust => words::lesson_trust(),
+    }
+}
+
+/// The label of a group, such as “Blue 3”.
+#[must_use]
+pub fn group_name(group: Group) -> String {
+    let colour = match group.colour {
+        Colour::Red => words::lesson_red(),
+        Colour::Orange => words::lesson_orange(),
+        Colour::Yellow => words::lesson_yellow(),
+        Colour::Green => words::lesson_green(),
+        Colour::Blue => words::lesson_blue(),
+        Colour::Purple => words::lesson_purple(),
+        Colour::Brown => words::lesson_brown(),
+        Colour::Black => words::lesson_black(),
+        Colour::Grey => words::lesson_grey(),
+        Colour::White => words::lesson_white(),
+        Colour::Silver => words::lesson_silver(),
+        Colour::Gold => words::lesson_gold(),
+    };
+    words::lesson_group(&colour, group.number().into())
 }
 
 #[cfg(test)]

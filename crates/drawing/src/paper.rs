@@ -3,6 +3,7 @@
 
 mod beside;
 mod check_bars;
+mod code;
 mod flow;
 #[cfg(test)]
 pub(crate) mod inside;

@@ -9,6 +9,8 @@ use noseward_words as words;
 use qrcodegen::{QrCode, QrCodeEcc, QrSegment, Version};
 
 pub use on_paper::qr_scene;
+#[cfg(test)]
+pub(crate) use on_paper::read_scene;
 
 /// White modules around a symbol, as the standard (ISO/IEC 18004) asks for.
 const QUIET: i32 = 4;

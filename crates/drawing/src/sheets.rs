@@ -1,11 +1,19 @@
 //! The sheets of the place Paper: what a class writes on, cuts apart and hangs up.
 
+mod blank;
 mod cards;
+mod labels;
 mod record;
+mod report;
 mod results;
 mod said;
 mod swing_picture;
+mod word_mat;
 
+pub use blank::blank_charts;
 pub use cards::{cue_cards, role_cards};
+pub use labels::labels;
 pub use record::record;
+pub use report::{GroupReport, report};
 pub use results::results;
+pub use word_mat::{MatTerm, word_mat};

@@ -6,6 +6,7 @@
 mod document;
 mod joined;
 mod picture;
+mod pupil;
 mod sheets;
 mod tile;
 mod words;

@@ -4,10 +4,13 @@ use noseward_drawing::paper::{
     CHECK_BAR_MM, CHECK_BAR_WIDE_MM, Column, Flow, Mark, Page, PaperSize, Table,
     check_bars,
 };
+use noseward_drawing::sheets::{cue_cards, role_cards};
 use noseward_drawing::{
     CutOut, LabelStyle, Point, Sheet as Drawn, Told, cut_out, pattern, rocket,
 };
 use noseward_stability::{Example, SectionKind, Units, evaluate};
+
+use crate::pupil;
 
 /// A sheet that can be made.
 #[derive(Clone, Copy, Debug)]
@@ -42,6 +45,14 @@ pub const SHEETS: &[Sheet] = &[
         make: |size| pattern::strip_pattern(size, &Example::Puffin.design()),
     },
     Sheet { name: "parts-tools", make: pattern::tools_pattern },
+    Sheet { name: "record", make: pupil::record },
+    Sheet { name: "results", make: pupil::results },
+    Sheet { name: "blank-charts", make: pupil::blank_charts },
+    Sheet { name: "cue-cards", make: cue_cards },
+    Sheet { name: "role-cards", make: role_cards },
+    Sheet { name: "report", make: pupil::report },
+    Sheet { name: "word-mat", make: pupil::word_mat },
+    Sheet { name: "labels", make: pupil::labels },
 ];
 
 /// A part of a rocket with straight sides, the nose so long.

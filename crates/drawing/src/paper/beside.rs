@@ -90,3 +90,69 @@ impl Flow {
         debug_assert!(self.slot == ALL, "cards take the whole width");
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::inside::{says_in_order, sheet_is_sound};
+    use super::super::{Page, PaperSize};
+    use super::*;
+
+    /// Where words begin: the page, and how far from its left and upper edges.
+    fn place(pages: &[Page], wanted: &str) -> (usize, f64, f64) {
+        let found = pages.iter().enumerate().find_map(|(i, page)| {
+            let items = page.scene.groups.iter().flat_map(|group| &group.items);
+            items.into_iter().find_map(|item| match item {
+                Item::Text { at, words, .. } => {
+                    (words == wanted).then_some((i, at.x, at.y))
+                }
+                _ => None,
+            })
+        });
+        found.unwrap_or_else(|| panic!("{wanted} is nowhere"))
+    }
+
+    fn columns(size: PaperSize) -> Vec<Page> {
+        let mut flow = Flow::new(size, "Columns");
+        flow.beside(&[2.0, 1.0], 6.0, &mut |flow, i| {
+            flow.paragraph(["left", "right"][i]);
+            if i == 0 {
+                flow.paragraph("low");
+            }
+        });
+        flow.paragraph("below");
+        flow.pages()
+    }
+
+    #[test]
+    fn columns_begin_at_one_height_and_end_with_the_longest() {
+        sheet_is_sound(1, &columns);
+        let pages = columns(PaperSize::A4);
+        says_in_order(&pages, &["left", "low", "right", "below"]);
+        let [left, low, right, below] =
+            ["left", "low", "right", "below"].map(|words| place(&pages, words));
+        assert_eq!((left.2, left.1), (right.2, low.1));
+        assert!((right.1 - left.1 - (ROOM_MM.0 - 6.0) / 1.5 - 6.0).abs() < 1e-9);
+        assert!(below.2 > low.2 && below.1 == left.1);
+    }
+
+    #[test]
+    fn cards_of_a_row_are_on_one_page() {
+        let sheet = |size| {
+            let mut flow = Flow::new(size, "Cards");
+            flow.cards(2, 9, 60.0, &mut |flow, i| {
+                flow.heading(3, &format!("card {i}"));
+                flow.list(&["a", "b"][..1 + i % 2], crate::paper::Mark::Box);
+            });
+            flow.pages()
+        };
+        sheet_is_sound(2, &sheet);
+        let pages = sheet(PaperSize::Letter);
+        let cards: Vec<_> = (0..9).map(|i| place(&pages, &format!("card {i}"))).collect();
+        for row in cards.chunks(2) {
+            assert!(row.iter().all(|card| (card.0, card.2) == (row[0].0, row[0].2)));
+        }
+        let pages: Vec<usize> = cards.iter().map(|card| card.0).collect();
+        assert_eq!(pages, [0, 0, 0, 0, 0, 0, 1, 1, 1]);
+        assert!((cards[2].2 - cards[0].2 - 60.0).abs() < 1e-9);
+    }
+}

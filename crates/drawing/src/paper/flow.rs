@@ -292,6 +292,15 @@ impl Flow {
     /// A table. It is not parted if one page has room for it; each further page says the
     /// headings again.
     pub fn table(&mut self, table: &Table) {
+        self.rows(table, true);
+    }
+
+    /// The same, parted wherever the page ends.
+    pub fn long_table(&mut self, table: &Table) {
+        self.rows(table, false);
+    }
+
+    fn rows(&mut self, table: &Table, is_kept: bool) {
         let rows: Vec<Row> =
             table.rows.iter().map(|row| Row::new(table, self.slot, row, false)).collect();
         let heads: Vec<String> = table.columns.iter().map(|c| c.head.clone()).collect();
@@ -300,7 +309,8 @@ impl Flow {
         let all_mm = rows.iter().map(|row| row.height).sum::<f64>() + head.height;
         let least = rows.first().map_or(0.0, |row| row.height) + head.height + caption_mm;
         let whole = all_mm + caption_mm;
-        self.keep_mm(if whole < ROOM_MM.1 - FOOT_MM { whole } else { least });
+        let fits = whole < ROOM_MM.1 - FOOT_MM;
+        self.keep_mm(if is_kept && fits { whole } else { least });
         if !table.caption.is_empty() {
             self.block(Tag::Paragraph, self.slot, BODY_MM, true, &table.caption);
             self.space(1.0);
@@ -432,7 +442,7 @@ impl Row {
     /// The words of cells, and the least that those of heads are made: a head with a word that is
     /// wider than its column is set smaller.
     const SIZE_MM: f64 = SMALL_MM + 0.3;
-    const LEAST_MM: f64 = 2.4;
+    const LEAST_MM: f64 = 2.3;
 
     fn new(table: &Table, slot: Slot, cells: &[String], is_head: bool) -> Self {
         let shares: f64 = table.columns.iter().map(|column| column.share).sum();
@@ -510,4 +520,76 @@ pub(crate) fn wrapped(words: &str, size: f64, bold: bool, width: f64) -> Vec<Str
         lines.push(line);
     }
     lines
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::inside::{sheet_is_sound, words_of};
+    use super::*;
+
+    #[test]
+    fn a_word_is_parted_where_it_is_wider_than_its_room() {
+        let lines = wrapped("so Donaudampfschifffahrt is", 4.0, false, 20.0);
+        assert_eq!(lines.concat().replace(' ', ""), "soDonaudampfschifffahrtis");
+        assert!(
+            lines.len() > 2 && lines.iter().all(|line| wide(line, 4.0, false) <= 20.0)
+        );
+        assert_eq!(wrapped("a b", 4.0, false, 0.5), ["a", "b"]);
+        assert_eq!(wrapped("a\n\nb c", 4.0, false, 90.0), ["a", "", "b c"]);
+    }
+
+    fn table(head: &str, rows: usize) -> Table {
+        let column = |head: &str| Column { head: head.into(), share: 1.0 };
+        Table {
+            columns: vec![column("No."), column(head)],
+            rows: (0..rows).map(|i| vec![i.to_string(), "value".into()]).collect(),
+            row_mm: 9.0,
+            ..Table::default()
+        }
+    }
+
+    /// The size of the words of a page that say this.
+    fn size_of(page: &Page, wanted: &str) -> Option<f64> {
+        let items = page.scene.groups.iter().flat_map(|group| &group.items);
+        items.into_iter().find_map(|item| match item {
+            Item::Text { words, size, .. } => (words == wanted).then_some(*size),
+            _ => None,
+        })
+    }
+
+    #[test]
+    fn a_head_that_is_too_wide_is_set_smaller_with_all_of_its_row() {
+        let pages = |head: &str| {
+            let mut flow = Flow::new(PaperSize::A4, "Heads");
+            flow.beside(&[1.0, 3.0], 0.0, &mut |flow, _| flow.table(&table(head, 1)));
+            flow.pages()
+        };
+        let usual = size_of(&pages("short")[0], "No.");
+        assert_eq!(usual, Some(Row::SIZE_MM));
+        let smaller = size_of(&pages("Vorhergesagtes")[0], "No.").unwrap();
+        assert!((Row::LEAST_MM..Row::SIZE_MM).contains(&smaller), "{smaller}");
+        assert_eq!(size_of(&pages("Vorhergesagtes")[0], "value"), usual);
+    }
+
+    /// A table goes to another page whole, a long one as far as there is room.
+    #[test]
+    fn only_long_tables_are_parted_where_a_page_has_room_for_them() {
+        let rows_of_first = |long: bool| {
+            let sheet = move |size| {
+                let mut flow = Flow::new(size, "Rows");
+                flow.space(120.0);
+                let table = table("head", 20);
+                if long {
+                    flow.long_table(&table);
+                } else {
+                    flow.table(&table);
+                }
+                flow.pages()
+            };
+            sheet_is_sound(2, &sheet);
+            words_of(&sheet(PaperSize::A4)[..1]).matches("value").count()
+        };
+        assert_eq!(rows_of_first(false), 0);
+        assert_eq!(rows_of_first(true), 12);
+    }
 }

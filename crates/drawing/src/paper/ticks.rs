@@ -56,3 +56,53 @@ impl Flow {
         self.frame(Slot { x, width: SIDE_MM }, top + (height - SIDE_MM) / 2.0, SIDE_MM)
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::inside::{says_in_order, sheet_is_sound};
+    use super::super::{Column, Page, PaperSize, Table};
+    use super::*;
+
+    /// Squares, as wide as a box.
+    fn boxes(pages: &[Page]) -> usize {
+        let items = pages[0].scene.groups.iter().flat_map(|group| &group.items);
+        let is_box = |item: &&Item| {
+            let Item::Path { path, .. } = item else { return false };
+            let run = &path.runs[0].0;
+            run.len() == 4
+                && (run[2].x - run[0].x - SIDE_MM).abs() < 1e-9
+                && (run[2].y - run[0].y - SIDE_MM).abs() < 1e-9
+        };
+        items.filter(is_box).count()
+    }
+
+    #[test]
+    fn each_choice_has_its_box() {
+        let choices: Vec<String> =
+            (0..12).map(|i| format!("choice number {i}")).collect();
+        let sheet = |size| {
+            let mut flow = Flow::new(size, "Ticks");
+            flow.ticks("Which?", &choices);
+            flow.pages()
+        };
+        sheet_is_sound(1, &sheet);
+        let pages = sheet(PaperSize::A4);
+        says_in_order(&pages, &choices);
+        assert_eq!(boxes(&pages), choices.len());
+    }
+
+    #[test]
+    fn a_cell_to_tick_is_a_box_and_no_letter() {
+        let column = |head: &str| Column { head: head.into(), share: 1.0 };
+        let row = vec!["yes or no".into(), TO_TICK.to_owned(), TO_TICK.to_owned()];
+        let mut flow = Flow::new(PaperSize::A4, "Cells");
+        flow.table(&Table {
+            columns: ["what", "yes", "no"].map(column).into(),
+            rows: vec![row],
+            ..Table::default()
+        });
+        let pages = flow.pages();
+        assert_eq!(boxes(&pages), 2);
+        assert!(crate::paper::has_all_letters(&pages));
+    }
+}

@@ -57,50 +57,52 @@ fn dark(symbol: &QrCode) -> Path {
 }
 
 #[cfg(test)]
-pub(crate) mod tests {
+/// What a reader makes of a symbol as it is drawn.
+#[expect(clippy::panic, reason = "a test’s reader")]
+pub(crate) fn read_scene(symbol: &Scene) -> String {
+    const PX: usize = 4;
+    #[expect(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "whole modules"
+    )]
+    let whole = |number: f64| number as usize;
+    let size = whole(symbol.width);
+    let mut modules = vec![255; size * size];
+    let Item::Path { path, .. } = &symbol.groups[0].items[1] else {
+        panic!("dark modules")
+    };
+    for (run, is_closed) in &path.runs {
+        assert!(is_closed);
+        let (from, to) = (run[0], run[2]);
+        assert!((to.y - from.y - 1.0).abs() < 1e-9);
+        modules[whole(from.y) * size + whole(from.x)..][..whole(to.x - from.x)]
+            .fill(0_u8);
+    }
+    let pixel = |x, y| modules[y / PX * size + x / PX];
+    let side = size * PX;
+    let mut image = rqrr::PreparedImage::prepare_from_greyscale(side, side, pixel);
+    let grids = image.detect_grids();
+    assert_eq!(grids.len(), 1);
+    grids[0].decode().unwrap().1
+}
+
+#[cfg(test)]
+mod tests {
     use super::*;
     use crate::qr;
     use noseward_lesson::Record;
     use noseward_link::code;
     use noseward_stability::Example;
 
-    /// What a reader makes of a symbol as it is drawn.
-    pub(crate) fn read(symbol: &Scene) -> String {
-        const PX: usize = 4;
-        #[expect(
-            clippy::cast_possible_truncation,
-            clippy::cast_sign_loss,
-            reason = "whole modules"
-        )]
-        let whole = |number: f64| number as usize;
-        let size = whole(symbol.width);
-        let mut modules = vec![255; size * size];
-        let Item::Path { path, .. } = &symbol.groups[0].items[1] else {
-            panic!("dark modules")
-        };
-        for (run, is_closed) in &path.runs {
-            assert!(is_closed);
-            let (from, to) = (run[0], run[2]);
-            assert!((to.y - from.y - 1.0).abs() < 1e-9);
-            modules[whole(from.y) * size + whole(from.x)..][..whole(to.x - from.x)]
-                .fill(0_u8);
-        }
-        let pixel = |x, y| modules[y / PX * size + x / PX];
-        let side = size * PX;
-        let mut image = rqrr::PreparedImage::prepare_from_greyscale(side, side, pixel);
-        let grids = image.detect_grids();
-        assert_eq!(grids.len(), 1);
-        grids[0].decode().unwrap().1
-    }
-
     #[test]
     fn a_reader_reads_the_scene() {
         let code = code(&Record::from(Example::Puffin.design()));
         let bare: String = code.split_whitespace().collect();
         let address = "https://rockets.example/noseward/";
-        assert_eq!(read(&qr_scene(None, &code).unwrap()), bare);
+        assert_eq!(read_scene(&qr_scene(None, &code).unwrap()), bare);
         let linked = qr_scene(Some(address), &code).unwrap();
-        assert_eq!(read(&linked), format!("{address}#{bare}"));
+        assert_eq!(read_scene(&linked), format!("{address}#{bare}"));
         assert_eq!(qr_scene(None, &"A".repeat(4297)), None);
     }
 

@@ -9,7 +9,7 @@ use crate::pictures::{Picture, picture};
 use crate::scene::Scene;
 
 /// How large the picture on a card is, in millimetres.
-const PICTURE_MM: f64 = 17.0;
+const PICTURE_MM: f64 = 16.0;
 /// A card for who does what is at least so high, in millimetres.
 const ROLE_MM: f64 = 62.0;
 
@@ -21,6 +21,7 @@ pub fn cue_cards(size: PaperSize) -> Vec<Page> {
     let cards: [fn(&mut Flow); 5] = [hang, balance, ready, swing, write_down];
     flow.cards(2, 4, 0.0, &mut |flow, i| cards[i](flow));
     flow.cards(1, 1, 0.0, &mut |flow, _| cards[4](flow));
+    governing(&mut flow);
     flow.pages()
 }
 
@@ -64,13 +65,8 @@ fn ready(flow: &mut Flow) {
 
 fn swing(flow: &mut Flow) {
     head(flow, &words::places_swing_heading(), &swing_picture());
-    flow.caution(&words::swing_record_caution());
-    let steps = [
-        printed(&words::swing_one()),
-        words::swing_one_count().into(),
-        words::swing_slow().into(),
-    ];
-    flow.list(&steps, Mark::Number);
+    flow.caution(&printed(&words::swing_one()));
+    flow.list(&[words::swing_one_count(), words::swing_slow()], Mark::Number);
 }
 
 fn write_down(flow: &mut Flow) {
@@ -123,7 +119,14 @@ pub fn role_cards(size: PaperSize) -> Vec<Page> {
         }
         flow.paragraph(&does);
     });
+    governing(&mut flow);
     flow.pages()
+}
+
+/// What goes with every caution.
+fn governing(flow: &mut Flow) {
+    flow.space(1.5);
+    flow.small(&words::swing_no_permission());
 }
 
 #[cfg(test)]
@@ -153,7 +156,9 @@ mod tests {
             for card in all {
                 says_in_order(&pages, &card);
             }
-            says_in_order(&pages, &[words::swing_record_caution().as_str(), &one]);
+            let swing = [take_care.as_str(), &one, &words::swing_slow()];
+            says_in_order(&pages, &swing);
+            says_in_order(&pages, &[words::swing_no_permission()]);
             let roles = role_cards(PaperSize::A4);
             let swinger =
                 [take_care, words::swing_ask(), words::pupil_role_swinger_does()];

@@ -33,11 +33,11 @@ pub fn results(size: PaperSize, units: Units) -> Vec<Page> {
 fn columns() -> Vec<Column> {
     let column = |head: &str, share| Column { head: head.to_owned(), share };
     let mut columns = vec![
-        column(&words::class_group(), 13.0),
-        column(&words::class_number(), 9.0),
+        column(&words::class_group(), 14.0),
+        column(&words::class_number(), 9.5),
         column(&words::class_trial(), 13.5),
-        column(&words::lesson_mass(), 28.0),
-        column(&words::lesson_pressure(), 28.0),
+        column(&words::lesson_mass(), 27.3),
+        column(&words::lesson_pressure(), 27.3),
         column(&words::class_predicted(), 21.0),
     ];
     columns.extend((1..=3_u8).map(|i| column(&words::class_swing(i.into()), 14.5)));

@@ -20,6 +20,11 @@ pub(super) fn printed(sentence: &Marked) -> String {
     sentence.runs().map(run).collect()
 }
 
+/// A sentence with everything in it, marks left out.
+pub(super) fn whole(sentence: &Marked) -> String {
+    sentence.runs().map(|(_, run)| run).collect()
+}
+
 /// A point as an argument of a sentence.
 pub(super) fn point_in(point: BalancePoint) -> words::BalancePoint {
     match point {
