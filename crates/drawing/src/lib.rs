@@ -27,6 +27,7 @@ mod qr;
 mod read_back;
 mod rocket;
 mod scene;
+pub mod sheets;
 mod svg;
 mod swing;
 mod trial_chart;

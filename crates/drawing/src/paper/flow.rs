@@ -30,6 +30,7 @@ const HAIR_MM: f64 = 0.2;
 pub struct Flow {
     size: PaperSize,
     title: String,
+    foot: String,
     rtl: bool,
     pages: Vec<Page>,
     /// How far the last page is filled, from the top of its room.
@@ -73,9 +74,16 @@ impl Flow {
     pub fn new(size: PaperSize, title: &str) -> Self {
         let rtl = texts::language().dir == "rtl";
         let pages = vec![Page::blank(size, title)];
-        let mut flow = Self { size, title: title.to_owned(), rtl, pages, y: 0.0 };
+        let (title_of, foot) = (title.to_owned(), texts::sheets_foot().into());
+        let mut flow = Self { size, title: title_of, foot, rtl, pages, y: 0.0 };
         flow.heading(1, title);
         flow
+    }
+
+    /// The same with other words at the foot of its pages.
+    #[must_use]
+    pub fn with_foot(self, words: &str) -> Self {
+        Self { foot: words.to_owned(), ..self }
     }
 
     /// The pages, each with its number and what stands on every sheet at its foot.
@@ -84,8 +92,7 @@ impl Flow {
         let of = self.pages.len();
         for i in 0..of {
             let base = MARGIN_MM + ROOM_MM.1 - 1.0;
-            let foot = texts::sheets_foot().as_str();
-            let mut items = vec![self.words(ALL, base, SMALL_MM, false, foot)];
+            let mut items = vec![self.words(ALL, base, SMALL_MM, false, &self.foot)];
             if of > 1 {
                 let words = texts::sheets_page((i + 1).into(), of.into());
                 let width = wide(&words, SMALL_MM, false);

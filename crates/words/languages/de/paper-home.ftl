@@ -16,6 +16,7 @@ home-hangs-at = Hängt waagerecht bei
 home-balances-at = Pappe balanciert bei
 home-nearer = Was von beiden ist näher an der Nase?
 home-predict = Denkt an Wind von der Seite. Welches Ende dreht sich in den Wind, und warum?
+home-pictures = Die Rakete hängt waagerecht an einem Faden. Die Form aus Pappe liegt waagerecht auf einem Finger.
 home-bring = Bringt diese Seite und die Rakete wieder mit in die Schule.
 cover-title = Vertretungsstunde: ohne Schleudern, ohne Starten
 cover-lead = Ein Club am Meer hat zwölf Raketen an einer Schnur geschleudert, mit einer erwachsenen Person. Von jeder hat er zwei Punkte gemessen, ab der Nasenspitze. Diese Zahlen sind erfunden, zum Üben.

@@ -15,6 +15,18 @@ teacher-changes =
     }
 teacher-answers-for = Für alle, die anleiten, nicht für die Klasse: Hier steht, was die Kinder herausfinden sollen.
 teacher-questions = Was bei jeder Frage herauskommt, zuerst bei der dieser Stunde
+teacher-goes =
+    { $mass-goes ->
+        [nose] zur Nase
+        [tail] zum Heck
+       *[stays] bleibt
+    }
+teacher-becomes =
+    { $separation-is ->
+        [more] größer
+        [less] kleiner
+       *[stays] gleich
+    }
 teacher-own = das findet die Klasse heraus
 teacher-rocket = Die Rakete, mit der jede Gruppe beginnt
 teacher-air = Was die Luft tut
@@ -44,4 +56,5 @@ teacher-show-which = „Mehr Knete, und größere Flossen: Jetzt fliegt sie mit 
 teacher-show-still = Ohne Halle (nichts wird geschleudert)
 teacher-show-fan = Schneidet aus Pappe eine Rakete mit großen Flossen, von der Seite gesehen. Drückt Knete an die Nase und hängt sie waagerecht an einem Faden vor einen Ventilator: Sie dreht die Nase in den Wind. Mit der Knete am Heck dreht sie das Heck dorthin.
 teacher-cover-for = Für die Vertretung: Das braucht keinen Bildschirm, keine Rakete und keine Physik. Kopiert diese Seite, eine für zwei Kinder. Nötig sind Bleistifte, Lineale, kariertes Papier; für die Zusatzaufgabe Pappe, Scheren und Knete.
-teacher-cover-start = Heute wird nichts geschleudert und nichts gestartet. Lest die nächsten Zeilen vor; alle decken die letzte Spalte mit Papier ab und beginnen mit Aufgabe 1.
+teacher-cover-never = Heute wird nichts geschleudert und nichts gestartet.
+teacher-cover-start = Lest zum Anfang die nächsten Zeilen vor; alle decken die letzte Spalte mit Papier ab und beginnen mit Aufgabe 1.

@@ -6,3 +6,4 @@ idea-nose = Why the center of mass must be nearer the nose
 idea-turns = Say the nose points a little off its way. Now air pushes on the side. With the center of pressure behind the center of mass, it pushes the tail back, and the nose comes round into the wind: like a weathercock. With the center of pressure in front, it pushes the nose away, and the rocket tumbles or flies tail first. With both in one place, nothing turns it back.
 wrong-middle = The center of mass is in the middle.
 wrong-heavy-ask = Move the same clay to the tail. Where does the center of mass go, and what will it do?
+wrong-same-find = The center of mass. The other one stays.

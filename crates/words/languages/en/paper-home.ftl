@@ -20,6 +20,8 @@ home-hangs-at = Hangs level at
 home-balances-at = Card balances at
 home-nearer = Which of the two is nearer the nose?
 home-predict = Think of wind from the side. Which end will turn into the wind, and why?
+# What the pictures show, for whoever has them read out.
+home-pictures = The rocket hangs level from a thread. The card shape lies level on a finger.
 home-bring = Bring this page and your rocket back to school.
 
 ## The sheet for a cover lesson, for pupils.
@@ -34,7 +36,7 @@ cover-saw = What they saw
 # The tasks.
 cover-work-out = How far apart are the two points? Take the first number from the second. Write it into the table.
 cover-guess = Which rockets went nose first? Guess, and put a tick beside each. Then look at the last column.
-cover-plot = Draw a line on squared paper, and write how far apart on it, from small to large. Put a dot over it for each rocket that went nose first, and a cross for each other one.
+cover-plot = Draw a line on squared paper, and write how far apart on it, from small to large. Put a dot over it for each rocket that went nose first. Put a cross for each other one.
 cover-pattern = From where on do most rockets go nose first? Which ones do not fit?
 cover-because = Write: “We think that … because …”. Say what you would test next.
 # A task for those who are ready.

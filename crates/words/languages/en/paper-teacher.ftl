@@ -29,6 +29,22 @@ teacher-changes =
 teacher-answers-for = For whoever teaches, not for the class: it tells what pupils are to find out.
 # The caption of a table of questions.
 teacher-questions = What each question comes to, that of this lesson first
+# In that table: where a point goes.
+# $mass-goes (nose | tail | stays): which way
+teacher-goes =
+    { $mass-goes ->
+        [nose] towards the nose
+        [tail] towards the tail
+       *[stays] stays
+    }
+# In that table: what becomes of the separation.
+# $separation-is (more | less | stays): what
+teacher-becomes =
+    { $separation-is ->
+        [more] larger
+        [less] smaller
+       *[stays] the same
+    }
 # In place of that, for a question of one’s own.
 teacher-own = the class finds out
 # A heading, before what is worked out of a rocket.
@@ -75,4 +91,5 @@ teacher-show-fan = Cut a rocket with large fins out of card, from the side. Pres
 ## The sheet for a cover lesson, above what pupils do.
 
 teacher-cover-for = For whoever covers: it takes no screen, no rocket and no physics. Copy this page, one for two pupils. Needed: pencils, rulers, squared paper; for the spare task card, scissors and clay.
-teacher-cover-start = Nothing is swung today, and nothing is launched. Read the next lines out; everybody covers the last column with paper and begins with task 1.
+teacher-cover-never = Nothing is swung today, and nothing is launched.
+teacher-cover-start = To start, read the next lines out; everybody covers the last column with paper and begins with task 1.

@@ -1,0 +1,3 @@
+//! Sheets of paper of a lesson.
+
+pub mod teacher;
