@@ -13,6 +13,7 @@ mod axis;
 #[cfg(test)]
 mod boxes;
 mod class_chart;
+mod cut_out;
 #[cfg(test)]
 mod goldens;
 mod legend;
@@ -39,6 +40,7 @@ mod written;
 pub use agreement_chart::agreement_chart;
 pub use air::{AirSheet, air_graph, air_graph_angle_deg, turned_rocket};
 pub use class_chart::{ClassChart, ClassTrial, SeparationUnit, class_chart};
+pub use cut_out::{CutOut, cut_out, cut_out_outline};
 pub use names::{outcome_name, part_name};
 pub use palette::Colour;
 pub use pictures::{PICTURE_SIZE_PX, Picture, picture};

@@ -4,7 +4,8 @@ use crate::browsers::Browsers;
 use crate::command::{cargo, run};
 use crate::toolchain::{self, TARGET, Toolchain};
 use crate::{
-    axe, bundle, fuzz, many_schools, reproducible, serve, sizes, spreadsheet, supply,
+    axe, bundle, fuzz, many_schools, paper, reproducible, serve, sizes, spreadsheet,
+    supply,
 };
 use anyhow::Result;
 use std::path::{Path, PathBuf};
@@ -19,10 +20,12 @@ pub(crate) fn everything(root: &Path) -> Result<()> {
     toolchain::add_components(root)?;
     let tools = PageTools::prepare(root)?;
     let office = spreadsheet::prepare()?;
+    paper::prepare()?;
     let duckdb = many_schools::prepare(root)?;
     code(root, toolchain)?;
     let unchecked = beyond_code(root)?;
     tables(root, &office)?;
+    sheets(root)?;
     merged(root, &duckdb)?;
     built_page(root, &tools, &[])?;
     reproducible(root, toolchain)?;
@@ -30,7 +33,7 @@ pub(crate) fn everything(root: &Path) -> Result<()> {
     Ok(())
 }
 
-/// Runs the checks that need neither the built page, a browser, a spreadsheet nor DuckDB.
+/// Runs the checks that need neither the built page, a browser nor any other program.
 pub(crate) fn unit(root: &Path) -> Result<()> {
     heading("prepare");
     let toolchain = toolchain::find()?;
@@ -63,6 +66,20 @@ pub(crate) fn spreadsheet(root: &Path) -> Result<()> {
 fn tables(root: &Path, office: &Path) -> Result<()> {
     heading("spreadsheet");
     spreadsheet::check(root, office)
+}
+
+/// Has other programs read and draw sheets of paper.
+pub(crate) fn paper(root: &Path) -> Result<()> {
+    heading("prepare");
+    paper::prepare()?;
+    sheets(root)?;
+    println!("\nOther programs read and draw all sheets as they are meant.");
+    Ok(())
+}
+
+fn sheets(root: &Path) -> Result<()> {
+    heading("paper");
+    paper::check(root)
 }
 
 /// Has DuckDB merge the results of many schools.
@@ -154,7 +171,7 @@ fn code(root: &Path, toolchain: Toolchain) -> Result<()> {
         cargo(root)
             .args(["test", "--locked", "--workspace"])
             .args(["--exclude", PAGE_TESTS, "--exclude", spreadsheet::TESTS])
-            .args(["--exclude", many_schools::TESTS])
+            .args(["--exclude", many_schools::TESTS, "--exclude", paper::TESTS])
             // A drawing that differs from the kept one fails and writes nothing.
             .env("INSTA_UPDATE", "no")
             .env_remove("INSTA_FORCE_PASS"),

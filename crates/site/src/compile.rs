@@ -4,6 +4,7 @@ use crate::command::{cargo, forget_package, output, run};
 use crate::toolchain::{TARGET, Toolchain};
 use anyhow::{Context, Result, ensure};
 use std::env;
+use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
@@ -110,11 +111,18 @@ fn machine_paths(
     let mut rustc = rustc(toolchain);
     let sysroot = output(rustc.args(["--print", "sysroot"]))
         .context("the compiler does not say where it lies (rustc --print sysroot)")?;
-    Ok(vec![
+    let registry = cargo_home()?.join("registry");
+    let mut paths = vec![
         (format!("{sysroot}/lib/rustlib/src/rust/"), "rustc/"),
-        (format!("{}/registry/", text(&cargo_home()?)?), "cargo/"),
         (format!("{}/crates/", text(root)?), "noseward/"),
-    ])
+        (format!("{}/", text(&registry)?), "cargo/"),
+    ];
+    // The last that fits counts. A registry's folder has a name with a hash, which every file of
+    // the module would carry.
+    for folder in fs::read_dir(registry.join("src")).into_iter().flatten().flatten() {
+        paths.push((format!("{}/", text(&folder.path())?), "cargo/"));
+    }
+    Ok(paths)
 }
 
 fn cargo_home() -> Result<PathBuf> {

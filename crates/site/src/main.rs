@@ -8,6 +8,7 @@
 //! cargo run -- test unit           the checks that need no page
 //! cargo run -- test page [filter]  the page, its size, its tests in a browser
 //! cargo run -- test spreadsheet    tables, in a spreadsheet program
+//! cargo run -- test paper          sheets of paper, in poppler and qpdf
 //! cargo run -- test many-schools   results of many schools, in DuckDB
 //! cargo run -- test twice          whether two builds give the same page
 //! cargo run -- test supply         what the project is built from
@@ -40,6 +41,7 @@ mod monkey;
 mod mutants;
 mod names;
 mod page_words;
+mod paper;
 mod policy;
 mod programs;
 mod reproducible;
@@ -64,6 +66,7 @@ usage: cargo run                        build the page and serve it on 127.0.0.1
        cargo run -- test unit           run the checks that need no page
        cargo run -- test page [filter]  build the page, weigh it, test it in a browser
        cargo run -- test spreadsheet    have a spreadsheet program open and save tables
+       cargo run -- test paper          have other programs read and draw sheets of paper
        cargo run -- test many-schools   have DuckDB merge the results of many schools
        cargo run -- test twice          see whether two builds give the same page
        cargo run -- test supply         check what the project is built from
@@ -86,6 +89,7 @@ fn main() -> ExitCode {
         ["test", "unit"] => checks::unit(root),
         ["test", "page", filter @ ..] => checks::page(root, filter),
         ["test", "spreadsheet"] => checks::spreadsheet(root),
+        ["test", "paper"] => checks::paper(root),
         ["test", "many-schools"] => checks::many_schools(root),
         ["test", "twice"] => checks::twice(root),
         ["test", "supply"] => checks::supply(root),

@@ -18,9 +18,9 @@ const LEADERS_PLACE_BUDGET: usize = PLACE_BUDGET + LEADERS_BUDGET;
 /// The part that every place needs.
 const NOTEBOOK: &str = "notebook";
 /// The parts that are places, or several.
-const PLACES: [&str; 10] = [
+const PLACES: [&str; 11] = [
     "measure", "compare", "trial", "swing", "why", "handin", "lead", "wordmat", "setup",
-    "class",
+    "class", "paper",
 ];
 
 /// The most that a first visit and what loads after the first drawing may weigh together, in

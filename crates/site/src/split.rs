@@ -19,7 +19,7 @@ const SHEET: &str = "places.css";
 const LEADERS_SHEET: &str = "sheet.css";
 /// The parts that only whoever leads uses, as `Part::is_for_leaders` says in noseward-web. What
 /// only they need is neither fetched nor kept where nobody opens one of them.
-pub(crate) const FOR_LEADERS: [&str; 2] = ["setup", "class"];
+pub(crate) const FOR_LEADERS: [&str; 3] = ["setup", "class", "paper"];
 /// What is smaller than this, in bytes, is carried: together they compress better, and a place
 /// that loads them for nothing stays within its budget.
 const SMALL: usize = 8_500;

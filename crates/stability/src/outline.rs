@@ -1,5 +1,6 @@
 //! The shape of the rocket in metres.
 
+mod contour;
 pub(crate) mod fin;
 pub(crate) mod profile;
 pub(crate) mod side_view;

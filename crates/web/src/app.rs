@@ -51,6 +51,7 @@ use crate::later::Ask;
 use crate::places::PlaceMsg;
 use crate::places::class::ClassState;
 use crate::places::hand_in::HandInMsg;
+use crate::places::paper::PaperDesk;
 use crate::places::set_up::SetUpState;
 use crate::places::swing::{self, SwingState};
 use crate::shell::unopened;
@@ -119,6 +120,8 @@ pub(crate) struct State {
     pub(crate) set_up: SetUpState,
     /// What the groups of a class found, together.
     pub(crate) class: ClassState,
+    /// What the place Paper shows, once somebody did something there.
+    pub(crate) paper: Option<Box<PaperDesk>>,
     /// Whether the page asks if everything is to be deleted.
     pub(crate) asks_to_delete: bool,
     history: History,
@@ -269,6 +272,7 @@ impl State {
             address: opening.address.clone(),
             set_up: SetUpState { text: opening.set_up.clone(), ..SetUpState::default() },
             class: ClassState::new(opening),
+            paper: None,
             asks_to_delete: false,
             history: History::new(Document::default()),
             history_slot: 0,
@@ -709,6 +713,9 @@ fn perform(state: &mut State, msg: Msg) -> Vec<Effect> {
         Msg::Slice => {
             if state.class.is_busy {
                 return call(state, Ask::Gather).effects;
+            }
+            if state.paper.as_ref().is_some_and(|desk| desk.is_busy()) {
+                return call(state, Ask::MakeSheets).effects;
             }
             let mut effects = call(state, Ask::Uncertainty).effects;
             if effects.is_empty() && state.announced_faults.is_none() {

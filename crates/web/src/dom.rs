@@ -320,7 +320,10 @@ impl Page {
             Effect::Try(way) => computer::try_out(self, way)?,
             Effect::Print(paper) => self.print(paper)?,
             Effect::PrintPlace => self.window.print()?,
-            Effect::Download { name, text } => self.download(&name, &text)?,
+            Effect::Download { name, text } => self.hand(&name, &text.into(), false)?,
+            Effect::Hand { name, bytes, opens } => {
+                self.hand(&name, &js_sys::Uint8Array::from(&bytes[..]).into(), opens)?;
+            }
         }
         Ok(())
     }
@@ -476,6 +479,7 @@ impl Page {
                 Paper::Notebook => "notebook",
                 Paper::Labels => "labels",
                 Paper::Kit => "kit",
+                Paper::Sheets => "sheets",
                 Paper::Group | Paper::Groups | Paper::Class => "report",
             },
         ));
@@ -562,21 +566,29 @@ impl Page {
         });
     }
 
-    fn download(&self, name: &str, text: &str) -> Result<(), JsValue> {
+    /// Gives the person a file, or shows it in a tab of its own.
+    fn hand(&self, name: &str, content: &JsValue, opens: bool) -> Result<(), JsValue> {
         let options = BlobPropertyBag::new();
         options.set_type(match name.rsplit('.').next() {
             Some("csv") => "text/csv",
             Some("txt") => "text/plain",
+            Some("pdf") => "application/pdf",
+            Some("svg") => "image/svg+xml",
             _ => "application/json",
         });
-        let parts = js_sys::Array::of1(&text.into());
+        let parts = js_sys::Array::of1(content);
         let blob = Blob::new_with_str_sequence_and_options(&parts, &options)?;
         let address = Url::create_object_url_with_blob(&blob)?;
         let anchor: HtmlAnchorElement =
             self.document.create_element("a")?.unchecked_into();
         anchor.set_href(&address);
-        anchor.set_download(name);
+        if opens {
+            anchor.set_attribute("target", "_blank")?;
+        } else {
+            anchor.set_download(name);
+        }
         anchor.unchecked_ref::<HtmlElement>().click();
-        Url::revoke_object_url(&address)
+        // A tab reads it later.
+        if opens { Ok(()) } else { Url::revoke_object_url(&address) }
     }
 }

@@ -12,6 +12,7 @@ use crate::notebook;
 use crate::part::Part;
 use crate::places::class::ClassMsg;
 use crate::places::hand_in::HandInMsg;
+use crate::places::paper::PaperMsg;
 use crate::places::set_up::SetUpMsg;
 use crate::places::trial::done;
 use crate::places::{self, PlaceMsg};
@@ -42,6 +43,8 @@ pub(crate) enum Ask {
     Starts,
     /// To take in a little more of what is handed in to a class.
     Gather,
+    /// To make one sheet more of a PDF.
+    MakeSheets,
     /// For the class as it is kept.
     KeptClass,
     /// For what moves in the pictures of the swing test, and the time that they show.
@@ -57,6 +60,7 @@ impl Ask {
             Self::Swing | Self::Starts => Part::Motion,
             Self::Paper(Paper::Swing) | Self::Moving => Part::Swing,
             Self::Paper(Paper::Labels | Paper::Kit) => Part::SetUp,
+            Self::Paper(Paper::Sheets) | Self::MakeSheets => Part::Paper,
             Self::Paper(Paper::Group | Paper::Groups | Paper::Class) => Part::Class,
             Self::Paper(_) => Part::Files,
             Self::Gather | Self::KeptClass => Part::Class,
@@ -300,6 +304,21 @@ pub(crate) fn class(question: &mut Question<'_>) {
         Ask::Update(NotebookMsg::Place(PlaceMsg::Led(_, control))) => {
             if let Some(msg) = ClassMsg::parse(control) {
                 call.effects.extend(places::class::update(state, msg));
+            }
+        }
+        _ => {}
+    }
+}
+
+pub(crate) fn paper(question: &mut Question<'_>) {
+    let Question::Page { state, call } = question else { return };
+    match &call.ask {
+        Ask::Place(_) => call.regions = places::paper::regions(state),
+        Ask::Paper(_) => call.regions = places::paper::on_paper(state),
+        Ask::MakeSheets => call.effects = places::paper::make(state),
+        Ask::Update(NotebookMsg::Place(PlaceMsg::Led(_, control))) => {
+            if let Some(msg) = PaperMsg::parse(control) {
+                call.effects = places::paper::update(state, msg);
             }
         }
         _ => {}

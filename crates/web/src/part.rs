@@ -35,11 +35,13 @@ pub(crate) enum Part {
     SetUp,
     /// What the groups of a class found, together.
     Class,
+    /// Sheets to print.
+    Paper,
 }
 
 impl Part {
     /// Every part, in the order in which they are fetched ahead, where they are.
-    pub(crate) const ALL: [Self; 14] = [
+    pub(crate) const ALL: [Self; 15] = [
         Self::Notebook,
         Self::Certainty,
         Self::Measure,
@@ -54,6 +56,7 @@ impl Part {
         Self::WordMat,
         Self::SetUp,
         Self::Class,
+        Self::Paper,
     ];
 
     /// Whether only whoever leads uses it: then it is fetched where somebody opens it, and
@@ -73,7 +76,7 @@ impl Part {
             // Pupils too look there at what this computer allows, and delete what is kept.
             | Self::Lead
             | Self::WordMat => false,
-            Self::SetUp | Self::Class => true,
+            Self::SetUp | Self::Class | Self::Paper => true,
         }
     }
 
@@ -231,4 +234,8 @@ parts! {
         "__wasm_split_load_class"
         "__wasm_split_00class00_import_0000000000000000000000000000000e_call"
         "__wasm_split_00class00_export_0000000000000000000000000000000e_call";
+    Paper paper
+        "__wasm_split_load_paper"
+        "__wasm_split_00paper00_import_0000000000000000000000000000000f_call"
+        "__wasm_split_00paper00_export_0000000000000000000000000000000f_call";
 }

@@ -12,7 +12,8 @@ pub(crate) mod lead;
 pub(crate) mod materials;
 pub(crate) mod measure;
 mod message;
-mod paper;
+mod notebook_on_paper;
+pub(crate) mod paper;
 pub(crate) mod predict;
 pub(crate) mod rocket;
 pub(crate) mod set_up;
@@ -37,11 +38,12 @@ pub(crate) fn paper(state: &State, paper: Paper) -> Vec<Region> {
             (why::table::as_table(state))
             div class="handout" { (hand_in::share::handout(state)) }
         },
-        Paper::Notebook => paper::notebook(state),
+        Paper::Notebook => notebook_on_paper::notebook(state),
         Paper::Swing
         | Paper::Lesson
         | Paper::Labels
         | Paper::Kit
+        | Paper::Sheets
         | Paper::Group
         | Paper::Groups
         | Paper::Class => html! {},

@@ -251,7 +251,7 @@ impl Page {
     /// When there is no such place, or when it does not come.
     pub async fn at(&self, place: &str) -> Result<()> {
         let link = format!("#to-{place}");
-        if ["words", "set-up", "class", "lead"].contains(&place) {
+        if ["words", "set-up", "class", "paper", "lead"].contains(&place) {
             self.more(&link).await?;
         } else {
             self.click(&link).await?;

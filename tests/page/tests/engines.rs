@@ -309,12 +309,21 @@ async fn assert_strip_tells(page: &Page, design: &Design) -> Result<()> {
     .await
 }
 
-/// The single file from a disk, in the engine that Chromium's own tests do not cover.
+/// The single file from a disk, in the engines that Chromium's own tests do not cover.
 #[tokio::test]
 async fn firefox_opens_the_single_file_from_a_disk() -> Result<()> {
+    opens_the_single_file(Engine::Firefox).await
+}
+
+#[tokio::test]
+async fn webkit_opens_the_single_file_from_a_disk() -> Result<()> {
+    opens_the_single_file(Engine::WebKit).await
+}
+
+async fn opens_the_single_file(engine: Engine) -> Result<()> {
     let file = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../dist/noseward.html");
     let file = format!("file://{}", file.canonicalize()?.display());
-    let page = Page::unopened_in(Engine::Firefox, Storage::Allowed, LAPTOP).await?;
+    let page = Page::unopened_in(engine, Storage::Allowed, LAPTOP).await?;
     let link = hash(&Example::Gannet.design().into());
     page.visit_address(&format!("{file}#{link}")).await?;
     page.ready().await?;

@@ -7,9 +7,9 @@ use serde_json::json;
 use std::collections::BTreeMap;
 
 const SIZES: [(u32, u32); 3] = [(1366, 600), (360, 740), (1920, 1080)];
-const PLACES: [&str; 12] = [
+const PLACES: [&str; 13] = [
     "rocket", "measure", "predict", "swing", "compare", "conclude", "hand-in", "why",
-    "lead", "words", "set-up", "class",
+    "lead", "words", "set-up", "class", "paper",
 ];
 const LANG: &str = "document.documentElement.lang";
 

@@ -31,7 +31,7 @@ const PLACES: [&str; 10] = [
     "words", "lead",
 ];
 /// Those that only whoever leads opens.
-const FOR_LEADERS: [&str; 2] = ["set-up", "class"];
+const FOR_LEADERS: [&str; 3] = ["set-up", "class", "paper"];
 const FOOTER: &str = "document.querySelector('.footer').innerText";
 const NEWER: &str = "A newer page.";
 const NEWER_BUILD: &str = "0123456789abcdef";

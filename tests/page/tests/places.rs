@@ -11,9 +11,9 @@ use std::time::{Duration, Instant};
 const PATIENCE: Duration = Duration::from_secs(30);
 
 /// Every place by its name in the address, in the order of the lesson.
-const PLACES: [&str; 12] = [
+const PLACES: [&str; 13] = [
     "rocket", "measure", "predict", "swing", "compare", "conclude", "hand-in", "why",
-    "words", "set-up", "class", "lead",
+    "words", "set-up", "class", "paper", "lead",
 ];
 
 const WIDTH: &str = "[id='/sections/1/diameter_mm']";

@@ -24,6 +24,8 @@ const CELL_MM: f64 = 1.4;
 /// What the foot of a page takes.
 const FOOT_MM: f64 = 6.0;
 const HAIR_MM: f64 = 0.2;
+/// The line round a caution.
+const CAUTION_MM: f64 = 0.7;
 
 /// Things on pages.
 #[derive(Debug)]
@@ -69,6 +71,9 @@ struct Slot {
 const ALL: Slot = Slot { x: 0.0, width: ROOM_MM.0 };
 
 impl Flow {
+    /// How wide the room on a page is, in millimetres.
+    pub const WIDTH_MM: f64 = ROOM_MM.0;
+
     /// An empty sheet with a title, in the direction of the language in use.
     #[must_use]
     pub fn new(size: PaperSize, title: &str) -> Self {
@@ -190,9 +195,11 @@ impl Flow {
         let height = (lines.len() + 1) as f64 * BODY_MM * LINE + 3.0;
         self.keep_mm(height);
         let top = MARGIN_MM + self.y;
-        let mut frame = self.frame(ALL, top, height);
+        let half = CAUTION_MM / 2.0;
+        let inner = Slot { x: half, width: ROOM_MM.0 - CAUTION_MM };
+        let mut frame = self.frame(inner, top + half, height - CAUTION_MM);
         if let Item::Path { style, .. } = &mut frame {
-            *style = Style::line(Colour::Alert, 0.7);
+            *style = Style::line(Colour::Alert, CAUTION_MM);
         }
         let mut items = vec![frame];
         items.extend(self.lines(slot, top + 1.5, BODY_MM, true, &[name.to_owned()]));
@@ -287,18 +294,19 @@ impl Flow {
             self.block(Tag::Paragraph, ALL, BODY_MM, true, &table.caption);
             self.space(1.0);
         }
-        self.row(&head, 0);
+        self.row(&head, Some(0));
         for (row, i) in rows.iter().zip(1..) {
             if self.room_mm() < row.height {
                 self.next_page();
-                self.row(&head, i);
+                self.row(&head, None);
             }
-            self.row(row, i);
+            self.row(row, Some(i));
         }
         self.space(GAP_MM);
     }
 
-    fn row(&mut self, row: &Row, number: usize) {
+    /// A row with its number; without one it is told elsewhere.
+    fn row(&mut self, row: &Row, number: Option<usize>) {
         let top = MARGIN_MM + self.y;
         for (i, (slot, lines)) in row.cells.iter().enumerate() {
             let is_head = row.is_head || i == 0;
@@ -315,7 +323,8 @@ impl Flow {
                 row.is_head,
                 lines,
             ));
-            self.page().push(Tag::Cell { row: number, is_head }, items);
+            let tag = number.map_or(Tag::Artifact, |row| Tag::Cell { row, is_head });
+            self.page().push(tag, items);
         }
         self.y += row.height;
     }

@@ -60,4 +60,13 @@ pub(crate) enum Effect {
         /// What it holds.
         text: String,
     },
+    /// The same of what may be no text, or show it in a tab of its own.
+    Hand {
+        /// Its name.
+        name: String,
+        /// What it holds.
+        bytes: Vec<u8>,
+        /// Whether it is shown.
+        opens: bool,
+    },
 }

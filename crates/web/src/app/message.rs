@@ -259,6 +259,8 @@ pub(crate) enum Paper {
     Labels,
     /// What a class needs, and when.
     Kit,
+    /// The sheet that the place Paper shows.
+    Sheets,
     /// The report of the group whose notebook is marked.
     Group,
     /// The report of every group.

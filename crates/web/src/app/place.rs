@@ -34,6 +34,8 @@ pub(crate) enum Place {
     SetUp,
     /// What the groups of a class found, together.
     Class,
+    /// Sheets to print.
+    Paper,
     /// For whoever leads the lesson.
     Lead,
 }
@@ -54,7 +56,7 @@ struct Row {
     is_done: Option<fn(&State) -> bool>,
 }
 
-const PLACES: [Row; 13] = [
+const PLACES: [Row; 14] = [
     Row {
         place: Place::Rocket,
         part: None,
@@ -173,6 +175,15 @@ const PLACES: [Row; 13] = [
         key: "class",
         name: words::places_class(),
         heading: words::places_class(),
+        has_drawing: false,
+        is_done: None,
+    },
+    Row {
+        place: Place::Paper,
+        part: Some(Part::Paper),
+        key: "paper",
+        name: words::places_paper(),
+        heading: words::places_paper(),
         has_drawing: false,
         is_done: None,
     },

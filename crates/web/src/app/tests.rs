@@ -7,6 +7,7 @@ mod lost;
 mod marking;
 mod markup;
 mod notebook;
+mod paper;
 mod paths;
 mod set_up;
 mod speech;
@@ -165,7 +166,7 @@ fn regions(state: &State) -> Vec<Region> {
 }
 
 /// What each place shows, in the order of the lesson.
-fn in_places(state: &State) -> [Vec<Region>; 13] {
+fn in_places(state: &State) -> [Vec<Region>; 14] {
     [
         places::rocket::regions(state),
         places::measure::regions(state),
@@ -179,6 +180,7 @@ fn in_places(state: &State) -> [Vec<Region>; 13] {
         places::join::regions(state),
         places::set_up::regions(state),
         places::class::regions(state),
+        places::paper::regions(state),
         places::lead::regions(state),
     ]
 }
@@ -198,6 +200,7 @@ fn place_regions(state: &State, place: Place) -> Vec<Region> {
         Place::Join => places::join::regions(state),
         Place::SetUp => places::set_up::regions(state),
         Place::Class => places::class::regions(state),
+        Place::Paper => places::paper::regions(state),
         Place::Lead => places::lead::regions(state),
     }
 }

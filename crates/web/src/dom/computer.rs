@@ -51,7 +51,11 @@ pub(super) fn try_out(page: &Rc<Page>, way: Capability) -> Result<(), JsValue> {
     match way {
         Capability::Copy => page.try_copying(),
         Capability::Save => {
-            page.download("noseward-try.txt", &words::computer_saved())?;
+            page.hand(
+                "noseward-try.txt",
+                &words::computer_saved().as_str().into(),
+                false,
+            )?;
         }
         Capability::Pick => {
             let input = page.document.get_element_by_id("try-file");

@@ -37,6 +37,13 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
             } },
         ),
         region(
+            "lead-paper",
+            html! { p {
+                (link_to(Place::Paper, "lead-to-paper", &html! { (words::places_paper()) })) " "
+                (words::lead_paper())
+            } },
+        ),
+        region(
             "lead-words",
             html! { p {
                 (link_to(Place::Words, "lead-to-words", &html! { (words::places_words()) })) " "

@@ -34,7 +34,8 @@ pub(crate) struct Control {
 }
 
 /// How the actions of the places that only whoever leads opens begin.
-const LED: [(&str, Part); 2] = [("su-", Part::SetUp), ("cl-", Part::Class)];
+const LED: [(&str, Part); 3] =
+    [("su-", Part::SetUp), ("cl-", Part::Class), ("pp-", Part::Paper)];
 
 impl PlaceMsg {
     /// The message of a control, from its action and its target; `None` for one that means

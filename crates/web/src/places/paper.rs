@@ -1,172 +1,152 @@
-//! The notebook on paper: the last rocket, what was guessed, measured and seen in every
-//! trial, the notes, and the conclusion in full, or room to write it.
+//! Sheets to print, true to size: chosen on one side, seen as they will be on the other.
+
+mod message;
+mod model;
+mod sheets;
+mod update;
+
+pub(crate) use message::PaperMsg;
+pub(crate) use model::PaperDesk;
+pub(crate) use update::{make, update};
 
 use maud::{Markup, PreEscaped, html};
-use noseward_drawing::Written;
-use noseward_drawing::{LabelStyle, Sheet, Told, rocket, svg_document};
-use noseward_lesson::{BalancePoint, End, REPEATS, Statement, Trial};
-use noseward_stability::evaluate_measured;
+use noseward_drawing::paper::{Page, PaperSize, has_all_letters};
+use noseward_drawing::svg_document;
 use noseward_words::{self as words, Text};
 
-use super::compare::{charts, list};
-use super::form::{heads, measured, told};
-use super::labels::{self, number};
+use super::form::plain_button;
+use super::sheet_of_paper;
 use crate::app::State;
+use crate::shell::{Region, pressed, region};
+use sheets::Group;
+pub(crate) use sheets::Sheet;
 
-/// The open notebook: the trials, the charts, the readings and the conclusion.
-pub(crate) fn notebook(state: &State) -> Markup {
-    let notebook = &state.desk.notebook;
-    let summaries = notebook.summaries();
-    html! {
-        h2 { (words::paper_notebook_of(&labels::group(notebook.group))) }
-        @if let Some(trial) = notebook.in_hand().or(notebook.trials().last()) { (drawing(state, trial)) }
-        (list::list(state, &summaries))
-        (charts::charts(state, &summaries))
-        @if notebook.trials().iter().any(|trial| BalancePoint::ALL.iter().any(|point| is_read(trial, *point))) {
-            (readings(state, notebook.trials()))
-        }
-        @if notebook.trials().iter().any(|trial| !trial.swings().outcomes().is_empty()) {
-            (swings(notebook.trials()))
-        }
-        @for trial in notebook.trials().iter().filter(|trial| !trial.note.is_empty()) {
-            p { (told(words::paper_note(number(trial.id()), &trial.note))) }
-        }
-        @if !notebook.plans().is_empty() {
-            p { (told(words::paper_plans(&notebook.plans().join("; ")))) }
-        }
-        h3 { (words::paper_found_out()) }
-        @for of in Statement::ALL {
-            div class="nb__written" {
-                p { strong { (labels::statement(of)) } }
-                @let text = notebook.conclusion.text(of);
-                @if text.is_empty() { p class="nb__lines" {} } @else { p class="nb__text" { (text) } }
+/// The place.
+pub(crate) fn regions(state: &State) -> Vec<Region> {
+    let desk = state.paper_desk();
+    vec![region(
+        "paper-place",
+        html! {
+            div class="pages" {
+                div class="pages__choice" {
+                    p class="place__lead" { (words::paper_place_lead()) }
+                    (sizes(&desk))
+                    @for group in Group::ALL { (choice(&desk, group)) }
+                }
+                (preview(state, &desk))
             }
-        }
-        p { (words::paper_initials()) }
-        p { (words::paper_no_permission()) }
-    }
-}
-
-/// The rocket of a trial, with its points as they were measured, or worked out if that is
-/// told.
-fn drawing(state: &State, trial: &Trial) -> Markup {
-    let design = trial.design();
-    let points = trial.measured.points(design.length_mm());
-    let telling = state.desk.notebook.telling;
-    let sheet = Sheet {
-        width_px: 640.0,
-        height_px: 400.0,
-        units: state.units,
-        labels: LabelStyle::Full,
-        told: Told {
-            mass: telling.tells_point(points.centre_of_mass.is_some()),
-            pressure: telling.tells_point(points.centre_of_pressure.is_some()),
         },
+    )]
+}
+
+/// Every page as it is printed by the browser.
+pub(crate) fn on_paper(state: &State) -> Vec<Region> {
+    let desk = state.paper_desk();
+    let size = match desk.size() {
+        PaperSize::A4 => "a4",
+        PaperSize::Letter => "letter",
     };
-    // The rocket on the page is worked out with its readings already.
-    let is_on_page = state.trial_in_hand().is_some_and(|here| here.id() == trial.id());
-    let figures = if is_on_page {
-        state.report.figures.clone()
-    } else {
-        evaluate_measured(design, &points).figures
+    let pages = desk.sheet.pages(state, desk.size()).unwrap_or_default();
+    sheet_of_paper(html! {
+        div class={ "leaves leaves--" (size) } {
+            @for page in &pages { div class="leaf" { (drawn(page)) } }
+        }
+    })
+}
+
+fn drawn(page: &Page) -> PreEscaped<String> {
+    PreEscaped(svg_document(&page.scene, None))
+}
+
+fn sizes(desk: &PaperDesk) -> Markup {
+    let one = |size: PaperSize, key: &str, name: Text| {
+        html! {
+            button type="button" class="button button--small" id={ "pp-size:" (key) }
+                data-action="pp-size" data-target=(key)
+                aria-pressed=(pressed(desk.size() == size)) { (name) }
+        }
     };
-    let scene = figures.and_then(|figures| rocket(design, &figures, &sheet));
     html! {
-        @if let Some(scene) = scene {
-            figure class="nb__chart" {
-                figcaption { (words::paper_rocket_of(number(trial.id()))) }
-                (PreEscaped(svg_document(&scene, None)))
-            }
+        div class="nb__row" role="group" aria-label=(words::paper_place_size().as_str()) {
+            (one(PaperSize::A4, "a4", words::paper_place_a4()))
+            (one(PaperSize::Letter, "letter", words::paper_place_letter()))
         }
     }
 }
 
-/// Every swing of every trial, in the order in which they were seen.
-fn swings(trials: &[Trial]) -> Markup {
-    const HEADS: [Text; 2] = [words::compare_head_trial(), words::paper_head_swings()];
-    let outcomes = |trial: &Trial| labels::outcomes(trial.swings().outcomes());
+/// The sheets of a group.
+fn choice(desk: &PaperDesk, group: Group) -> Markup {
+    let id = format!("pages-{}", group as usize);
     html! {
-        table class="table nb__table" {
-            caption { (words::paper_swings()) }
-            thead { tr { (heads(&HEADS)) } }
-            tbody {
-                @for trial in trials.iter().filter(|trial| !trial.swings().outcomes().is_empty()) {
-                    tr { th scope="row" { (trial.id()) } td { (outcomes(trial)) } }
+        section class="card card--place" aria-labelledby=(id) {
+            h3 id=(id) { (group.name()) }
+            div class="pages__list" {
+                @for (sheet, i) in Sheet::ALL.into_iter().zip(0_usize..).filter(|(sheet, _)| sheet.group() == group) {
+                    button type="button" class="pages__sheet" id={ "pp-sheet:" (i) }
+                        data-action="pp-sheet" data-target=(i)
+                        aria-pressed=(pressed(desk.sheet == sheet)) { (sheet.name()) }
                 }
             }
         }
     }
 }
 
-/// Whether a point was guessed or read.
-fn is_read(trial: &Trial, point: BalancePoint) -> bool {
-    let readings = trial.measured.of(point);
-    readings.any() || readings.guess_mm.is_some()
+/// What is printed, and the ways to paper.
+fn preview(state: &State, desk: &PaperDesk) -> Markup {
+    html! {
+        section class="pages__preview card card--place" aria-labelledby="pages-preview" {
+            h3 id="pages-preview" { (desk.sheet.name()) }
+            @if let Some(why) = desk.sheet.waits_for(state, desk) { (why) }
+            @else if let Some(pages) = desk.sheet.pages(state, desk.size()) {
+                (ways(desk, &pages))
+                (leafed(desk, &pages))
+            } @else {
+                p { (words::paper_place_no_rocket()) }
+            }
+        }
+    }
 }
 
-fn readings(state: &State, trials: &[Trial]) -> Markup {
-    /// Before the readings, which have numbers.
-    const BEFORE: [Text; 3] = [
-        words::compare_head_trial(),
-        words::paper_head_point(),
-        words::paper_head_guess(),
-    ];
-    const BEHIND: [Text; 2] = [words::paper_head_middle(), words::paper_head_range()];
+/// The ways to paper.
+fn ways(desk: &PaperDesk, pages: &[Page]) -> Markup {
+    let has_pdf = has_all_letters(pages);
     html! {
-        table class="table nb__table" {
-            caption { (words::paper_readings()) }
-            thead { tr {
-                (heads(&BEFORE))
-                @for i in 1..=REPEATS { th scope="col" { (i) } }
-                (heads(&BEHIND))
-            } }
-            tbody {
-                @for trial in trials {
-                    @for point in BalancePoint::ALL { (row(state, trial, point)) }
+        @if let Some(making) = &desk.making {
+            p role="status" {
+                (words::paper_place_making(making.done().into(), making.of().into())) " "
+                (plain_button("pp-stop", true, words::paper_place_stop()))
+            }
+        } @else {
+            div class="nb__row" {
+                @if has_pdf {
+                    button type="button" class="button button--main" id="pp-save"
+                        data-action="pp-save" { (words::paper_place_save()) }
+                    (plain_button("pp-open", false, words::paper_place_open()))
+                }
+                (plain_button("pp-print", false, words::paper_place_print()))
+                (plain_button("pp-svg", false, words::paper_place_svg()))
+                @if desk.sheet.has_outline() {
+                    (plain_button("pp-outline", false, words::paper_place_outline()))
                 }
             }
         }
-    }
-}
-
-/// A point, and what is to be known about its readings.
-fn known_of(trial: &Trial, point: BalancePoint) -> String {
-    let readings = trial.measured.of(point);
-    let mut known = String::from(labels::point(point));
-    if readings.from == End::Tail {
-        known = words::paper_from_tail(&known);
-    }
-    if let Some(out) = &readings.left_out {
-        let number = (out.reading + 1).into();
-        known = match out.reason.as_str() {
-            "" => words::paper_left_out(&known, number),
-            reason => words::paper_left_out_because(&known, number, reason),
-        };
-    }
-    let length_mm = trial.design().length_mm();
-    for i in (0..REPEATS).filter(|i| !trial.measured.counts(point, *i, length_mm)) {
-        known = words::paper_not_true(&known, (i + 1).into());
-    }
-    known
-}
-
-fn row(state: &State, trial: &Trial, point: BalancePoint) -> Markup {
-    let readings = trial.measured.of(point);
-    if !is_read(trial, point) {
-        return html! {};
-    }
-    let length_mm = trial.design().length_mm();
-    let middle = trial.measured.middle(point, length_mm);
-    html! {
-        tr {
-            th scope="row" { (trial.id()) }
-            td { (known_of(trial, point)) }
-            td { @if let Some(guess) = readings.guess_mm { (state.units.length(guess)) } }
-            @for reading in readings.mm {
-                td { @if let Some(value) = reading { (state.units.length(value)) } }
-            }
-            td { @if let Some(middle) = middle { (measured(state, middle.middle_mm)) } }
-            td { @if let Some(middle) = middle { (measured(state, middle.range_mm())) } }
+        p class="nb__hint" {
+            (if has_pdf { words::paper_place_scale() } else { words::paper_place_no_pdf() })
         }
+    }
+}
+
+/// The page that is looked at, and the ways to the others.
+fn leafed(desk: &PaperDesk, pages: &[Page]) -> Markup {
+    let at = desk.page_of(pages);
+    html! {
+        @if pages.len() > 1 {
+            div class="nb__row pages__leaf" {
+                (plain_button("pp-before", true, words::paper_place_before()))
+                span { (words::paper_place_page((at + 1).into(), pages.len().into())) }
+                (plain_button("pp-behind", true, words::paper_place_next()))
+            }
+        }
+        @if let Some(page) = pages.get(at) { div class="leaf leaf--seen" { (drawn(page)) } }
     }
 }

@@ -53,7 +53,7 @@ pub(crate) fn tools(state: &State, hash: &str) -> Markup {
                 button class="menu__item" type="button" id="print" data-action="print" { (words::way_print()) }
                 button class="menu__item" type="button" id="big" data-action=(if state.big { "usual" } else { "big" })
                     aria-pressed=(pressed(state.big)) { (words::way_large()) }
-                @for place in [Place::Words, Place::SetUp, Place::Class, Place::Lead] {
+                @for place in [Place::Words, Place::SetUp, Place::Class, Place::Paper, Place::Lead] {
                     @if place.is_shown(state) { (link(state, place, "menu__item", hash)) }
                 }
             }
@@ -157,6 +157,7 @@ fn reason(state: &State) -> (Option<Text>, bool) {
         | Place::Join
         | Place::SetUp
         | Place::Class
+        | Place::Paper
         | Place::Lead => return (None, false),
     };
     (Some(why), waits)

@@ -156,7 +156,8 @@ fn text(content: &mut Content, item: &Item, scene_width: f64) {
     // The page is upside down, its letters are not.
     let (x, y) = (single(at.x - back), single(at.y));
     content.set_text_matrix([single(share), 0.0, 0.0, -1.0, x, y]);
-    for (font, bytes) in runs(words, *bold) {
+    // The blank parts the words from those that are read out next.
+    for (font, bytes) in runs(&format!("{words} "), *bold) {
         content.set_font(font, single(*size)).show(Str(&bytes));
     }
     content.end_text();

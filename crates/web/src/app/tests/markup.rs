@@ -3,6 +3,7 @@
 use super::*;
 use crate::places::class::ClassMsg;
 use crate::places::class::symbols::{self, PictureRead, SymbolsNews};
+use crate::places::paper::PaperMsg;
 use crate::places::set_up::SetUpMsg;
 use noseward_lesson::{LeftOut, Level, Statement, Support, SwingOutcome};
 
@@ -279,6 +280,7 @@ fn means_something(action: &str, target: &str) -> bool {
         Some(Msg::Notebook(NotebookMsg::Place(PlaceMsg::Led(part, control)))) => {
             match part {
                 Part::SetUp => SetUpMsg::parse(&control).is_some(),
+                Part::Paper => PaperMsg::parse(&control).is_some(),
                 _ => ClassMsg::parse(&control).is_some(),
             }
         }

@@ -1,0 +1,219 @@
+//! The cut-out on paper: the side view at true size over several sheets, or smaller on one.
+
+mod clip;
+mod outline;
+mod tiles;
+
+use noseward_stability::{Body, Design, SideView, Units};
+use noseward_words as texts;
+
+use crate::palette::Colour;
+use crate::paper::{
+    CHECK_BAR_MM, CHECK_BAR_WIDE_MM, Flow, Mark, Page, PaperSize, check_bars,
+};
+use crate::scene::{Anchor, Item, Point, Scene};
+use crate::written::Written;
+use outline::Outline;
+use tiles::Tiles;
+
+/// Room for the outline on a sheet with words, in millimetres.
+const ON_ONE_MM: (f64, f64) = (128.0, 150.0);
+
+/// How a cut-out is put on paper.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct CutOut {
+    /// The paper.
+    pub size: PaperSize,
+    /// Whether it is made smaller so that one sheet has room for it.
+    pub on_one_sheet: bool,
+    /// How lengths are written.
+    pub units: Units,
+    /// The two points, in millimetres from the nose tip, on a sheet with answers: the centre of
+    /// mass, and the centre of pressure side-on.
+    pub answers_mm: Option<(f64, f64)>,
+}
+
+/// The pages of a cut-out: how it is made, and its parts. `None` when the design has no body.
+///
+/// The outline is that of [`SideView::contours_m`]; a line is as wide as a pencil's, and its middle
+/// lies on the outline.
+#[must_use]
+pub fn cut_out(design: &Design, wish: &CutOut) -> Option<Vec<Page>> {
+    let view = SideView::new(design, &Body::new(design)?);
+    let full = Outline::new(&view, 1.0, wish.answers_mm);
+    let fit = (ON_ONE_MM.0 / full.width).min(ON_ONE_MM.1 / full.height);
+    let is_small = wish.on_one_sheet || fit >= 1.0;
+    let outline = if is_small {
+        Outline::new(&view, whole_percent(fit.min(1.0)), wish.answers_mm)
+    } else {
+        full
+    };
+    let mut flow = Flow::new(wish.size, &title(design, wish));
+    let tiles = (!is_small).then(|| Tiles::new(&outline));
+    explain(&mut flow, &outline, wish, tiles.is_some());
+    let (name, picture) = match &tiles {
+        Some(tiles) => (texts::cut_out_map(), tiles.map(&outline)),
+        None => (texts::cut_out_drawing(), outline.scene(texts::cut_out_drawing())),
+    };
+    beside_bars(&mut flow, name.as_str(), picture);
+    if let Some(tiles) = tiles {
+        let of = tiles.count();
+        for i in 0..of {
+            flow.next_page();
+            flow.small(&texts::cut_out_sheet((i + 1).into(), of.into()));
+            let tile = tiles.tile(&outline, i);
+            let size = (tile.width, tile.height);
+            flow.figure(&tile, size);
+        }
+    }
+    Some(flow.pages())
+}
+
+/// The outline alone, in millimetres, for a cutter or another program. `None` when the design has
+/// no body.
+#[must_use]
+pub fn cut_out_outline(design: &Design) -> Option<Scene> {
+    let view = SideView::new(design, &Body::new(design)?);
+    Some(Outline::new(&view, 1.0, None).scene(texts::cut_out_drawing()))
+}
+
+/// A share of the whole, down to whole per cent.
+fn whole_percent(share: f64) -> f64 {
+    (share * 100.0).floor().max(1.0) / 100.0
+}
+
+fn title(design: &Design, wish: &CutOut) -> String {
+    match (design.name.as_str(), wish.answers_mm.is_some()) {
+        ("", false) => texts::cut_out_title_nameless().into(),
+        ("", true) => texts::cut_out_answers_nameless().into(),
+        (name, false) => texts::cut_out_title(name),
+        (name, true) => texts::cut_out_answers(name),
+    }
+}
+
+/// What it is, and how it is made and used.
+fn explain(flow: &mut Flow, outline: &Outline, wish: &CutOut, is_tiled: bool) {
+    let length = wish.units.length(outline.length_mm * outline.scale);
+    let size = if outline.scale < 1.0 {
+        let percent = texts::Number::fixed(outline.scale * 100.0, 0);
+        texts::cut_out_scaled(percent, &length)
+    } else {
+        texts::cut_out_true_size(&length)
+    };
+    flow.paragraph(&format!("{} {size}", texts::cut_out_view()));
+    if let Some((mass, pressure)) = wish.answers_mm {
+        let told = |mm: f64| wish.units.reading(mm);
+        flow.list(
+            &[
+                texts::cut_out_mass_at(&told(mass)),
+                texts::cut_out_pressure_at(&told(pressure)),
+                texts::cut_out_apart(&told((pressure - mass).abs())),
+            ],
+            Mark::Dot,
+        );
+        return;
+    }
+    flow.caution(texts::cut_out_caution().as_str());
+    let mut steps = vec![texts::cut_out_step_check().as_str()];
+    steps.extend(is_tiled.then(|| texts::cut_out_step_join().as_str()));
+    steps.extend([
+        texts::cut_out_step_cut().as_str(),
+        texts::cut_out_step_stick().as_str(),
+        texts::cut_out_step_measure().as_str(),
+        texts::cut_out_step_balance().as_str(),
+    ]);
+    flow.list(&steps, Mark::Number);
+    flow.fields(&[
+        texts::cut_out_own_length().as_str(),
+        texts::cut_out_balances().as_str(),
+    ]);
+}
+
+/// A picture with a bar of 100 mm above it and another beside it.
+fn beside_bars(flow: &mut Flow, name: &str, picture: Scene) {
+    const APART_MM: f64 = 6.0;
+    flow.space(3.0);
+    let left = CHECK_BAR_WIDE_MM + APART_MM;
+    let height = (CHECK_BAR_WIDE_MM + APART_MM + picture.height)
+        .max(2.0 * CHECK_BAR_WIDE_MM + CHECK_BAR_MM);
+    let along = Point { x: 0.0, y: CHECK_BAR_WIDE_MM };
+    let mut items = check_bars(Point { x: left, y: 0.0 }, along);
+    let at = Point {
+        x: left + APART_MM + (Flow::WIDTH_MM - left - APART_MM - picture.width) / 2.0,
+        y: CHECK_BAR_WIDE_MM + APART_MM,
+    };
+    items.push(Item::Placed { at, scale: 1.0, turned_deg: 0.0, scene: picture });
+    flow.drawing(name, height, items);
+}
+
+/// Small words of a cut-out.
+fn words(at: Point, anchor: Anchor, words: &str) -> Item {
+    Item::Text {
+        at,
+        anchor,
+        words: words.to_owned(),
+        colour: Colour::Soft,
+        bold: false,
+        size: 3.0,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::paper::Tag;
+    use noseward_stability::{BottleSize, Example};
+
+    fn wish(size: PaperSize, on_one_sheet: bool) -> CutOut {
+        CutOut { size, on_one_sheet, units: Units::METRIC, answers_mm: None }
+    }
+
+    fn designs() -> Vec<Design> {
+        let mut designs: Vec<Design> = Example::ALL.map(Example::design).into();
+        designs.extend(BottleSize::ALL.map(BottleSize::design));
+        designs
+    }
+
+    #[test]
+    fn every_line_is_on_some_sheet() {
+        for design in designs() {
+            let view = SideView::new(&design, &Body::new(&design).unwrap());
+            let outline = Outline::new(&view, 1.0, None);
+            let (shown, all) =
+                (Tiles::new(&outline).ink_mm(&outline), tiles::length_mm(&outline.path));
+            assert!((shown - all).abs() < 1e-6, "{}: {shown} {all}", design.name);
+        }
+    }
+
+    #[test]
+    fn both_papers_have_the_same_pages() {
+        for design in designs() {
+            for on_one in [true, false] {
+                let [a4, letter] =
+                    PaperSize::ALL.map(|size| cut_out(&design, &wish(size, on_one)));
+                let (a4, letter) = (a4.unwrap(), letter.unwrap());
+                assert_eq!(a4.len(), letter.len());
+                assert!(!on_one || a4.len() == 1, "{}: {}", design.name, a4.len());
+                for (one, other) in a4.iter().zip(&letter) {
+                    assert_eq!(one.tags, other.tags);
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn no_point_is_told_to_whoever_measures() {
+        let design = Example::Puffin.design();
+        let told = |answers_mm| {
+            let wish = CutOut { answers_mm, ..wish(PaperSize::A4, false) };
+            format!("{:?}", cut_out(&design, &wish).unwrap())
+        };
+        let both = told(Some((140.0, 202.0)));
+        for words in ["140 mm", "202 mm", "62 mm", "centre of mass"] {
+            assert!(both.contains(words) && !told(None).contains(words), "{words}");
+        }
+        let figures = cut_out(&design, &wish(PaperSize::A4, false)).unwrap();
+        let figures = figures.iter().flat_map(|page| &page.tags);
+        assert_eq!(figures.filter(|tag| matches!(tag, Tag::Figure(_))).count(), 3);
+    }
+}

@@ -1,0 +1,210 @@
+//! A cut-out that is larger than a sheet, over several that overlap.
+
+use noseward_words as texts;
+
+use super::clip::{Window, clipped};
+use super::outline::Outline;
+use super::words;
+use crate::palette::Colour;
+use crate::paper::Flow;
+use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style, Unit};
+
+/// What a sheet shows of the outline.
+const TILE_MM: (f64, f64) = (Flow::WIDTH_MM, 236.0);
+/// What two neighbours both show.
+const OVERLAP_MM: f64 = 12.0;
+/// Half of a cross on a line at which two parts are joined.
+const CROSS_MM: f64 = 3.0;
+/// The crosses stand so far from both ends of such a line.
+const CROSS_INSET_MM: f64 = 36.0;
+/// The most that the picture of all parts takes.
+const MAP_MM: (f64, f64) = (100.0, 92.0);
+
+/// How an outline lies on its sheets: columns, rows, and where the first begins.
+pub(super) struct Tiles {
+    columns: usize,
+    rows: usize,
+    corner: Point,
+}
+
+impl Tiles {
+    pub(super) fn new(outline: &Outline) -> Self {
+        let (columns, left) = along(outline.width, TILE_MM.0);
+        let (rows, _) = along(outline.height, TILE_MM.1);
+        Self { columns, rows, corner: Point { x: left, y: 0.0 } }
+    }
+
+    pub(super) fn count(&self) -> usize {
+        self.columns * self.rows
+    }
+
+    /// From where to where one reaches.
+    fn window(&self, column: usize, row: usize) -> Window {
+        let left = self.corner.x + column as f64 * (TILE_MM.0 - OVERLAP_MM);
+        let top = self.corner.y + row as f64 * (TILE_MM.1 - OVERLAP_MM);
+        Window { left, top, right: left + TILE_MM.0, bottom: top + TILE_MM.1 }
+    }
+
+    fn place(&self, i: usize) -> (usize, usize) {
+        (i % self.columns, i / self.columns)
+    }
+
+    /// The part with this number, from 0, as it stands on its sheet.
+    pub(super) fn tile(&self, outline: &Outline, i: usize) -> Scene {
+        let (column, row) = self.place(i);
+        let window = self.window(column, row);
+        let corner = Point { x: window.left, y: window.top };
+        let mut items = Vec::new();
+        let half = OVERLAP_MM / 2.0;
+        let number = |column: usize, row: usize| row * self.columns + column + 1;
+        if row > 0 {
+            items.extend(join(false, half, number(column, row - 1), -1.6));
+        }
+        if row + 1 < self.rows {
+            let next = number(column, row + 1);
+            items.extend(join(false, TILE_MM.1 - half, next, 4.2));
+        }
+        if column > 0 {
+            items.extend(join(true, half, number(column - 1, row), -1.6));
+        }
+        if column + 1 < self.columns {
+            let next = number(column + 1, row);
+            items.extend(join(true, TILE_MM.0 - half, next, 4.2));
+        }
+        // Over the lines of joining, which would break it.
+        items.extend(outline.items(&|path| clipped(path, window), corner));
+        if row == 0 && column == self.columns / 2 && self.columns % 2 == 1 {
+            let moved = outline.nose();
+            items.push(Item::Placed {
+                at: Point { x: -corner.x, y: -corner.y },
+                scale: 1.0,
+                turned_deg: 0.0,
+                scene: alone(vec![moved]),
+            });
+        }
+        let name = texts::cut_out_sheet((i + 1).into(), self.count().into());
+        Scene { width: TILE_MM.0, height: TILE_MM.1, name, ..alone(items) }
+    }
+
+    /// All parts in one small picture.
+    pub(super) fn map(&self, outline: &Outline) -> Scene {
+        let last = self.window(self.columns - 1, self.rows - 1);
+        let (width, height) = (last.right - self.corner.x, last.bottom - self.corner.y);
+        let scale = (MAP_MM.0 / width).min(MAP_MM.1 / height);
+        let at = |x: f64, y: f64| Point {
+            x: (x - self.corner.x) * scale,
+            y: (y - self.corner.y) * scale,
+        };
+        let shrink = |(points, is_closed): &(Vec<Point>, bool)| {
+            (points.iter().map(|p| at(p.x, p.y)).collect(), *is_closed)
+        };
+        let path = Path { runs: outline.path.runs.iter().map(shrink).collect() };
+        let mut items = vec![Item::Path { path, style: Style::line(Colour::Soft, 0.3) }];
+        for i in 0..self.count() {
+            let (column, row) = self.place(i);
+            let Window { left, top, right, bottom } = self.window(column, row);
+            let corners = [(left, top), (right, top), (right, bottom), (left, bottom)];
+            let path = Path::closed(corners.map(|(x, y)| at(x, y)).into());
+            items.push(Item::Path { path, style: Style::line(Colour::Ink, 0.3) });
+            let middle = at(left + 12.0, top + 40.0);
+            items.push(Item::Text {
+                at: middle,
+                anchor: Anchor::Middle,
+                words: texts::Number::from(i + 1).to_string(),
+                colour: Colour::Ink,
+                bold: true,
+                size: 5.0,
+            });
+        }
+        Scene { width: width * scale, height: height * scale, ..alone(items) }
+    }
+}
+
+/// How many sheets lie beside each other over a length, and where the first begins, so that
+/// what is drawn lies in the middle.
+fn along(length: f64, tile: f64) -> (usize, f64) {
+    let mut count = 1;
+    let mut reach = tile;
+    while reach < length {
+        count += 1;
+        reach += tile - OVERLAP_MM;
+    }
+    (count, (length - reach) / 2.0)
+}
+
+fn alone(items: Vec<Item>) -> Scene {
+    let groups = vec![Group { key: "part", items }];
+    Scene { unit: Unit::Mm, groups, ..Scene::default() }
+}
+
+/// A dashed line across a sheet, or along it, with two crosses and the number of the part that
+/// joins there, a little beyond the line.
+fn join(along: bool, at: f64, number: usize, beyond: f64) -> Vec<Item> {
+    let length = if along { TILE_MM.1 } else { TILE_MM.0 };
+    let place = |run: f64, aside: f64| {
+        if along {
+            Point { x: at + aside, y: run }
+        } else {
+            Point { x: run, y: at + aside }
+        }
+    };
+    let mut line = Path::default();
+    line.line(place(0.0, 0.0), place(length, 0.0));
+    let mut crosses = Path::default();
+    for run in [CROSS_INSET_MM, length - CROSS_INSET_MM] {
+        crosses.line(place(run - CROSS_MM, 0.0), place(run + CROSS_MM, 0.0));
+        crosses.line(place(run, -CROSS_MM), place(run, CROSS_MM));
+    }
+    let said = texts::cut_out_join(number.into());
+    let word = words(Point::default(), Anchor::Start, &said);
+    let turned_deg = if along { -90.0 } else { 0.0 };
+    vec![
+        Item::Path {
+            path: line,
+            style: Style::line(Colour::Soft, 0.2).dashed(&[2.0, 2.0]),
+        },
+        Item::Path { path: crosses, style: Style::line(Colour::Ink, 0.25) },
+        Item::Placed {
+            at: place(if along { length - 1.0 } else { 1.0 }, beyond),
+            scale: 1.0,
+            turned_deg,
+            scene: alone(vec![word]),
+        },
+    ]
+}
+
+#[cfg(test)]
+pub(super) fn length_mm(path: &Path) -> f64 {
+    let run = |(points, is_closed): &(Vec<Point>, bool)| {
+        let closing = points.first().filter(|_| *is_closed);
+        let ends = points.iter().skip(1).chain(closing);
+        points
+            .iter()
+            .zip(ends)
+            .map(|(a, b)| libm::hypot(a.x - b.x, a.y - b.y))
+            .sum::<f64>()
+    };
+    path.runs.iter().map(run).sum()
+}
+
+#[cfg(test)]
+impl Tiles {
+    /// The length of the line to cut along on all sheets together, what neighbours both show
+    /// counted once.
+    pub(super) fn ink_mm(&self, outline: &Outline) -> f64 {
+        // Of a sheet and those to the right, below, and below to the right, what all show.
+        let both = |i: usize, right: usize, below: usize| {
+            let (column, row) = self.place(i);
+            if column + right >= self.columns || row + below >= self.rows {
+                return 0.0;
+            }
+            let (one, other) =
+                (self.window(column, row), self.window(column + right, row + below));
+            let Window { left, top, .. } = other;
+            let both = Window { left, top, right: one.right, bottom: one.bottom };
+            length_mm(&clipped(&outline.path, both))
+        };
+        let of = |i| both(i, 0, 0) - both(i, 1, 0) - both(i, 0, 1) + both(i, 1, 1);
+        (0..self.count()).map(of).sum()
+    }
+}

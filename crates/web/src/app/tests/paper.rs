@@ -1,0 +1,108 @@
+//! The place Paper: sheets are chosen, seen, printed, and made into PDF a little at a time.
+
+use super::*;
+use crate::places::paper::Sheet;
+
+fn press(state: &mut State, action: &str, target: &str) -> Vec<Effect> {
+    update(state, Msg::parse(action, target).expect("it means something"))
+}
+
+fn shown(state: &State) -> String {
+    places::paper::regions(state).into_iter().map(|region| region.markup).collect()
+}
+
+fn choose(state: &mut State, sheet: Sheet) {
+    let place = Sheet::ALL.iter().position(|one| *one == sheet).expect("it is listed");
+    press(state, "pp-sheet", &place.to_string());
+}
+
+/// What is handed to the person once all slices are done, and how many these were.
+fn made(state: &mut State, action: &str) -> (String, Vec<u8>, bool) {
+    assert!(press(state, action, "").contains(&Effect::Slice));
+    for _ in 0..100 {
+        for effect in update(state, Msg::Slice) {
+            if let Effect::Hand { name, bytes, opens } = effect {
+                return (name, bytes, opens);
+            }
+        }
+    }
+    panic!("it is never made")
+}
+
+#[test]
+fn every_sheet_has_pages_on_both_papers_and_becomes_a_pdf() {
+    let mut state = open("", None);
+    press(&mut state, "pp-anyway", "");
+    for sheet in Sheet::ALL {
+        choose(&mut state, sheet);
+        for size in ["a4", "letter"] {
+            press(&mut state, "pp-size", size);
+            assert!(shown(&state).contains("<svg"), "{sheet:?}");
+            let (name, bytes, opens) = made(&mut state, "pp-save");
+            assert!(name.ends_with(".pdf") && bytes.starts_with(b"%PDF-"), "{name}");
+            assert!(!opens);
+        }
+    }
+    let (.., opens) = made(&mut state, "pp-open");
+    assert!(opens);
+}
+
+#[test]
+fn pages_are_leafed_through_as_far_as_there_are_some() {
+    let mut state = open("", None);
+    for (action, page) in [
+        ("pp-before", "Page 1 of 3"),
+        ("pp-behind", "Page 2 of 3"),
+        ("pp-behind", "Page 3 of 3"),
+        ("pp-behind", "Page 3 of 3"),
+        ("pp-before", "Page 2 of 3"),
+    ] {
+        press(&mut state, action, "");
+        assert!(shown(&state).contains(page), "{action} {page}");
+    }
+    // Another sheet is begun with its first page.
+    choose(&mut state, Sheet::CutOutSmall);
+    choose(&mut state, Sheet::CutOut);
+    assert!(shown(&state).contains("Page 1 of 3"));
+}
+
+#[test]
+fn answers_are_not_told_before_both_points_are_measured() {
+    let mut state = open("", None);
+    choose(&mut state, Sheet::Answers);
+    let told = |state: &State| shown(state).contains("<svg");
+    assert!(!told(&state) && shown(&state).contains("not been measured yet"));
+    press(&mut state, "pp-anyway", "");
+    assert!(told(&state));
+    let mut measured = open("", None);
+    notebook::begin(&mut measured);
+    let trial = measured.desk.notebook.in_hand_mut().unwrap();
+    trial.measured.mass.mm = [Some(140.0), Some(142.0), None];
+    trial.measured.pressure.mm = [Some(200.0), Some(203.0), None];
+    measured.take_readings();
+    choose(&mut measured, Sheet::Answers);
+    assert!(told(&measured));
+}
+
+#[test]
+fn a_design_without_a_body_is_asked_for() {
+    let mut state = open("", None);
+    for _ in 0..4 {
+        update(&mut state, Msg::Remove(Component::Section(0)));
+    }
+    assert!(shown(&state).contains("First describe a rocket"));
+}
+
+#[test]
+fn what_is_printed_has_every_page_and_its_paper() {
+    let mut state = open("", None);
+    let sheet = |state: &State| -> String {
+        places::paper::on_paper(state).into_iter().map(|region| region.markup).collect()
+    };
+    assert_eq!(sheet(&state).matches("<svg").count(), 3);
+    assert!(sheet(&state).contains("leaves--a4"));
+    assert!(sheet(&state).contains("width=\"210mm\" height=\"297mm\""));
+    press(&mut state, "pp-size", "letter");
+    assert!(sheet(&state).contains("leaves--letter"));
+    assert!(press(&mut state, "pp-print", "").contains(&Effect::Print(Paper::Sheets)));
+}

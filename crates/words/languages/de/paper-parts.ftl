@@ -1,0 +1,1 @@
+paper-parts-bar = 100 mm

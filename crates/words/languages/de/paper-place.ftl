@@ -1,0 +1,35 @@
+places-paper = Papier
+lead-paper = Silhouetten in wahrer Größe, Protokollblätter, Merkkarten, Unterlagen für die Lehrkraft.
+paper-place-lead = Blätter für den Unterricht, zum Drucken. Was ausgeschnitten wird, hat die wahre Größe.
+paper-place-sheets = Welches Blatt
+paper-place-how = Wie
+paper-place-preview = Was gedruckt wird
+paper-place-size = Papier
+paper-place-a4 = A4
+paper-place-letter = US Letter
+paper-place-cut-out = Silhouette in wahrer Größe
+paper-place-cut-out-small = Silhouette auf einem Blatt
+paper-place-answers = Antworten: die Silhouette mit beiden Punkten
+paper-place-for-cutting = Zum Ausschneiden
+paper-place-of = Die Rakete ist die, die gerade beschrieben ist: { $rocket }.
+paper-place-of-nameless = Die Rakete ist die, die gerade beschrieben ist.
+paper-place-no-rocket = Beschreibe zuerst eine Rakete: Noch gibt es nichts zu zeichnen.
+paper-place-not-measured =
+    Ihre Punkte sind noch nicht gemessen, und dieses Blatt verrät beide. Wer sie finden soll, sollte
+    es vorher nicht sehen.
+paper-place-anyway = Trotzdem zeigen
+paper-place-save = Als PDF speichern
+paper-place-open = Öffnen
+paper-place-print = Drucken
+paper-place-svg = Diese Seite als Zeichnung speichern (SVG)
+paper-place-outline = Den Umriss für einen Schneider speichern (SVG)
+paper-place-before = Seite davor
+paper-place-next = Nächste Seite
+paper-place-page = Seite { $page } von { $of }
+paper-place-scale = Drucke mit 100 % („tatsächliche Größe“), nicht an die Seite angepasst. Ein Balken auf dem Blatt zeigt, ob das gelungen ist.
+paper-place-no-pdf =
+    Die Buchstaben dieser Sprache sind nicht unter denen, die jedes PDF hat. Drucke stattdessen hier:
+    Das Blatt ist dasselbe, und ohne Ränder gedruckt hat es die wahre Größe.
+paper-place-saved = Gespeichert als { $name }, wenn dieser Browser Downloads erlaubt.
+paper-place-making = Blätter werden gemacht: { $done } von { $of }
+paper-place-stop = Anhalten

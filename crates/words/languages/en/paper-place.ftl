@@ -1,0 +1,60 @@
+## The place Paper: sheets to print, true to size.
+
+# The name of the place, in the menu and as its heading.
+places-paper = Paper
+# Behind a link to the place.
+lead-paper = Cut-outs true to size, record sheets, cue cards, a pack for whoever teaches.
+# Below the heading.
+paper-place-lead = Sheets for the lesson, to print. What is to be cut out is true to size.
+# The heading of the list of sheets.
+paper-place-sheets = Which sheet
+# The heading of the choices beside it.
+paper-place-how = How
+# The heading of the preview.
+paper-place-preview = What is printed
+paper-place-size = Paper
+paper-place-a4 = A4
+paper-place-letter = US Letter
+# Names of sheets.
+paper-place-cut-out = Cut-out at true size
+paper-place-cut-out-small = Cut-out on one sheet
+paper-place-answers = Answers: the cut-out with both points
+# Names of groups of sheets.
+paper-place-for-cutting = To cut out
+# The rocket on the page is what is drawn.
+# $rocket (text): its name
+paper-place-of = The rocket is the one on the page: { $rocket }.
+paper-place-of-nameless = The rocket is the one on the page.
+# Where there is no rocket to draw.
+paper-place-no-rocket = First describe a rocket: there is nothing to draw yet.
+# In place of the answers.
+paper-place-not-measured =
+    Its points have not been measured yet, and this sheet tells both. Whoever is to find them should
+    not see it before.
+paper-place-anyway = Show it all the same
+# Buttons.
+paper-place-save = Save as PDF
+paper-place-open = Open it
+paper-place-print = Print
+paper-place-svg = Save this page as a drawing (SVG)
+paper-place-outline = Save the outline for a cutter (SVG)
+paper-place-before = Page before
+paper-place-next = Next page
+# Between these two buttons.
+# $page (number): which page is shown
+# $of (number): how many there are
+paper-place-page = Page { $page } of { $of }
+# Below the buttons.
+paper-place-scale = Print it at 100 % (“actual size”), not fitted to the page. A bar on the sheet tells whether that worked.
+# Where the fonts of a PDF lack letters.
+paper-place-no-pdf =
+    The letters of this language are not among those that every PDF has. Print here instead: the
+    sheet is the same, and it is true to size where margins are set to none.
+# Said when a file was saved.
+# $name (text): the name of the file
+paper-place-saved = Saved as { $name }, if this browser allows downloads.
+# While a pack is made.
+# $done (number): how many sheets are made
+# $of (number): how many there are
+paper-place-making = Making sheets: { $done } of { $of }
+paper-place-stop = Stop
