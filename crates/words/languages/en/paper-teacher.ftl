@@ -82,7 +82,7 @@ teacher-show-ask = “What did you see? Why?” Write up every reason, and judge
 # $string (text): its length, with its unit
 # $turns (text): how fast, such as “0.8 turns a second”
 # $length (text): the length of the rocket, with its unit
-teacher-show-holds = Worked out for { $string } of string, { $turns } and a rocket of { $length }; it is no rule of anybody’s. With more than 1.5 m of string or 200 g, first ask whoever answers for it at your school.
+teacher-show-holds = Worked out for { $string } of string, { $turns } and a rocket of { $length }: our own sum, and nobody’s rule. With more than 1.5 m of string or 200 g, first ask whoever answers for it at your school.
 teacher-show-two = Two changes at once (two minutes, nothing swings)
 teacher-show-which = “More clay, and larger fins: now it flies nose-first. Which of the two did it?” Nobody can know. So each group changes one thing.
 teacher-show-still = Without a hall (nothing swings)
