@@ -45,7 +45,7 @@ pub use names::{outcome_name, part_name};
 pub use palette::Colour;
 pub use pictures::{PICTURE_SIZE_PX, Picture, picture};
 pub use push::push_bars;
-pub use qr::qr;
+pub use qr::{qr, qr_scene};
 pub use rocket::{LabelStyle, Sheet, Told, mm_per_px, pair, rocket};
 pub use scene::{Anchor, Group, Item, Path, Point, Scene, Style};
 pub use svg::{svg_document, svg_group};

@@ -1,10 +1,14 @@
 //! A symbol that a phone reads.
 
+mod on_paper;
+
 use std::fmt::Write as _;
 
 use maud::html;
 use noseward_words as words;
 use qrcodegen::{QrCode, QrCodeEcc, QrSegment, Version};
+
+pub use on_paper::qr_scene;
 
 /// White modules around a symbol, as the standard (ISO/IEC 18004) asks for.
 const QUIET: i32 = 4;

@@ -68,9 +68,15 @@ const CUT: &str = "(() => {
         // Letters fill about the middle three fifths of their line.
         const boxes = [...svg.querySelectorAll('text')].filter(shown).map((text) => {
             const box = text.getBBox();
+            // A drawing may be laid into another, and turned.
+            const to = svg.getScreenCTM().inverse().multiply(text.getScreenCTM());
+            const corners = [box.x, box.x + box.width].flatMap((x) =>
+                [0.2, 0.8].map((part) =>
+                    new DOMPoint(x, box.y + box.height * part).matrixTransform(to)));
+            const [xs, ys] = [corners.map((c) => c.x), corners.map((c) => c.y)];
             return {
-                left: box.x, right: box.x + box.width,
-                top: box.y + box.height * 0.2, bottom: box.y + box.height * 0.8,
+                left: Math.min(...xs), right: Math.max(...xs),
+                top: Math.min(...ys), bottom: Math.max(...ys),
                 words: text.textContent,
             };
         });

@@ -4,9 +4,11 @@ use noseward_drawing::paper::{
     CHECK_BAR_MM, CHECK_BAR_WIDE_MM, Column, Flow, Mark, Page, PaperSize, Table,
     check_bars,
 };
+use noseward_drawing::sheets::teacher::{TeacherPack, TeacherSheet};
 use noseward_drawing::{
     CutOut, LabelStyle, Point, Sheet as Drawn, Told, cut_out, rocket,
 };
+use noseward_lesson::{Plan, SetUp};
 use noseward_stability::{Example, Units, evaluate};
 
 /// A sheet that can be made.
@@ -27,7 +29,30 @@ pub const SHEETS: &[Sheet] = &[
         name: "cut-out-answers",
         make: |size| cut_out_of(size, true, Some((140.0, 202.0))),
     },
+    Sheet { name: "teacher-lesson", make: |size| teacher(size, TeacherSheet::Lesson) },
+    Sheet { name: "teacher-idea", make: |size| teacher(size, TeacherSheet::Idea) },
+    Sheet { name: "teacher-wrong", make: |size| teacher(size, TeacherSheet::WrongIdeas) },
+    Sheet { name: "teacher-answers", make: |size| teacher(size, TeacherSheet::Answers) },
+    Sheet {
+        name: "teacher-show",
+        make: |size| teacher(size, TeacherSheet::Demonstration),
+    },
+    Sheet { name: "teacher-hazards", make: |size| teacher(size, TeacherSheet::Hazards) },
+    Sheet { name: "teacher-cover", make: |size| teacher(size, TeacherSheet::Cover) },
+    Sheet { name: "teacher-home", make: |size| teacher(size, TeacherSheet::Home) },
+    Sheet {
+        name: "teacher-evidence",
+        make: |size| teacher(size, TeacherSheet::Evidence),
+    },
 ];
+
+/// A sheet of the teacher pack, of a lesson that begins with a rocket.
+fn teacher(size: PaperSize, sheet: TeacherSheet) -> Vec<Page> {
+    let rocket = Some(Example::Puffin.design());
+    let set_up = &SetUp { rocket, ..SetUp::default() };
+    let of = TeacherPack { set_up, plan: Plan::HalfDay, rules: "K7Q0", confidence: None };
+    sheet.pages(size, &of)
+}
 
 fn cut_out_of(
     size: PaperSize,

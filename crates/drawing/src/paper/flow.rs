@@ -5,38 +5,41 @@ use noseward_words as texts;
 
 use super::letters::{has_all, width};
 use super::page::{MARGIN_MM, Page, PaperSize, ROOM_MM, Tag};
+use super::ticks::TO_TICK;
 use crate::palette::Colour;
 use crate::scene::{Anchor, Item, Path, Point, Scene, Style, Unit};
 use crate::width::{bold_px, words_px};
 
 /// Sizes of words in millimetres: of a heading by its level, of all else, and of small print.
 const HEADINGS_MM: [f64; 3] = [6.4, 4.6, 3.9];
-const BODY_MM: f64 = 3.7;
-const SMALL_MM: f64 = 3.0;
+pub(super) const BODY_MM: f64 = 3.7;
+pub(super) const SMALL_MM: f64 = 3.0;
 /// From one line to the next, in sizes of its words.
-const LINE: f64 = 1.32;
+pub(super) const LINE: f64 = 1.32;
 /// From the top of a line to the foot of its letters, in their size.
-const ASCENT: f64 = 0.95;
+pub(super) const ASCENT: f64 = 0.95;
 /// Between paragraphs.
-const GAP_MM: f64 = 2.2;
+pub(super) const GAP_MM: f64 = 2.2;
 /// Between the edge of a cell and its words.
 const CELL_MM: f64 = 1.4;
 /// What the foot of a page takes.
 const FOOT_MM: f64 = 6.0;
-const HAIR_MM: f64 = 0.2;
+pub(super) const HAIR_MM: f64 = 0.2;
 /// The line round a caution.
 const CAUTION_MM: f64 = 0.7;
 
 /// Things on pages.
-#[derive(Debug)]
+#[derive(Clone, Debug)]
 pub struct Flow {
     size: PaperSize,
     title: String,
     foot: String,
     rtl: bool,
-    pages: Vec<Page>,
+    pub(super) pages: Vec<Page>,
     /// How far the last page is filled, from the top of its room.
-    y: f64,
+    pub(super) y: f64,
+    /// What of the width is written in: all of it, or a column.
+    pub(super) slot: Slot,
 }
 
 /// A column of a table.
@@ -62,13 +65,13 @@ pub struct Table {
 }
 
 /// Where on a page, in millimetres of its room.
-#[derive(Clone, Copy, Debug)]
-struct Slot {
-    x: f64,
-    width: f64,
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Slot {
+    pub(super) x: f64,
+    pub(super) width: f64,
 }
 
-const ALL: Slot = Slot { x: 0.0, width: ROOM_MM.0 };
+pub(super) const ALL: Slot = Slot { x: 0.0, width: ROOM_MM.0 };
 
 impl Flow {
     /// How wide the room on a page is, in millimetres.
@@ -80,7 +83,8 @@ impl Flow {
         let rtl = texts::language().dir == "rtl";
         let pages = vec![Page::blank(size, title)];
         let (title_of, foot) = (title.to_owned(), texts::sheets_foot().into());
-        let mut flow = Self { size, title: title_of, foot, rtl, pages, y: 0.0 };
+        let mut flow =
+            Self { size, title: title_of, foot, rtl, pages, y: 0.0, slot: ALL };
         flow.heading(1, title);
         flow
     }
@@ -123,9 +127,9 @@ impl Flow {
         }
     }
 
-    /// Goes to another page where this one has less room.
+    /// Goes to another page where this one has less room. A column is not parted.
     pub fn keep_mm(&mut self, height: f64) {
-        if self.room_mm() < height {
+        if self.slot == ALL && self.room_mm() < height {
             self.next_page();
         }
     }
@@ -142,26 +146,27 @@ impl Flow {
         if self.y > 0.0 {
             self.space(1.6);
         }
-        self.block(Tag::Heading(level), ALL, size, true, words);
+        self.block(Tag::Heading(level), self.slot, size, true, words);
         self.space(GAP_MM / 2.0);
     }
 
     /// A paragraph.
     pub fn paragraph(&mut self, words: &str) {
-        self.block(Tag::Paragraph, ALL, BODY_MM, false, words);
+        self.block(Tag::Paragraph, self.slot, BODY_MM, false, words);
         self.space(GAP_MM);
     }
 
     /// A paragraph in small print.
     pub fn small(&mut self, words: &str) {
-        self.block(Tag::Paragraph, ALL, SMALL_MM, false, words);
+        self.block(Tag::Paragraph, self.slot, SMALL_MM, false, words);
         self.space(GAP_MM);
     }
 
     /// Entries of a list, each behind a mark: a box to tick, a number, a dot.
     pub fn list<S: AsRef<str>>(&mut self, entries: &[S], mark: Mark) {
         for (i, entry) in entries.iter().enumerate() {
-            let slot = Slot { x: 7.0, width: ROOM_MM.0 - 7.0 };
+            let Slot { x: left, width: all } = self.slot;
+            let slot = Slot { x: left + 7.0, width: all - 7.0 };
             let lines = wrapped(entry.as_ref(), BODY_MM, false, slot.width);
             let height = lines.len() as f64 * BODY_MM * LINE;
             self.keep_mm(height);
@@ -169,15 +174,15 @@ impl Flow {
             let base = top + BODY_MM * ASCENT;
             let mut items = match mark {
                 Mark::Dot => {
-                    let slot = Slot { x: 2.5, width: 3.0 };
+                    let slot = Slot { x: left + 2.5, width: 3.0 };
                     vec![self.words(slot, base, BODY_MM, false, "•")]
                 }
                 Mark::Number => {
-                    let slot = Slot { x: 0.5, width: 6.0 };
+                    let slot = Slot { x: left + 0.5, width: 6.0 };
                     vec![self.words(slot, base, BODY_MM, true, &format!("{}.", i + 1))]
                 }
                 Mark::Box => {
-                    vec![self.frame(Slot { x: 1.0, width: 3.4 }, top + 0.5, 3.4)]
+                    vec![self.frame(Slot { x: left + 1.0, width: 3.4 }, top + 0.5, 3.4)]
                 }
             };
             items.extend(self.lines(slot, top, BODY_MM, false, &lines));
@@ -190,13 +195,14 @@ impl Flow {
     /// A caution: in a frame, and in words.
     pub fn caution(&mut self, words: &str) {
         let name = texts::sheets_caution().as_str();
-        let slot = Slot { x: 4.0, width: ROOM_MM.0 - 8.0 };
+        let Slot { x, width } = self.slot;
+        let slot = Slot { x: x + 4.0, width: width - 8.0 };
         let lines = wrapped(words, BODY_MM, false, slot.width);
         let height = (lines.len() + 1) as f64 * BODY_MM * LINE + 3.0;
         self.keep_mm(height);
         let top = MARGIN_MM + self.y;
         let half = CAUTION_MM / 2.0;
-        let inner = Slot { x: half, width: ROOM_MM.0 - CAUTION_MM };
+        let inner = Slot { x: self.slot.x + half, width: self.slot.width - CAUTION_MM };
         let mut frame = self.frame(inner, top + half, height - CAUTION_MM);
         if let Item::Path { style, .. } = &mut frame {
             *style = Style::line(Colour::Alert, CAUTION_MM);
@@ -219,12 +225,13 @@ impl Flow {
         let height = count as f64 * apart_mm;
         self.keep_mm(height + BODY_MM * LINE);
         if !label.is_empty() {
-            self.block(Tag::Paragraph, ALL, BODY_MM, true, label);
+            self.block(Tag::Paragraph, self.slot, BODY_MM, true, label);
         }
         let mut path = Path::default();
         for i in 1..=count {
             let y = MARGIN_MM + self.y + i as f64 * apart_mm;
-            path.line(self.at(ALL, y), Point { x: self.at(ALL, y).x + ALL.width, y });
+            let from = self.at(self.slot, y);
+            path.line(from, Point { x: from.x + self.slot.width, y });
         }
         let style = Style::line(Colour::Soft, HAIR_MM);
         self.page().push(Tag::Artifact, vec![Item::Path { path, style }]);
@@ -235,12 +242,13 @@ impl Flow {
     pub fn fields<S: AsRef<str>>(&mut self, labels: &[S]) {
         let height = 9.0;
         self.keep_mm(height);
-        let share = ROOM_MM.0 / labels.len().max(1) as f64;
+        let share = self.slot.width / labels.len().max(1) as f64;
         let base = MARGIN_MM + self.y + height - 2.5;
         let mut items = Vec::new();
         let mut path = Path::default();
         for (i, label) in labels.iter().enumerate() {
-            let slot = Slot { x: i as f64 * share, width: share - 4.0 };
+            let left = self.slot.x + i as f64 * share;
+            let slot = Slot { x: left, width: share - 4.0 };
             let taken = wide(label.as_ref(), BODY_MM, false) + 2.0;
             items.push(self.words(slot, base, BODY_MM, false, label.as_ref()));
             let line = Slot { x: slot.x + taken, width: (slot.width - taken).max(0.0) };
@@ -255,16 +263,21 @@ impl Flow {
     /// A drawing, as wide as it is made for or narrower, in the middle.
     pub fn figure(&mut self, scene: &Scene, most_mm: (f64, f64)) {
         let own_mm = if scene.unit == Unit::Mm { 1.0 } else { 25.4 / 96.0 };
-        let most = (most_mm.0.min(ROOM_MM.0), most_mm.1);
+        let most = (most_mm.0.min(self.slot.width), most_mm.1);
         let fits =
             (most.0 / (scene.width * own_mm)).min(most.1 / (scene.height * own_mm));
         let scale = own_mm * fits.min(1.0);
         let (width, height) = (scene.width * scale, scene.height * scale);
         self.keep_mm(height);
-        let slot = Slot { x: (ROOM_MM.0 - width) / 2.0, width };
+        let slot = Slot { x: self.slot.x + (self.slot.width - width) / 2.0, width };
         let at = self.at(slot, MARGIN_MM + self.y);
         let placed = Item::Placed { at, scale, turned_deg: 0.0, scene: scene.clone() };
-        self.page().push(Tag::Figure(scene.name.clone()), vec![placed]);
+        // Small pictures have no name: the words beside them say it.
+        let tag = match scene.name.as_str() {
+            "" => Tag::Artifact,
+            name => Tag::Figure(name.to_owned()),
+        };
+        self.page().push(tag, vec![placed]);
         self.y += height + GAP_MM;
     }
 
@@ -282,21 +295,21 @@ impl Flow {
     /// headings again.
     pub fn table(&mut self, table: &Table) {
         let rows: Vec<Row> =
-            table.rows.iter().map(|row| Row::new(table, row, false)).collect();
+            table.rows.iter().map(|row| Row::new(table, self.slot, row, false)).collect();
         let heads: Vec<String> = table.columns.iter().map(|c| c.head.clone()).collect();
-        let head = Row::new(table, &heads, true);
+        let head = Row::new(table, self.slot, &heads, true);
         let caption_mm = if table.caption.is_empty() { 0.0 } else { 7.0 };
         let all_mm = rows.iter().map(|row| row.height).sum::<f64>() + head.height;
         let least = rows.first().map_or(0.0, |row| row.height) + head.height + caption_mm;
         let whole = all_mm + caption_mm;
         self.keep_mm(if whole < ROOM_MM.1 - FOOT_MM { whole } else { least });
         if !table.caption.is_empty() {
-            self.block(Tag::Paragraph, ALL, BODY_MM, true, &table.caption);
+            self.block(Tag::Paragraph, self.slot, BODY_MM, true, &table.caption);
             self.space(1.0);
         }
         self.row(&head, Some(0));
         for (row, i) in rows.iter().zip(1..) {
-            if self.room_mm() < row.height {
+            if self.slot == ALL && self.room_mm() < row.height {
                 self.next_page();
                 self.row(&head, None);
             }
@@ -315,14 +328,14 @@ impl Flow {
                 *style = style.filled(Colour::Fin);
             }
             let mut items = vec![frame];
+            if *lines == [TO_TICK] {
+                items.push(self.box_in(*slot, top, row.height));
+                let tag = number.map_or(Tag::Artifact, |row| Tag::Cell { row, is_head });
+                self.page().push(tag, items);
+                continue;
+            }
             let inner = Slot { x: slot.x + CELL_MM, width: slot.width - 2.0 * CELL_MM };
-            items.extend(self.lines(
-                inner,
-                top + 1.0,
-                SMALL_MM + 0.3,
-                row.is_head,
-                lines,
-            ));
+            items.extend(self.lines(inner, top + 1.0, row.size, row.is_head, lines));
             let tag = number.map_or(Tag::Artifact, |row| Tag::Cell { row, is_head });
             self.page().push(tag, items);
         }
@@ -330,7 +343,14 @@ impl Flow {
     }
 
     /// Words over as many lines as they need.
-    fn block(&mut self, tag: Tag, slot: Slot, size: f64, bold: bool, words: &str) {
+    pub(super) fn block(
+        &mut self,
+        tag: Tag,
+        slot: Slot,
+        size: f64,
+        bold: bool,
+        words: &str,
+    ) {
         let lines = wrapped(words, size, bold, slot.width);
         let height = lines.len() as f64 * size * LINE;
         self.keep_mm(height.min(60.0));
@@ -339,19 +359,19 @@ impl Flow {
         self.y += height;
     }
 
-    fn page(&mut self) -> &mut Page {
+    pub(super) fn page(&mut self) -> &mut Page {
         let last = self.pages.len() - 1;
         &mut self.pages[last]
     }
 
     /// The left end of a slot on the paper.
-    fn at(&self, slot: Slot, y: f64) -> Point {
+    pub(super) fn at(&self, slot: Slot, y: f64) -> Point {
         let left = (self.size.size_mm().0 - ROOM_MM.0) / 2.0;
         let x = if self.rtl { ROOM_MM.0 - slot.x - slot.width } else { slot.x };
         Point { x: left + x, y }
     }
 
-    fn lines(
+    pub(super) fn lines(
         &self,
         slot: Slot,
         top: f64,
@@ -365,15 +385,32 @@ impl Flow {
         lines.iter().enumerate().map(line).collect()
     }
 
-    fn words(&self, slot: Slot, base: f64, size: f64, bold: bool, words: &str) -> Item {
+    /// A line in the direction of the sheet, though it may begin with a unit or a code: who shows
+    /// it goes by the first letter. A number with its unit, by itself, keeps its own.
+    fn directed(&self, words: &str) -> String {
+        let is_other =
+            words.chars().find(|c| c.is_alphabetic()).is_some_and(|c| !is_rtl(c));
+        let mark =
+            if self.rtl && is_other && words.contains(is_rtl) { "\u{200f}" } else { "" };
+        format!("{mark}{words}")
+    }
+
+    pub(super) fn words(
+        &self,
+        slot: Slot,
+        base: f64,
+        size: f64,
+        bold: bool,
+        words: &str,
+    ) -> Item {
         let Point { x, y } = self.at(slot, base);
         let (x, anchor) =
             if self.rtl { (x + slot.width, Anchor::End) } else { (x, Anchor::Start) };
-        let (colour, words) = (Colour::Ink, words.to_owned());
+        let (colour, words) = (Colour::Ink, self.directed(words));
         Item::Text { at: Point { x, y }, anchor, words, colour, bold, size }
     }
 
-    fn frame(&self, slot: Slot, top: f64, height: f64) -> Item {
+    pub(super) fn frame(&self, slot: Slot, top: f64, height: f64) -> Item {
         let Point { x, y } = self.at(slot, top);
         let (right, bottom) = (x + slot.width, y + height);
         let corners = [(x, y), (right, y), (right, bottom), (x, bottom)];
@@ -397,27 +434,47 @@ pub enum Mark {
 struct Row {
     cells: Vec<(Slot, Vec<String>)>,
     height: f64,
+    size: f64,
     is_head: bool,
 }
 
 impl Row {
-    fn new(table: &Table, cells: &[String], is_head: bool) -> Self {
+    /// The words of cells, and the least that those of heads are made: a head with a word that is
+    /// wider than its column is set smaller.
+    const SIZE_MM: f64 = SMALL_MM + 0.3;
+    const LEAST_MM: f64 = 2.4;
+
+    fn new(table: &Table, slot: Slot, cells: &[String], is_head: bool) -> Self {
         let shares: f64 = table.columns.iter().map(|column| column.share).sum();
-        let size = SMALL_MM + 0.3;
-        let mut x = 0.0;
+        let room = |share: f64| slot.width * share / shares - 2.0 * CELL_MM;
+        let mut size = Self::SIZE_MM;
+        if is_head {
+            for (column, words) in table.columns.iter().zip(cells) {
+                let widths = words.split_whitespace().map(|word| wide(word, 1.0, true));
+                let widest = widths.fold(0.0, f64::max);
+                size =
+                    size.min(room(column.share) / widest.max(1e-9)).max(Self::LEAST_MM);
+            }
+        }
+        let mut x = slot.x;
         let mut parted = Vec::new();
         let mut most = 0;
         for (column, words) in table.columns.iter().zip(cells) {
-            let width = ROOM_MM.0 * column.share / shares;
-            let lines = wrapped(words, size, is_head, width - 2.0 * CELL_MM);
+            let width = slot.width * column.share / shares;
+            let lines = wrapped(words, size, is_head, room(column.share));
             most = most.max(lines.len());
             parted.push((Slot { x, width }, lines));
             x += width;
         }
         let own = most as f64 * size * LINE + 1.8;
         let height = if is_head { own } else { own.max(table.row_mm) };
-        Self { cells: parted, height, is_head }
+        Self { cells: parted, height, size, is_head }
     }
+}
+
+/// Whether a letter is written from the right: Hebrew, Arabic and their neighbours.
+fn is_rtl(letter: char) -> bool {
+    matches!(letter, '\u{590}'..='\u{8ff}')
 }
 
 /// How wide words are, in millimetres: in Helvetica, or, in scripts that it lacks, as the page
@@ -430,12 +487,33 @@ pub(crate) fn wide(words: &str, size: f64, bold: bool) -> f64 {
     px * size / crate::scene::TEXT_PX
 }
 
-/// The words in lines of some width. A word that is wider stands alone in its line.
+/// A word in pieces that are no wider than there is room.
+fn parted(word: &str, size: f64, bold: bool, width: f64) -> Vec<&str> {
+    let mut pieces = Vec::new();
+    let mut rest = word;
+    while wide(rest, size, bold) > width {
+        let ends = rest.char_indices().map(|(at, letter)| at + letter.len_utf8());
+        let fitting = ends.take_while(|end| wide(&rest[..*end], size, bold) <= width);
+        // One letter at least, or this would not end.
+        let first = rest.chars().next().map_or(0, char::len_utf8);
+        let (piece, after) = rest.split_at(fitting.last().unwrap_or(first));
+        pieces.push(piece);
+        rest = after;
+        if rest.is_empty() {
+            return pieces;
+        }
+    }
+    pieces.push(rest);
+    pieces
+}
+
+/// The words in lines of some width. A word that is wider is parted.
 pub(crate) fn wrapped(words: &str, size: f64, bold: bool, width: f64) -> Vec<String> {
     let mut lines = Vec::new();
     for paragraph in words.split('\n') {
         let mut line = String::new();
-        for word in paragraph.split(' ') {
+        let words = paragraph.split(' ').flat_map(|word| parted(word, size, bold, width));
+        for word in words {
             let longer =
                 if line.is_empty() { word.to_owned() } else { format!("{line} {word}") };
             if !line.is_empty() && wide(&longer, size, bold) > width {

@@ -159,6 +159,24 @@ pub(crate) fn words_keep_apart(pages: &[Page]) {
     }
 }
 
+/// All that is written on pages, in the order in which it is read.
+pub(crate) fn words_of(pages: &[Page]) -> String {
+    let words = pages.iter().flat_map(Taken::all).map(|one| one.words);
+    let words: Vec<String> = words.filter(|words| !words.is_empty()).collect();
+    words.join(" ")
+}
+
+/// Fails unless pages say all of this, in this order.
+pub(crate) fn says_in_order<S: AsRef<str>>(pages: &[Page], all: &[S]) {
+    let said = words_of(pages);
+    let mut rest = said.as_str();
+    for words in all.iter().map(AsRef::as_ref) {
+        let found = rest.find(words);
+        let at = found.unwrap_or_else(|| panic!("“{words}” is not in: {rest}"));
+        rest = &rest[at + words.len()..];
+    }
+}
+
 /// Holds a sheet to all of that, on both papers and in English, German and Arabic: it has no
 /// more pages than it may have, and as many on the one as on the other.
 pub(crate) fn sheet_is_sound(most: usize, sheet: &dyn Fn(PaperSize) -> Vec<Page>) {

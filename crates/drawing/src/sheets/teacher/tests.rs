@@ -106,6 +106,17 @@ fn every_sheet_is_one_page_and_the_lesson_two() {
     }
 }
 
+/// English in plain words is longer here and there.
+#[test]
+fn in_plain_words_there_are_no_more_pages() {
+    words::speak(words::table_of("en-plain"));
+    for set_up in set_ups() {
+        let pages = pack(PaperSize::Letter, &of(&set_up, Plan::HalfDay));
+        assert_eq!(pages.len(), TeacherSheet::ALL.len() + 1, "{:?}", set_up.question);
+    }
+    words::speak(None);
+}
+
 #[test]
 fn the_pack_is_all_sheets_with_their_titles() {
     let set_up = SetUp::default();
@@ -177,6 +188,23 @@ fn hazards_are_told_and_nothing_else_is_filled_in() {
     };
     check();
     in_languages(&check);
+}
+
+/// Arabic: a line that begins with a unit or a code, behind a wrap, is written from the right too.
+#[test]
+fn every_line_of_arabic_is_written_from_the_right() {
+    words::speak(words::table_of("ar"));
+    let set_up = SetUp::default();
+    let is_arabic = |c: char| matches!(c, '\u{600}'..='\u{6ff}');
+    let mut marked = 0;
+    for line in said(&pack(PaperSize::A4, &of(&set_up, Plan::Hour))) {
+        let first = line.chars().find(|c| c.is_alphabetic() || *c == '\u{200f}');
+        let is_right = first.is_none_or(|c| is_arabic(c) || c == '\u{200f}');
+        assert!(is_right || !line.contains(is_arabic), "{line}");
+        marked += usize::from(first == Some('\u{200f}'));
+    }
+    assert!(marked > 0);
+    words::speak(None);
 }
 
 #[test]

@@ -47,16 +47,16 @@ pub(super) fn grid(state: &State, desk: &ClassDesk) -> Markup {
     html! {
         p class="nb__hint" { (words::class_grid_how(unit)) }
         div class="class__row" {
-            (list(ClassField::Colour, &words::class_group().to_string(), &colours, Some(row.colour), false))
-            (text(ClassField::Number, &words::class_number().to_string(), &row.number, 2))
-            (text(ClassField::Trial, &words::class_trial().to_string(), &row.trial, 3))
-            (text(ClassField::Point(0), &words::lesson_mass().to_string(), &row.points[0], 24))
-            (text(ClassField::Point(1), &words::lesson_pressure().to_string(), &row.points[1], 24))
-            (list(ClassField::Predicted, &words::class_predicted().to_string(), &outcomes, chosen(row.predicted), true))
+            (list(ClassField::Colour, words::class_group().as_str(), &colours, Some(row.colour), false))
+            (text(ClassField::Number, words::class_number().as_str(), &row.number, 2))
+            (text(ClassField::Trial, words::class_trial().as_str(), &row.trial, 3))
+            (text(ClassField::Point(0), words::lesson_mass().as_str(), &row.points[0], 24))
+            (text(ClassField::Point(1), words::lesson_pressure().as_str(), &row.points[1], 24))
+            (list(ClassField::Predicted, words::class_predicted().as_str(), &outcomes, chosen(row.predicted), true))
             @for (swing, i) in row.swings.into_iter().zip(0..) {
                 (list(ClassField::Swing(i), &words::class_swing(count(i + 1).into()), &outcomes, chosen(swing), true))
             }
-            (text(ClassField::Changed, &words::class_changed().to_string(), &row.changed, CHANGED_CHARS))
+            (text(ClassField::Changed, words::class_changed().as_str(), &row.changed, CHANGED_CHARS))
             button type="button" class="button button--main" id=(ON_ENTER) data-action=(ON_ENTER) { (words::class_add_row()) }
         }
         div role="status" {
