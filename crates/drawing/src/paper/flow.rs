@@ -385,13 +385,11 @@ impl Flow {
         lines.iter().enumerate().map(line).collect()
     }
 
-    /// A line in the direction of the sheet, though it may begin with a unit or a code: who shows
-    /// it goes by the first letter. A number with its unit, by itself, keeps its own.
+    /// A line in the direction of the sheet, though it may begin with a unit, a code or an isolate: who shows
+    /// it goes by the first letter outside of these. A number with its unit keeps its own.
     fn directed(&self, words: &str) -> String {
-        let is_other =
-            words.chars().find(|c| c.is_alphabetic()).is_some_and(|c| !is_rtl(c));
-        let mark =
-            if self.rtl && is_other && words.contains(is_rtl) { "\u{200f}" } else { "" };
+        let is_open = !words.starts_with(is_rtl) && words.contains(is_rtl);
+        let mark = if self.rtl && is_open { "\u{200f}" } else { "" };
         format!("{mark}{words}")
     }
 

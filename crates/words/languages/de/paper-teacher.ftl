@@ -55,6 +55,6 @@ teacher-show-two = Zwei Änderungen auf einmal (zwei Minuten, nichts wird geschl
 teacher-show-which = „Mehr Knete, und größere Flossen: Jetzt fliegt sie mit der Nase voran. Was von beiden war es?“ Das kann niemand wissen. Darum ändert jede Gruppe eine Sache.
 teacher-show-still = Ohne Halle (nichts wird geschleudert)
 teacher-show-fan = Schneidet aus Pappe eine Rakete mit großen Flossen, von der Seite gesehen. Drückt Knete an die Nase und hängt sie waagerecht an einem Faden vor einen Ventilator: Sie dreht die Nase in den Wind. Mit der Knete am Heck dreht sie das Heck dorthin.
-teacher-cover-for = Für die Vertretung: Das braucht keinen Bildschirm, keine Rakete und keine Physik. Kopiert diese Seite, eine für zwei Kinder. Nötig sind Bleistifte, Lineale, kariertes Papier; für die Zusatzaufgabe Pappe, Scheren und Knete.
+teacher-cover-for = Für die Vertretung: Das braucht keinen Bildschirm, keine Rakete und keine Physik. Kopiert diese Seite, eine für zwei Kinder. Nötig sind Bleistifte, Lineale, kariertes Papier; für die Zusatzaufgabe Pappe, Scheren und Klebeband.
 teacher-cover-never = Heute wird nichts geschleudert und nichts gestartet.
 teacher-cover-start = Lest zum Anfang die nächsten Zeilen vor; alle decken die letzte Spalte mit Papier ab und beginnen mit Aufgabe 1.

@@ -78,7 +78,7 @@ teacher-show-look = Hold both up. “What is different?” Only the clay.
 teacher-show-guess = Everybody shows by hand what each will do. Say nothing to it.
 teacher-show-swing = Swing each three times.
 teacher-show-ask = “What did you see? Why?” Write up every reason, and judge none.
-# What the distance in the caution holds for.
+# What the distance in the caution holds for. 1.5 m and 200 g are our judgement.
 # $string (text): its length, with its unit
 # $turns (text): how fast, such as “0.8 turns a second”
 # $length (text): the length of the rocket, with its unit
@@ -90,6 +90,6 @@ teacher-show-fan = Cut a rocket with large fins out of card, from the side. Pres
 
 ## The sheet for a cover lesson, above what pupils do.
 
-teacher-cover-for = For whoever covers: it takes no screen, no rocket and no physics. Copy this page, one for two pupils. Needed: pencils, rulers, squared paper; for the spare task card, scissors and clay.
+teacher-cover-for = For whoever covers: it takes no screen, no rocket and no physics. Copy this page, one for two pupils. Needed: pencils, rulers, squared paper; for the spare task card, scissors and tape.
 teacher-cover-never = Nothing is swung today, and nothing is launched.
 teacher-cover-start = To start, read the next lines out; everybody covers the last column with paper and begins with task 1.

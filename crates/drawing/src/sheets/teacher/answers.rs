@@ -49,8 +49,8 @@ fn questions(of_lesson: &ClassQuestion) -> Table {
     });
     let [question, mass, pressure, separation] = [
         words::set_up_question_card(),
-        words::lesson_mass(),
-        words::lesson_pressure(),
+        words::term_mass(),
+        words::term_side_on(),
         words::term_separation(),
     ]
     .map(|head| head.as_str());
@@ -73,8 +73,8 @@ fn rocket(of: &TeacherPack<'_>, figures: &Figures) -> Table {
     let widths = Number::fixed(figures.separation_body_widths, 1);
     let separation = reading(figures.separation_m);
     let rows = [
-        (words::lesson_mass(), reading(figures.mass.centre_m)),
-        (words::lesson_pressure(), reading(figures.centre_of_pressure_side_on_m)),
+        (words::term_mass(), reading(figures.mass.centre_m)),
+        (words::term_side_on(), reading(figures.centre_of_pressure_side_on_m)),
         (
             words::term_separation(),
             words::lists_next(&separation, &words::class_widths(widths)),

@@ -79,8 +79,8 @@ fn table(of: &TeacherPack<'_>) -> Table {
     });
     let [group, mass, pressure, apart, saw] = [
         words::cover_group(),
-        words::lesson_mass(),
-        words::lesson_pressure(),
+        words::term_mass(),
+        words::term_side_on(),
         words::cover_apart(),
         words::cover_saw(),
     ]

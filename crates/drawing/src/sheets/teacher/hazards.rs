@@ -2,11 +2,11 @@
 //!
 //! The rows are those of the project's own table of triggers. Behind it, published guidance:
 //! objects on a string leave along the tangent, and are tied on well (Institute of Physics);
-//! goggles (school handbooks of physics); people out of what the line sweeps (a science show’s notes for demonstrators);
-//! bottles inspected, and never cut, sanded, hot-glued or painted (rules of the Science
-//! Olympiad); nobody leans over a rocket (University of Nebraska); nobody goes near one that did
-//! not lift off (a hobby's safety code). That a long string or a heavy rocket pulls harder is
-//! arithmetic. The rest is our judgement.
+//! goggles (a school's handbook of physics); people out of what the line sweeps (notes for those
+//! who demonstrate water rockets); bottles inspected, and never cut, sanded, hot-glued or painted
+//! (rules of the Science Olympiad); nobody leans over a rocket (University of Nebraska); nobody
+//! goes near one that did not lift off (a hobby's safety code). That a long string or a heavy
+//! rocket pulls harder is arithmetic. The rest is our judgement.
 
 use noseward_words::{self as words, Text};
 
