@@ -4,10 +4,12 @@ use noseward_drawing::paper::{
     CHECK_BAR_MM, CHECK_BAR_WIDE_MM, Column, Flow, Mark, Page, PaperSize, Table,
     check_bars,
 };
+use noseward_drawing::sheets::teacher::{TeacherPack, TeacherSheet};
 use noseward_drawing::sheets::{cue_cards, role_cards};
 use noseward_drawing::{
     CutOut, LabelStyle, Point, Sheet as Drawn, Told, cut_out, pattern, rocket,
 };
+use noseward_lesson::{Plan, SetUp};
 use noseward_stability::{Example, SectionKind, Units, evaluate};
 
 use crate::pupil;
@@ -53,6 +55,21 @@ pub const SHEETS: &[Sheet] = &[
     Sheet { name: "report", make: pupil::report },
     Sheet { name: "word-mat", make: pupil::word_mat },
     Sheet { name: "labels", make: pupil::labels },
+    Sheet { name: "teacher-lesson", make: |size| teacher(size, TeacherSheet::Lesson) },
+    Sheet { name: "teacher-idea", make: |size| teacher(size, TeacherSheet::Idea) },
+    Sheet { name: "teacher-wrong", make: |size| teacher(size, TeacherSheet::WrongIdeas) },
+    Sheet { name: "teacher-answers", make: |size| teacher(size, TeacherSheet::Answers) },
+    Sheet {
+        name: "teacher-show",
+        make: |size| teacher(size, TeacherSheet::Demonstration),
+    },
+    Sheet { name: "teacher-hazards", make: |size| teacher(size, TeacherSheet::Hazards) },
+    Sheet { name: "teacher-cover", make: |size| teacher(size, TeacherSheet::Cover) },
+    Sheet { name: "teacher-home", make: |size| teacher(size, TeacherSheet::Home) },
+    Sheet {
+        name: "teacher-evidence",
+        make: |size| teacher(size, TeacherSheet::Evidence),
+    },
 ];
 
 /// A part of a rocket with straight sides, the nose so long.
@@ -62,6 +79,14 @@ fn straight(size: PaperSize, nose_mm: f64, section: usize) -> Vec<Page> {
     design.sections[0].length_mm = nose_mm;
     design.sections[2].kind = SectionKind::StraightTaper;
     pattern::section_pattern(size, &design, section)
+}
+
+/// A sheet of the teacher pack, of a lesson that begins with a rocket.
+fn teacher(size: PaperSize, sheet: TeacherSheet) -> Vec<Page> {
+    let rocket = Some(Example::Puffin.design());
+    let set_up = &SetUp { rocket, ..SetUp::default() };
+    let of = TeacherPack { set_up, plan: Plan::HalfDay, rules: "K7Q0", confidence: None };
+    sheet.pages(size, &of)
 }
 
 fn cut_out_of(
