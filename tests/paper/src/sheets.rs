@@ -4,9 +4,11 @@ use noseward_drawing::paper::{
     CHECK_BAR_MM, CHECK_BAR_WIDE_MM, Column, Flow, Mark, Page, PaperSize, Table,
     check_bars,
 };
+use noseward_drawing::sheets::{cue_cards, record, results, role_cards};
 use noseward_drawing::{
     CutOut, LabelStyle, Point, Sheet as Drawn, Told, cut_out, rocket,
 };
+use noseward_lesson::Level;
 use noseward_stability::{Example, Units, evaluate};
 
 /// A sheet that can be made.
@@ -21,6 +23,11 @@ pub struct Sheet {
 /// All of them. A new sheet gets a line here, and with it the checks of all sheets.
 pub const SHEETS: &[Sheet] = &[
     Sheet { name: "everything", make: everything },
+    Sheet { name: "record", make: |size| record(size, Level::Balance, Units::METRIC) },
+    Sheet { name: "record-model", make: |size| record(size, Level::Model, Units::INCH) },
+    Sheet { name: "results", make: |size| results(size, Units::METRIC) },
+    Sheet { name: "cue-cards", make: cue_cards },
+    Sheet { name: "role-cards", make: role_cards },
     Sheet { name: "cut-out", make: |size| cut_out_of(size, false, None) },
     Sheet { name: "cut-out-small", make: |size| cut_out_of(size, true, None) },
     Sheet {
