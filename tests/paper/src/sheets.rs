@@ -6,10 +6,10 @@ use noseward_drawing::paper::{
 };
 use noseward_drawing::sheets::{cue_cards, record, results, role_cards};
 use noseward_drawing::{
-    CutOut, LabelStyle, Point, Sheet as Drawn, Told, cut_out, rocket,
+    CutOut, LabelStyle, Point, Sheet as Drawn, Told, cut_out, pattern, rocket,
 };
 use noseward_lesson::Level;
-use noseward_stability::{Example, Units, evaluate};
+use noseward_stability::{Example, SectionKind, Units, evaluate};
 
 /// A sheet that can be made.
 #[derive(Clone, Copy, Debug)]
@@ -34,7 +34,31 @@ pub const SHEETS: &[Sheet] = &[
         name: "cut-out-answers",
         make: |size| cut_out_of(size, true, Some((140.0, 202.0))),
     },
+    Sheet {
+        name: "parts-fins",
+        make: |size| pattern::fin_pattern(size, &Example::Puffin.design(), 0),
+    },
+    Sheet {
+        name: "parts-nose",
+        make: |size| pattern::section_pattern(size, &Example::Razorbill.design(), 0),
+    },
+    Sheet { name: "parts-taper", make: |size| straight(size, 120.0, 2) },
+    Sheet { name: "parts-large", make: |size| straight(size, 400.0, 0) },
+    Sheet {
+        name: "parts-strip",
+        make: |size| pattern::strip_pattern(size, &Example::Puffin.design()),
+    },
+    Sheet { name: "parts-tools", make: pattern::tools_pattern },
 ];
+
+/// A part of a rocket with straight sides, the nose so long.
+fn straight(size: PaperSize, nose_mm: f64, section: usize) -> Vec<Page> {
+    let mut design = Example::Puffin.design();
+    design.sections[0].kind = SectionKind::Cone;
+    design.sections[0].length_mm = nose_mm;
+    design.sections[2].kind = SectionKind::StraightTaper;
+    pattern::section_pattern(size, &design, section)
+}
 
 fn cut_out_of(
     size: PaperSize,

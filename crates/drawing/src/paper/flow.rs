@@ -75,6 +75,8 @@ pub(super) const ALL: Slot = Slot { x: 0.0, width: ROOM_MM.0 };
 impl Flow {
     /// How wide the room on a page is, in millimetres.
     pub const WIDTH_MM: f64 = ROOM_MM.0;
+    /// How high it is above what stands at the foot, in millimetres.
+    pub const HEIGHT_MM: f64 = ROOM_MM.1 - FOOT_MM;
 
     /// An empty sheet with a title, in the direction of the language in use.
     #[must_use]
@@ -109,7 +111,7 @@ impl Flow {
     /// What is left of the page, in millimetres.
     #[must_use]
     pub fn room_mm(&self) -> f64 {
-        ROOM_MM.1 - FOOT_MM - self.y
+        Self::HEIGHT_MM - self.y
     }
 
     /// Goes to another page, unless there is nothing on this one.
@@ -170,9 +172,12 @@ impl Flow {
                     let slot = Slot { x: left + 2.5, width: 3.0 };
                     vec![self.words(slot, base, BODY_MM, false, "•")]
                 }
-                Mark::Number => {
+                Mark::Number | Mark::NumberFrom(_) => {
+                    let first =
+                        if let Mark::NumberFrom(first) = mark { first } else { 1 };
                     let slot = Slot { x: left + 0.5, width: 6.0 };
-                    vec![self.words(slot, base, BODY_MM, true, &format!("{}.", i + 1))]
+                    let number = format!("{}.", i + first);
+                    vec![self.words(slot, base, BODY_MM, true, &number)]
                 }
                 Mark::Box => {
                     vec![self.frame(Slot { x: left + 1.0, width: 3.4 }, top + 0.5, 3.4)]
@@ -409,6 +414,8 @@ pub enum Mark {
     Dot,
     /// Its number.
     Number,
+    /// Its number where the list goes on: that of the first entry.
+    NumberFrom(usize),
     /// A box to tick.
     Box,
 }
