@@ -41,12 +41,12 @@ const FLAT_M: f64 = 2e-5;
 pub fn fin_pattern(size: PaperSize, design: &Design, set: usize) -> Vec<Page> {
     let Some(fins) = fins_of(design, set) else { return Vec::new() };
     let pieces: Vec<Piece> =
-        (1..=fins.count).filter_map(|number| fin::fin(fins, number)).collect();
+        (1..=fins.count).filter_map(|number| fin::fin(fins, Some(number))).collect();
     let Some(first) = pieces.first() else { return Vec::new() };
     let name = texts::paper_parts_cut(&part_name(design, Component::Fins(set)));
     let use_it = [
-        Step::Do(texts::paper_parts_fold_tab().as_str().into()),
-        Step::Do(texts::paper_parts_fix_fin().as_str().into()),
+        step(texts::paper_parts_fold_tab()),
+        step(texts::paper_parts_fix_fin()),
         Step::Care(texts::paper_parts_care_bottle()),
     ];
     if layout::fits(first) {
@@ -54,14 +54,15 @@ pub fn fin_pattern(size: PaperSize, design: &Design, set: usize) -> Vec<Page> {
         layout::lay(&mut flow, &name, &pieces);
         return flow.pages();
     }
-    larger(size, design, &name, &Piece::clone(first), pieces.len(), &use_it)
+    let Some(one) = fin::fin(fins, None) else { return Vec::new() };
+    larger(size, design, &name, &one, pieces.len(), &use_it)
 }
 
 /// One fin of a set with its tab, in millimetres.
 #[must_use]
 pub fn fin_piece(design: &Design, set: usize) -> Option<Scene> {
     let name = part_name(design, Component::Fins(set));
-    Some(fin::fin(fins_of(design, set)?, 1)?.scene(&name))
+    Some(fin::fin(fins_of(design, set)?, None)?.scene(&name))
 }
 
 /// A nose, a taper or a tube, laid flat. Empty for a neck, and where the design has no such
@@ -71,15 +72,16 @@ pub fn section_pattern(size: PaperSize, design: &Design, section: usize) -> Vec<
     let Some(shape) = Shape::new(design, section) else { return Vec::new() };
     let part = part_name(design, Component::Section(section));
     let name = texts::paper_parts_cut(&part);
+    let pieces = shape.pieces(&part);
     let is_nose = design.sections[section].kind.is_nose();
-    let (pieces, use_it) = shape.pieces(&part, is_nose);
-    let Some(first) = pieces.first() else { return Vec::new() };
+    let use_it = shape.steps(pieces.len(), is_nose);
     if pieces.iter().all(layout::fits) {
         let mut flow = begun(size, design, &name, &[], &use_it);
         layout::lay(&mut flow, &name, &pieces);
         return flow.pages();
     }
-    larger(size, design, &name, first, pieces.len(), &use_it)
+    let Some(one) = shape.piece(shape.parts(), &part) else { return Vec::new() };
+    larger(size, design, &name, &one, pieces.len(), &use_it)
 }
 
 /// What a nose, a taper or a tube is cut from, piece by piece, in millimetres.
@@ -87,7 +89,7 @@ pub fn section_pattern(size: PaperSize, design: &Design, section: usize) -> Vec<
 pub fn section_pieces(design: &Design, section: usize) -> Vec<Scene> {
     let Some(shape) = Shape::new(design, section) else { return Vec::new() };
     let part = part_name(design, Component::Section(section));
-    shape.pieces(&part, false).0.iter().map(|piece| piece.scene(&part)).collect()
+    shape.pieces(&part).iter().map(|piece| piece.scene(&part)).collect()
 }
 
 /// A strip for each set of fins, which goes round the body once and shows where they go. Empty
@@ -263,69 +265,62 @@ impl Shape {
         })
     }
 
-    /// What it is cut from, and what is done with it.
-    fn pieces(&self, part: &str, is_nose: bool) -> (Vec<Piece>, Vec<Step>) {
-        let (pieces, mut steps) = match self {
-            Self::Straight(straight) => straight_pieces(*straight, part),
-            Self::Round(leaves) => leaf_pieces(leaves, part),
+    /// One of some equal parts; `None` where it cannot be made of so many.
+    fn piece(&self, parts: u32, said: &str) -> Option<Piece> {
+        match self {
+            Self::Straight(straight) => straight.piece(parts, said),
+            Self::Round(leaves) => leaves
+                .count
+                .is_multiple_of(parts)
+                .then(|| leaves.piece(leaves.count / parts, said)),
+        }
+    }
+
+    /// Of how many equal parts it is made: as few as fit on a page each. Where none does, as few
+    /// as there can be, or leaf by leaf.
+    fn parts(&self) -> u32 {
+        let is_there = |&parts: &u32| self.piece(parts, "").is_some();
+        let fits = |&parts: &u32| self.piece(parts, "").is_some_and(|p| layout::fits(&p));
+        match self {
+            Self::Straight(_) => {
+                let mut all = 1..=MOST_PARTS;
+                all.clone().find(fits).or(all.find(is_there)).unwrap_or(1)
+            }
+            Self::Round(leaves) => (1..=leaves.count).find(fits).unwrap_or(leaves.count),
+        }
+    }
+
+    /// What it is cut from.
+    fn pieces(&self, part: &str) -> Vec<Piece> {
+        let parts = self.parts();
+        let said = |number: u32| match parts {
+            1 => part.to_owned(),
+            _ => texts::paper_parts_piece(part, number.into(), parts.into()),
         };
+        (1..=parts).filter_map(|number| self.piece(parts, &said(number))).collect()
+    }
+
+    /// What is done with so many parts.
+    fn steps(&self, parts: usize, is_nose: bool) -> Vec<Step> {
+        let mut steps = Vec::new();
+        if parts > 1 {
+            steps.push(Step::Do(texts::paper_parts_parts(parts.into())));
+        }
+        steps.extend(match self {
+            Self::Straight(_) => {
+                [texts::paper_parts_bend(), texts::paper_parts_glue_tab()].map(step)
+            }
+            Self::Round(_) => {
+                [texts::paper_parts_ring(), texts::paper_parts_leaves()].map(step)
+            }
+        });
         if is_nose {
             steps.push(step(texts::paper_parts_round_tip()));
             steps.push(Step::Care(texts::paper_parts_care_nose()));
         }
         steps.push(step(texts::paper_parts_put_on()));
         steps.push(Step::Care(texts::paper_parts_care_bottle()));
-        (pieces, steps)
-    }
-}
-
-/// In as few equal parts as fit on a page; in as few as there can be where none do.
-fn straight_pieces(straight: Straight, part: &str) -> (Vec<Piece>, Vec<Step>) {
-    let made = |parts: u32| -> Vec<Piece> {
-        let said = |number: u32| numbered(part, number.into(), parts.into(), parts > 1);
-        (1..=parts).filter_map(|i| straight.piece(parts, &said(i))).collect()
-    };
-    let all: Vec<Vec<Piece>> = (1..=MOST_PARTS).map(made).collect();
-    let fits =
-        |pieces: &&Vec<Piece>| !pieces.is_empty() && pieces.iter().all(layout::fits);
-    let there = |pieces: &&Vec<Piece>| !pieces.is_empty();
-    let pieces = all.iter().find(fits).or(all.iter().find(there));
-    let pieces = pieces.cloned().unwrap_or_default();
-    let mut steps = Vec::new();
-    if pieces.len() > 1 {
-        steps.push(Step::Do(texts::paper_parts_parts(pieces.len().into())));
-    }
-    steps.push(step(texts::paper_parts_bend()));
-    steps.push(step(texts::paper_parts_glue_tab()));
-    (pieces, steps)
-}
-
-/// As many leaves beside each other as a page has room for.
-fn leaf_pieces(leaves: &Leaves, part: &str) -> (Vec<Piece>, Vec<Step>) {
-    let mut rows = 1;
-    while rows < leaves.count
-        && !(leaves.count.is_multiple_of(rows)
-            && layout::fits(&leaves.piece(leaves.count / rows, "")))
-    {
-        rows += 1;
-    }
-    let said = |row: usize| numbered(part, (row + 1).into(), rows.into(), rows > 1);
-    let pieces: Vec<Piece> =
-        (0..rows).map(|row| leaves.piece(leaves.count / rows, &said(row))).collect();
-    let mut steps = Vec::new();
-    if rows > 1 {
-        steps.push(Step::Do(texts::paper_parts_parts(rows.into())));
-    }
-    steps.push(step(texts::paper_parts_ring()));
-    steps.push(step(texts::paper_parts_leaves()));
-    (pieces, steps)
-}
-
-fn numbered(part: &str, number: Number, of: Number, is_one_of_many: bool) -> String {
-    if is_one_of_many {
-        texts::paper_parts_piece(part, number, of)
-    } else {
-        part.to_owned()
+        steps
     }
 }
 

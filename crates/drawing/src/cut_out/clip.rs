@@ -12,6 +12,16 @@ pub(crate) struct Window {
 }
 
 impl Window {
+    /// The same without an edge of some width.
+    pub(crate) fn without(self, edge: f64) -> Self {
+        Self {
+            left: self.left + edge,
+            top: self.top + edge,
+            right: self.right - edge,
+            bottom: self.bottom - edge,
+        }
+    }
+
     /// The same, so much farther to the right and down.
     pub(crate) fn moved(self, by: f64) -> Self {
         Self {

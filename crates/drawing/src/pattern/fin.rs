@@ -13,9 +13,9 @@ const CHAMFER_MM: f64 = 5.0;
 /// How long the arrow is that points to the nose.
 const ARROW_MM: f64 = 9.0;
 
-/// One fin of a set, the front to the left, the tab below. `None` for an outline without a
-/// root.
-pub(super) fn fin(set: &FinSet, number: u32) -> Option<Piece> {
+/// One fin of a set, with its number or without one, the front to the left, the tab below. `None`
+/// for an outline without a root.
+pub(super) fn fin(set: &FinSet, number: Option<u32>) -> Option<Piece> {
     let corners = set.planform.corners_mm();
     let mut cut: Vec<Point> =
         corners.iter().map(|&[along, out]| Point { x: along, y: -out }).collect();
@@ -32,8 +32,10 @@ pub(super) fn fin(set: &FinSet, number: u32) -> Option<Piece> {
         y: front.y + (along * dy + down * dx) / root,
     };
     let mut words = Vec::new();
+    let said = number
+        .map(|number| texts::paper_parts_fin(number.into(), set.count.into()))
+        .unwrap_or_default();
     for height in [5.0, 4.0, 3.0, 2.4] {
-        let said = texts::paper_parts_fin(number.into(), set.count.into());
         let label = widest_room(&cut, height + 2.0).and_then(|(middle, width)| {
             Label::new(middle, (width - 3.0, height), 0.0, &said)
         });
@@ -86,14 +88,14 @@ mod tests {
             let chamfer = CHAMFER_MM.min(root_mm / 4.0);
             let tab = trapezoid(root_mm, root_mm - 2.0 * chamfer, TAB_MM);
             let wanted = trapezoid(root_mm, tip_mm, span_mm) + tab;
-            let found = area_mm2(&fin(&set, 1).unwrap().cut);
+            let found = area_mm2(&fin(&set, Some(1)).unwrap().cut);
             assert!((found - wanted).abs() < 1e-9, "{root_mm}: {found} {wanted}");
         }
         // An outline of one's own: a rectangle of 60 by 40 with a triangle of 20 by 40 before it.
         let own = vec![[0.0, 0.0], [20.0, 40.0], [80.0, 40.0], [80.0, 0.0]];
         set.planform = Planform::PointsMm(own);
         let wanted = 60.0 * 40.0 + 20.0 * 40.0 / 2.0 + trapezoid(80.0, 70.0, TAB_MM);
-        let found = area_mm2(&fin(&set, 1).unwrap().cut);
+        let found = area_mm2(&fin(&set, Some(1)).unwrap().cut);
         assert!((found - wanted).abs() < 1e-9, "{found} {wanted}");
     }
 
@@ -101,6 +103,6 @@ mod tests {
     fn a_fin_without_a_root_is_none() {
         let mut set = Example::Puffin.design().fins.remove(0);
         set.planform = Planform::PointsMm(vec![[0.0, 0.0], [9.0, 9.0], [0.0, 0.0]]);
-        assert_eq!(fin(&set, 1), None);
+        assert_eq!(fin(&set, Some(1)), None);
     }
 }

@@ -20,13 +20,13 @@ const FREE_MM: f64 = 0.8;
 /// Leaves are about so wide.
 const LEAF_MM: f64 = 36.0;
 /// How many there are, fewest and most.
-const LEAVES: (f64, f64) = (6.0, 12.0);
+const LEAVES: (u32, u32) = (6, 12);
 
 /// A rounded shape cut into equal leaves.
 #[derive(Clone, Debug, PartialEq)]
 pub(super) struct Leaves {
     /// How many.
-    pub(super) count: usize,
+    pub(super) count: u32,
     /// Along the side from the wide end, and half the width of a leaf there, in millimetres.
     pub(super) half: Vec<(f64, f64)>,
     /// Whether the wide end is the front.
@@ -42,10 +42,9 @@ impl Leaves {
             if wide_front { side.to_vec() } else { side.iter().rev().copied().collect() };
         let widest = radius(from_wide.first());
         let wanted = 2.0 * PI * widest / LEAF_MM;
-        let (mut count, mut exact) = (6_usize, LEAVES.0);
-        while exact < LEAVES.1 && exact < wanted {
+        let mut count = LEAVES.0;
+        while count < LEAVES.1 && f64::from(count) < wanted {
             count += 2;
-            exact += 2.0;
         }
         let (mut run, mut half) = (0.0, Vec::new());
         let mut last = from_wide.first().copied();
@@ -53,7 +52,7 @@ impl Leaves {
             if let Some((x, radius)) = last.replace(at) {
                 run += libm::hypot(at.0 - x, at.1 - radius);
             }
-            half.push((run, PI * at.1 / exact));
+            half.push((run, PI * at.1 / f64::from(count)));
         }
         Self { count, half, wide_front }
     }
@@ -68,7 +67,7 @@ impl Leaves {
         const LEAST_SINE: f64 = 0.25;
         let [(_, wide), (run, next), ..] = self.half[..] else { return false };
         // Of a leaf so much of the girth is seen.
-        let narrows = (wide - next) * self.count as f64 / PI;
+        let narrows = (wide - next) * f64::from(self.count) / PI;
         narrows > LEAST_SINE * run
     }
 
@@ -111,15 +110,15 @@ impl Leaves {
     }
 
     /// Some leaves beside each other on their band, with the tab at its end.
-    pub(super) fn piece(&self, leaves: usize, said: &str) -> Piece {
+    pub(super) fn piece(&self, leaves: u32, said: &str) -> Piece {
         let (width, length) = (self.width(), self.length());
-        let end = width * leaves as f64;
+        let end = width * f64::from(leaves);
         let at = |x: f64, run: f64| Point { x, y: length - run };
         let mut cut = vec![at(0.0, -BAND_MM)];
         let mut folds = Path::default();
         let teeth = self.teeth();
         for leaf in 0..leaves {
-            let middle = width * (leaf as f64 + 0.5);
+            let middle = width * (f64::from(leaf) + 0.5);
             cut.extend(self.half.iter().map(|&(run, half)| at(middle - half, run)));
             let down = self.half.iter().rev();
             let plain = down.map(|&(run, half)| (run, at(middle + half, run)));
@@ -207,7 +206,7 @@ mod tests {
 
     fn area_mm2(leaves: &Leaves) -> f64 {
         let strip = |w: &[(f64, f64)]| (w[1].0 - w[0].0) * (w[0].1 + w[1].1);
-        leaves.half.windows(2).map(strip).sum::<f64>() * leaves.count as f64
+        leaves.half.windows(2).map(strip).sum::<f64>() * f64::from(leaves.count)
     }
 
     /// On half a ball of radius R the girth at s from the rim is 2π R cos(s / R), and its
@@ -217,7 +216,7 @@ mod tests {
         let leaves = Leaves::new(&side(SectionKind::Dome, 45.0, 90.0).0);
         for &(run, half) in &leaves.half {
             let girth = 2.0 * PI * 45.0 * libm::cos(run / 45.0);
-            let all = 2.0 * half * leaves.count as f64;
+            let all = 2.0 * half * f64::from(leaves.count);
             assert!((all - girth).abs() < 0.1, "{run}: {all} {girth}");
         }
         assert!((leaves.length() - 45.0 * PI / 2.0).abs() < 0.02);

@@ -185,8 +185,14 @@ fn sheet(flow: &mut Flow, name: &str, filled: f64, parts: Vec<Item>) {
 /// A part that is larger than a page, over several with crosses where they join: `None` where
 /// these are too many.
 pub(super) fn tiled(flow: &mut Flow, piece: &Piece, most: usize) -> Option<()> {
-    let (width, height) = piece.size();
-    let tiles = Tiles::over(width + 2.0 * EDGE_MM, height + 2.0 * EDGE_MM);
+    let over = |piece: &Piece| {
+        let (width, height) = piece.size();
+        Tiles::over(width + 2.0 * EDGE_MM, height + 2.0 * EDGE_MM)
+    };
+    let lying = piece.turned();
+    let is_lying = over(&lying).count() < over(piece).count();
+    let piece = if is_lying { &lying } else { piece };
+    let tiles = over(piece);
     let of = tiles.count();
     if of > most {
         return None;
@@ -194,16 +200,29 @@ pub(super) fn tiled(flow: &mut Flow, piece: &Piece, most: usize) -> Option<()> {
     // Bars on the page with the steps.
     let along = Point { x: Flow::WIDTH_MM - CHECK_BAR_WIDE_MM, y: 0.0 };
     let across = Point { x: 0.0, y: CHECK_BAR_MM - CHECK_BAR_WIDE_MM };
-    flow.drawing("", CHECK_BAR_MM, check_bars(across, along));
+    flow.drawing(
+        texts::paper_parts_bar().as_str(),
+        CHECK_BAR_MM,
+        check_bars(across, along),
+    );
     for i in 0..of {
         flow.next_page();
         let name = texts::cut_out_sheet((i + 1).into(), of.into());
         flow.small(&name);
-        let window = tiles.window_of(i).moved(-EDGE_MM);
+        // Lines end before the edge, which half their width would cross.
+        let window = tiles.window_of(i).moved(-EDGE_MM).without(EDGE_MM / 2.0);
         let corner = Point { x: window.left, y: window.top };
         let shown = |path: &Path| clipped(path, window);
-        let mut groups = vec![Group { key: "joins", items: tiles.joins(i) }];
-        groups.extend(piece.with_words_within(window).layers(&shown, corner));
+        let part = piece.with_words_within(window).layers(&shown, corner);
+        let at = Point { x: EDGE_MM / 2.0, y: EDGE_MM / 2.0 };
+        let mut items = tiles.joins(i);
+        items.push(Item::Placed {
+            at,
+            scale: 1.0,
+            turned_deg: 0.0,
+            scene: in_mm("", part),
+        });
+        let groups = vec![Group { key: "tile", items }];
         let tile = Scene { width: TILE_MM.0, height: TILE_MM.1, ..in_mm(&name, groups) };
         flow.figure(&tile, TILE_MM);
     }
@@ -220,7 +239,7 @@ mod tests {
     fn fins(planform: &Planform) -> Vec<Piece> {
         let mut set = Example::Puffin.design().fins.remove(0);
         (set.count, set.planform) = (8, planform.clone());
-        (1..=8).map(|number| fin(&set, number).unwrap()).collect()
+        (1..=8).map(|number| fin(&set, Some(number)).unwrap()).collect()
     }
 
     /// From a corner to an edge.

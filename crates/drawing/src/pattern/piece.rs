@@ -55,7 +55,7 @@ impl Label {
     ) -> Option<Self> {
         let fits =
             |&size: &f64| size * HIGH <= height && wide(words, size, false) <= width;
-        let size = WORDS_MM.into_iter().find(fits)?;
+        let size = WORDS_MM.into_iter().find(fits).filter(|_| !words.is_empty())?;
         Some(Self { middle, words: words.into(), size, bold: false, turned_deg })
     }
 
@@ -85,9 +85,21 @@ impl Label {
 
 impl Piece {
     /// The same with the left and upper ends of its outline at 0.
-    pub(super) fn at_home(mut self) -> Self {
+    pub(super) fn at_home(self) -> Self {
         let ((left, _), (top, _)) = self.reach();
-        let move_it = |p: &mut Point| *p = Point { x: p.x - left, y: p.y - top };
+        self.moved(&|p| Point { x: p.x - left, y: p.y - top })
+    }
+
+    /// The same, a quarter turned clockwise.
+    pub(super) fn turned(&self) -> Self {
+        let (_, height) = self.size();
+        let mut turned = self.clone().moved(&|p| Point { x: height - p.y, y: p.x });
+        turned.words.iter_mut().for_each(|label| label.turned_deg += 90.0);
+        turned
+    }
+
+    fn moved(mut self, to: &dyn Fn(Point) -> Point) -> Self {
+        let move_it = |p: &mut Point| *p = to(*p);
         self.cut.iter_mut().for_each(move_it);
         for (points, _) in self.folds.runs.iter_mut().chain(&mut self.marks.runs) {
             points.iter_mut().for_each(move_it);
@@ -125,13 +137,15 @@ impl Piece {
         Scene { width, height, ..in_mm(name, self.layers(&moved, corner)) }
     }
 
-    /// The same with only the words that lie well within a window.
+    /// The same with only the words that lie well within a window, and not askew: across the
+    /// lines of joining they would be hard to read.
     pub(super) fn with_words_within(&self, window: Window) -> Self {
         const CLEAR_MM: f64 = 16.0;
         let is_within = |label: &&Label| {
             let half = wide(&label.words, label.size, label.bold) / 2.0 + CLEAR_MM;
             let Point { x, y } = label.middle;
-            x - half > window.left
+            label.turned_deg.rem_euclid(90.0) < 1e-9
+                && x - half > window.left
                 && x + half < window.right
                 && y - half > window.top
                 && y + half < window.bottom

@@ -253,6 +253,8 @@ fn large_parts_are_told() {
     let words = said(&several);
     assert!(words.contains("larger than a sheet: 400 mm by 212 mm"), "{words}");
     assert!(words.contains("draw round it 4 times") && words.contains("Part 3 of 3"));
+    // 450 by 237 mm: two sheets by two where it lies down, three by two where it does not.
+    assert_eq!(with_fins(450.0).len(), 1 + 4);
     let refused = with_fins(1600.0);
     assert_eq!(refused.len(), 1);
     assert!(said(&refused).contains("more than 12 sheets"));

@@ -1,1 +1,1 @@
-sheets-foot = A good swing does not mean that you may launch. The rules here and an adult say if you may.
+sheets-foot = Even when it swings well, you may not launch it. The rules at your school and a grown-up decide.
