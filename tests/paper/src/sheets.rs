@@ -5,11 +5,11 @@ use noseward_drawing::paper::{
     check_bars,
 };
 use noseward_drawing::sheets::teacher::{TeacherPack, TeacherSheet};
-use noseward_drawing::sheets::{cue_cards, role_cards};
+use noseward_drawing::sheets::{cue_cards, record, role_cards};
 use noseward_drawing::{
     CutOut, LabelStyle, Point, Sheet as Drawn, Told, cut_out, pattern, rocket,
 };
-use noseward_lesson::{Plan, SetUp};
+use noseward_lesson::{Level, Plan, SetUp};
 use noseward_stability::{Example, SectionKind, Units, evaluate};
 
 use crate::pupil;
@@ -26,6 +26,7 @@ pub struct Sheet {
 /// All of them. A new sheet gets a line here, and with it the checks of all sheets.
 pub const SHEETS: &[Sheet] = &[
     Sheet { name: "everything", make: everything },
+    Sheet { name: "record-model", make: |size| record(size, Level::Model, Units::INCH) },
     Sheet { name: "cut-out", make: |size| cut_out_of(size, false, None) },
     Sheet { name: "cut-out-small", make: |size| cut_out_of(size, true, None) },
     Sheet {

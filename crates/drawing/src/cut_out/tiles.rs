@@ -9,8 +9,8 @@ use crate::palette::Colour;
 use crate::paper::Flow;
 use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style, Unit};
 
-/// What a sheet shows of the outline.
-pub(crate) const TILE_MM: (f64, f64) = (Flow::WIDTH_MM, 236.0);
+/// What a sheet shows of the outline: lines that end at its sides stay in the room of a page.
+pub(crate) const TILE_MM: (f64, f64) = (Flow::WIDTH_MM - 1.0, 236.0);
 /// What two neighbours both show.
 const OVERLAP_MM: f64 = 12.0;
 /// Half of a cross on a line at which two parts are joined.
