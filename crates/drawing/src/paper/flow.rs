@@ -25,6 +25,8 @@ const CELL_MM: f64 = 1.4;
 /// What the foot of a page takes.
 const FOOT_MM: f64 = 6.0;
 pub(super) const HAIR_MM: f64 = 0.2;
+/// Nobody writes a number on less.
+const WRITE_MM: f64 = 15.0;
 /// The line round a caution.
 const CAUTION_MM: f64 = 0.7;
 
@@ -243,11 +245,18 @@ impl Flow {
         self.y += height + GAP_MM;
     }
 
-    /// Labels beside each other, each with a line to write on.
+    /// Labels beside each other, each with a line to write on; below each other where that would
+    /// leave no room to write.
     pub fn fields<S: AsRef<str>>(&mut self, labels: &[S]) {
         let height = 9.0;
-        self.keep_mm(height);
         let share = self.slot.width / labels.len().max(1) as f64;
+        let least = |label: &S| wide(label.as_ref(), BODY_MM, false) + 6.0 + WRITE_MM;
+        if labels.len() > 1 && labels.iter().any(|label| least(label) > share) {
+            let (first, rest) = labels.split_at(labels.len().div_ceil(2));
+            self.fields(first);
+            return self.fields(rest);
+        }
+        self.keep_mm(height);
         let base = MARGIN_MM + self.y + height - 2.5;
         let mut items = Vec::new();
         let mut path = Path::default();
@@ -589,6 +598,27 @@ mod tests {
         let smaller = size_of(&pages("Vorhergesagtes")[0], "No.").unwrap();
         assert!((Row::LEAST_MM..Row::SIZE_MM).contains(&smaller), "{smaller}");
         assert_eq!(size_of(&pages("Vorhergesagtes")[0], "value"), usual);
+    }
+
+    #[test]
+    fn every_field_has_room_to_write() {
+        let lines = |labels: &[&str]| -> Vec<f64> {
+            let mut flow = Flow::new(PaperSize::A4, "Fields");
+            flow.fields(labels);
+            let page = flow.pages().remove(0);
+            let items = page.scene.groups.into_iter().flat_map(|group| group.items);
+            let runs = items.filter_map(|item| match item {
+                Item::Path { path, .. } => Some(path.runs),
+                _ => None,
+            });
+            runs.flatten().map(|(ends, _)| ends[1].x - ends[0].x).collect()
+        };
+        let long = "Im Gleichgewicht, von der Nasenspitze aus (mm):";
+        for labels in [&["a", "b"][..], &[long, long], &["a", "b", long, "c"]] {
+            let lines = lines(labels);
+            assert_eq!(lines.len(), labels.len());
+            assert!(lines.iter().all(|line| *line >= WRITE_MM), "{labels:?}: {lines:?}");
+        }
     }
 
     /// A table goes to another page whole, a long one as far as there is room.
