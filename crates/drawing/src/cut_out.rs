@@ -13,8 +13,9 @@ use crate::paper::{
 };
 use crate::scene::{Anchor, Item, Point, Scene};
 use crate::written::Written;
+pub(crate) use clip::{Window, clipped};
 use outline::Outline;
-use tiles::Tiles;
+pub(crate) use tiles::{TILE_MM, Tiles};
 
 /// Room for the outline on a sheet with words, in millimetres.
 const ON_ONE_MM: (f64, f64) = (128.0, 150.0);

@@ -20,6 +20,7 @@ mod legend;
 mod names;
 mod palette;
 pub mod paper;
+pub mod pattern;
 mod pictures;
 mod plot;
 mod push;

@@ -14,6 +14,7 @@ mod ticks;
 mod widths;
 
 pub use check_bars::{CHECK_BAR_MM, CHECK_BAR_WIDE_MM, check_bars};
+pub(crate) use flow::wide;
 pub use flow::{Column, Flow, Mark, Table};
 pub use page::{Page, PaperSize, Tag};
 pub use pdf::{DocumentInfo, has_all_letters, pdf};

@@ -1,4 +1,5 @@
-//! The sheets of the place Paper: what a class writes on, cuts apart and hangs up.
+//! The sheets of the place Paper: what a class writes on, cuts apart and hangs up, and what
+//! whoever leads takes along.
 
 mod blank;
 mod cards;
@@ -8,6 +9,7 @@ mod report;
 mod results;
 mod said;
 mod swing_picture;
+pub mod teacher;
 mod word_mat;
 
 pub use blank::blank_charts;

@@ -28,9 +28,12 @@ fn estimated(words: &str, bold: bool) -> f64 {
     words.chars().filter(|&c| takes_room(c)).map(|_| each).sum()
 }
 
-/// Isolates, and the marks of Arabic, take none.
+/// Isolates, marks of direction and the marks of Arabic take none.
 pub(crate) fn takes_room(letter: char) -> bool {
-    !matches!(letter, '\u{2066}'..='\u{2069}' | '\u{64B}'..='\u{652}')
+    !matches!(
+        letter,
+        '\u{200e}' | '\u{200f}' | '\u{2066}'..='\u{2069}' | '\u{64B}'..='\u{652}'
+    )
 }
 
 /// Pixels that words take.

@@ -3,11 +3,13 @@
 use anyhow::Result;
 use std::collections::BTreeMap;
 use std::convert::Infallible;
-use wasm_encoder::reencode::{Error, Reencode};
-use wasm_encoder::{CodeSection, ExportSection, FunctionSection, ImportSection, Module};
+use wasm_encoder::reencode::{Error, Reencode, utils};
+use wasm_encoder::{
+    CodeSection, DataSection, ExportSection, FunctionSection, ImportSection, Module,
+};
 use wasmparser::{
-    CodeSectionReader, Export, FunctionBody, FunctionSectionReader, ImportSectionReader,
-    Parser, Payload, TypeRef,
+    CodeSectionReader, Data, Export, FunctionBody, FunctionSectionReader,
+    ImportSectionReader, Parser, Payload, TypeRef,
 };
 
 /// The names to be replaced, and by which.
@@ -113,11 +115,48 @@ impl Reencode for Writer<'_> {
         }
         Ok(())
     }
+
+    fn parse_data(
+        &mut self,
+        data: &mut DataSection,
+        datum: Data<'_>,
+    ) -> Result<(), Error<Infallible>> {
+        let bytes = without_commit(datum.data);
+        utils::parse_data(self, data, Data { data: &bytes, ..datum })
+    }
+}
+
+/// The same with zeros where the standard library's places in its source name a commit: the page
+/// says which compiler made it, and every file would carry forty letters that cannot be
+/// compressed.
+fn without_commit(bytes: &[u8]) -> Vec<u8> {
+    const BEFORE: &[u8] = b"/rustc/";
+    const LETTERS: usize = 40;
+    let mut bytes = bytes.to_vec();
+    for start in BEFORE.len()..bytes.len().saturating_sub(LETTERS) {
+        let (before, from) = bytes.split_at_mut(start);
+        let commit = &mut from[..LETTERS];
+        if before.ends_with(BEFORE) && commit.iter().all(u8::is_ascii_hexdigit) {
+            commit.fill(b'0');
+        }
+    }
+    bytes
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn a_commit_of_the_standard_library_is_left_out() {
+        let place = |commit: &str| format!("at /rustc/{commit}/library/core.rs, and on");
+        let commit = "59807616e1fa2540724bfbac14d7976d7e4a3860";
+        let without = without_commit(place(commit).as_bytes());
+        assert_eq!(without, place(&"0".repeat(40)).as_bytes());
+        for other in ["not-a-commit", &commit[1..]] {
+            assert_eq!(without_commit(place(other).as_bytes()), place(other).as_bytes());
+        }
+    }
     use wasm_encoder::{
         ConstExpr, ElementSection, Elements, EntityType, ExportKind, Function,
         Instruction, RefType, TableSection, TableType, TypeSection, ValType,

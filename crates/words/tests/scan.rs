@@ -13,7 +13,7 @@ use proc_macro2::{Delimiter, TokenStream, TokenTree};
 const ROOMS: [&str; 5] = ["stability", "lesson", "link", "drawing", "web"];
 
 /// What a reader of the console, a caller of the crate or a browser sees.
-const FOR_PROGRAMMERS: [&str; 22] = [
+const FOR_PROGRAMMERS: [&str; 23] = [
     // Why a program's call or the document is refused.
     "not a design: {detail}",
     "a part of the module could not be loaded",
@@ -40,17 +40,20 @@ const FOR_PROGRAMMERS: [&str; 22] = [
     "#air-graph svg",
     // Symbols of units.
     "in, oz",
+    // The letters of an encoding.
+    "€ ‚ƒ„…†‡ˆ‰Š‹Œ Ž ‘’“”•–—˜™š›œ žŸ",
     // What an example's weight is called until the page says it.
     "sticky tape",
 ];
 
 /// Whose text is no sentence: names of classes, and what a panic says.
-const BEFORE: [&str; 9] = [
+const BEFORE: [&str; 10] = [
     "class",
     "d",
     "expect",
     "panic",
     "assert",
+    "debug_assert",
     "unreachable",
     "reason",
     "error",

@@ -53,16 +53,33 @@ pub fn cut_out_found(document: &Document, pages: &[Page]) -> Result<CutOutFound>
             corners.push(known);
         }
     }
-    let canvas = Canvas::of(&tiles, &corners);
-    let (outer, inner) = canvas.regions();
-    Ok(CutOutFound {
+    Ok(measured(&tiles, &corners, jump_mm))
+}
+
+/// Measures a cut-out that was made so small that it stands on the first page, beside the bars.
+///
+/// # Errors
+///
+/// When nothing stands there.
+pub fn small_cut_out_found(document: &Document, page: &Page) -> Result<CutOutFound> {
+    /// Room for the bars, above it and to its left.
+    const BARS_MM: (f64, f64) = (11.0, 8.0);
+    let mut tile = Tile::read(document, page, 1)?.context("no figure")?;
+    tile.corners.0 =
+        Point { x: tile.corners.0.x + BARS_MM.0, y: tile.corners.0.y + BARS_MM.1 };
+    Ok(measured(&[tile], &[Point::default()], 0.0))
+}
+
+fn measured(tiles: &[Tile], corners: &[Point], jump_mm: f64) -> CutOutFound {
+    let (outer, inner) = Canvas::of(tiles, corners).regions();
+    CutOutFound {
         length_mm: f64::midpoint(outer.bottom - outer.top, inner.bottom - inner.top),
         area_mm2: f64::midpoint(outer.area, inner.area),
         centroid_mm: (outer.moment + inner.moment) / (outer.area + inner.area)
             - f64::midpoint(outer.top, inner.top),
         jump_mm,
         sheets: tiles.len(),
-    })
+    }
 }
 
 /// From the corner of a sheet to that of the next, which has it at this edge, when the crosses of

@@ -4,11 +4,13 @@ use noseward_drawing::paper::{
     CHECK_BAR_MM, CHECK_BAR_WIDE_MM, Column, Flow, Mark, Page, PaperSize, Table,
     check_bars,
 };
-use noseward_drawing::sheets::{cue_cards, role_cards};
+use noseward_drawing::sheets::teacher::{TeacherPack, TeacherSheet};
+use noseward_drawing::sheets::{cue_cards, record, role_cards};
 use noseward_drawing::{
-    CutOut, LabelStyle, Point, Sheet as Drawn, Told, cut_out, rocket,
+    CutOut, LabelStyle, Point, Sheet as Drawn, Told, cut_out, pattern, rocket,
 };
-use noseward_stability::{Example, Units, evaluate};
+use noseward_lesson::{Level, Plan, SetUp};
+use noseward_stability::{Example, SectionKind, Units, evaluate};
 
 use crate::pupil;
 
@@ -24,12 +26,28 @@ pub struct Sheet {
 /// All of them. A new sheet gets a line here, and with it the checks of all sheets.
 pub const SHEETS: &[Sheet] = &[
     Sheet { name: "everything", make: everything },
+    Sheet { name: "record-model", make: |size| record(size, Level::Model, Units::INCH) },
     Sheet { name: "cut-out", make: |size| cut_out_of(size, false, None) },
     Sheet { name: "cut-out-small", make: |size| cut_out_of(size, true, None) },
     Sheet {
         name: "cut-out-answers",
         make: |size| cut_out_of(size, true, Some((140.0, 202.0))),
     },
+    Sheet {
+        name: "parts-fins",
+        make: |size| pattern::fin_pattern(size, &Example::Puffin.design(), 0),
+    },
+    Sheet {
+        name: "parts-nose",
+        make: |size| pattern::section_pattern(size, &Example::Razorbill.design(), 0),
+    },
+    Sheet { name: "parts-taper", make: |size| straight(size, 120.0, 2) },
+    Sheet { name: "parts-large", make: |size| straight(size, 400.0, 0) },
+    Sheet {
+        name: "parts-strip",
+        make: |size| pattern::strip_pattern(size, &Example::Puffin.design()),
+    },
+    Sheet { name: "parts-tools", make: pattern::tools_pattern },
     Sheet { name: "record", make: pupil::record },
     Sheet { name: "results", make: pupil::results },
     Sheet { name: "blank-charts", make: pupil::blank_charts },
@@ -38,7 +56,39 @@ pub const SHEETS: &[Sheet] = &[
     Sheet { name: "report", make: pupil::report },
     Sheet { name: "word-mat", make: pupil::word_mat },
     Sheet { name: "labels", make: pupil::labels },
+    Sheet { name: "teacher-lesson", make: |size| teacher(size, TeacherSheet::Lesson) },
+    Sheet { name: "teacher-idea", make: |size| teacher(size, TeacherSheet::Idea) },
+    Sheet { name: "teacher-wrong", make: |size| teacher(size, TeacherSheet::WrongIdeas) },
+    Sheet { name: "teacher-answers", make: |size| teacher(size, TeacherSheet::Answers) },
+    Sheet {
+        name: "teacher-show",
+        make: |size| teacher(size, TeacherSheet::Demonstration),
+    },
+    Sheet { name: "teacher-hazards", make: |size| teacher(size, TeacherSheet::Hazards) },
+    Sheet { name: "teacher-cover", make: |size| teacher(size, TeacherSheet::Cover) },
+    Sheet { name: "teacher-home", make: |size| teacher(size, TeacherSheet::Home) },
+    Sheet {
+        name: "teacher-evidence",
+        make: |size| teacher(size, TeacherSheet::Evidence),
+    },
 ];
+
+/// A part of a rocket with straight sides, the nose so long.
+fn straight(size: PaperSize, nose_mm: f64, section: usize) -> Vec<Page> {
+    let mut design = Example::Puffin.design();
+    design.sections[0].kind = SectionKind::Cone;
+    design.sections[0].length_mm = nose_mm;
+    design.sections[2].kind = SectionKind::StraightTaper;
+    pattern::section_pattern(size, &design, section)
+}
+
+/// A sheet of the teacher pack, of a lesson that begins with a rocket.
+fn teacher(size: PaperSize, sheet: TeacherSheet) -> Vec<Page> {
+    let rocket = Some(Example::Puffin.design());
+    let set_up = &SetUp { rocket, ..SetUp::default() };
+    let of = TeacherPack { set_up, plan: Plan::HalfDay, rules: "K7Q0", confidence: None };
+    sheet.pages(size, &of)
+}
 
 fn cut_out_of(
     size: PaperSize,

@@ -5,7 +5,9 @@ use noseward_drawing::paper::{
     CHECK_BAR_MM, CHECK_BAR_WIDE_MM, Flow, Page, PaperSize, Tag, check_bars,
 };
 use noseward_drawing::{CutOut, Group, Item, Point, Scene, cut_out};
-use noseward_paper_tests::{Document, INK, Picture, cut_out_found};
+use noseward_paper_tests::{
+    Document, INK, Picture, cut_out_found, small_cut_out_found, words,
+};
 use noseward_stability::{
     Body, BottleSize, Design, Example, FinSet, Planform, SideView, Units,
 };
@@ -120,6 +122,15 @@ fn designs() -> Vec<Design> {
     designs
 }
 
+/// Length and centre of the side view from the nose tip, in millimetres, and its area.
+fn computed(design: &Design) -> Result<[f64; 3]> {
+    let view = SideView::new(design, &Body::new(design).context("it has a body")?);
+    let (area, centroid) = view.area_and_centroid_m();
+    let all = view.contours_m();
+    let tail = all.iter().flatten().map(|place| place.x).fold(0.0, f64::max);
+    Ok([tail * 1e3, centroid * 1e3, area * 1e6])
+}
+
 /// Every second design from `first` on is put on this paper, drawn at 300 dpi, joined, cut out
 /// and measured, and comes to what was computed.
 fn cut_outs_are_what_was_computed(size: PaperSize, first: usize) -> Result<()> {
@@ -130,11 +141,7 @@ fn cut_outs_are_what_was_computed(size: PaperSize, first: usize) -> Result<()> {
         let pages = cut_out(design, &wish).context("it has a body")?;
         let document = Document::write(&name, &pages, "en-GB")?;
         let found = cut_out_found(&document, &pages).context(name.clone())?;
-        let view = SideView::new(design, &Body::new(design).context("it has a body")?);
-        let (area, centroid) = view.area_and_centroid_m();
-        let all = view.contours_m();
-        let tail = all.iter().flatten().map(|place| place.x).fold(0.0, f64::max);
-        let (length, centroid, area) = (tail * 1e3, centroid * 1e3, area * 1e6);
+        let [length, centroid, area] = computed(design)?;
         eprintln!(
             "{name}: {} sheets, length {:+.3}, centroid {:+.3}, area {:+.3} %, jump {:.3}",
             found.sheets,
@@ -167,4 +174,32 @@ fn cut_outs_on_a4_are_what_was_computed() -> Result<()> {
 #[test]
 fn cut_outs_on_letter_are_what_was_computed() -> Result<()> {
     cut_outs_are_what_was_computed(PaperSize::Letter, 1)
+}
+
+/// On one sheet it is as small as the sheet says, and whole.
+#[test]
+fn small_cut_outs_have_the_size_that_they_tell() -> Result<()> {
+    for (design, i) in designs().iter().zip(0..) {
+        let name = format!("cut-out-small-{i}");
+        let wish = CutOut {
+            size: PaperSize::A4,
+            on_one_sheet: true,
+            units: Units::METRIC,
+            answers_mm: None,
+        };
+        let pages = cut_out(design, &wish).context("it has a body")?;
+        let document = Document::write(&name, &pages, "en-GB")?;
+        let text = words(&document.text(1)?);
+        let sign =
+            text.iter().position(|word| word == "%").context("it tells its size")?;
+        let scale = text[sign - 1].parse::<f64>()? / 100.0;
+        let found = small_cut_out_found(&document, &pages[0]).context(name.clone())?;
+        let [length, centroid, area] = computed(design)?;
+        eprintln!("{name}: {scale}, {:+.3}", found.centroid_mm - centroid * scale);
+        ensure!((found.length_mm - length * scale).abs() < 0.3, "{name}: {found:?}");
+        ensure!((found.centroid_mm - centroid * scale).abs() < 0.3, "{name}: {found:?}");
+        let share = found.area_mm2 / (area * scale * scale);
+        ensure!((share - 1.0).abs() < 0.01, "{name}: {found:?}");
+    }
+    Ok(())
 }

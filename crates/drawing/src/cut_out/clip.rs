@@ -4,15 +4,37 @@ use crate::scene::{Path, Point};
 
 /// From where to where a sheet reaches.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct Window {
-    pub(super) left: f64,
-    pub(super) top: f64,
-    pub(super) right: f64,
-    pub(super) bottom: f64,
+pub(crate) struct Window {
+    pub(crate) left: f64,
+    pub(crate) top: f64,
+    pub(crate) right: f64,
+    pub(crate) bottom: f64,
+}
+
+impl Window {
+    /// The same without an edge of some width.
+    pub(crate) fn without(self, edge: f64) -> Self {
+        Self {
+            left: self.left + edge,
+            top: self.top + edge,
+            right: self.right - edge,
+            bottom: self.bottom - edge,
+        }
+    }
+
+    /// The same, so much farther to the right and down.
+    pub(crate) fn moved(self, by: f64) -> Self {
+        Self {
+            left: self.left + by,
+            top: self.top + by,
+            right: self.right + by,
+            bottom: self.bottom + by,
+        }
+    }
 }
 
 /// The runs of a path within a window, moved so that its corner is the origin.
-pub(super) fn clipped(path: &Path, window: Window) -> Path {
+pub(crate) fn clipped(path: &Path, window: Window) -> Path {
     let mut runs: Vec<(Vec<Point>, bool)> = Vec::new();
     for (points, is_closed) in &path.runs {
         let closing = points.first().filter(|_| *is_closed);

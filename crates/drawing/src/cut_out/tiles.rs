@@ -9,19 +9,21 @@ use crate::palette::Colour;
 use crate::paper::Flow;
 use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style, Unit};
 
-/// What a sheet shows of the outline.
-const TILE_MM: (f64, f64) = (Flow::WIDTH_MM, 236.0);
+/// What a sheet shows of the outline: lines that end at its sides stay in the room of a page.
+pub(crate) const TILE_MM: (f64, f64) = (Flow::WIDTH_MM - 1.0, 236.0);
 /// What two neighbours both show.
 const OVERLAP_MM: f64 = 12.0;
 /// Half of a cross on a line at which two parts are joined.
 const CROSS_MM: f64 = 3.0;
 /// The crosses stand so far from both ends of such a line.
 const CROSS_INSET_MM: f64 = 36.0;
+/// The words between the crosses begin so far from an end.
+const WORDS_INSET_MM: f64 = CROSS_INSET_MM + 6.0;
 /// The most that the picture of all parts takes.
 const MAP_MM: (f64, f64) = (100.0, 92.0);
 
 /// How an outline lies on its sheets: columns, rows, and where the first begins.
-pub(super) struct Tiles {
+pub(crate) struct Tiles {
     columns: usize,
     rows: usize,
     corner: Point,
@@ -29,12 +31,24 @@ pub(super) struct Tiles {
 
 impl Tiles {
     pub(super) fn new(outline: &Outline) -> Self {
-        let (columns, left) = along(outline.width, TILE_MM.0);
-        let (rows, _) = along(outline.height, TILE_MM.1);
+        Self::over(outline.width, outline.height)
+    }
+
+    /// Of a drawing of some size.
+    pub(crate) fn over(width: f64, height: f64) -> Self {
+        let (columns, left) = along(width, TILE_MM.0);
+        let (rows, _) = along(height, TILE_MM.1);
         Self { columns, rows, corner: Point { x: left, y: 0.0 } }
     }
 
-    pub(super) fn count(&self) -> usize {
+    /// From where to where the sheet with this number, from 0, reaches.
+    pub(crate) fn window_of(&self, i: usize) -> Window {
+        let (column, row) = self.place(i);
+        self.window(column, row)
+    }
+
+    /// How many sheets there are.
+    pub(crate) fn count(&self) -> usize {
         self.columns * self.rows
     }
 
@@ -54,6 +68,25 @@ impl Tiles {
         let (column, row) = self.place(i);
         let window = self.window(column, row);
         let corner = Point { x: window.left, y: window.top };
+        // The lines of joining come first: over it they would break the outline.
+        let mut items = self.joins(i);
+        items.extend(outline.items(&|path| clipped(path, window), corner));
+        if row == 0 && column == self.columns / 2 && self.columns % 2 == 1 {
+            let moved = outline.nose();
+            items.push(Item::Placed {
+                at: Point { x: -corner.x, y: -corner.y },
+                scale: 1.0,
+                turned_deg: 0.0,
+                scene: alone(vec![moved]),
+            });
+        }
+        let name = texts::cut_out_sheet((i + 1).into(), self.count().into());
+        Scene { width: TILE_MM.0, height: TILE_MM.1, name, ..alone(items) }
+    }
+
+    /// The lines on the sheet with this number at which others join it.
+    pub(crate) fn joins(&self, i: usize) -> Vec<Item> {
+        let (column, row) = self.place(i);
         let mut items = Vec::new();
         let half = OVERLAP_MM / 2.0;
         let number = |column: usize, row: usize| row * self.columns + column + 1;
@@ -71,19 +104,7 @@ impl Tiles {
             let next = number(column + 1, row);
             items.extend(join(true, TILE_MM.0 - half, next, 4.2));
         }
-        // Over the lines of joining, which would break it.
-        items.extend(outline.items(&|path| clipped(path, window), corner));
-        if row == 0 && column == self.columns / 2 && self.columns % 2 == 1 {
-            let moved = outline.nose();
-            items.push(Item::Placed {
-                at: Point { x: -corner.x, y: -corner.y },
-                scale: 1.0,
-                turned_deg: 0.0,
-                scene: alone(vec![moved]),
-            });
-        }
-        let name = texts::cut_out_sheet((i + 1).into(), self.count().into());
-        Scene { width: TILE_MM.0, height: TILE_MM.1, name, ..alone(items) }
+        items
     }
 
     /// All parts in one small picture.
@@ -165,7 +186,10 @@ fn join(along: bool, at: f64, number: usize, beyond: f64) -> Vec<Item> {
         },
         Item::Path { path: crosses, style: Style::line(Colour::Ink, 0.25) },
         Item::Placed {
-            at: place(if along { length - 1.0 } else { 1.0 }, beyond),
+            at: place(
+                if along { length - WORDS_INSET_MM } else { WORDS_INSET_MM },
+                beyond,
+            ),
             scale: 1.0,
             turned_deg,
             scene: alone(vec![word]),

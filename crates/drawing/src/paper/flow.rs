@@ -33,6 +33,7 @@ const CAUTION_MM: f64 = 0.7;
 pub struct Flow {
     size: PaperSize,
     title: String,
+    foot: String,
     rtl: bool,
     pub(super) pages: Vec<Page>,
     /// How far the last page is filled, from the top of its room.
@@ -75,16 +76,25 @@ pub(super) const ALL: Slot = Slot { x: 0.0, width: ROOM_MM.0 };
 impl Flow {
     /// How wide the room on a page is, in millimetres.
     pub const WIDTH_MM: f64 = ROOM_MM.0;
+    /// How high it is above what stands at the foot, in millimetres.
+    pub const HEIGHT_MM: f64 = ROOM_MM.1 - FOOT_MM;
 
     /// An empty sheet with a title, in the direction of the language in use.
     #[must_use]
     pub fn new(size: PaperSize, title: &str) -> Self {
         let rtl = texts::language().dir == "rtl";
         let pages = vec![Page::blank(size, title)];
+        let (title_of, foot) = (title.to_owned(), texts::sheets_foot().into());
         let mut flow =
-            Self { size, title: title.to_owned(), rtl, pages, y: 0.0, slot: ALL };
+            Self { size, title: title_of, foot, rtl, pages, y: 0.0, slot: ALL };
         flow.heading(1, title);
         flow
+    }
+
+    /// The same with other words at the foot of its pages.
+    #[must_use]
+    pub fn with_foot(self, words: &str) -> Self {
+        Self { foot: words.to_owned(), ..self }
     }
 
     /// The pages, each with its number and what stands on every sheet at its foot.
@@ -93,8 +103,7 @@ impl Flow {
         let of = self.pages.len();
         for i in 0..of {
             let base = MARGIN_MM + ROOM_MM.1 - 1.0;
-            let foot = texts::sheets_foot().as_str();
-            let mut items = vec![self.words(ALL, base, SMALL_MM, false, foot)];
+            let mut items = vec![self.words(ALL, base, SMALL_MM, false, &self.foot)];
             if of > 1 {
                 let words = texts::sheets_page((i + 1).into(), of.into());
                 let width = wide(&words, SMALL_MM, false);
@@ -109,7 +118,7 @@ impl Flow {
     /// What is left of the page, in millimetres.
     #[must_use]
     pub fn room_mm(&self) -> f64 {
-        ROOM_MM.1 - FOOT_MM - self.y
+        Self::HEIGHT_MM - self.y
     }
 
     /// Goes to another page, unless there is nothing on this one.
@@ -170,9 +179,12 @@ impl Flow {
                     let slot = Slot { x: left + 2.5, width: 3.0 };
                     vec![self.words(slot, base, BODY_MM, false, "•")]
                 }
-                Mark::Number => {
+                Mark::Number | Mark::NumberFrom(_) => {
+                    let first =
+                        if let Mark::NumberFrom(first) = mark { first } else { 1 };
                     let slot = Slot { x: left + 0.5, width: 6.0 };
-                    vec![self.words(slot, base, BODY_MM, true, &format!("{}.", i + 1))]
+                    let number = format!("{}.", i + first);
+                    vec![self.words(slot, base, BODY_MM, true, &number)]
                 }
                 Mark::Box => {
                     vec![self.frame(Slot { x: left + 1.0, width: 3.4 }, top + 0.5, 3.4)]
@@ -388,6 +400,14 @@ impl Flow {
         lines.iter().enumerate().map(line).collect()
     }
 
+    /// A line in the direction of the sheet, though it may begin with a unit, a code or an isolate: who shows
+    /// it goes by the first letter outside of these. A number with its unit keeps its own.
+    fn directed(&self, words: &str) -> String {
+        let is_open = !words.starts_with(is_rtl) && words.contains(is_rtl);
+        let mark = if self.rtl && is_open { "\u{200f}" } else { "" };
+        format!("{mark}{words}")
+    }
+
     pub(super) fn words(
         &self,
         slot: Slot,
@@ -399,7 +419,7 @@ impl Flow {
         let Point { x, y } = self.at(slot, base);
         let (x, anchor) =
             if self.rtl { (x + slot.width, Anchor::End) } else { (x, Anchor::Start) };
-        let (colour, words) = (Colour::Ink, words.to_owned());
+        let (colour, words) = (Colour::Ink, self.directed(words));
         Item::Text { at: Point { x, y }, anchor, words, colour, bold, size }
     }
 
@@ -419,6 +439,8 @@ pub enum Mark {
     Dot,
     /// Its number.
     Number,
+    /// Its number where the list goes on: that of the first entry.
+    NumberFrom(usize),
     /// A box to tick.
     Box,
 }
@@ -463,6 +485,11 @@ impl Row {
         let height = if is_head { own } else { own.max(table.row_mm) };
         Self { cells: parted, height, size, is_head }
     }
+}
+
+/// Whether a letter is written from the right: Hebrew, Arabic and their neighbours.
+fn is_rtl(letter: char) -> bool {
+    matches!(letter, '\u{590}'..='\u{8ff}')
 }
 
 /// How wide words are, in millimetres: in Helvetica, or, in scripts that it lacks, as the page

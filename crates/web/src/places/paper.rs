@@ -81,7 +81,7 @@ fn choice(desk: &PaperDesk, group: Group) -> Markup {
         section class="card card--place" aria-labelledby=(id) {
             h3 id=(id) { (group.name()) }
             div class="pages__list" {
-                @for (sheet, i) in Sheet::ALL.into_iter().zip(0_usize..).filter(|(sheet, _)| sheet.group() == group) {
+                @for (sheet, i) in Sheet::all().zip(0_usize..).filter(|(sheet, _)| sheet.group() == group) {
                     button type="button" class="pages__sheet" id={ "pp-sheet:" (i) }
                         data-action="pp-sheet" data-target=(i)
                         aria-pressed=(pressed(desk.sheet == sheet)) { (sheet.name()) }

@@ -1,3 +1,1 @@
-sheets-foot =
-    A good swing does not mean that you may let it take off. The rules where you live and an adult
-    say if you may.
+sheets-foot = Even when it swings well, you may not launch it. The rules at your school and a grown-up decide.

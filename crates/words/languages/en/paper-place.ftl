@@ -19,7 +19,9 @@ paper-place-letter = US Letter
 paper-place-cut-out = Cut-out at true size
 paper-place-cut-out-small = Cut-out on one sheet
 paper-place-answers = Answers: the cut-out with both points
+paper-place-pupil-pack = All of these, for one group
 # Names of groups of sheets.
+paper-place-for-pupils = For each group
 paper-place-for-cutting = To cut out
 # The rocket on the page is what is drawn.
 # $rocket (text): its name

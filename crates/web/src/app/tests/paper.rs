@@ -12,7 +12,7 @@ fn shown(state: &State) -> String {
 }
 
 fn choose(state: &mut State, sheet: Sheet) {
-    let place = Sheet::ALL.iter().position(|one| *one == sheet).expect("it is listed");
+    let place = Sheet::all().position(|one| one == sheet).expect("it is listed");
     press(state, "pp-sheet", &place.to_string());
 }
 
@@ -33,7 +33,7 @@ fn made(state: &mut State, action: &str) -> (String, Vec<u8>, bool) {
 fn every_sheet_has_pages_on_both_papers_and_becomes_a_pdf() {
     let mut state = open("", None);
     press(&mut state, "pp-anyway", "");
-    for sheet in Sheet::ALL {
+    for sheet in Sheet::all() {
         choose(&mut state, sheet);
         for size in ["a4", "letter"] {
             press(&mut state, "pp-size", size);

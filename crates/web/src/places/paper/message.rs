@@ -32,7 +32,7 @@ impl PaperMsg {
     pub(crate) fn parse(control: &Control) -> Option<Self> {
         let Control { action, target } = control;
         Some(match &**action {
-            "pp-sheet" => Self::Choose(*Sheet::ALL.get(target.parse::<usize>().ok()?)?),
+            "pp-sheet" => Self::Choose(Sheet::all().nth(target.parse().ok()?)?),
             "pp-size" => Self::Size(match &**target {
                 "a4" => PaperSize::A4,
                 "letter" => PaperSize::Letter,

@@ -2,7 +2,7 @@
 
 use maud::{Markup, html};
 use noseward_drawing::paper::{Page, PaperSize};
-use noseward_drawing::{CutOut, cut_out};
+use noseward_drawing::{CutOut, cut_out, sheets};
 use noseward_words::{self as words, Text};
 
 use super::model::PaperDesk;
@@ -13,14 +13,16 @@ use crate::places::form::plain_button;
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum Group {
     Cutting,
+    Pupils,
 }
 
 impl Group {
-    pub(super) const ALL: [Self; 1] = [Self::Cutting];
+    pub(super) const ALL: [Self; 2] = [Self::Cutting, Self::Pupils];
 
     pub(super) fn name(self) -> Text {
         match self {
             Self::Cutting => words::paper_place_for_cutting(),
+            Self::Pupils => words::paper_place_for_pupils(),
         }
     }
 }
@@ -32,36 +34,117 @@ pub(crate) enum Sheet {
     CutOut,
     CutOutSmall,
     Answers,
+    PupilPack,
+    Record,
+    Results,
+    CueCards,
+    RoleCards,
 }
 
+/// What a sheet is made from; `None` where there is no rocket to draw.
+type Make = fn(&State, PaperSize) -> Option<Vec<Page>>;
+
+/// What is known of a sheet.
+struct Row {
+    sheet: Sheet,
+    group: Group,
+    name: Text,
+    /// What its file is called.
+    key: &'static str,
+    make: Make,
+}
+
+const SHEETS: [Row; 8] = [
+    Row {
+        sheet: Sheet::CutOut,
+        group: Group::Cutting,
+        name: words::paper_place_cut_out(),
+        key: "cut-out",
+        make: |state, size| cut(state, size, false),
+    },
+    Row {
+        sheet: Sheet::CutOutSmall,
+        group: Group::Cutting,
+        name: words::paper_place_cut_out_small(),
+        key: "cut-out-small",
+        make: |state, size| cut(state, size, true),
+    },
+    Row {
+        sheet: Sheet::Answers,
+        group: Group::Cutting,
+        name: words::paper_place_answers(),
+        key: "answers",
+        make: answers,
+    },
+    Row {
+        sheet: Sheet::PupilPack,
+        group: Group::Pupils,
+        name: words::paper_place_pupil_pack(),
+        key: "pupils",
+        make: |state, size| all_of(Sheet::PupilPack, state, size),
+    },
+    Row {
+        sheet: Sheet::Record,
+        group: Group::Pupils,
+        name: words::pupil_record(),
+        key: "record",
+        make: |state, size| {
+            Some(sheets::record(size, state.desk.notebook.level, state.units))
+        },
+    },
+    Row {
+        sheet: Sheet::Results,
+        group: Group::Pupils,
+        name: words::pupil_results(),
+        key: "results",
+        make: |state, size| Some(sheets::results(size, state.units)),
+    },
+    Row {
+        sheet: Sheet::CueCards,
+        group: Group::Pupils,
+        name: words::pupil_cards(),
+        key: "cue-cards",
+        make: |_, size| Some(sheets::cue_cards(size)),
+    },
+    Row {
+        sheet: Sheet::RoleCards,
+        group: Group::Pupils,
+        name: words::pupil_roles(),
+        key: "role-cards",
+        make: |_, size| Some(sheets::role_cards(size)),
+    },
+];
+
 impl Sheet {
-    pub(crate) const ALL: [Self; 3] = [Self::CutOut, Self::CutOutSmall, Self::Answers];
+    /// Every sheet, in the order of the list.
+    pub(crate) fn all() -> impl Iterator<Item = Self> {
+        SHEETS.iter().map(|row| row.sheet)
+    }
+
+    fn row(self) -> &'static Row {
+        SHEETS.iter().find(|row| row.sheet == self).unwrap_or(&SHEETS[0])
+    }
 
     pub(super) fn group(self) -> Group {
-        match self {
-            Self::CutOut | Self::CutOutSmall | Self::Answers => Group::Cutting,
-        }
+        self.row().group
     }
 
     pub(super) fn name(self) -> Text {
-        match self {
-            Self::CutOut => words::paper_place_cut_out(),
-            Self::CutOutSmall => words::paper_place_cut_out_small(),
-            Self::Answers => words::paper_place_answers(),
-        }
+        self.row().name
     }
 
-    /// What its file is called.
     pub(super) fn key(self) -> &'static str {
-        match self {
-            Self::CutOut | Self::CutOutSmall => "cut-out",
-            Self::Answers => "answers",
-        }
+        self.row().key
     }
 
     /// The sheets that it consists of.
     pub(super) fn parts(self) -> Vec<Self> {
-        vec![self]
+        let group = match self {
+            Self::PupilPack => Group::Pupils,
+            _ => return vec![self],
+        };
+        let is_part = |sheet: &Self| *sheet != self && sheet.group() == group;
+        Self::all().filter(is_part).collect()
     }
 
     /// Whether there is a line to cut along that a cutter may have alone.
@@ -84,19 +167,25 @@ impl Sheet {
 
     /// Its pages; `None` where there is no rocket to draw.
     pub(super) fn pages(self, state: &State, size: PaperSize) -> Option<Vec<Page>> {
-        let cut = |on_one_sheet, answers_mm| {
-            let wish = CutOut { size, on_one_sheet, units: state.units, answers_mm };
-            cut_out(&state.design, &wish)
-        };
-        match self {
-            Self::CutOut => cut(false, None),
-            Self::CutOutSmall => cut(true, None),
-            Self::Answers => {
-                let figures = state.report.figures.as_ref()?;
-                let mass_m = figures.computed_mass.centre_m;
-                let pressure_m = figures.computed_centre_of_pressure_side_on_m;
-                cut(false, Some((mass_m * 1000.0, pressure_m * 1000.0)))
-            }
-        }
+        (self.row().make)(state, size)
     }
+}
+
+fn all_of(pack: Sheet, state: &State, size: PaperSize) -> Option<Vec<Page>> {
+    let pages = pack.parts().into_iter().filter_map(|sheet| sheet.pages(state, size));
+    Some(pages.flatten().collect())
+}
+
+fn cut(state: &State, size: PaperSize, on_one_sheet: bool) -> Option<Vec<Page>> {
+    let units = state.units;
+    cut_out(&state.design, &CutOut { size, on_one_sheet, units, answers_mm: None })
+}
+
+fn answers(state: &State, size: PaperSize) -> Option<Vec<Page>> {
+    let figures = state.report.figures.as_ref()?;
+    let mass_m = figures.computed_mass.centre_m;
+    let pressure_m = figures.computed_centre_of_pressure_side_on_m;
+    let answers_mm = Some((mass_m * 1000.0, pressure_m * 1000.0));
+    let units = state.units;
+    cut_out(&state.design, &CutOut { size, on_one_sheet: false, units, answers_mm })
 }
