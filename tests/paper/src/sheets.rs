@@ -87,7 +87,7 @@ fn teacher(size: PaperSize, sheet: TeacherSheet) -> Vec<Page> {
     let rocket = Some(Example::Puffin.design());
     let set_up = &SetUp { rocket, ..SetUp::default() };
     let of = TeacherPack { set_up, plan: Plan::HalfDay, rules: "K7Q0", confidence: None };
-    sheet.pages(size, &of)
+    sheet.pages(size, of)
 }
 
 fn cut_out_of(
