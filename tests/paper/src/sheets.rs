@@ -51,7 +51,7 @@ pub const SHEETS: &[Sheet] = &[
     Sheet { name: "record", make: pupil::record },
     Sheet { name: "results", make: pupil::results },
     Sheet { name: "blank-charts", make: pupil::blank_charts },
-    Sheet { name: "cue-cards", make: cue_cards },
+    Sheet { name: "cue-cards", make: |size| cue_cards(size, None) },
     Sheet { name: "role-cards", make: role_cards },
     Sheet { name: "report", make: pupil::report },
     Sheet { name: "word-mat", make: pupil::word_mat },
@@ -87,7 +87,7 @@ fn teacher(size: PaperSize, sheet: TeacherSheet) -> Vec<Page> {
     let rocket = Some(Example::Puffin.design());
     let set_up = &SetUp { rocket, ..SetUp::default() };
     let of = TeacherPack { set_up, plan: Plan::HalfDay, rules: "K7Q0", confidence: None };
-    sheet.pages(size, &of)
+    sheet.pages(size, of)
 }
 
 fn cut_out_of(

@@ -6,7 +6,7 @@ use crate::palette::Colour;
 use crate::scene::{Item, Style};
 
 /// Between the edge of a card and what stands on it.
-const CARD_MM: f64 = 3.2;
+const CARD_MM: f64 = 2.8;
 /// Where to cut.
 const CUT: &[f64] = &[1.6, 1.2];
 

@@ -1,6 +1,7 @@
 //! Cards to cut apart: how a rocket is hung, balanced and swung, and who does what.
 
-use noseward_words::{self as words, Text};
+use noseward_stability::Space;
+use noseward_words::{self as words, Number, Text};
 
 use super::said::printed;
 use super::swing_picture::swing_picture;
@@ -9,57 +10,72 @@ use crate::pictures::{Picture, picture};
 use crate::scene::Scene;
 
 /// How large the picture on a card is, in millimetres.
-const PICTURE_MM: f64 = 16.0;
+const PICTURE_MM: f64 = 11.0;
 /// A card for who does what is at least so high, in millimetres.
 const ROLE_MM: f64 = 62.0;
 
 /// Cards for hanging, balancing and swinging a rocket, with the cautions at each step, and one
 /// for what is written down. To cut apart; one page.
+///
+/// With the room that the swing needs it says how far away everybody stands, and how hard the string
+/// pulls; without, there is a gap for the distance. A rocket that must not be swung gets none.
 #[must_use]
-pub fn cue_cards(size: PaperSize) -> Vec<Page> {
+pub fn cue_cards(size: PaperSize, room: Option<Space>) -> Vec<Page> {
     let mut flow = Flow::new(size, &words::pupil_cards());
-    let cards: [fn(&mut Flow); 5] = [hang, balance, ready, swing, write_down];
-    flow.cards(2, 4, 0.0, &mut |flow, i| cards[i](flow));
-    flow.cards(1, 1, 0.0, &mut |flow, _| cards[4](flow));
-    governing(&mut flow);
+    flow.cards(2, 6, 0.0, &mut |flow, i| match i {
+        0 => hang(flow),
+        1 => balance(flow),
+        2 => ready(flow, room),
+        3 => space(flow, room),
+        4 => swing(flow),
+        _ => write_down(flow),
+    });
     flow.pages()
 }
 
 /// The title of a card beside its picture.
 fn head(flow: &mut Flow, title: &str, scene: &Scene) {
-    flow.beside(&[1.0, 3.0], 2.0, &mut |flow, i| match i {
+    flow.beside(&[1.0, 5.0], 2.0, &mut |flow, i| match i {
         0 => flow.figure(scene, (PICTURE_MM, PICTURE_MM)),
-        _ => flow.heading(2, title),
+        _ => flow.heading(3, title),
     });
 }
 
 fn hang(flow: &mut Flow) {
     head(flow, &words::swing_hang_title(), &picture(Picture::HangingPoint));
-    flow.caution(&words::pupil_hang());
-    flow.list(&[words::swing_hang(), words::swing_hang_measure()], Mark::Number);
+    flow.caution(&words::swing_hang());
+    flow.list(&[words::swing_hang_measure()], Mark::Dot);
 }
 
 fn balance(flow: &mut Flow) {
     head(flow, &words::measure_pressure(), &picture(Picture::Balance));
     flow.caution(&words::pupil_card_cutting());
-    let steps = [
-        words::pupil_card_flat(),
-        words::measure_pressure_how(),
-        words::pupil_card_balance(),
-    ];
+    let steps = [words::pupil_card_flat(), words::measure_pressure_how()];
     flow.list(&steps, Mark::Number);
 }
 
-fn ready(flow: &mut Flow) {
-    flow.heading(2, &words::pupil_card_ready());
+fn ready(flow: &mut Flow, room: Option<Space>) {
+    flow.heading(3, &words::pupil_card_ready());
     flow.caution(&words::swing_ask());
-    let steps = [
-        words::swing_tape(),
-        words::swing_eyes(),
-        words::swing_tug(),
-        words::swing_space(),
-    ];
+    let tug = match room {
+        Some(room) => words::swing_tug_pull(Number::fixed(room.pull_n, 1)),
+        None => words::swing_tug().into(),
+    };
+    let steps = [words::swing_tape().into(), words::swing_eyes().into(), tug];
     flow.list(&steps, Mark::Number);
+}
+
+fn space(flow: &mut Flow, room: Option<Space>) {
+    flow.heading(3, &words::swing_space_title());
+    let half_metres = |m| Number::trimmed(m, 1);
+    flow.caution(&match room {
+        Some(room) => printed(&words::swing_space_line(
+            half_metres(room.clear_m),
+            half_metres(room.clear_across_m()),
+        )),
+        None => words::pupil_card_line().into(),
+    });
+    flow.paragraph(&words::swing_space());
     flow.list(&[words::swing_initials()], Mark::Box);
 }
 
@@ -70,7 +86,7 @@ fn swing(flow: &mut Flow) {
 }
 
 fn write_down(flow: &mut Flow) {
-    flow.heading(2, &words::pupil_card_record());
+    flow.heading(3, &words::pupil_card_record());
     let what = [
         words::pupil_card_readings(),
         words::pupil_card_odd(),
@@ -79,6 +95,7 @@ fn write_down(flow: &mut Flow) {
         words::pupil_card_slipped(),
     ];
     flow.list(&what, Mark::Dot);
+    governing(flow);
 }
 
 /// Who does what in a group, a card each. To cut apart; one page.
@@ -133,11 +150,35 @@ fn governing(flow: &mut Flow) {
 mod tests {
     use super::*;
     use crate::boxes::in_languages;
-    use crate::paper::inside::{says_in_order, sheet_is_sound};
+    use crate::paper::inside::{says_in_order, sheet_is_sound, words_of};
+
+    /// Of a rocket of 150 g and half a metre, on a string of 1.5 m.
+    fn room() -> Space {
+        Space {
+            speed_m_per_s: 9.4,
+            pull_n: 8.9,
+            swept_m: 2.7,
+            throw_m: 5.2,
+            clear_m: 8.5,
+            about_m: 7.5,
+        }
+    }
+
+    #[test]
+    fn the_distance_is_told_or_there_is_a_gap_for_it() {
+        let said = |room| words_of(&cue_cards(PaperSize::A4, room));
+        let known = said(Some(room()));
+        assert!(known.contains("8.5 m") && known.contains("17 m"), "{known}");
+        assert!(known.contains("8.9 N") && !known.contains("______ m"), "{known}");
+        let open = said(None);
+        assert!(open.contains("______ m") && !open.contains(" N."), "{open}");
+    }
 
     #[test]
     fn cards_take_one_page() {
-        sheet_is_sound(1, &cue_cards);
+        for room in [None, Some(room())] {
+            sheet_is_sound(1, &|size| cue_cards(size, room));
+        }
         sheet_is_sound(1, &role_cards);
     }
 
@@ -148,11 +189,11 @@ mod tests {
             let take_care = words::sheets_caution();
             let one = printed(&words::swing_one());
             let all: [[Text; 3]; 3] = [
-                [take_care, words::pupil_hang(), words::swing_hang()],
+                [take_care, words::swing_hang(), words::swing_hang_measure()],
                 [take_care, words::pupil_card_cutting(), words::measure_pressure_how()],
                 [take_care, words::swing_ask(), words::swing_tape()],
             ];
-            let pages = cue_cards(PaperSize::A4);
+            let pages = cue_cards(PaperSize::A4, None);
             for card in all {
                 says_in_order(&pages, &card);
             }

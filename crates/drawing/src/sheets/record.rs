@@ -135,13 +135,13 @@ fn swing(flow: &mut Flow) {
 fn compare(flow: &mut Flow) {
     flow.heading(2, &words::places_compare_heading());
     let heads = [
-        words::paper_head_point(),
+        words::pupil_moved(),
         words::pupil_moved_nose(),
         words::pupil_moved_tail(),
         words::pupil_moved_not(),
         words::pupil_moved_far(),
     ];
-    let share = |i: usize| if i == 0 { 2.0 } else { 1.0 };
+    let share = |i: usize| if i == 0 { 2.4 } else { 1.0 };
     let column = |(i, head): (usize, Text)| Column { head: head.into(), share: share(i) };
     let row = |point: Text| {
         let mut row = vec![String::from(point)];
@@ -150,10 +150,10 @@ fn compare(flow: &mut Flow) {
         row
     };
     flow.table(&Table {
-        caption: words::pupil_moved().into(),
         columns: heads.into_iter().enumerate().map(column).collect(),
         rows: [words::lesson_mass(), words::lesson_pressure()].map(row).into(),
         row_mm: TICK_MM,
+        ..Table::default()
     });
     flow.ruled(&words::compare_note(), 1, LINE_MM);
 }

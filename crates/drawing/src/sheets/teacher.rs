@@ -96,7 +96,7 @@ impl TeacherSheet {
 
     /// The sheet.
     #[must_use]
-    pub fn pages(self, size: PaperSize, of: &TeacherPack<'_>) -> Vec<Page> {
+    pub fn pages(self, size: PaperSize, of: TeacherPack<'_>) -> Vec<Page> {
         match self {
             Self::Lesson => lesson::pages(size, of),
             Self::Idea => idea::pages(size),
@@ -113,22 +113,22 @@ impl TeacherSheet {
 
 /// All sheets, one behind the other.
 #[must_use]
-pub fn pack(size: PaperSize, of: &TeacherPack<'_>) -> Vec<Page> {
+pub fn pack(size: PaperSize, of: TeacherPack<'_>) -> Vec<Page> {
     TeacherSheet::ALL.into_iter().flat_map(|sheet| sheet.pages(size, of)).collect()
 }
 
 impl TeacherPack<'_> {
-    fn units(&self) -> Units {
+    fn units(self) -> Units {
         Units { system: self.set_up.units }
     }
 
     /// What is known of the rocket that every group begins with.
-    fn figures(&self) -> Option<Figures> {
+    fn figures(self) -> Option<Figures> {
         evaluate(self.set_up.rocket.as_ref()?).figures
     }
 
     /// The longest string and the fastest turns.
-    fn swing_setup(&self) -> SwingSetup {
+    fn swing_setup(self) -> SwingSetup {
         SwingSetup {
             string_m: self.set_up.limits.string_m,
             turns_per_s: self.set_up.limits.turns_per_s,
@@ -136,7 +136,7 @@ impl TeacherPack<'_> {
         }
     }
 
-    fn string(&self) -> String {
+    fn string(self) -> String {
         let metres = self.set_up.limits.string_m;
         match self.set_up.units {
             UnitSystem::Metric => format!("{} m", Number::trimmed(metres, 2)),
@@ -144,14 +144,14 @@ impl TeacherPack<'_> {
         }
     }
 
-    fn turns(&self) -> String {
+    fn turns(self) -> String {
         let turns = self.set_up.limits.turns_per_s;
         words::swing_turns_a_second(Number::trimmed(turns, 2))
     }
 
     /// The line that nobody crosses, and what it was worked out for: the rocket that groups
     /// begin with, or an example. `None` where it pulls too hard for a pupil's arm.
-    fn space(&self) -> Option<(String, String)> {
+    fn space(self) -> Option<(String, String)> {
         let figures = self.figures().or_else(example)?;
         let space = Swing::new(&figures, &self.swing_setup())?.space();
         let metres = |value: f64| Number::trimmed(value, 1);

@@ -1,5 +1,5 @@
 pupil-record = Protokoll eines Versuchs
-pupil-all-in = Schreibt jede Länge in { $unit }, von der Nasenspitze aus.
+pupil-all-in = Schreibt jede Länge in { $unit }.
 pupil-hang = Hängt sie niedrig. Füße und Gesichter weg.
 pupil-moved = Was hat sich seit dem Versuch davor verschoben?
 pupil-moved-nose = zur Nase
@@ -20,8 +20,10 @@ pupil-card-cutting = Flaschen schneidet eine erwachsene Person. Schneidet Pappe 
 pupil-card-flat =
     Die Silhouette ist eine einzige flache Lage Pappe, ohne Klebeband, ohne Kleber und ohne
     irgendetwas anderes darauf.
-pupil-card-balance = Messt von der Nasenspitze bis zur Kante, dreimal.
 pupil-card-ready = Bevor ihr schleudert
+pupil-card-line =
+    Markiert eine Linie, ganz herum: Darin steht niemand. Die erwachsene Person sagt, wie weit weg von
+    der Person, die schleudert: ______ m
 pupil-card-record = Schreibt es auf
 pupil-card-readings = Schreibt alle drei Messwerte auf, und von welchem Ende aus ihr gemessen habt.
 pupil-card-odd = Sieht einer seltsam aus? Er bleibt. Schreibt daneben, was ihr vermutet.

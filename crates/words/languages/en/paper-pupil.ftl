@@ -4,7 +4,7 @@
 pupil-record = Record of one trial
 # Below the headings of sheets with lengths.
 # $unit (text): the unit, such as “mm”
-pupil-all-in = Write every length in { $unit }, from the nose tip.
+pupil-all-in = Write every length in { $unit }.
 # Where a rocket is hung up to measure it. In a frame.
 pupil-hang = Hang it low. Keep feet and faces clear.
 # Above a table: which way each of the two points moved.
@@ -45,9 +45,12 @@ pupil-cards = Cards for the tests
 # On the card for balancing the cut-out. In a frame: cutting hurts people.
 pupil-card-cutting = An adult cuts bottles. Cut card away from your fingers.
 pupil-card-flat = The cut-out is one flat layer of card, with no tape, no glue and nothing else on it.
-pupil-card-balance = Measure from the nose tip to the edge, three times.
 # The title of the card on getting ready to swing.
 pupil-card-ready = Before you swing
+# On the card on the space, in a frame, where the distance is not worked out: to be written in.
+pupil-card-line =
+    Mark a line all the way round: nobody stands inside it. The adult says how far from the swinger:
+    ______ m
 # The title of the card on what to write down, and what stands on it.
 pupil-card-record = Write it down
 pupil-card-readings = Write down all three readings, and from which end you measured.

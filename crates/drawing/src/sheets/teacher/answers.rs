@@ -17,7 +17,7 @@ use crate::written::Written;
 /// source.
 const OFTEN_TUMBLES_MM: f64 = 10.0;
 
-pub(super) fn pages(size: PaperSize, of: &TeacherPack<'_>) -> Vec<Page> {
+pub(super) fn pages(size: PaperSize, of: TeacherPack<'_>) -> Vec<Page> {
     let mut flow = Flow::new(size, words::teacher_answers().as_str());
     flow.paragraph(words::teacher_answers_for().as_str());
     flow.table(&questions(&of.set_up.question));
@@ -68,7 +68,7 @@ fn questions(of_lesson: &ClassQuestion) -> Table {
 }
 
 /// Both points of the rocket that groups begin with, how far they are apart, and what it does.
-fn rocket(of: &TeacherPack<'_>, figures: &Figures) -> Table {
+fn rocket(of: TeacherPack<'_>, figures: &Figures) -> Table {
     let reading = |m: f64| of.units().reading(m * 1000.0);
     let widths = Number::fixed(figures.separation_body_widths, 1);
     let separation = reading(figures.separation_m);
@@ -105,7 +105,7 @@ fn told(confidence: Option<Confidence>, figures: &Figures) -> String {
 }
 
 /// How to read what a class found.
-fn reading(of: &TeacherPack<'_>) -> Vec<String> {
+fn reading(of: TeacherPack<'_>) -> Vec<String> {
     let at = cover::turning_point_mm();
     let mut list: Vec<String> = vec![
         words::teacher_read_sign().into(),

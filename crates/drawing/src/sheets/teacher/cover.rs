@@ -13,7 +13,7 @@ pub(super) const ROCKETS: usize = 12;
 /// Of these, so many fly nose-first at most.
 const MOST_AHEAD: usize = 7;
 
-pub(super) fn pages(size: PaperSize, of: &TeacherPack<'_>) -> Vec<Page> {
+pub(super) fn pages(size: PaperSize, of: TeacherPack<'_>) -> Vec<Page> {
     let mut flow = Flow::new(size, words::cover_title().as_str());
     flow.caution(words::teacher_cover_never().as_str());
     flow.small(words::teacher_cover_for().as_str());
@@ -68,7 +68,7 @@ pub(super) fn turning_point_mm() -> Option<f64> {
     Some(turning_point(&seen.collect::<Vec<_>>()).ok()?.at)
 }
 
-fn table(of: &TeacherPack<'_>) -> Table {
+fn table(of: TeacherPack<'_>) -> Table {
     let reading = |mm: f64| of.units().reading(mm);
     let rows = trials().into_iter().filter_map(|result| {
         let group = names::group(result.group);

@@ -12,7 +12,7 @@ use noseward_words as words;
 use super::TeacherPack;
 use crate::paper::{Flow, Mark, Page, PaperSize};
 
-pub(super) fn pages(size: PaperSize, of: &TeacherPack<'_>) -> Vec<Page> {
+pub(super) fn pages(size: PaperSize, of: TeacherPack<'_>) -> Vec<Page> {
     let mut flow = Flow::new(size, words::teacher_demonstration().as_str());
     flow.paragraph(words::teacher_show_lead().as_str());
     flow.heading(2, words::teacher_show_before().as_str());
@@ -37,7 +37,7 @@ pub(super) fn pages(size: PaperSize, of: &TeacherPack<'_>) -> Vec<Page> {
 }
 
 /// Its cautions stand before and after the swing itself.
-fn swing(flow: &mut Flow, of: &TeacherPack<'_>) {
+fn swing(flow: &mut Flow, of: TeacherPack<'_>) {
     let caution = words::swing_caution().text();
     match of.space() {
         Some((line, holds)) => {

@@ -8,7 +8,7 @@ use super::{TeacherPack, names};
 use crate::paper::{Column, Flow, Page, PaperSize, Table};
 use crate::written::Written;
 
-pub(super) fn pages(size: PaperSize, of: &TeacherPack<'_>) -> Vec<Page> {
+pub(super) fn pages(size: PaperSize, of: TeacherPack<'_>) -> Vec<Page> {
     let mut flow = Flow::new(size, words::teacher_lesson().as_str());
     flow.table(&question(of));
     flow.table(&timings(of));
@@ -31,7 +31,7 @@ pub(super) fn columns<const N: usize>(heads: [(&str, f64); N]) -> Vec<Column> {
 }
 
 /// The question, what is kept the same and expected, and the rules.
-fn question(of: &TeacherPack<'_>) -> Table {
+fn question(of: TeacherPack<'_>) -> Table {
     let question = &of.set_up.question;
     let name = names::question(question);
     let heads = [(words::set_up_question_card().as_str(), 0.2), (&name, 0.8)];
@@ -49,7 +49,7 @@ fn question(of: &TeacherPack<'_>) -> Table {
 }
 
 /// The rules, a sentence each.
-fn rules(of: &TeacherPack<'_>) -> String {
+fn rules(of: TeacherPack<'_>) -> String {
     let set_up = of.set_up;
     let allowed = Changeable::ALL.into_iter().filter(|one| set_up.changeable.has(*one));
     let allowed = names::listed(allowed.map(|one| names::changeable(one).to_string()));
@@ -71,7 +71,7 @@ fn number(count: u16) -> String {
 }
 
 /// The steps with the minute at which each begins in its lesson, and the sum.
-fn timings(of: &TeacherPack<'_>) -> Table {
+fn timings(of: TeacherPack<'_>) -> Table {
     let lessons = of.plan.lessons();
     let mut rows = Vec::new();
     for TimedStep { lesson, from, step, minutes } in of.plan.timed() {
@@ -95,7 +95,7 @@ fn timings(of: &TeacherPack<'_>) -> Table {
 }
 
 /// How long each group has to swing.
-fn each(of: &TeacherPack<'_>) -> String {
+fn each(of: TeacherPack<'_>) -> String {
     let swing = of.plan.steps().iter().find(|(step, _)| *step == PlanStep::Swing);
     let groups = f64::from(of.set_up.groups());
     let each = swing.map_or(0.0, |(_, minutes)| f64::from(*minutes) / groups);
@@ -108,7 +108,7 @@ fn each(of: &TeacherPack<'_>) -> String {
 }
 
 /// The kit list for the groups, with spares and swaps.
-fn kit(of: &TeacherPack<'_>) -> Table {
+fn kit(of: TeacherPack<'_>) -> Table {
     let set_up = of.set_up;
     let rows = set_up.kit().into_iter().map(|row| {
         let (thing, swap) = names::kit(row.kit);

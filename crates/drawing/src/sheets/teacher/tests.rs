@@ -100,7 +100,7 @@ fn every_sheet_is_one_page_and_the_lesson_two() {
                     continue;
                 }
                 let most = if is_lesson { 2 } else { 1 };
-                sheet_is_sound(most, &|size| sheet.pages(size, &of(&set_up, plan)));
+                sheet_is_sound(most, &|size| sheet.pages(size, of(&set_up, plan)));
             }
         }
     }
@@ -111,7 +111,7 @@ fn every_sheet_is_one_page_and_the_lesson_two() {
 fn in_plain_words_there_are_no_more_pages() {
     words::speak(words::table_of("en-plain"));
     for set_up in set_ups() {
-        let pages = pack(PaperSize::Letter, &of(&set_up, Plan::HalfDay));
+        let pages = pack(PaperSize::Letter, of(&set_up, Plan::HalfDay));
         assert_eq!(pages.len(), TeacherSheet::ALL.len() + 1, "{:?}", set_up.question);
     }
     words::speak(None);
@@ -121,12 +121,12 @@ fn in_plain_words_there_are_no_more_pages() {
 fn the_pack_is_all_sheets_with_their_titles() {
     let set_up = SetUp::default();
     let of = of(&set_up, Plan::Hour);
-    let pages = pack(PaperSize::A4, &of);
+    let pages = pack(PaperSize::A4, of);
     assert_eq!(pages.len(), TeacherSheet::ALL.len() + 1);
     for sheet in TeacherSheet::ALL {
         let titled = pages.iter().filter(|page| page.scene.name == sheet.name().as_str());
-        assert_eq!(titled.count(), sheet.pages(PaperSize::A4, &of).len(), "{sheet:?}");
-        assert_eq!(said(&sheet.pages(PaperSize::A4, &of))[0], sheet.name().as_str());
+        assert_eq!(titled.count(), sheet.pages(PaperSize::A4, of).len(), "{sheet:?}");
+        assert_eq!(said(&sheet.pages(PaperSize::A4, of))[0], sheet.name().as_str());
     }
 }
 
@@ -135,7 +135,7 @@ fn the_pack_is_all_sheets_with_their_titles() {
 fn the_minutes_of_the_sheet_add_up() {
     let set_up = SetUp::default();
     for plan in Plan::ALL {
-        let rows = rows(&TeacherSheet::Lesson.pages(PaperSize::A4, &of(&set_up, plan)));
+        let rows = rows(&TeacherSheet::Lesson.pages(PaperSize::A4, of(&set_up, plan)));
         let head = rows.iter().position(|row| row[0] == "From").unwrap();
         let all = rows.iter().position(|row| row[0] == "Altogether").unwrap();
         let minutes = |row: &Vec<String>| row[1].parse::<u16>().unwrap_or(0);
@@ -151,7 +151,7 @@ fn the_minutes_of_the_sheet_add_up() {
 fn the_kit_is_what_the_lesson_counts() {
     let set_up = SetUp { pupils: 24, group_size: 4, ..SetUp::default() };
     let rows =
-        rows(&TeacherSheet::Lesson.pages(PaperSize::Letter, &of(&set_up, Plan::Hour)));
+        rows(&TeacherSheet::Lesson.pages(PaperSize::Letter, of(&set_up, Plan::Hour)));
     let head = rows.iter().position(|row| row[0] == "What").unwrap();
     let kit = set_up.kit();
     assert_eq!(rows[head + 1..].len(), Kit::ALL.len());
@@ -171,8 +171,8 @@ fn hazards_are_told_and_nothing_else_is_filled_in() {
             assert!(!step.is_empty() && !hazard.is_empty());
             assert!(measure.is_empty() && checked.is_empty(), "{hazard}");
         }
-        let pages = TeacherSheet::Hazards
-            .pages(PaperSize::A4, &of(&SetUp::default(), Plan::Hour));
+        let pages =
+            TeacherSheet::Hazards.pages(PaperSize::A4, of(&SetUp::default(), Plan::Hour));
         let rows = rows(&pages);
         assert_eq!(rows.len(), 1 + told.len() + 2);
         assert_eq!(rows[0], hazard_heads());
@@ -198,7 +198,7 @@ fn every_line_of_arabic_is_written_from_the_right() {
     let is_arabic = |c: char| matches!(c, '\u{600}'..='\u{6ff}');
     let is_mark = |c: char| c == '\u{200f}';
     let mut marked = 0;
-    for line in said(&pack(PaperSize::A4, &of(&set_up, Plan::Hour))) {
+    for line in said(&pack(PaperSize::A4, of(&set_up, Plan::Hour))) {
         let is_right = line.starts_with(is_arabic) || line.starts_with(is_mark);
         assert!(is_right || !line.contains(is_arabic), "{line}");
         marked += usize::from(line.starts_with(is_mark));
@@ -210,7 +210,7 @@ fn every_line_of_arabic_is_written_from_the_right() {
 #[test]
 fn nothing_is_called_safe_and_no_pressure_is_named() {
     for set_up in set_ups() {
-        let text = said(&pack(PaperSize::A4, &of(&set_up, Plan::HalfDay)));
+        let text = said(&pack(PaperSize::A4, of(&set_up, Plan::HalfDay)));
         let text = text.join(" ").to_lowercase();
         for word in ["safe", "approved", "guarantee", "ready to fly"] {
             assert!(!text.contains(word), "{word}");
@@ -224,7 +224,7 @@ fn nothing_is_called_safe_and_no_pressure_is_named() {
 #[test]
 fn what_goes_home_has_no_word_of_launching_but_one() {
     let pages =
-        TeacherSheet::Home.pages(PaperSize::A4, &of(&SetUp::default(), Plan::Hour));
+        TeacherSheet::Home.pages(PaperSize::A4, of(&SetUp::default(), Plan::Hour));
     let text = said(&pages).join(" ");
     let without = text.replace("Do not launch at home.", "").to_lowercase();
     assert_ne!(without.len(), text.len());
@@ -248,7 +248,7 @@ fn the_cover_lesson_has_numbers_to_work_with() {
     let at = cover::turning_point_mm().expect("some fly on both sides of it");
     assert!((14.0..=22.0).contains(&at), "{at}");
     let set_up = SetUp::default();
-    let pages = TeacherSheet::Cover.pages(PaperSize::A4, &of(&set_up, Plan::Hour));
+    let pages = TeacherSheet::Cover.pages(PaperSize::A4, of(&set_up, Plan::Hour));
     let rows = rows(&pages);
     for (row, trial) in rows[1..].iter().zip(&trials) {
         let mm = |text: &str| text.trim_end_matches(" mm").parse::<f64>().unwrap();
@@ -265,7 +265,7 @@ fn answers_are_those_of_the_starting_rocket() {
     let figures = evaluate(&Example::Tern.design()).figures.unwrap();
     let answers = |confidence| {
         let of = TeacherPack { confidence, ..of(&set_up, Plan::Hour) };
-        rows(&TeacherSheet::Answers.pages(PaperSize::A4, &of))
+        rows(&TeacherSheet::Answers.pages(PaperSize::A4, of))
     };
     let rows = answers(None);
     let cell = |rows: &[Vec<String>], head: &str| {
