@@ -14,6 +14,7 @@ mod words;
 pub use document::{Document, MM_PER_INCH, POINTS_PER_INCH};
 pub use joined::{CutOutFound, cut_out_found, small_cut_out_found};
 pub use picture::{Bounds, Picture};
+pub use pupil::symbol_words;
 pub use sheets::{SHEETS, Sheet};
 pub use tile::INK;
 pub use words::{Told, line, told, words};

@@ -10,6 +10,12 @@ const ADDRESS: &str = "https://rockets.example/noseward/";
 /// A code as long as one of a set-up.
 const CODE: &str = "S1M8 8FNG TJ64 0027 G30N\n00G0 0G02 3ZG6 K0H0 000S\nQK80 ZR80 GY";
 
+/// What all symbols of these sheets say.
+#[must_use]
+pub fn symbol_words() -> String {
+    format!("{ADDRESS}#{}", CODE.split_whitespace().collect::<String>())
+}
+
 pub(crate) fn record(size: PaperSize) -> Vec<Page> {
     sheets::record(size, Level::Measure, Units::METRIC)
 }
