@@ -13,7 +13,7 @@ pub mod teacher;
 mod word_mat;
 
 pub use blank::blank_charts;
-pub use cards::{cue_cards, role_cards};
+pub use cards::{cue_cards, cue_cards_with_room, role_cards};
 pub use labels::labels;
 pub use record::record;
 pub use report::{GroupReport, report};

@@ -51,7 +51,7 @@ pub const SHEETS: &[Sheet] = &[
     Sheet { name: "record", make: pupil::record },
     Sheet { name: "results", make: pupil::results },
     Sheet { name: "blank-charts", make: pupil::blank_charts },
-    Sheet { name: "cue-cards", make: |size| cue_cards(size, None) },
+    Sheet { name: "cue-cards", make: cue_cards },
     Sheet { name: "role-cards", make: role_cards },
     Sheet { name: "report", make: pupil::report },
     Sheet { name: "word-mat", make: pupil::word_mat },

@@ -15,12 +15,16 @@ const PICTURE_MM: f64 = 11.0;
 const ROLE_MM: f64 = 62.0;
 
 /// Cards for hanging, balancing and swinging a rocket, with the cautions at each step, and one
-/// for what is written down. To cut apart; one page.
-///
-/// With the room that the swing needs it says how far away everybody stands, and how hard the string
-/// pulls; without, there is a gap for the distance. A rocket that must not be swung gets none.
+/// for what is written down. To cut apart; one page. How far away everybody stands is left open.
 #[must_use]
-pub fn cue_cards(size: PaperSize, room: Option<Space>) -> Vec<Page> {
+pub fn cue_cards(size: PaperSize) -> Vec<Page> {
+    cue_cards_with_room(size, None)
+}
+
+/// The same for a rocket whose swing was worked out: the room that it needs says how far away
+/// everybody stands, and how hard the string pulls. What must not be swung has none.
+#[must_use]
+pub fn cue_cards_with_room(size: PaperSize, room: Option<Space>) -> Vec<Page> {
     let mut flow = Flow::new(size, &words::pupil_cards());
     flow.cards(2, 6, 0.0, &mut |flow, i| match i {
         0 => hang(flow),
@@ -166,7 +170,7 @@ mod tests {
 
     #[test]
     fn the_distance_is_told_or_there_is_a_gap_for_it() {
-        let said = |room| words_of(&cue_cards(PaperSize::A4, room));
+        let said = |room| words_of(&cue_cards_with_room(PaperSize::A4, room));
         let known = said(Some(room()));
         assert!(known.contains("8.5 m") && known.contains("17 m"), "{known}");
         assert!(known.contains("8.9 N") && !known.contains("______ m"), "{known}");
@@ -177,7 +181,7 @@ mod tests {
     #[test]
     fn cards_take_one_page() {
         for room in [None, Some(room())] {
-            sheet_is_sound(1, &|size| cue_cards(size, room));
+            sheet_is_sound(1, &|size| cue_cards_with_room(size, room));
         }
         sheet_is_sound(1, &role_cards);
     }
@@ -193,7 +197,7 @@ mod tests {
                 [take_care, words::pupil_card_cutting(), words::measure_pressure_how()],
                 [take_care, words::swing_ask(), words::swing_tape()],
             ];
-            let pages = cue_cards(PaperSize::A4, None);
+            let pages = cue_cards(PaperSize::A4);
             for card in all {
                 says_in_order(&pages, &card);
             }
