@@ -22,7 +22,11 @@ const LEADERS_SHEET: &str = "sheet.css";
 pub(crate) const FOR_LEADERS: [&str; 3] = ["setup", "class", "paper"];
 /// What is smaller than this, in bytes, is carried: together they compress better, and a place
 /// that loads them for nothing stays within its budget.
-const SMALL: usize = 8_500;
+const SMALL: usize = 16_000;
+/// The same of what joins the [`CARRIER`], which every place loads.
+const SMALL_FOR_ALL: usize = 8_500;
+/// The same of the file that only one part loads: what others share with it alone joins it.
+const SMALL_PART: usize = 3_000;
 
 /// What loads a part.
 const LOAD_PART: &str = include_str!("../../../www/part.js");
@@ -109,9 +113,10 @@ pub(crate) fn split(path: &Path, sheet: &str, leaders_sheet: &str) -> Result<Spl
     Ok(Split { main: fs::read(main)?, link: link(&files, &parts)?, files, parts })
 }
 
-/// Joins each small file with a large one that every part loads which needs the small one, and as
-/// few others as can be; the [`CARRIER`] is loaded by every part, and first. What only whoever
-/// leads needs is in no file that pupils load.
+/// Joins each small file with a large one that every pupils' part loads which needs the small one,
+/// and as few others of these as can be; the [`CARRIER`] is loaded by every part, and first. A
+/// leaders' part that needs it too loads the large one whole, so that pupils' parts stay as they
+/// are without it. What only whoever leads needs is in no file that pupils load.
 fn carried(files: Vec<PartFile>, parts: Vec<Part>) -> Result<(Vec<PartFile>, Vec<Part>)> {
     let carrier = format!("split_{CARRIER}.wasm");
     let users = |name: &str| -> Vec<&Part> {
@@ -122,26 +127,40 @@ fn carried(files: Vec<PartFile>, parts: Vec<Part>) -> Result<(Vec<PartFile>, Vec
     let is_for_leaders = |users: &[&Part]| users.iter().all(|part| part.is_for_leaders);
     let (mut small, mut large) = (Vec::new(), Vec::new());
     for file in files {
-        let is_small = joined(&[&file.bytes])?.len() < SMALL && file.name != carrier;
-        if is_small { small.push(file) } else { large.push((file, Vec::new())) }
+        let most = if file.name.starts_with("split_") { SMALL_PART } else { SMALL };
+        let size = joined(&[&file.bytes])?.len();
+        if size < most && file.name != carrier {
+            small.push((file, size));
+        } else {
+            large.push((file, Vec::new()));
+        }
     }
     // Every place loads what the notebook does.
     let loads = |users: &[&Part]| {
         if users.iter().any(|part| part.name == CARRIER) {
             parts.len()
         } else {
-            users.len()
+            users.iter().filter(|part| !part.is_for_leaders).count()
         }
     };
-    for file in small {
+    // Which leaders' parts load a file for what was joined with it.
+    let mut besides: Vec<(String, String)> = Vec::new();
+    for (file, size) in small {
         let wanted = users(&file.name);
-        let hosts = large.iter_mut().map(|(host, with)| (users(&host.name), with));
-        let hosts = hosts.filter(|(users, _)| {
-            wanted.iter().all(|part| users.contains(part))
-                && is_for_leaders(users) == is_for_leaders(&wanted)
+        let for_leaders = is_for_leaders(&wanted);
+        let needs = |part: &&&Part| for_leaders || !part.is_for_leaders;
+        let hosts = large.iter_mut().map(|(host, with)| (users(&host.name), host, with));
+        let hosts = hosts.filter(|(users, host, _)| {
+            (host.name != carrier || size < SMALL_FOR_ALL)
+                && wanted.iter().filter(needs).all(|part| users.contains(part))
+                && is_for_leaders(users) == for_leaders
         });
-        match hosts.min_by_key(|(users, _)| loads(users)) {
-            Some((_, with)) => with.push(file.bytes),
+        match hosts.min_by_key(|(users, ..)| (loads(users), users.len())) {
+            Some((users, host, with)) => {
+                let more = wanted.iter().filter(|part| !users.contains(part));
+                besides.extend(more.map(|part| (part.name.clone(), host.name.clone())));
+                with.push(file.bytes);
+            }
             None => large.push((file, Vec::new())),
         }
     }
@@ -154,9 +173,12 @@ fn carried(files: Vec<PartFile>, parts: Vec<Part>) -> Result<(Vec<PartFile>, Vec
     let is_file = |name: &String| files.iter().any(|file| file.name == *name);
     ensure!(is_file(&carrier), "there is no part called {CARRIER}");
     let parts = parts.iter().map(|part| {
-        let others = part.files.iter().filter(|file| is_file(file) && **file != carrier);
+        let besides = besides.iter().filter(|(name, _)| *name == part.name);
+        let all = part.files.iter().chain(besides.map(|(_, host)| host));
+        let others = all.filter(|file| is_file(file) && **file != carrier);
         let mut files: Vec<String> = others.cloned().collect();
         files.sort();
+        files.dedup();
         files.insert(0, carrier.clone());
         Part { files, ..part.clone() }
     });

@@ -74,7 +74,7 @@ impl TeacherSheet {
 
     /// What it is called: its title.
     #[must_use]
-    pub fn name(self) -> Text {
+    pub const fn name(self) -> Text {
         match self {
             Self::Lesson => words::teacher_lesson(),
             Self::Idea => words::teacher_idea(),

@@ -101,7 +101,10 @@ fn preview(state: &State, desk: &PaperDesk) -> Markup {
                 (ways(desk, &pages))
                 (leafed(desk, &pages))
             } @else {
-                p { (words::paper_place_no_rocket()) }
+                p {
+                    (if state.design.sections.is_empty() { words::paper_place_no_rocket() }
+                     else { words::paper_place_nothing() })
+                }
             }
         }
     }

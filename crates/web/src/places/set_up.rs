@@ -19,7 +19,7 @@ pub(crate) use update::{typed, update};
 use maud::{Markup, html};
 use noseward_lesson::{
     Changeable, ClassQuestion, Colour, Group, Labels, LessonPlace, Level, OWN_CHARS,
-    SetUp, Support, Telling,
+    Plan, SetUp, Support, Telling,
 };
 use noseward_link::{SetUpLink, rules_text, set_up_hash};
 use noseward_stability::{UnitSystem, trimmed};
@@ -54,6 +54,12 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
             }
         },
     )]
+}
+
+/// How a lesson is set up in the form, and how long there is for it.
+pub(crate) fn of_form(state: &State) -> (SetUp, Plan) {
+    let form = state.form();
+    (form.set_up.clone(), form.plan)
 }
 
 /// The link of the form that hands out labels.

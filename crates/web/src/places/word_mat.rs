@@ -4,6 +4,7 @@
 mod pictures;
 
 use maud::{Markup, html};
+use noseward_drawing::sheets::MatTerm;
 use noseward_words::{self as words, Text};
 
 use crate::app::State;
@@ -11,12 +12,7 @@ use crate::shell::{Region, region};
 use pictures::picture;
 
 /// A word of the mat.
-struct Term {
-    name: Text,
-    /// One sentence on it.
-    means: Text,
-    picture: &'static str,
-}
+type Term = MatTerm<'static>;
 
 const fn term(name: Text, means: Text, picture: &'static str) -> Term {
     Term { name, means, picture }
@@ -74,6 +70,11 @@ const GROUPS: [(Text, &[Term]); 4] = [
     (words::mat_outcomes(), &OUTCOMES),
     (words::mat_test(), &TEST),
 ];
+
+/// Every word, for paper.
+pub(crate) fn terms() -> Vec<Term> {
+    GROUPS.iter().flat_map(|(_, terms)| terms.iter().copied()).collect()
+}
 
 /// The place.
 pub(crate) fn regions(state: &State) -> Vec<Region> {

@@ -19,14 +19,24 @@ paper-place-letter = US Letter
 paper-place-cut-out = Cut-out at true size
 paper-place-cut-out-small = Cut-out on one sheet
 paper-place-answers = Answers: the cut-out with both points
+paper-place-fins = Fins
+paper-place-nose = Nose and tapers, to roll
+paper-place-strip = Strip that shows where fins go
+paper-place-tools = Ruler and balance stand
+paper-place-report = Report of the open notebook
+paper-place-teacher-pack = The pack for whoever teaches
+paper-place-labels = Labels of the set-up
 paper-place-pupil-pack = All of these, for one group
 # Names of groups of sheets.
+paper-place-for-leaders = For whoever leads, from Set up
 paper-place-for-pupils = For each group
 paper-place-for-cutting = To cut out
 # The rocket on the page is what is drawn.
 # $rocket (text): its name
 paper-place-of = The rocket is the one on the page: { $rocket }.
 paper-place-of-nameless = The rocket is the one on the page.
+# Where a rocket has no fins, say, or the notebook no trials.
+paper-place-nothing = Neither this rocket nor the notebook has anything for this sheet yet.
 # Where there is no rocket to draw.
 paper-place-no-rocket = First describe a rocket: there is nothing to draw yet.
 # In place of the answers.

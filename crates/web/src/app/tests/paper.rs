@@ -32,6 +32,7 @@ fn made(state: &mut State, action: &str) -> (String, Vec<u8>, bool) {
 #[test]
 fn every_sheet_has_pages_on_both_papers_and_becomes_a_pdf() {
     let mut state = open("", None);
+    notebook::begin(&mut state);
     press(&mut state, "pp-anyway", "");
     for sheet in Sheet::all() {
         choose(&mut state, sheet);
@@ -91,6 +92,10 @@ fn a_design_without_a_body_is_asked_for() {
         update(&mut state, Msg::Remove(Component::Section(0)));
     }
     assert!(shown(&state).contains("First describe a rocket"));
+    // A rocket without a trial has no report.
+    let mut untried = open("", None);
+    choose(&mut untried, Sheet::Report);
+    assert!(shown(&untried).contains("nor the notebook has anything"));
 }
 
 #[test]

@@ -2,27 +2,36 @@
 
 use maud::{Markup, html};
 use noseward_drawing::paper::{Page, PaperSize};
-use noseward_drawing::{CutOut, cut_out, sheets};
+use noseward_drawing::sheets::teacher::{TeacherPack, TeacherSheet};
+use noseward_drawing::sheets::{self, GroupReport};
+use noseward_drawing::{CutOut, cut_out, pattern};
+use noseward_lesson::TrialResult;
+use noseward_link::{SetUpLink, result_code, rules_text, set_up_code};
+use noseward_stability::{Mass, Material, Space, Swing, SwingSetup};
 use noseward_words::{self as words, Text};
 
 use super::model::PaperDesk;
 use crate::app::State;
 use crate::places::form::plain_button;
+use crate::places::trial::changed::label;
+use crate::places::{set_up, word_mat};
 
 /// What sheets are for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum Group {
     Cutting,
     Pupils,
+    Leaders,
 }
 
 impl Group {
-    pub(super) const ALL: [Self; 2] = [Self::Cutting, Self::Pupils];
+    pub(super) const ALL: [Self; 3] = [Self::Cutting, Self::Pupils, Self::Leaders];
 
     pub(super) fn name(self) -> Text {
         match self {
             Self::Cutting => words::paper_place_for_cutting(),
             Self::Pupils => words::paper_place_for_pupils(),
+            Self::Leaders => words::paper_place_for_leaders(),
         }
     }
 }
@@ -34,11 +43,21 @@ pub(crate) enum Sheet {
     CutOut,
     CutOutSmall,
     Answers,
+    Fins,
+    Nose,
+    Strip,
+    Tools,
     PupilPack,
     Record,
-    Results,
     CueCards,
     RoleCards,
+    Charts,
+    WordMat,
+    Report,
+    TeacherPack,
+    Teacher(TeacherSheet),
+    Results,
+    Labels,
 }
 
 /// What a sheet is made from; `None` where there is no rocket to draw.
@@ -54,7 +73,7 @@ struct Row {
     make: Make,
 }
 
-const SHEETS: [Row; 8] = [
+const SHEETS: [Row; 26] = [
     Row {
         sheet: Sheet::CutOut,
         group: Group::Cutting,
@@ -77,6 +96,37 @@ const SHEETS: [Row; 8] = [
         make: answers,
     },
     Row {
+        sheet: Sheet::Fins,
+        group: Group::Cutting,
+        name: words::paper_place_fins(),
+        key: "fins",
+        make: |state, size| {
+            let sets = 0..state.design.fins.len();
+            some(sets.flat_map(|set| pattern::fin_pattern(size, &state.design, set)))
+        },
+    },
+    Row {
+        sheet: Sheet::Nose,
+        group: Group::Cutting,
+        name: words::paper_place_nose(),
+        key: "nose-and-tapers",
+        make: nose,
+    },
+    Row {
+        sheet: Sheet::Strip,
+        group: Group::Cutting,
+        name: words::paper_place_strip(),
+        key: "strip",
+        make: |state, size| some(pattern::strip_pattern(size, &state.design).into_iter()),
+    },
+    Row {
+        sheet: Sheet::Tools,
+        group: Group::Cutting,
+        name: words::paper_place_tools(),
+        key: "ruler-and-stand",
+        make: |_, size| Some(pattern::tools_pattern(size)),
+    },
+    Row {
         sheet: Sheet::PupilPack,
         group: Group::Pupils,
         name: words::paper_place_pupil_pack(),
@@ -93,18 +143,11 @@ const SHEETS: [Row; 8] = [
         },
     },
     Row {
-        sheet: Sheet::Results,
-        group: Group::Pupils,
-        name: words::pupil_results(),
-        key: "results",
-        make: |state, size| Some(sheets::results(size, state.units)),
-    },
-    Row {
         sheet: Sheet::CueCards,
         group: Group::Pupils,
         name: words::pupil_cards(),
         key: "cue-cards",
-        make: |_, size| Some(sheets::cue_cards(size)),
+        make: |state, size| Some(sheets::cue_cards_with_room(size, room(state))),
     },
     Row {
         sheet: Sheet::RoleCards,
@@ -113,7 +156,87 @@ const SHEETS: [Row; 8] = [
         key: "role-cards",
         make: |_, size| Some(sheets::role_cards(size)),
     },
+    Row {
+        sheet: Sheet::Charts,
+        group: Group::Pupils,
+        name: words::pupil_charts(),
+        key: "charts",
+        make: |state, size| Some(sheets::blank_charts(size, state.units)),
+    },
+    Row {
+        sheet: Sheet::WordMat,
+        group: Group::Pupils,
+        name: words::places_words(),
+        key: "words",
+        make: |_, size| Some(sheets::word_mat(size, &word_mat::terms())),
+    },
+    Row {
+        sheet: Sheet::Report,
+        group: Group::Pupils,
+        name: words::paper_place_report(),
+        key: "report",
+        make: report,
+    },
+    Row {
+        sheet: Sheet::TeacherPack,
+        group: Group::Leaders,
+        name: words::paper_place_teacher_pack(),
+        key: "pack",
+        make: |state, size| all_of(Sheet::TeacherPack, state, size),
+    },
+    teacher(TeacherSheet::Lesson, "lesson", |state, size| {
+        of_pack(TeacherSheet::Lesson, state, size)
+    }),
+    teacher(TeacherSheet::Idea, "idea", |state, size| {
+        of_pack(TeacherSheet::Idea, state, size)
+    }),
+    teacher(TeacherSheet::WrongIdeas, "wrong-ideas", |state, size| {
+        of_pack(TeacherSheet::WrongIdeas, state, size)
+    }),
+    teacher(TeacherSheet::Answers, "lesson-answers", |state, size| {
+        of_pack(TeacherSheet::Answers, state, size)
+    }),
+    teacher(TeacherSheet::Demonstration, "demonstration", |state, size| {
+        of_pack(TeacherSheet::Demonstration, state, size)
+    }),
+    teacher(TeacherSheet::Hazards, "hazards", |state, size| {
+        of_pack(TeacherSheet::Hazards, state, size)
+    }),
+    teacher(TeacherSheet::Cover, "cover-lesson", |state, size| {
+        of_pack(TeacherSheet::Cover, state, size)
+    }),
+    teacher(TeacherSheet::Home, "take-home", |state, size| {
+        of_pack(TeacherSheet::Home, state, size)
+    }),
+    teacher(TeacherSheet::Evidence, "evidence", |state, size| {
+        of_pack(TeacherSheet::Evidence, state, size)
+    }),
+    Row {
+        sheet: Sheet::Results,
+        group: Group::Leaders,
+        name: words::pupil_results(),
+        key: "results",
+        make: |state, size| Some(sheets::results(size, state.units)),
+    },
+    Row {
+        sheet: Sheet::Labels,
+        group: Group::Leaders,
+        name: words::paper_place_labels(),
+        key: "labels",
+        make: labels,
+    },
 ];
+
+/// A sheet of the teacher pack.
+const fn teacher(sheet: TeacherSheet, key: &'static str, make: Make) -> Row {
+    Row {
+        sheet: Sheet::Teacher(sheet),
+        group: Group::Leaders,
+        name: sheet.name(),
+        key,
+        make,
+    }
+}
 
 impl Sheet {
     /// Every sheet, in the order of the list.
@@ -139,11 +262,16 @@ impl Sheet {
 
     /// The sheets that it consists of.
     pub(super) fn parts(self) -> Vec<Self> {
-        let group = match self {
-            Self::PupilPack => Group::Pupils,
+        let is_part: fn(&Self) -> bool = match self {
+            Self::PupilPack => |sheet| {
+                matches!(
+                    sheet,
+                    Self::Record | Self::CueCards | Self::RoleCards | Self::Charts
+                )
+            },
+            Self::TeacherPack => |sheet| matches!(sheet, Self::Teacher(_)),
             _ => return vec![self],
         };
-        let is_part = |sheet: &Self| *sheet != self && sheet.group() == group;
         Self::all().filter(is_part).collect()
     }
 
@@ -156,7 +284,12 @@ impl Sheet {
     pub(super) fn waits_for(self, state: &State, desk: &PaperDesk) -> Option<Markup> {
         let is_measured = state.measured.centre_of_mass.is_some()
             && state.measured.centre_of_pressure.is_some();
-        let asks = self == Self::Answers && !is_measured && !desk.anyway;
+        let tells = match self {
+            Self::Answers | Self::TeacherPack => true,
+            Self::Teacher(sheet) => sheet.tells_answers(),
+            _ => false,
+        };
+        let asks = tells && !is_measured && !desk.anyway;
         asks.then(|| {
             html! {
                 p { (words::paper_place_not_measured()) }
@@ -188,4 +321,64 @@ fn answers(state: &State, size: PaperSize) -> Option<Vec<Page>> {
     let answers_mm = Some((mass_m * 1000.0, pressure_m * 1000.0));
     let units = state.units;
     cut_out(&state.design, &CutOut { size, on_one_sheet: false, units, answers_mm })
+}
+
+/// The pages, if there are some.
+fn some(pages: impl Iterator<Item = Page>) -> Option<Vec<Page>> {
+    let pages: Vec<Page> = pages.collect();
+    (!pages.is_empty()).then_some(pages)
+}
+
+/// Every section that is made of card, or of nothing that is known.
+fn nose(state: &State, size: PaperSize) -> Option<Vec<Page>> {
+    let design = &state.design;
+    let is_bottle = |i: usize| match design.sections[i].mass {
+        Mass::Material(material) => material == Material::BottleWall,
+        Mass::Joined => true,
+        Mass::WeighedG(_) | Mass::SheetGPerM2(_) => !design.sections[i].kind.is_nose(),
+    };
+    let card = (0..design.sections.len()).filter(|i| !is_bottle(*i));
+    some(card.flat_map(|i| pattern::section_pattern(size, design, i)))
+}
+
+/// The room that a swing of the rocket on the page takes, with the set-up's string and turns.
+fn room(state: &State) -> Option<Space> {
+    let (set_up, _) = set_up::of_form(state);
+    let setup = SwingSetup {
+        string_m: set_up.limits.string_m,
+        turns_per_s: set_up.limits.turns_per_s,
+        ..SwingSetup::default()
+    };
+    Some(Swing::new(state.report.figures.as_ref()?, &setup)?.space())
+}
+
+fn report(state: &State, size: PaperSize) -> Option<Vec<Page>> {
+    let notebook = &state.desk.notebook;
+    let last = notebook.in_hand().or(notebook.trials().last())?;
+    let code = TrialResult::of(notebook, last.id()).map(|result| result_code(&result));
+    let rules = notebook.rules().map(rules_text);
+    let of = GroupReport {
+        notebook,
+        units: state.units,
+        address: state.address.as_deref(),
+        rules: rules.as_deref(),
+        code: code.as_deref(),
+        changed: label,
+    };
+    Some(sheets::report(size, &of))
+}
+
+fn of_pack(sheet: TeacherSheet, state: &State, size: PaperSize) -> Option<Vec<Page>> {
+    let (set_up, plan) = set_up::of_form(state);
+    let rules = rules_text(set_up.rules());
+    let of = TeacherPack { set_up: &set_up, plan, rules: &rules, confidence: None };
+    Some(sheet.pages(size, of))
+}
+
+fn labels(state: &State, size: PaperSize) -> Option<Vec<Page>> {
+    let (set_up, _) = set_up::of_form(state);
+    let rules = rules_text(set_up.rules());
+    let code =
+        |group| set_up_code(&SetUpLink { set_up: set_up.clone(), group: Some(group) });
+    Some(sheets::labels(size, &set_up, state.address.as_deref(), &rules, &code))
 }
