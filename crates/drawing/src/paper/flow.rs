@@ -103,15 +103,21 @@ impl Flow {
     #[must_use]
     pub fn pages(mut self) -> Vec<Page> {
         let of = self.pages.len();
+        let base = MARGIN_MM + ROOM_MM.1 - 1.0;
         for i in 0..of {
-            let base = MARGIN_MM + ROOM_MM.1 - 1.0;
-            let mut items = vec![self.words(ALL, base, SMALL_MM, false, &self.foot)];
-            if of > 1 {
-                let words = texts::sheets_page((i + 1).into(), of.into());
-                let width = wide(&words, SMALL_MM, false);
+            let words = texts::sheets_page((i + 1).into(), of.into());
+            let width = wide(&words, SMALL_MM, false);
+            let (room, mut items) = if of > 1 {
                 let slot = Slot { x: ROOM_MM.0 - width, width };
-                items.push(self.words(slot, base, SMALL_MM, false, &words));
-            }
+                let number = self.words(slot, base, SMALL_MM, false, &words);
+                (ROOM_MM.0 - width - 4.0, vec![number])
+            } else {
+                (ROOM_MM.0, Vec::new())
+            };
+            // Beside the number there is one line for it, in whatever language.
+            let share = room / wide(&self.foot, SMALL_MM, false);
+            let size = SMALL_MM * share.min(1.0);
+            items.push(self.words(ALL, base, size, false, &self.foot));
             self.pages[i].push(Tag::Artifact, items);
         }
         self.pages
