@@ -29,7 +29,7 @@ async fn a_cut_out_is_saved_printed_and_given_to_a_cutter() -> Result<()> {
     let pdf = page.downloaded(&folder.join("noseward-cut-out.pdf")).await?;
     assert!(pdf.starts_with(b"%PDF-") && pages(&pdf) == 3);
     page.click("#pp-outline").await?;
-    let svg = page.downloaded(&folder.join("noseward-outline.svg")).await?;
+    let svg = page.downloaded(&folder.join("noseward-cut-out-outline.svg")).await?;
     let svg = String::from_utf8(svg)?;
     assert!(svg.contains("mm\" height=\"327mm\""), "as long as the rocket: {svg}");
     // By the keyboard alone to the last page, as it is announced.

@@ -98,7 +98,7 @@ fn preview(state: &State, desk: &PaperDesk) -> Markup {
             h3 id="pages-preview" { (desk.sheet.name()) }
             @if let Some(why) = desk.sheet.waits_for(state, desk) { (why) }
             @else if let Some(pages) = desk.sheet.pages(state, desk.size()) {
-                (ways(desk, &pages))
+                (ways(state, desk, &pages))
                 (leafed(desk, &pages))
             } @else {
                 p {
@@ -111,7 +111,7 @@ fn preview(state: &State, desk: &PaperDesk) -> Markup {
 }
 
 /// The ways to paper.
-fn ways(desk: &PaperDesk, pages: &[Page]) -> Markup {
+fn ways(state: &State, desk: &PaperDesk, pages: &[Page]) -> Markup {
     let has_pdf = has_all_letters(pages);
     html! {
         @if let Some(making) = &desk.making {
@@ -128,8 +128,11 @@ fn ways(desk: &PaperDesk, pages: &[Page]) -> Markup {
                 }
                 (plain_button("pp-print", false, words::paper_place_print()))
                 (plain_button("pp-svg", false, words::paper_place_svg()))
-                @if desk.sheet.has_outline() {
+                @if desk.sheet.outline(state).is_some() {
                     (plain_button("pp-outline", false, words::paper_place_outline()))
+                }
+                @if desk.sheet.has_table() {
+                    (plain_button("pp-table", false, words::paper_place_table()))
                 }
             }
         }

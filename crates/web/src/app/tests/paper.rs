@@ -2,6 +2,7 @@
 
 use super::*;
 use crate::places::paper::Sheet;
+use noseward_drawing::sheets::teacher::{TeacherSheet, hazard_heads, hazard_rows};
 
 fn press(state: &mut State, action: &str, target: &str) -> Vec<Effect> {
     update(state, Msg::parse(action, target).expect("it means something"))
@@ -110,4 +111,60 @@ fn what_is_printed_has_every_page_and_its_paper() {
     press(&mut state, "pp-size", "letter");
     assert!(sheet(&state).contains("leaves--letter"));
     assert!(press(&mut state, "pp-print", "").contains(&Effect::Print(Paper::Sheets)));
+}
+
+/// The file that a button hands out at once.
+fn handed(state: &mut State, action: &str) -> (String, String) {
+    let effects = press(state, action, "");
+    let Some(Effect::Hand { name, bytes, opens: false }) = effects.first().cloned()
+    else {
+        panic!("{action} hands out nothing")
+    };
+    (name, String::from_utf8(bytes).unwrap())
+}
+
+#[test]
+fn what_is_cut_out_is_for_a_cutter_too() {
+    let mut state = open("", None);
+    let fins = state.design.fins[0].count as usize;
+    for (sheet, name, pieces) in [
+        (Sheet::CutOut, "noseward-cut-out-outline.svg", 0),
+        (Sheet::Fins, "noseward-fins-outline.svg", fins),
+        (Sheet::Nose, "noseward-nose-and-tapers-outline.svg", 1),
+        (Sheet::Strip, "noseward-strip-outline.svg", 1),
+        (Sheet::Tools, "noseward-ruler-and-stand-outline.svg", 2),
+    ] {
+        choose(&mut state, sheet);
+        assert!(shown(&state).contains("pp-outline"), "{name}");
+        let (called, svg) = handed(&mut state, "pp-outline");
+        assert_eq!(called, name);
+        let height = svg.split_once("mm\" height=\"").expect("it is in millimetres").1;
+        let height: f64 = height.split_once("mm").unwrap().0.parse().unwrap();
+        assert!((20.0..700.0).contains(&height), "{name} is {height} mm high");
+        assert!(!svg.contains("var(") && !svg.contains("<rect"), "{name}");
+        // Pieces with words on them lie in a place of their own.
+        let placed = svg.matches("translate(0 ").count();
+        assert!(placed >= pieces, "{name}: {placed} of {pieces}");
+    }
+    for sheet in [Sheet::Answers, Sheet::Record] {
+        choose(&mut state, sheet);
+        assert!(
+            !shown(&state).contains("pp-outline")
+                && press(&mut state, "pp-outline", "").is_empty()
+        );
+    }
+}
+
+#[test]
+fn hazards_are_a_table_as_the_language_has_it() {
+    let mut state = open("", None);
+    choose(&mut state, Sheet::Teacher(TeacherSheet::Cover));
+    assert!(!shown(&state).contains("pp-table"));
+    choose(&mut state, Sheet::Teacher(TeacherSheet::Hazards));
+    assert!(shown(&state).contains("pp-table"));
+    let (name, table) = handed(&mut state, "pp-table");
+    assert_eq!(name, "noseward-hazards.csv");
+    let heads = table.strip_prefix('\u{feff}').expect("a byte order mark").lines().next();
+    assert_eq!(heads, Some(&*hazard_heads().join(",")));
+    assert_eq!(table.lines().count(), 1 + hazard_rows().len());
 }

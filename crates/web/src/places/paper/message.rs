@@ -25,6 +25,8 @@ pub(crate) enum PaperMsg {
     Svg,
     /// What is cut along, alone, as SVG.
     Outline,
+    /// What stands in rows on it, for a spreadsheet.
+    Table,
 }
 
 impl PaperMsg {
@@ -47,6 +49,7 @@ impl PaperMsg {
             "pp-print" => Self::Print,
             "pp-svg" => Self::Svg,
             "pp-outline" => Self::Outline,
+            "pp-table" => Self::Table,
             _ => return None,
         })
     }

@@ -1,7 +1,9 @@
 //! What a message does in the place Paper.
 
 use noseward_drawing::paper::{DocumentInfo, pdf};
-use noseward_drawing::{cut_out_outline, svg_document};
+use noseward_drawing::sheets::teacher::{hazard_heads, hazard_rows};
+use noseward_drawing::svg_file;
+use noseward_link::{Format, list_to_table};
 use noseward_words as words;
 
 use super::model::Making;
@@ -27,6 +29,7 @@ pub(crate) fn update(state: &mut State, msg: PaperMsg) -> Vec<Effect> {
         PaperMsg::Print => return print(Paper::Sheets),
         PaperMsg::Svg => return save_page(state),
         PaperMsg::Outline => return save_outline(state),
+        PaperMsg::Table => return save_table(state),
     }
     vec![Effect::Redraw]
 }
@@ -86,11 +89,22 @@ fn save_page(state: &mut State) -> Vec<Effect> {
     let pages = desk.sheet.pages(state, desk.size()).unwrap_or_default();
     let at = desk.page_of(&pages);
     let Some(page) = pages.get(at) else { return Vec::new() };
-    let svg = svg_document(&page.scene, None);
+    let svg = svg_file(&page.scene, true);
     save(state, format!("noseward-{}-{}.svg", desk.sheet.key(), at + 1), svg.into())
 }
 
 fn save_outline(state: &mut State) -> Vec<Effect> {
-    let Some(outline) = cut_out_outline(&state.design) else { return Vec::new() };
-    save(state, "noseward-outline.svg".to_owned(), svg_document(&outline, None).into())
+    let sheet = state.paper_desk().sheet;
+    let Some(outline) = sheet.outline(state) else { return Vec::new() };
+    let name = format!("noseward-{}-outline.svg", sheet.key());
+    save(state, name, svg_file(&outline, false).into())
+}
+
+/// The hazards, as spreadsheets expect a table in the language in use.
+fn save_table(state: &mut State) -> Vec<Effect> {
+    let has_comma = words::as_typed("0.5").contains(',');
+    let format = if has_comma { Format::CommaSemicolon } else { Format::PointComma };
+    let rows = std::iter::once(hazard_heads()).chain(hazard_rows());
+    let name = format!("noseward-{}.csv", state.paper_desk().sheet.key());
+    save(state, name, list_to_table(rows, format).into())
 }
