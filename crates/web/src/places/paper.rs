@@ -1,13 +1,14 @@
 //! Sheets to print, true to size: chosen on one side, seen as they will be on the other.
 
+mod drawings;
 mod message;
 mod model;
 mod sheets;
 mod update;
 
 pub(crate) use message::PaperMsg;
-pub(crate) use model::PaperDesk;
-pub(crate) use update::{make, update};
+pub(crate) use model::{PaperDesk, Picture};
+pub(crate) use update::{make, painted, update};
 
 use maud::{Markup, PreEscaped, html};
 use noseward_drawing::paper::{Page, PaperSize, has_all_letters};
@@ -18,6 +19,8 @@ use super::form::plain_button;
 use super::sheet_of_paper;
 use crate::app::State;
 use crate::shell::{Region, pressed, region};
+#[cfg(test)]
+pub(crate) use drawings::Drawing;
 use sheets::Group;
 pub(crate) use sheets::Sheet;
 
@@ -99,7 +102,11 @@ fn preview(state: &State, desk: &PaperDesk) -> Markup {
             @if let Some(why) = desk.sheet.waits_for(state, desk) { (why) }
             @else if let Some(pages) = desk.sheet.pages(state, desk.size()) {
                 (ways(state, desk, &pages))
-                (leafed(desk, &pages))
+                @if let Some(scene) = desk.sheet.drawing(state) {
+                    div class="leaf leaf--drawn" { (PreEscaped(svg_document(&scene, None))) }
+                } @else {
+                    (leafed(desk, &pages))
+                }
             } @else {
                 p {
                     (if state.design.sections.is_empty() { words::paper_place_no_rocket() }
@@ -128,6 +135,7 @@ fn ways(state: &State, desk: &PaperDesk, pages: &[Page]) -> Markup {
                 }
                 (plain_button("pp-print", false, words::paper_place_print()))
                 (plain_button("pp-svg", false, words::paper_place_svg()))
+                (plain_button("pp-png", false, words::paper_place_png()))
                 @if desk.sheet.outline(state).is_some() {
                     (plain_button("pp-outline", false, words::paper_place_outline()))
                 }
@@ -137,7 +145,9 @@ fn ways(state: &State, desk: &PaperDesk, pages: &[Page]) -> Markup {
             }
         }
         p class="nb__hint" {
-            (if has_pdf { words::paper_place_scale() } else { words::paper_place_no_pdf() })
+            (if desk.sheet.is_drawing() { words::paper_place_no_size() }
+             else if has_pdf { words::paper_place_scale() }
+             else { words::paper_place_no_pdf() })
         }
     }
 }

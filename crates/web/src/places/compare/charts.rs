@@ -32,19 +32,15 @@ fn width_px(state: &State) -> f64 {
     (graph_px(state) - 4.0).clamp(260.0, WIDEST_PX)
 }
 
-/// A dot for every swing: separation across, outcome in rows.
-fn swings(state: &State, summaries: &[Summary]) -> Markup {
-    const HEADS: [Text; 3] = [
-        words::compare_head_trial(),
-        words::compare_head_separation(),
-        words::charts_how(),
-    ];
-    let trials = state.desk.notebook.trials();
-    let seen: Vec<Vec<SwingOutcome>> =
-        trials.iter().map(|trial| trial.swings().counted().collect()).collect();
-    let dots: Vec<ChartTrial<'_>> = summaries
+/// What the chart shows, from what was seen of each trial.
+pub(crate) fn dots<'a>(
+    state: &State,
+    summaries: &[Summary],
+    seen: &'a [Vec<SwingOutcome>],
+) -> Vec<ChartTrial<'a>> {
+    summaries
         .iter()
-        .zip(&seen)
+        .zip(seen)
         .filter(|(found, seen)| !seen.is_empty() && is_told(state, found))
         .filter_map(|(found, seen)| {
             Some(ChartTrial {
@@ -56,7 +52,20 @@ fn swings(state: &State, summaries: &[Summary]) -> Markup {
                 outcomes: seen,
             })
         })
-        .collect();
+        .collect()
+}
+
+/// A dot for every swing: separation across, outcome in rows.
+fn swings(state: &State, summaries: &[Summary]) -> Markup {
+    const HEADS: [Text; 3] = [
+        words::compare_head_trial(),
+        words::compare_head_separation(),
+        words::charts_how(),
+    ];
+    let trials = state.desk.notebook.trials();
+    let seen: Vec<Vec<SwingOutcome>> =
+        trials.iter().map(|trial| trial.swings().counted().collect()).collect();
+    let dots = dots(state, summaries, &seen);
     let Some(scene) = trial_chart(&dots, state.units, width_px(state)) else {
         return html! {};
     };
@@ -97,6 +106,16 @@ fn separation_range_mm(found: &Summary) -> Option<(f64, f64, f64)> {
     ))
 }
 
+/// What the series shows.
+pub(crate) fn points(state: &State, summaries: &[Summary]) -> Vec<SeriesTrial> {
+    let point = |found: &Summary| SeriesTrial {
+        label: found.id.to_string(),
+        measured_mm: separation_range_mm(found),
+        computed_mm: found.computed_separation_mm().filter(|_| is_told(state, found)),
+    };
+    summaries.iter().map(point).collect()
+}
+
 /// Separation over the trials, measured beside worked out.
 fn series(state: &State, summaries: &[Summary]) -> Markup {
     const HEADS: [Text; 5] = [
@@ -106,14 +125,7 @@ fn series(state: &State, summaries: &[Summary]) -> Markup {
         words::charts_head_to(),
         words::charts_head_worked_out(),
     ];
-    let points: Vec<SeriesTrial> = summaries
-        .iter()
-        .map(|found| SeriesTrial {
-            label: found.id.to_string(),
-            measured_mm: separation_range_mm(found),
-            computed_mm: found.computed_separation_mm().filter(|_| is_told(state, found)),
-        })
-        .collect();
+    let points = points(state, summaries);
     let Some(scene) = trial_series(&points, state.units, width_px(state)) else {
         return html! {};
     };

@@ -21,8 +21,10 @@ pub(crate) enum PaperMsg {
     /// To stop making them.
     Stop,
     Print,
-    /// The page that is looked at as SVG.
+    /// The page or the drawing that is looked at as SVG.
     Svg,
+    /// The same in points of colour.
+    Png,
     /// What is cut along, alone, as SVG.
     Outline,
     /// What stands in rows on it, for a spreadsheet.
@@ -48,6 +50,7 @@ impl PaperMsg {
             "pp-stop" => Self::Stop,
             "pp-print" => Self::Print,
             "pp-svg" => Self::Svg,
+            "pp-png" => Self::Png,
             "pp-outline" => Self::Outline,
             "pp-table" => Self::Table,
             _ => return None,

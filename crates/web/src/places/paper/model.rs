@@ -2,6 +2,7 @@
 
 use std::borrow::Cow;
 
+use noseward_drawing::Scene;
 use noseward_drawing::paper::{Page, PaperSize};
 use noseward_words as words;
 
@@ -20,6 +21,18 @@ pub(crate) struct PaperDesk {
     pub(super) anyway: bool,
     /// A PDF that is being made.
     pub(super) making: Option<Making>,
+    /// What the browser is to paint.
+    pub(crate) picture: Option<Picture>,
+}
+
+/// A picture that is to be painted.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Picture {
+    pub(crate) scene: Scene,
+    /// How many of its points lie along a unit of the drawing.
+    pub(crate) scale: f64,
+    /// What its file is called.
+    pub(crate) name: String,
 }
 
 /// A PDF that is being made, a sheet after the other.

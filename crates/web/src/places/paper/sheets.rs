@@ -12,6 +12,7 @@ use noseward_link::{SetUpLink, result_code, rules_text, set_up_code};
 use noseward_stability::{Design, Mass, Material, Space, Swing, SwingSetup};
 use noseward_words::{self as words, Text};
 
+use super::drawings::Drawing;
 use super::model::PaperDesk;
 use crate::app::State;
 use crate::places::form::plain_button;
@@ -27,16 +28,19 @@ pub(super) enum Group {
     Cutting,
     Pupils,
     Leaders,
+    Drawings,
 }
 
 impl Group {
-    pub(super) const ALL: [Self; 3] = [Self::Cutting, Self::Pupils, Self::Leaders];
+    pub(super) const ALL: [Self; 4] =
+        [Self::Cutting, Self::Pupils, Self::Leaders, Self::Drawings];
 
     pub(super) fn name(self) -> Text {
         match self {
             Self::Cutting => words::paper_place_for_cutting(),
             Self::Pupils => words::paper_place_for_pupils(),
             Self::Leaders => words::paper_place_for_leaders(),
+            Self::Drawings => words::paper_place_drawings(),
         }
     }
 }
@@ -63,6 +67,7 @@ pub(crate) enum Sheet {
     Teacher(TeacherSheet),
     Results,
     Labels,
+    Drawing(Drawing),
 }
 
 /// What a sheet is made from; `None` where there is no rocket to draw.
@@ -78,7 +83,7 @@ struct Row {
     make: Make,
 }
 
-const SHEETS: [Row; 26] = [
+const SHEETS: [Row; 31] = [
     Row {
         sheet: Sheet::CutOut,
         group: Group::Cutting,
@@ -230,7 +235,25 @@ const SHEETS: [Row; 26] = [
         key: "labels",
         make: labels,
     },
+    drawing(Drawing::Rocket, "rocket", |state, size| Drawing::Rocket.pages(state, size)),
+    drawing(Drawing::Outline, "outline", |state, size| {
+        Drawing::Outline.pages(state, size)
+    }),
+    drawing(Drawing::Chart, "chart", |state, size| Drawing::Chart.pages(state, size)),
+    drawing(Drawing::Series, "series", |state, size| Drawing::Series.pages(state, size)),
+    drawing(Drawing::Air, "air", |state, size| Drawing::Air.pages(state, size)),
 ];
+
+/// A drawing, on a page.
+const fn drawing(drawing: Drawing, key: &'static str, make: Make) -> Row {
+    Row {
+        sheet: Sheet::Drawing(drawing),
+        group: Group::Drawings,
+        name: drawing.name(),
+        key,
+        make,
+    }
+}
 
 /// A sheet of the teacher pack.
 const fn teacher(sheet: TeacherSheet, key: &'static str, make: Make) -> Row {
@@ -311,12 +334,25 @@ impl Sheet {
         self == Self::Teacher(TeacherSheet::Hazards)
     }
 
+    /// Whether it is a drawing and no sheet.
+    pub(super) fn is_drawing(self) -> bool {
+        matches!(self, Self::Drawing(_))
+    }
+
+    /// The drawing that it is, if there is something to draw.
+    pub(super) fn drawing(self, state: &State) -> Option<Scene> {
+        match self {
+            Self::Drawing(drawing) => drawing.scene(state),
+            _ => None,
+        }
+    }
+
     /// What has to be asked before it is shown.
     pub(super) fn waits_for(self, state: &State, desk: &PaperDesk) -> Option<Markup> {
         let is_measured = state.measured.centre_of_mass.is_some()
             && state.measured.centre_of_pressure.is_some();
         let tells = match self {
-            Self::Answers | Self::TeacherPack => true,
+            Self::Answers | Self::TeacherPack | Self::Drawing(Drawing::Air) => true,
             Self::Teacher(sheet) => sheet.tells_answers(),
             _ => false,
         };

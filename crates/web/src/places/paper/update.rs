@@ -2,14 +2,18 @@
 
 use noseward_drawing::paper::{DocumentInfo, pdf};
 use noseward_drawing::sheets::teacher::{hazard_heads, hazard_rows};
-use noseward_drawing::svg_file;
+use noseward_drawing::{Scene, Unit, svg_file};
 use noseward_link::{Format, list_to_table};
 use noseward_words as words;
 
-use super::model::Making;
+use super::model::{Making, Picture};
 use super::{PaperDesk, PaperMsg};
-use crate::app::{Effect, Paper, State, print};
+use crate::app::{Effect, Looking, Paper, State, print};
 use crate::notebook::say;
+
+/// Points of colour along a millimetre of a page, 300 to the inch, and along a pixel of a drawing.
+const POINTS_PER_MM: f64 = 300.0 / 25.4;
+const POINTS_PER_PX: f64 = 3.0;
 
 /// What a message does.
 pub(crate) fn update(state: &mut State, msg: PaperMsg) -> Vec<Effect> {
@@ -27,7 +31,8 @@ pub(crate) fn update(state: &mut State, msg: PaperMsg) -> Vec<Effect> {
         }
         PaperMsg::Stop => desk.making = None,
         PaperMsg::Print => return print(Paper::Sheets),
-        PaperMsg::Svg => return save_page(state),
+        PaperMsg::Svg => return save_svg(state),
+        PaperMsg::Png => return save_png(state),
         PaperMsg::Outline => return save_outline(state),
         PaperMsg::Table => return save_table(state),
     }
@@ -84,13 +89,43 @@ fn save(state: &mut State, name: String, bytes: Vec<u8>) -> Vec<Effect> {
     effects
 }
 
-fn save_page(state: &mut State) -> Vec<Effect> {
-    let desk = state.paper_desk().into_owned();
-    let pages = desk.sheet.pages(state, desk.size()).unwrap_or_default();
+/// The page or the drawing that is looked at, and what its file is called.
+fn shown(state: &State, ending: &str) -> Option<(Scene, String)> {
+    let desk = state.paper_desk();
+    let key = desk.sheet.key();
+    if let Some(scene) = desk.sheet.drawing(state) {
+        return Some((scene, format!("noseward-{key}.{ending}")));
+    }
+    let pages = desk.sheet.pages(state, desk.size())?;
     let at = desk.page_of(&pages);
-    let Some(page) = pages.get(at) else { return Vec::new() };
-    let svg = svg_file(&page.scene, true);
-    save(state, format!("noseward-{}-{}.svg", desk.sheet.key(), at + 1), svg.into())
+    let page = pages.into_iter().nth(at)?;
+    Some((page.scene, format!("noseward-{key}-{}.{ending}", at + 1)))
+}
+
+fn save_svg(state: &mut State) -> Vec<Effect> {
+    let Some((scene, name)) = shown(state, "svg") else { return Vec::new() };
+    save(state, name, svg_file(&scene, true).into())
+}
+
+/// Has the browser paint it.
+fn save_png(state: &mut State) -> Vec<Effect> {
+    let Some((scene, name)) = shown(state, "png") else { return Vec::new() };
+    let scale = match scene.unit {
+        Unit::Mm => POINTS_PER_MM,
+        Unit::Px => POINTS_PER_PX,
+    };
+    if let Some(desk) = &mut state.paper {
+        desk.picture = Some(Picture { scene, scale, name });
+    }
+    vec![Effect::Look(Looking::AtSheet)]
+}
+
+/// Tells under which name a picture was saved, if the browser painted it.
+pub(crate) fn painted(state: &mut State, name: Option<&str>) -> Vec<Effect> {
+    match name {
+        Some(name) => say(state, false, words::paper_place_saved(name)),
+        None => say(state, true, words::paper_place_no_png()),
+    }
 }
 
 fn save_outline(state: &mut State) -> Vec<Effect> {
