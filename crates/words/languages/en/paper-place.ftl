@@ -25,7 +25,7 @@ paper-place-pupil-pack = All of these, for one group
 paper-place-for-leaders = For whoever leads, from Set up
 paper-place-for-pupils = For each group
 paper-place-for-cutting = To cut out
-paper-place-drawings = Drawings, for other programs
+paper-place-drawings = Drawings
 # Names of drawings.
 paper-place-rocket = The rocket with its ruler
 paper-place-outline-drawn = Its outline
@@ -47,7 +47,7 @@ paper-place-svg = Save what is shown as a drawing (SVG)
 # The same in points of colour.
 paper-place-png = Save what is shown as a picture (PNG)
 paper-place-outline = Save the outline for a cutter (SVG)
-paper-place-table = Save as a table for a spreadsheet
+paper-place-table = Save as a table
 paper-place-before = Page before
 paper-place-next = Next page
 # Between these two buttons.
