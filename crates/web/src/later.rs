@@ -312,6 +312,7 @@ pub(crate) fn class(question: &mut Question<'_>) {
 
 pub(crate) fn paper(question: &mut Question<'_>) {
     let Question::Page { state, call } = question else { return };
+    call.effects = places::paper::open(state);
     match &call.ask {
         Ask::Place(_) => call.regions = places::paper::regions(state),
         Ask::Paper(_) => call.regions = places::paper::on_paper(state),

@@ -42,4 +42,3 @@ paper-place-no-pdf =
     وحجمها حقيقي إذا طُبعت بلا هوامش.
 paper-place-saved = حُفظ باسم { $name } إن كان هذا المتصفح يسمح بالتنزيل.
 paper-place-making = تُعدّ الأوراق: { $done } من { $of }
-paper-place-stop = توقف

@@ -43,4 +43,3 @@ paper-place-no-pdf =
     Das Blatt ist dasselbe, und ohne Ränder gedruckt hat es die wahre Größe.
 paper-place-saved = Gespeichert als { $name }, wenn dieser Browser Downloads erlaubt.
 paper-place-making = Blätter werden gemacht: { $done } von { $of }
-paper-place-stop = Anhalten

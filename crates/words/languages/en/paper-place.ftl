@@ -69,4 +69,3 @@ paper-place-saved = Saved as { $name }, if this browser allows downloads.
 # $done (number): how many sheets are made
 # $of (number): how many there are
 paper-place-making = Making sheets: { $done } of { $of }
-paper-place-stop = Stop
