@@ -2,9 +2,9 @@
 //! code and its symbol, which change with it. It is a working set-up from the beginning.
 
 mod aside;
+mod kit;
 mod message;
 mod model;
-mod paper;
 pub(crate) mod questions;
 mod room;
 mod update;
@@ -13,7 +13,6 @@ pub(crate) use message::SetUpMsg;
 #[cfg(test)]
 pub(crate) use model::is_field;
 pub(crate) use model::{FIELD, SetUpState};
-pub(crate) use paper::paper;
 pub(crate) use update::{typed, update};
 
 use maud::{Markup, html};
@@ -47,7 +46,7 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
                     (hall_card(form))
                     (page_card(state, form))
                     (places_card(form))
-                    (more("set-up-kit", &html! { (words::set_up_kit_card()) }, &paper::kit_and_plan(form, true)))
+                    (more("set-up-kit", &html! { (words::set_up_kit_card()) }, &kit::kit_and_plan(form)))
                     (more("set-up-open", &html! { (words::set_up_open_card()) }, &open_card(form)))
                 }
                 (aside::aside(state, form))

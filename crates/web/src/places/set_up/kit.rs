@@ -1,67 +1,17 @@
-//! On paper: a label for each group, to cut up; the kit list and the timings.
+//! The kit list, and the timings.
 
-use maud::{Markup, PreEscaped, html};
-use noseward_lesson::{Group, Kit, Plan, PlanStep, TimedStep, key};
-use noseward_link::{SetUpLink, rules_text, set_up_code};
+use maud::{Markup, html};
+use noseward_lesson::{Kit, Plan, PlanStep, TimedStep};
 use noseward_words::{self as words, Number, Text};
 
 use super::model::{Form, SetUpField};
-use super::{one_of, questions};
-use crate::app::{Paper, State};
-use crate::places::hand_in::share::code_rows;
-use crate::places::{labels, sheet_of_paper};
-use crate::shell::Region;
-use crate::shell::marked::said;
-
-/// A sheet.
-pub(crate) fn paper(state: &State, paper: Paper) -> Vec<Region> {
-    let form = &*state.form();
-    sheet_of_paper(match paper {
-        Paper::Labels => labels_to_cut(state, form),
-        _ => kit_and_plan(form, false),
-    })
-}
-
-fn labels_to_cut(state: &State, form: &Form) -> Markup {
-    html! {
-        h2 class="visually-hidden" { (words::set_up_sheet()) }
-        ul class="labels" {
-            @for group in form.set_up.labels() { (label(state, form, group)) }
-        }
-    }
-}
-
-/// A label: the group's name in its colour, the link as a symbol and as a code.
-fn label(state: &State, form: &Form, group: Group) -> Markup {
-    let link = SetUpLink { set_up: form.set_up.clone(), group: Some(group) };
-    let code = set_up_code(&link);
-    let name = labels::group(group);
-    html! {
-        li class={ "label label--" (key(&group.colour)) } {
-            h3 class="label__name" { (name) }
-            @if let Some(symbol) = noseward_drawing::qr(state.address.as_deref(), &code) {
-                (PreEscaped(symbol))
-            }
-            div {
-                p { (said(words::set_up_label_open(&name))) }
-                @if let Some(address) = &state.address { p class="label__address" { (address) } }
-                (code_rows(&code, &name))
-                p { (words::set_up_label_rules(&rules_text(link.set_up.rules()))) }
-            }
-        }
-    }
-}
+use super::one_of;
 
 /// The kit list for the groups, with spares and swaps, and the steps of the lesson.
-pub(super) fn kit_and_plan(form: &Form, on_screen: bool) -> Markup {
+pub(super) fn kit_and_plan(form: &Form) -> Markup {
     let set_up = &form.set_up;
     html! {
-        @if !on_screen {
-            h2 { (questions::name(&set_up.question)) }
-            (questions::told(&set_up.question))
-            p { (said(words::set_up_code_of_rules(&rules_text(set_up.rules())))) }
-        }
-        table class="table nb__table kit" {
+        table class="table nb__table" {
             caption { (words::kit_title(set_up.groups().into(), u32::from(set_up.pupils).into())) }
             thead { tr {
                 th scope="col" { (words::kit_thing()) }
@@ -81,10 +31,8 @@ pub(super) fn kit_and_plan(form: &Form, on_screen: bool) -> Markup {
                 }
             }
         }
-        @if on_screen {
-            div class="nb__row" {
-                (one_of(SetUpField::Plan, words::plan_label(), &Plan::ALL, form.plan, |plan| plan_name(plan).into()))
-            }
+        div class="nb__row" {
+            (one_of(SetUpField::Plan, words::plan_label(), &Plan::ALL, form.plan, |plan| plan_name(plan).into()))
         }
         (plan_table(form))
         p class="governing" { (words::set_up_governing()) }
@@ -111,7 +59,7 @@ fn plan_table(form: &Form) -> Markup {
     let groups = f64::from(form.set_up.groups());
     let each = swing.map_or(0.0, |(_, minutes)| f64::from(*minutes) / groups);
     html! {
-        table class="table nb__table kit" {
+        table class="table nb__table" {
             caption { (plan_name(plan)) }
             thead { tr {
                 th scope="col" { (words::plan_from()) }
