@@ -1,8 +1,12 @@
 //! What the parts of a rocket and its swings are called, in the language in use.
 
+pub mod lesson;
+
+use std::f64::consts::FRAC_PI_4;
+
 use noseward_lesson::{BalancePoint, Colour, Group, Overall, Statement, SwingOutcome};
-use noseward_stability::{Called, Component, Design, PartKind};
-use noseward_words::{self as words, Text};
+use noseward_stability::{Called, Component, Design, Outcome, PartKind};
+use noseward_words::{self as words, ComesOut, Number, Text};
 
 /// What a part is called, with its number where there are several; empty for a section that
 /// the design has not.
@@ -76,10 +80,10 @@ pub fn statement_name(statement: Statement) -> Text {
     }
 }
 
-/// The label of a group, such as “Blue 3”.
+/// The colour of a label.
 #[must_use]
-pub fn group_name(group: Group) -> String {
-    let colour = match group.colour {
+pub fn colour_name(colour: Colour) -> Text {
+    match colour {
         Colour::Red => words::lesson_red(),
         Colour::Orange => words::lesson_orange(),
         Colour::Yellow => words::lesson_yellow(),
@@ -92,8 +96,45 @@ pub fn group_name(group: Group) -> String {
         Colour::White => words::lesson_white(),
         Colour::Silver => words::lesson_silver(),
         Colour::Gold => words::lesson_gold(),
-    };
-    words::lesson_group(&colour, group.number().into())
+    }
+}
+
+/// The label of a group, such as “Blue 3”.
+#[must_use]
+pub fn group_name(group: Group) -> String {
+    words::lesson_group(&colour_name(group.colour), group.number().into())
+}
+
+/// An outcome as sentences tell it.
+#[must_use]
+pub fn comes_out(outcome: Outcome) -> ComesOut {
+    match outcome {
+        Outcome::SelfRighting => ComesOut::SelfRighting,
+        Outcome::StraightStartOnly => ComesOut::StraightStartOnly,
+        Outcome::Broadside { angle_rad } if angle_rad < FRAC_PI_4 => ComesOut::AtAnAngle,
+        Outcome::Broadside { .. } => ComesOut::Broadside,
+        Outcome::SwapsEnds => ComesOut::SwapsEnds,
+    }
+}
+
+/// What an outcome means, in a pupil’s words.
+#[must_use]
+pub fn outcome_meaning(outcome: Outcome) -> String {
+    match outcome {
+        Outcome::SelfRighting => words::verdict_means_self_righting(),
+        Outcome::StraightStartOnly => words::verdict_means_straight_start_only(),
+        Outcome::Broadside { angle_rad } => {
+            return words::verdict_means_tilted(Number::fixed(angle_rad.to_degrees(), 0));
+        }
+        Outcome::SwapsEnds => words::verdict_means_swaps_ends(),
+    }
+    .into()
+}
+
+/// Things one behind the other, with commas.
+#[must_use]
+pub fn listed(things: impl Iterator<Item = String>) -> String {
+    things.reduce(|before, next| words::lists_next(&before, &next)).unwrap_or_default()
 }
 
 #[cfg(test)]

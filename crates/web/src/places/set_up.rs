@@ -5,7 +5,7 @@ mod aside;
 mod kit;
 mod message;
 mod model;
-pub(crate) mod questions;
+mod questions;
 mod room;
 mod update;
 
@@ -16,6 +16,7 @@ pub(crate) use model::{FIELD, SetUpState};
 pub(crate) use update::{typed, update};
 
 use maud::{Markup, html};
+use noseward_drawing::names::lesson as names;
 use noseward_lesson::{
     Changeable, ClassQuestion, Colour, Group, Labels, LessonPlace, Level, OWN_CHARS,
     Plan, SetUp, Support, Telling,
@@ -199,9 +200,7 @@ fn question_card(form: &Form) -> Markup {
     let mut listed: Vec<_> = ClassQuestion::MENU
         .iter()
         .zip(0_usize..)
-        .map(|(one, i)| {
-            (i.to_string(), questions::name(one).to_string(), one == question)
-        })
+        .map(|(one, i)| (i.to_string(), names::question(one), one == question))
         .collect();
     listed.push(("own".into(), words::set_up_own().into(), is_own));
     card(
@@ -231,7 +230,7 @@ fn rules_card(form: &Form) -> Markup {
             p class="nb__hint" id="set-up-may" { (words::set_up_may_change()) }
             div class="nb__row" role="group" aria-labelledby="set-up-may" {
                 @for (one, i) in Changeable::ALL.into_iter().zip(0_usize..) {
-                    (toggle("su-may", &i.to_string(), set_up.changeable.has(one), questions::changeable(one)))
+                    (toggle("su-may", &i.to_string(), set_up.changeable.has(one), names::changeable(one)))
                 }
             }
             div class="nb__row" {

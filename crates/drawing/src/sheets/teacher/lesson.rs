@@ -5,6 +5,7 @@ use noseward_lesson::{Changeable, PlanStep, RuleLimits, TimedStep};
 use noseward_words::{self as words, AtOnce, Number};
 
 use super::{TeacherPack, names};
+use crate::names::listed;
 use crate::paper::{Column, Flow, Page, PaperSize, Table};
 use crate::written::Written;
 
@@ -41,7 +42,7 @@ fn question(of: TeacherPack<'_>) -> Table {
     }
     if let Some(expected) = question.expected() {
         let kept = question.kept().iter().map(|one| names::kept(*one).to_string());
-        rows.push(vec![words::set_up_keep().text(), names::listed(kept)]);
+        rows.push(vec![words::set_up_keep().text(), listed(kept)]);
         rows.push(vec![words::set_up_expect().text(), names::expected(expected)]);
     }
     rows.push(vec![words::set_up_rules_card().into(), rules(of)]);
@@ -52,7 +53,7 @@ fn question(of: TeacherPack<'_>) -> Table {
 fn rules(of: TeacherPack<'_>) -> String {
     let set_up = of.set_up;
     let allowed = Changeable::ALL.into_iter().filter(|one| set_up.changeable.has(*one));
-    let allowed = names::listed(allowed.map(|one| names::changeable(one).to_string()));
+    let allowed = listed(allowed.map(|one| names::changeable(one).to_string()));
     let RuleLimits { added_g, .. } = set_up.limits;
     let at_once = if set_up.allows_two_changes { AtOnce::Two } else { AtOnce::One };
     let added = added_g.map(|g| words::teacher_added(&of.units().mass(g)));

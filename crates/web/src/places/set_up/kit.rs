@@ -1,8 +1,9 @@
 //! The kit list, and the timings.
 
 use maud::{Markup, html};
-use noseward_lesson::{Kit, Plan, PlanStep, TimedStep};
-use noseward_words::{self as words, Number, Text};
+use noseward_drawing::names::lesson as names;
+use noseward_lesson::{Plan, PlanStep, TimedStep};
+use noseward_words::{self as words, Number};
 
 use super::model::{Form, SetUpField};
 use super::one_of;
@@ -21,7 +22,7 @@ pub(super) fn kit_and_plan(form: &Form) -> Markup {
             } }
             tbody {
                 @for row in set_up.kit() {
-                    @let (thing, swap) = of_kit(row.kit);
+                    @let (thing, swap) = names::kit(row.kit);
                     tr {
                         th scope="row" { (thing) }
                         td { (number(row.count)) }
@@ -32,7 +33,7 @@ pub(super) fn kit_and_plan(form: &Form) -> Markup {
             }
         }
         div class="nb__row" {
-            (one_of(SetUpField::Plan, words::plan_label(), &Plan::ALL, form.plan, |plan| plan_name(plan).into()))
+            (one_of(SetUpField::Plan, words::plan_label(), &Plan::ALL, form.plan, |plan| names::plan(plan).into()))
         }
         (plan_table(form))
         p class="governing" { (words::set_up_governing()) }
@@ -41,14 +42,6 @@ pub(super) fn kit_and_plan(form: &Form) -> Markup {
 
 fn number(count: u16) -> String {
     Number::from(u32::from(count)).to_string()
-}
-
-fn plan_name(plan: Plan) -> Text {
-    match plan {
-        Plan::Hour => words::plan_hour(),
-        Plan::TwoHours => words::plan_two_hours(),
-        Plan::HalfDay => words::plan_half_day(),
-    }
 }
 
 /// The steps with the minute at which each begins in its lesson, and the sum.
@@ -60,7 +53,7 @@ fn plan_table(form: &Form) -> Markup {
     let each = swing.map_or(0.0, |(_, minutes)| f64::from(*minutes) / groups);
     html! {
         table class="table nb__table" {
-            caption { (plan_name(plan)) }
+            caption { (names::plan(plan)) }
             thead { tr {
                 th scope="col" { (words::plan_from()) }
                 th scope="col" { (words::plan_minutes()) }
@@ -71,7 +64,7 @@ fn plan_table(form: &Form) -> Markup {
                     @if lessons.len() > 1 && from == 0 {
                         tr { th colspan="3" { (words::plan_lesson(u32::from(lesson).into())) } }
                     }
-                    tr { td { (number(from)) } td { (number(minutes)) } td { (step_name(step)) } }
+                    tr { td { (number(from)) } td { (number(minutes)) } td { (names::plan_step(step)) } }
                 }
                 tr {
                     th scope="row" { (words::plan_all()) }
@@ -81,41 +74,5 @@ fn plan_table(form: &Form) -> Markup {
             }
         }
         p { (words::plan_each(Number::trimmed(each, 1))) @if each < 2.0 { " " (words::plan_short()) } }
-    }
-}
-
-fn step_name(step: PlanStep) -> Text {
-    match step {
-        PlanStep::Hook => words::plan_hook(),
-        PlanStep::Open => words::plan_open(),
-        PlanStep::Build => words::plan_build(),
-        PlanStep::Measure => words::plan_measure(),
-        PlanStep::Predict => words::plan_predict(),
-        PlanStep::Swing => words::plan_swing(),
-        PlanStep::Break => words::plan_break(),
-        PlanStep::Change => words::plan_change(),
-        PlanStep::Compare => words::plan_compare(),
-        PlanStep::Conclude => words::plan_conclude(),
-    }
-}
-
-/// A thing, and what does instead.
-fn of_kit(kit: Kit) -> (Text, Text) {
-    match kit {
-        Kit::Bottle => (words::kit_bottle(), words::kit_bottle_swap()),
-        Kit::Card => (words::kit_card(), words::kit_card_swap()),
-        Kit::Tape => (words::kit_tape(), words::kit_tape_swap()),
-        Kit::Clay => (words::kit_clay(), words::kit_clay_swap()),
-        Kit::String => (words::kit_string(), words::kit_string_swap()),
-        Kit::Ruler => (words::kit_ruler(), words::kit_ruler_swap()),
-        Kit::Scissors => (words::kit_scissors(), words::kit_scissors_swap()),
-        Kit::Computer => (words::kit_computer(), words::kit_computer_swap()),
-        Kit::Scales => (words::kit_scales(), words::kit_scales_swap()),
-        Kit::HolePunch => (words::kit_hole_punch(), words::kit_hole_punch_swap()),
-        Kit::Markers => (words::kit_markers(), words::kit_markers_swap()),
-        Kit::EyeProtection => {
-            (words::kit_eye_protection(), words::kit_eye_protection_swap())
-        }
-        Kit::Stopwatch => (words::kit_stopwatch(), words::kit_stopwatch_swap()),
     }
 }
