@@ -43,7 +43,7 @@ pub use air::{AirSheet, air_graph, air_graph_angle_deg, turned_rocket};
 pub use class_chart::{ClassChart, ClassTrial, SeparationUnit, class_chart};
 pub use cut_out::{CutOut, cut_out, cut_out_outline};
 pub use names::{
-    colour_name, comes_out, group_name, listed, outcome_meaning, outcome_name,
+    colour_name, comes_out, group_name, how_found, listed, outcome_meaning, outcome_name,
     outcome_names, overall_name, part_name, point_name, statement_name,
 };
 pub use palette::Colour;

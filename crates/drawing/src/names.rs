@@ -8,6 +8,8 @@ use noseward_lesson::{BalancePoint, Colour, Group, Overall, Statement, SwingOutc
 use noseward_stability::{Called, Component, Design, Outcome, PartKind};
 use noseward_words::{self as words, ComesOut, Number, Text};
 
+use crate::pictures::Picture;
+
 /// What a part is called, with its number where there are several; empty for a section that
 /// the design has not.
 #[must_use]
@@ -66,6 +68,19 @@ pub fn point_name(point: BalancePoint) -> Text {
     match point {
         BalancePoint::Mass => words::lesson_mass(),
         BalancePoint::Pressure => words::lesson_pressure(),
+    }
+}
+
+/// How one of them is found: a heading, what is to be done, and a picture of it.
+#[must_use]
+pub fn how_found(point: BalancePoint) -> (Text, Text, Picture) {
+    match point {
+        BalancePoint::Mass => {
+            (words::measure_mass(), words::measure_mass_how(), Picture::HangingPoint)
+        }
+        BalancePoint::Pressure => {
+            (words::measure_pressure(), words::measure_pressure_how(), Picture::Balance)
+        }
     }
 }
 

@@ -6,9 +6,9 @@ use noseward_stability::Units;
 use noseward_words::{self as words, Text};
 
 use super::said::{asked, point_in, printed};
-use crate::names::outcome_name;
+use crate::names::{how_found, outcome_name};
 use crate::paper::{Column, Flow, Mark, Page, PaperSize, TO_TICK, Table};
-use crate::pictures::{Picture, picture};
+use crate::pictures::picture;
 
 /// From one line to write on to the next, in millimetres.
 const LINE_MM: f64 = 9.0;
@@ -64,14 +64,7 @@ fn measure(flow: &mut Flow, level: Level, units: Units) {
 
 /// A guess, three readings from one end, and what they come to.
 fn point(flow: &mut Flow, point: BalancePoint, level: Level, units: Units) {
-    let (name, how, sketch) = match point {
-        BalancePoint::Mass => {
-            (words::measure_mass(), words::measure_mass_how(), Picture::HangingPoint)
-        }
-        BalancePoint::Pressure => {
-            (words::measure_pressure(), words::measure_pressure_how(), Picture::Balance)
-        }
-    };
+    let (name, how, sketch) = how_found(point);
     let (of, unit) = (point_in(point), units.length_unit());
     flow.heading(3, &name);
     flow.beside(&[1.0, 4.0], 2.0, &mut |flow, i| match i {

@@ -1,7 +1,7 @@
 //! The lesson: its question and rules, its steps with their minutes, and on a page for whoever
 //! brings it the kit.
 
-use noseward_lesson::{Changeable, PlanStep, RuleLimits, TimedStep};
+use noseward_lesson::{Changeable, RuleLimits, TimedStep};
 use noseward_words::{self as words, AtOnce, Number};
 
 use super::{TeacherPack, names};
@@ -97,9 +97,7 @@ fn timings(of: TeacherPack<'_>) -> Table {
 
 /// How long each group has to swing.
 fn each(of: TeacherPack<'_>) -> String {
-    let swing = of.plan.steps().iter().find(|(step, _)| *step == PlanStep::Swing);
-    let groups = f64::from(of.set_up.groups());
-    let each = swing.map_or(0.0, |(_, minutes)| f64::from(*minutes) / groups);
+    let each = of.plan.swing_minutes(of.set_up.groups());
     let mut said = words::plan_each(Number::trimmed(each, 1));
     if each < 2.0 {
         said.push(' ');

@@ -2,7 +2,7 @@
 
 use maud::{Markup, html};
 use noseward_drawing::names::lesson as names;
-use noseward_lesson::{Plan, PlanStep, TimedStep};
+use noseward_lesson::{Plan, TimedStep};
 use noseward_words::{self as words, Number};
 
 use super::model::{Form, SetUpField};
@@ -48,9 +48,7 @@ fn number(count: u16) -> String {
 fn plan_table(form: &Form) -> Markup {
     let plan = form.plan;
     let lessons = plan.lessons();
-    let swing = plan.steps().iter().find(|(step, _)| *step == PlanStep::Swing);
-    let groups = f64::from(form.set_up.groups());
-    let each = swing.map_or(0.0, |(_, minutes)| f64::from(*minutes) / groups);
+    let each = plan.swing_minutes(form.set_up.groups());
     html! {
         table class="table nb__table" {
             caption { (names::plan(plan)) }
