@@ -44,7 +44,8 @@ pub use class_chart::{ClassChart, ClassTrial, SeparationUnit, class_chart};
 pub use cut_out::{CutOut, cut_out, cut_out_outline};
 pub use names::{
     colour_name, comes_out, group_name, how_found, listed, outcome_meaning, outcome_name,
-    outcome_names, overall_name, part_name, point_name, statement_name,
+    outcome_names, overall_name, part_name, point_in, point_name, statement_name,
+    statement_question,
 };
 pub use palette::Colour;
 pub use pictures::{PICTURE_SIZE_PX, Picture, picture};

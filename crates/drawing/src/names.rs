@@ -71,6 +71,15 @@ pub fn point_name(point: BalancePoint) -> Text {
     }
 }
 
+/// A point as an argument of a sentence.
+#[must_use]
+pub fn point_in(point: BalancePoint) -> words::BalancePoint {
+    match point {
+        BalancePoint::Mass => words::BalancePoint::Mass,
+        BalancePoint::Pressure => words::BalancePoint::Pressure,
+    }
+}
+
 /// How one of them is found: a heading, what is to be done, and a picture of it.
 #[must_use]
 pub fn how_found(point: BalancePoint) -> (Text, Text, Picture) {
@@ -92,6 +101,17 @@ pub fn statement_name(statement: Statement) -> Text {
         Statement::Evidence => words::lesson_evidence(),
         Statement::Reason => words::lesson_reason(),
         Statement::Trust => words::lesson_trust(),
+    }
+}
+
+/// The question that a box of the conclusion asks.
+#[must_use]
+pub fn statement_question(statement: Statement) -> Text {
+    match statement {
+        Statement::Claim => words::conclude_claim(),
+        Statement::Evidence => words::conclude_evidence(),
+        Statement::Reason => words::conclude_reason(),
+        Statement::Trust => words::conclude_trust(),
     }
 }
 

@@ -5,8 +5,8 @@ use noseward_lesson::{BalancePoint, Level, REPEATS, Statement, SwingOutcome};
 use noseward_stability::Units;
 use noseward_words::{self as words, Text};
 
-use super::said::{asked, point_in, printed};
-use crate::names::{how_found, outcome_name};
+use super::said::printed;
+use crate::names::{how_found, outcome_name, point_in, statement_question};
 use crate::paper::{Column, Flow, Mark, Page, PaperSize, TO_TICK, Table};
 use crate::pictures::picture;
 
@@ -159,8 +159,8 @@ fn conclude(flow: &mut Flow, level: Level) {
     };
     for of in boxes {
         match of {
-            Statement::Trust => flow.fields(&[asked(*of)]),
-            _ => flow.ruled(&asked(*of), 2, LINE_MM),
+            Statement::Trust => flow.fields(&[statement_question(*of)]),
+            _ => flow.ruled(&statement_question(*of), 2, LINE_MM),
         }
     }
 }
@@ -220,7 +220,7 @@ mod tests {
             ]
             .map(Text::as_str),
         ];
-        let asked = Statement::ALL.map(|of| asked(of).as_str());
+        let asked = Statement::ALL.map(|of| statement_question(of).as_str());
         let all = [all.concat().as_slice(), &asked].concat();
         says_in_order(&record(PaperSize::A4, Level::Measure, Units::METRIC), &all);
     }

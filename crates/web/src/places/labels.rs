@@ -2,25 +2,15 @@
 
 pub(crate) use noseward_drawing::{
     colour_name as colour, group_name as group, outcome_name as outcome,
-    outcome_names as outcomes, overall_name as overall, point_name as point,
+    outcome_names as outcomes, overall_name as overall, point_in, point_name as point,
     statement_name as statement,
 };
-use noseward_lesson::{
-    BalancePoint, Level, MOST_PLANS, MOST_TRIALS, Statement, Support, Telling,
-};
+use noseward_lesson::{Level, MOST_PLANS, MOST_TRIALS, Statement, Support, Telling};
 use noseward_words::{self as words, Number, Text};
 
 /// The number of a trial, for a sentence.
 pub(crate) fn number(id: u16) -> Number {
     u32::from(id).into()
-}
-
-/// A point as an argument of a sentence.
-pub(crate) fn point_in(point: BalancePoint) -> words::BalancePoint {
-    match point {
-        BalancePoint::Mass => words::BalancePoint::Mass,
-        BalancePoint::Pressure => words::BalancePoint::Pressure,
-    }
 }
 
 pub(crate) fn level(level: Level) -> Text {
@@ -82,7 +72,7 @@ pub(crate) fn in_languages(check: &dyn Fn()) {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use noseward_lesson::{Colour, Group, Overall, SwingOutcome};
+    use noseward_lesson::{BalancePoint, Colour, Group, Overall, SwingOutcome};
 
     /// Two entries of one list that read alike are no choice.
     #[test]
