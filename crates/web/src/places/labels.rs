@@ -2,7 +2,7 @@
 
 pub(crate) use noseward_drawing::{
     colour_name as colour, group_name as group, outcome_name as outcome,
-    outcome_names as outcomes, overall_name as overall, point_in, point_name as point,
+    outcome_names as outcomes, overall_name as overall, point_in,
     statement_name as statement,
 };
 use noseward_lesson::{Level, MOST_PLANS, MOST_TRIALS, Statement, Support, Telling};
@@ -72,6 +72,7 @@ pub(crate) fn in_languages(check: &dyn Fn()) {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use noseward_drawing::point_name;
     use noseward_lesson::{BalancePoint, Colour, Group, Overall, SwingOutcome};
 
     /// Two entries of one list that read alike are no choice.
@@ -83,7 +84,7 @@ mod tests {
         };
         in_languages(&|| {
             for labels in [
-                BalancePoint::ALL.map(point).to_vec(),
+                BalancePoint::ALL.map(point_name).to_vec(),
                 Level::ALL.map(level).to_vec(),
                 Support::ALL.map(support).to_vec(),
                 Telling::ALL.map(telling).to_vec(),
@@ -122,7 +123,7 @@ mod tests {
         assert_eq!(SwingOutcome::ALL.map(outcome), agreed);
         assert_eq!(outcomes(&SwingOutcome::ALL), agreed.join("; "));
         assert_eq!(
-            BalancePoint::ALL.map(point),
+            BalancePoint::ALL.map(point_name),
             ["centre of mass", "centre of pressure (side-on)"]
         );
         assert_eq!(
