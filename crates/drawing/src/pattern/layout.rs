@@ -215,7 +215,7 @@ pub(super) fn tiled(flow: &mut Flow, piece: &Piece, most: usize) -> Option<()> {
         let shown = |path: &Path| clipped(path, window);
         let part = piece.with_words_within(window).layers(&shown, corner);
         let at = Point { x: EDGE_MM / 2.0, y: EDGE_MM / 2.0 };
-        let mut items = tiles.joins(i);
+        let mut items = tiles.joins(i, &shown(&Path::closed(piece.cut.clone())));
         items.push(Item::Placed {
             at,
             scale: 1.0,
