@@ -60,7 +60,7 @@ pub fn cut_out(design: &Design, wish: &CutOut) -> Option<Vec<Page>> {
     let tiles = (!is_small).then(|| Tiles::new(&outline));
     explain(&mut flow, &outline, wish, tiles.is_some());
     let (name, picture) = match &tiles {
-        Some(tiles) => (texts::cut_out_map(), tiles.map(&outline)),
+        Some(tiles) => (texts::cut_out_map(), tiles.map(&outline.path)),
         None => (texts::cut_out_drawing(), outline.scene(texts::cut_out_drawing())),
     };
     beside_bars(&mut flow, name.as_str(), picture);
@@ -124,14 +124,17 @@ fn explain(flow: &mut Flow, outline: &Outline, wish: &CutOut, is_tiled: bool) {
         return;
     }
     flow.caution(texts::cut_out_caution().as_str());
-    let mut steps = vec![texts::cut_out_step_check().as_str()];
-    steps.extend(is_tiled.then(|| texts::cut_out_step_join().as_str()));
-    steps.extend(outline.is_loose.then(|| texts::cut_out_step_loose().as_str()));
+    let mut steps = if is_tiled {
+        vec![texts::cut_out_step_check_all(), texts::cut_out_step_join()]
+    } else {
+        vec![texts::cut_out_step_check()]
+    };
+    steps.extend(outline.is_loose.then(texts::cut_out_step_loose));
     steps.extend([
-        texts::cut_out_step_cut().as_str(),
-        texts::cut_out_step_card().as_str(),
-        texts::cut_out_step_measure().as_str(),
-        texts::cut_out_step_balance().as_str(),
+        texts::cut_out_step_cut(),
+        texts::cut_out_step_card(),
+        texts::cut_out_step_measure(),
+        texts::cut_out_step_balance(),
     ]);
     flow.list(&steps, Mark::Number);
     flow.fields(&[

@@ -116,7 +116,7 @@ impl Tiles {
     }
 
     /// All parts in one small picture.
-    pub(super) fn map(&self, outline: &Outline) -> Scene {
+    pub(crate) fn map(&self, outline: &Path) -> Scene {
         let last = self.window(self.columns - 1, self.rows - 1);
         let (width, height) = (last.right - self.corner.x, last.bottom - self.corner.y);
         let scale = (MAP_MM.0 / width).min(MAP_MM.1 / height);
@@ -127,7 +127,7 @@ impl Tiles {
         let shrink = |(points, is_closed): &(Vec<Point>, bool)| {
             (points.iter().map(|p| at(p.x, p.y)).collect(), *is_closed)
         };
-        let path = Path { runs: outline.path.runs.iter().map(shrink).collect() };
+        let path = Path { runs: outline.runs.iter().map(shrink).collect() };
         let mut items = vec![Item::Path { path, style: Style::line(Colour::Soft, 0.3) }];
         for i in 0..self.count() {
             let (column, row) = self.place(i);
