@@ -11,7 +11,7 @@ use crate::paper::{Column, Flow, Mark, Page, PaperSize, TO_TICK, Table};
 use crate::pictures::picture;
 
 /// From one line to write on to the next, in millimetres.
-const LINE_MM: f64 = 9.0;
+const LINE_MM: f64 = 8.4;
 /// How high a cell is in which a number is written, and one with a box to tick.
 const NUMBER_MM: f64 = 11.0;
 const TICK_MM: f64 = 6.2;
@@ -109,6 +109,7 @@ fn swing(flow: &mut Flow) {
     flow.heading(2, &words::places_swing_heading());
     flow.caution(&printed(&words::swing_caution()));
     flow.list(&[words::swing_initials()], Mark::Box);
+    flow.fields(&[words::pupil_string(), words::pupil_turns()]);
     let outcomes = SwingOutcome::ALL.map(|one| String::from(outcome_name(one)));
     let mut columns = vec![Column { head: String::new(), share: 1.1 }];
     columns.extend(outcomes.map(|head| Column { head, share: 1.0 }));
@@ -212,7 +213,14 @@ mod tests {
                 words::predict_because(),
             ]
             .map(Text::as_str),
-            &[&caution, &words::swing_initials(), &words::swing_what(), &swing],
+            &[
+                &caution,
+                &words::swing_initials(),
+                &words::pupil_string(),
+                &words::pupil_turns(),
+                &words::swing_what(),
+                &swing,
+            ],
             &[
                 words::pupil_moved(),
                 words::compare_note(),

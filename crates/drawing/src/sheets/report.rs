@@ -32,6 +32,9 @@ const PX_MM: f64 = 25.4 / 96.0;
 /// From one line to write on to the next, in millimetres.
 const LINE_MM: f64 = 9.0;
 
+/// What two boxes beside each other take with a heading, in millimetres.
+const BOXES_MM: f64 = 48.0;
+
 /// What a report is made of.
 #[derive(Clone, Copy, Debug)]
 pub struct GroupReport<'a> {
@@ -154,6 +157,8 @@ fn said(flow: &mut Flow, of: &GroupReport<'_>) {
     if !notebook.plans().is_empty() {
         flow.paragraph(&printed(&words::paper_plans(&notebook.plans().join("; "))));
     }
+    // The heading stays with what stands below it.
+    flow.keep_mm(BOXES_MM);
     flow.heading(2, &words::paper_found_out());
     for pair in Statement::ALL.chunks(2) {
         flow.beside(&[1.0, 1.0], 6.0, &mut |flow, i| {
@@ -166,6 +171,8 @@ fn said(flow: &mut Flow, of: &GroupReport<'_>) {
 /// A box of the conclusion, or lines to write it on.
 fn statement(flow: &mut Flow, of: Statement, text: &str) {
     if text.is_empty() {
+        // Level with a heading beside it.
+        flow.space(1.6);
         flow.ruled(&statement_name(of), 3, LINE_MM);
     } else {
         flow.heading(3, &statement_name(of));
