@@ -16,6 +16,8 @@ use crate::rocket::{LabelStyle, Sheet, Told, rocket};
 use crate::scene::Scene;
 use crate::trial_chart::{ChartTrial, trial_chart};
 
+pub use readings::point_as_read;
+
 /// The sheet that the rocket is drawn on, in CSS pixels.
 const ROCKET_PX: (f64, f64) = (580.0, 350.0);
 /// How large the rocket and its symbol are at most, in millimetres.
@@ -133,18 +135,8 @@ fn chart(flow: &mut Flow, of: &GroupReport<'_>, summaries: &[Summary]) {
         trials.iter().map(|trial| trial.swings().counted().collect()).collect();
     let both = summaries.iter().zip(&seen);
     let shown = both.filter(|(found, seen)| !seen.is_empty() && is_told(of, found));
-    let dots: Vec<ChartTrial<'_>> = shown
-        .filter_map(|(found, seen)| {
-            Some(ChartTrial {
-                label: found.id.to_string(),
-                separation_mm: found.separation_mm()?,
-                calibre_mm: found.body_width_mm?,
-                measured: found.is_measured(),
-                range_mm: None,
-                outcomes: seen,
-            })
-        })
-        .collect();
+    let dots: Vec<ChartTrial<'_>> =
+        shown.filter_map(|(found, seen)| ChartTrial::of(found, seen)).collect();
     if let Some(scene) = trial_chart(&dots, of.units, CHART_PX) {
         captioned(flow, &words::charts_swings(), &scene, (Flow::WIDTH_MM, CHART_MM));
     }

@@ -1,9 +1,6 @@
 places-paper = ورق
 lead-paper = قصاصات بالحجم الحقيقي وأوراق تسجيل وبطاقات تذكير وملف لمن يدرّس.
 paper-place-lead = أوراق للدرس جاهزة للطباعة. ما يُقصّ منها مرسوم بالحجم الحقيقي.
-paper-place-sheets = أيّ ورقة
-paper-place-how = كيف
-paper-place-preview = ما يُطبع
 paper-place-size = الورق
 paper-place-a4 = A4
 paper-place-letter = US Letter
@@ -21,8 +18,6 @@ paper-place-pupil-pack = كل هذه الأوراق لمجموعة واحدة
 paper-place-for-leaders = لمن يدير الدرس، من «إعداد الدرس»
 paper-place-for-pupils = لكل مجموعة
 paper-place-for-cutting = للقصّ
-paper-place-of = الصاروخ هو الموصوف في الصفحة: { $rocket }.
-paper-place-of-nameless = الصاروخ هو الموصوف في الصفحة.
 paper-place-nothing = ليس في هذا الصاروخ ولا في الدفتر شيء لهذه الورقة بعد.
 paper-place-no-rocket = صِف صاروخًا أولًا: لا شيء يُرسم بعد.
 paper-place-not-measured =
@@ -42,4 +37,3 @@ paper-place-no-pdf =
     وحجمها حقيقي إذا طُبعت بلا هوامش.
 paper-place-saved = حُفظ باسم { $name } إن كان هذا المتصفح يسمح بالتنزيل.
 paper-place-making = تُعدّ الأوراق: { $done } من { $of }
-paper-place-stop = توقف

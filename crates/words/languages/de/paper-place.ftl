@@ -1,9 +1,6 @@
 places-paper = Papier
 lead-paper = Silhouetten in wahrer Größe, Protokollblätter, Merkkarten, Unterlagen für die Lehrkraft.
 paper-place-lead = Blätter für den Unterricht, zum Drucken. Was ausgeschnitten wird, hat die wahre Größe.
-paper-place-sheets = Welches Blatt
-paper-place-how = Wie
-paper-place-preview = Was gedruckt wird
 paper-place-size = Papier
 paper-place-a4 = A4
 paper-place-letter = US Letter
@@ -21,8 +18,6 @@ paper-place-pupil-pack = Alle diese Blätter, für eine Gruppe
 paper-place-for-leaders = Für die Leitung, aus „Vorbereiten“
 paper-place-for-pupils = Für jede Gruppe
 paper-place-for-cutting = Zum Ausschneiden
-paper-place-of = Die Rakete ist die, die gerade beschrieben ist: { $rocket }.
-paper-place-of-nameless = Die Rakete ist die, die gerade beschrieben ist.
 paper-place-nothing = Weder diese Rakete noch das Heft hat schon etwas für dieses Blatt.
 paper-place-no-rocket = Beschreibe zuerst eine Rakete: Noch gibt es nichts zu zeichnen.
 paper-place-not-measured =
@@ -43,4 +38,3 @@ paper-place-no-pdf =
     Das Blatt ist dasselbe, und ohne Ränder gedruckt hat es die wahre Größe.
 paper-place-saved = Gespeichert als { $name }, wenn dieser Browser Downloads erlaubt.
 paper-place-making = Blätter werden gemacht: { $done } von { $of }
-paper-place-stop = Anhalten

@@ -6,12 +6,6 @@ places-paper = Paper
 lead-paper = Cut-outs true to size, record sheets, cue cards, a pack for whoever teaches.
 # Below the heading.
 paper-place-lead = Sheets for the lesson, to print. What is to be cut out is true to size.
-# The heading of the list of sheets.
-paper-place-sheets = Which sheet
-# The heading of the choices beside it.
-paper-place-how = How
-# The heading of the preview.
-paper-place-preview = What is printed
 paper-place-size = Paper
 paper-place-a4 = A4
 paper-place-letter = US Letter
@@ -31,10 +25,6 @@ paper-place-pupil-pack = All of these, for one group
 paper-place-for-leaders = For whoever leads, from Set up
 paper-place-for-pupils = For each group
 paper-place-for-cutting = To cut out
-# The rocket on the page is what is drawn.
-# $rocket (text): its name
-paper-place-of = The rocket is the one on the page: { $rocket }.
-paper-place-of-nameless = The rocket is the one on the page.
 # Where a rocket has no fins, say, or the notebook no trials.
 paper-place-nothing = Neither this rocket nor the notebook has anything for this sheet yet.
 # Where there is no rocket to draw.
@@ -69,4 +59,3 @@ paper-place-saved = Saved as { $name }, if this browser allows downloads.
 # $done (number): how many sheets are made
 # $of (number): how many there are
 paper-place-making = Making sheets: { $done } of { $of }
-paper-place-stop = Stop

@@ -7,7 +7,7 @@ use noseward_words::{self as words, Number, Text};
 use super::{GroupReport, is_told};
 use crate::names::{group_name, outcome_name, outcome_names, overall_name};
 use crate::paper::{Column, Flow, Table};
-use crate::sheets::said::{printed, whole};
+use crate::sheets::said::printed;
 use crate::written::Written;
 
 /// A column: its heading, its share of the width, and what stands in it.
@@ -154,7 +154,7 @@ fn saw(_: &GroupReport<'_>, trial: &Trial, _: &Summary) -> String {
         }
         let (name, times) = (outcome_name(outcome), which.len());
         let line = if outcome.counts() {
-            whole(&words::compare_seen(&name, times.into(), counted.into()))
+            words::compare_seen(&name, times.into(), counted.into()).text()
         } else {
             words::compare_not_counted(&name)
         };

@@ -18,8 +18,6 @@ pub(crate) enum PaperMsg {
     Pdf {
         opens: bool,
     },
-    /// To stop making them.
-    Stop,
     Print,
     /// The page that is looked at as SVG.
     Svg,
@@ -43,7 +41,6 @@ impl PaperMsg {
             "pp-anyway" => Self::Anyway,
             "pp-save" => Self::Pdf { opens: false },
             "pp-open" => Self::Pdf { opens: true },
-            "pp-stop" => Self::Stop,
             "pp-print" => Self::Print,
             "pp-svg" => Self::Svg,
             "pp-outline" => Self::Outline,
