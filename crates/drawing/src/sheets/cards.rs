@@ -154,7 +154,9 @@ fn nose(flow: &mut Flow) {
     flow.heading(1, &words::pupil_role_nose());
     flow.caution(&words::swing_eyes());
     flow.paragraph(&words::pupil_role_nose_does());
-    flow.list(&[outcome_names(&SwingOutcome::ALL)], Mark::Dot);
+    // A mark of direction would be parted from its end where a line ends.
+    let all = outcome_names(&SwingOutcome::ALL).replace(['\u{2068}', '\u{2069}'], "");
+    flow.list(&[all], Mark::Dot);
 }
 
 fn pencil(flow: &mut Flow) {
