@@ -10,6 +10,7 @@ mod agreement_chart;
 mod air;
 mod area;
 mod axis;
+mod below;
 #[cfg(test)]
 mod boxes;
 mod class_chart;
@@ -40,6 +41,7 @@ mod written;
 
 pub use agreement_chart::agreement_chart;
 pub use air::{AirSheet, air_graph, air_graph_angle_deg, turned_rocket};
+pub use below::below;
 pub use class_chart::{ClassChart, ClassTrial, SeparationUnit, class_chart};
 pub use cut_out::{CutOut, cut_out, cut_out_outline};
 pub use names::{
@@ -52,8 +54,8 @@ pub use pictures::{PICTURE_SIZE_PX, Picture, picture};
 pub use push::push_bars;
 pub use qr::{qr, qr_scene};
 pub use rocket::{LabelStyle, Sheet, Told, mm_per_px, pair, rocket};
-pub use scene::{Anchor, Group, Item, Path, Point, Scene, Style};
-pub use svg::{svg_document, svg_group};
+pub use scene::{Anchor, Group, Item, Path, Point, Scene, Style, TEXT_PX, Unit};
+pub use svg::{svg_document, svg_file, svg_group};
 pub use swing::{
     SwingCurve, start_strip, swing_circle, swing_cursor, swing_graph, swing_graph_time_s,
     swing_rocket, swing_turning,

@@ -47,11 +47,18 @@ impl Colour {
         }
     }
 
+    /// The value on paper alone, as CSS.
+    #[must_use]
+    pub fn paper_css(self) -> &'static str {
+        let (_, value) = self.css().split_once(',').unwrap_or_default();
+        value.trim_end_matches(')')
+    }
+
     /// On paper: red, green and blue, from 0 to 1.
     #[must_use]
     pub(crate) fn on_paper(self) -> [f32; 3] {
-        let digits = self.css().rsplit('#').next().unwrap_or_default();
-        let value = u32::from_str_radix(digits.trim_end_matches(')'), 16).unwrap_or(0);
+        let digits = self.paper_css().trim_start_matches('#');
+        let value = u32::from_str_radix(digits, 16).unwrap_or(0);
         [16, 8, 0].map(|shift| (value >> shift & 0xff) as f32 / 255.0)
     }
 }

@@ -6,7 +6,7 @@ use noseward_words::Text;
 use crate::palette::Colour;
 
 /// The size of words that are drawn among the words of the page, in CSS pixels.
-pub(crate) const TEXT_PX: f64 = 13.0;
+pub const TEXT_PX: f64 = 13.0;
 
 /// A place in the units of its scene, from the top left corner.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]

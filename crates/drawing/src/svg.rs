@@ -31,6 +31,30 @@ pub fn svg_document(scene: &Scene, described_by: Option<&str>) -> String {
     .into_string()
 }
 
+/// The same for a file that other programs open: with its own font, the colours of paper, and, on
+/// `sheet`, white behind it all. A cutter would cut along the edge of that.
+#[must_use]
+pub fn svg_file(scene: &Scene, sheet: bool) -> String {
+    let document = svg_document(scene, None);
+    // Words have no quotation marks in them: these are escaped.
+    let mut parts = document.split("=\"var(--");
+    let mut file = String::new();
+    let (begin, rest) =
+        parts.next().and_then(|all| all.split_once('>')).unwrap_or_default();
+    file.push_str(begin);
+    file.push_str(" font-family=\"Arial,Helvetica,sans-serif\" font-size=\"13\">");
+    if sheet {
+        file.push_str("<rect width=\"100%\" height=\"100%\" fill=\"#fff\"></rect>");
+    }
+    file.push_str(rest);
+    for part in parts {
+        let (_, value) = part.split_once(',').unwrap_or_default();
+        let (value, rest) = value.split_once(')').unwrap_or_default();
+        file.extend(["=\"", value, rest]);
+    }
+    file
+}
+
 /// What stands inside the element of one group, in a picture of some width.
 #[must_use]
 pub fn svg_group(group: &Group, width_px: f64) -> String {
@@ -178,6 +202,24 @@ mod tests {
             "<text x=\"50\" y=\"0\" fill=\"var(--ink,#1d2b3a)\" text-anchor=\"middle\" \
              font-weight=\"bold\">&lt;script&gt;&amp;&quot;</text>"
         );
+    }
+
+    #[test]
+    fn a_file_needs_no_page_round_it() {
+        let words = "\"=\"var(--ink,#1d2b3a)";
+        let at = Point::default();
+        let text = Item::text(at, Anchor::Start, words, Colour::Wind, false);
+        let group = Group { key: "words", items: vec![text.clone(), text] };
+        let name = words.to_owned();
+        let scene = Scene { width: 300.0, name, groups: vec![group], ..Scene::default() };
+        let text = "<text x=\"0\" y=\"0\" fill=\"#1c5d99\">\
+                    &quot;=&quot;var(--ink,#1d2b3a)</text>";
+        let told = svg_file(&scene, true);
+        assert!(told.contains(&format!("{text}{text}")), "{told}");
+        assert!(told.starts_with("<svg xmlns=") && told.ends_with("</g></svg>"));
+        let ground =
+            "font-size=\"13\"><rect width=\"100%\" height=\"100%\" fill=\"#fff\">";
+        assert!(told.contains(ground) && !svg_file(&scene, false).contains("<rect"));
     }
 
     #[test]

@@ -65,6 +65,7 @@ pub use notebook::parts::{Progress, QrSegments, notebook_parts};
 pub use result::{in_code, open_result_code, result_code};
 pub use symbol::{SymbolFault, SymbolRead, SymbolSearch, symbols_in_picture};
 pub use table::{
-    Format, TABLE_BYTES, TABLE_END, looks_like_table, open_table, table_in_text, to_table,
+    Format, TABLE_BYTES, TABLE_END, list_to_table, looks_like_table, open_table,
+    table_in_text, to_table,
 };
 pub use text::{Spelling, Text, open_text};

@@ -3,6 +3,7 @@
 mod cell;
 mod heading;
 mod kind;
+mod list;
 mod mail;
 mod number;
 mod read;
@@ -15,6 +16,7 @@ use noseward_lesson::Notebook;
 
 use crate::error::{At, LinkError, LinkErrorKind};
 pub(crate) use heading::has_key;
+pub use list::list_to_table;
 pub(crate) use mail::{Line, line_of_table};
 pub(crate) use read::{Row, are_headings, head, known, reader as table_reader};
 use write::rows;

@@ -31,7 +31,7 @@ pub(crate) use edits::{
     Addition, Choice, MassChoice, PlanformChoice, example as example_design, place_field,
     stand_in,
 };
-pub(crate) use effect::Effect;
+pub(crate) use effect::{Effect, Looking};
 pub(crate) use keeping::Keeping;
 pub(crate) use loading::{Code, Loading};
 pub(crate) use measured::ReadOf;

@@ -2,13 +2,16 @@
 
 mod address;
 mod animation;
+mod by_name;
 mod computer;
 mod events;
 mod keeping;
 mod language;
 mod listener;
+mod look;
 mod measure;
 mod morph;
+mod picture;
 mod screen;
 mod symbols;
 mod timer;
@@ -41,9 +44,9 @@ use animation::Animation;
 use events::Drag;
 use keeping::Store;
 use listener::Listener;
+pub(crate) use look::{Look, look_at_symbols, paint};
 use measure::SizeWatch;
 use screen::Screen;
-pub(crate) use symbols::{Look, perform as look};
 use timer::{Frame, Timer};
 
 /// How long after the last input the design is kept and put into the address bar.
@@ -572,6 +575,7 @@ impl Page {
             Some("txt") => "text/plain",
             Some("pdf") => "application/pdf",
             Some("svg") => "image/svg+xml",
+            Some("png") => "image/png",
             _ => "application/json",
         });
         let parts = js_sys::Array::of1(content);

@@ -131,7 +131,7 @@ pub(crate) enum Question<'a> {
     Page { state: &'a mut State, call: &'a mut Call },
     /// A design of another program's, for its report.
     Evaluate { design: JsValue, report: &'a mut Result<JsValue, JsValue> },
-    /// Symbols, which are read where the browser is.
+    /// Symbols, which are read where the browser is, or a drawing, which is painted there.
     Look(Look<'a>),
 }
 
@@ -282,7 +282,7 @@ pub(crate) fn set_up(question: &mut Question<'_>) {
 pub(crate) fn class(question: &mut Question<'_>) {
     let (state, call) = match question {
         Question::Page { state, call } => (state, call),
-        Question::Look(look) => return dom::look(look),
+        Question::Look(look) => return dom::look_at_symbols(look),
         Question::Evaluate { .. } => return,
     };
     call.effects = places::class::open(state);
@@ -307,7 +307,11 @@ pub(crate) fn class(question: &mut Question<'_>) {
 }
 
 pub(crate) fn paper(question: &mut Question<'_>) {
-    let Question::Page { state, call } = question else { return };
+    let (state, call) = match question {
+        Question::Page { state, call } => (state, call),
+        Question::Look(look) => return dom::paint(look),
+        Question::Evaluate { .. } => return,
+    };
     call.effects = places::paper::open(state);
     match &call.ask {
         Ask::Place(_) => call.regions = places::paper::regions(state),

@@ -3,7 +3,6 @@
 use super::computer::Capability;
 use super::message::Paper;
 use crate::part::Part;
-use crate::places::class::symbols::Looking;
 
 /// One thing for the browser to do.
 #[derive(Clone, Debug, PartialEq)]
@@ -37,7 +36,7 @@ pub(crate) enum Effect {
     FetchTable(&'static str),
     /// Work out a little more as soon as there is time.
     Slice,
-    /// Look at what is handed in to a class.
+    /// Have a part look at something where the browser is.
     Look(Looking),
     /// Close every open menu.
     CloseMenus,
@@ -69,4 +68,25 @@ pub(crate) enum Effect {
         /// Whether it is shown.
         opens: bool,
     },
+}
+
+/// What a part for whoever leads does where the browser is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Looking {
+    /// Take the files that were chosen for a class; pictures are looked at one after the other.
+    AtFiles,
+    StartCamera,
+    StopCamera,
+    /// Paint what the place Paper shows, and save it as a picture.
+    AtSheet,
+}
+
+impl Looking {
+    /// The part that does it.
+    pub(crate) fn part(self) -> Part {
+        match self {
+            Self::AtFiles | Self::StartCamera | Self::StopCamera => Part::Class,
+            Self::AtSheet => Part::Paper,
+        }
+    }
 }

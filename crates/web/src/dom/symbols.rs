@@ -5,27 +5,15 @@ mod files;
 
 use std::rc::Rc;
 
-use js_sys::{Array, Function, Object, Reflect, Uint8Array};
-use wasm_bindgen::{JsCast, JsValue};
+use js_sys::{Object, Uint8Array};
+use wasm_bindgen::JsValue;
 
+use super::by_name::{call, canvas, get, set};
 use super::{Page, report};
-use crate::later::Question;
-use crate::part::{self, Part};
-use crate::places::class::symbols::{Looking, Symbols, SymbolsNews, learn};
-
-/// Something for the part that reads symbols.
-pub(crate) struct Look<'a> {
-    page: &'a Rc<Page>,
-    looking: Looking,
-}
+use crate::app::Looking;
+use crate::places::class::symbols::{Symbols, SymbolsNews, learn};
 
 impl Page {
-    /// Has the part look at something: it asks for that itself, so it is here.
-    pub(super) fn look(self: &Rc<Self>, looking: Looking) {
-        let look = Look { page: self, looking };
-        part::call(Part::Class, &mut Question::Look(look));
-    }
-
     /// What the state knows of symbols.
     fn of_symbols<T>(&self, ask: impl FnOnce(&Symbols) -> T) -> Option<T> {
         self.state.borrow().class.desk.as_ref().map(|desk| ask(&desk.symbols))
@@ -41,11 +29,12 @@ impl Page {
 }
 
 /// What the part does.
-pub(crate) fn perform(look: &Look<'_>) {
-    match look.looking {
-        Looking::AtFiles => files::take_chosen(look.page),
-        Looking::StartCamera => camera::start(look.page),
+pub(super) fn perform(page: &Rc<Page>, looking: Looking) {
+    match looking {
+        Looking::AtFiles => files::take_chosen(page),
+        Looking::StartCamera => camera::start(page),
         Looking::StopCamera => camera::stop(),
+        Looking::AtSheet => {}
     }
 }
 
@@ -104,26 +93,6 @@ fn grey(
 fn grey_of(rgba: &[u8]) -> u8 {
     let [r, g, b] = [rgba[0], rgba[1], rgba[2]].map(u32::from);
     u8::try_from((77 * r + 150 * g + 29 * b) >> 8).unwrap_or(u8::MAX)
-}
-
-fn canvas(page: &Page) -> Result<JsValue, JsValue> {
-    Ok(page.document.create_element("canvas")?.into())
-}
-
-// What the browser has for pictures and cameras is called by its name: each function of web_sys
-// is some bytes of the script that every first visit loads.
-
-fn get(of: &JsValue, name: &str) -> Result<JsValue, JsValue> {
-    Reflect::get(of, &name.into())
-}
-
-fn set(of: &JsValue, name: &str, value: &JsValue) -> Result<bool, JsValue> {
-    Reflect::set(of, &name.into(), value)
-}
-
-fn call(of: &JsValue, name: &str, with: &[JsValue]) -> Result<JsValue, JsValue> {
-    let function: Function = get(of, name)?.dyn_into()?;
-    Reflect::apply(&function, of, &with.iter().collect::<Array>())
 }
 
 /// A size in pixels, by the names of its sides.

@@ -1,13 +1,14 @@
 //! Sheets to print, true to size: chosen on one side, seen as they will be on the other.
 
+mod drawings;
 mod message;
 mod model;
 mod sheets;
 mod update;
 
 pub(crate) use message::PaperMsg;
-pub(crate) use model::PaperDesk;
-pub(crate) use update::{make, open, update};
+pub(crate) use model::{PaperDesk, Picture};
+pub(crate) use update::{make, open, painted, update};
 
 use maud::{Markup, PreEscaped, html};
 use noseward_drawing::paper::{Page, PaperSize, has_all_letters};
@@ -18,6 +19,8 @@ use super::form::plain_button;
 use super::sheet_of_paper;
 use crate::app::State;
 use crate::shell::{Region, pressed, region};
+#[cfg(test)]
+pub(crate) use drawings::Drawing;
 use sheets::Group;
 pub(crate) use sheets::Sheet;
 
@@ -97,8 +100,12 @@ fn preview(state: &State, desk: &PaperDesk) -> Markup {
             h3 id="pages-preview" { (desk.sheet.name()) }
             @if let Some(why) = desk.sheet.waits_for(state, desk) { (why) }
             @else if !desk.pages().is_empty() || desk.is_busy() {
-                (ways(desk))
-                (leafed(desk))
+                (ways(state, desk))
+                @if let Some(scene) = desk.sheet.drawing(state) {
+                    div class="leaf leaf--drawn" { (PreEscaped(svg_document(&scene, None))) }
+                } @else {
+                    (leafed(desk))
+                }
             } @else {
                 p {
                     (if state.design.sections.is_empty() { words::paper_place_no_rocket() }
@@ -110,7 +117,7 @@ fn preview(state: &State, desk: &PaperDesk) -> Markup {
 }
 
 /// The ways to paper.
-fn ways(desk: &PaperDesk) -> Markup {
+fn ways(state: &State, desk: &PaperDesk) -> Markup {
     let has_pdf = has_all_letters(desk.pages());
     html! {
         @if let Some(made) = desk.made.as_ref().filter(|made| !made.is_whole()) {
@@ -124,13 +131,19 @@ fn ways(desk: &PaperDesk) -> Markup {
                 }
                 (plain_button("pp-print", false, words::paper_place_print()))
                 (plain_button("pp-svg", false, words::paper_place_svg()))
-                @if desk.sheet.has_outline() {
+                (plain_button("pp-png", false, words::paper_place_png()))
+                @if desk.sheet.outline(state).is_some() {
                     (plain_button("pp-outline", false, words::paper_place_outline()))
+                }
+                @if desk.sheet.has_table() {
+                    (plain_button("pp-table", false, words::paper_place_table()))
                 }
             }
         }
         p class="nb__hint" {
-            (if has_pdf { words::paper_place_scale() } else { words::paper_place_no_pdf() })
+            (if desk.sheet.is_drawing() { words::paper_place_no_size() }
+             else if has_pdf { words::paper_place_scale() }
+             else { words::paper_place_no_pdf() })
         }
     }
 }

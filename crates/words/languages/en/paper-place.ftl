@@ -25,6 +25,11 @@ paper-place-pupil-pack = All of these, for one group
 paper-place-for-leaders = For whoever leads, from Set up
 paper-place-for-pupils = For each group
 paper-place-for-cutting = To cut out
+paper-place-drawings = Drawings
+# Names of drawings.
+paper-place-rocket = The rocket with its ruler
+paper-place-outline-drawn = Its outline
+paper-place-air = The air from every side
 # Where a rocket has no fins, say, or the notebook no trials.
 paper-place-nothing = Neither this rocket nor the notebook has anything for this sheet yet.
 # Where there is no rocket to draw.
@@ -38,8 +43,11 @@ paper-place-anyway = Show it all the same
 paper-place-save = Save as PDF
 paper-place-open = Open it
 paper-place-print = Print
-paper-place-svg = Save this page as a drawing (SVG)
+paper-place-svg = Save what is shown as a drawing (SVG)
+# The same in points of colour.
+paper-place-png = Save what is shown as a picture (PNG)
 paper-place-outline = Save the outline for a cutter (SVG)
+paper-place-table = Save as a table
 paper-place-before = Page before
 paper-place-next = Next page
 # Between these two buttons.
@@ -48,6 +56,8 @@ paper-place-next = Next page
 paper-place-page = Page { $page } of { $of }
 # Below the buttons.
 paper-place-scale = Print it at 100 % (“actual size”), not fitted to the page. A bar on the sheet tells whether that worked.
+# Below the buttons, and on the page, where a drawing is shown.
+paper-place-no-size = A drawing by itself, not true to size on paper.
 # Where the fonts of a PDF lack letters.
 paper-place-no-pdf =
     The letters of this language are not among those that every PDF has. Print here instead: the
@@ -55,6 +65,8 @@ paper-place-no-pdf =
 # Said when a file was saved.
 # $name (text): the name of the file
 paper-place-saved = Saved as { $name }, if this browser allows downloads.
+# Where the browser paints no picture.
+paper-place-no-png = This browser could not paint that picture. Save it as a drawing (SVG) instead.
 # While a pack is made.
 # $done (number): how many sheets are made
 # $of (number): how many there are

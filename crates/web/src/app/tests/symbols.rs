@@ -6,7 +6,7 @@ use super::*;
 use crate::places;
 use crate::places::class::ClassMsg;
 use crate::places::class::symbols::{
-    CameraFault, CameraPage, Looking, PictureRead, Symbols, SymbolsNews, learn,
+    CameraFault, CameraPage, PictureRead, Symbols, SymbolsNews, learn,
 };
 use noseward_lesson::SwingOutcome;
 use noseward_link::{NotebookFile, SymbolFault, notebook_parts};

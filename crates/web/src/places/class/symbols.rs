@@ -4,8 +4,7 @@
 mod model;
 
 pub(crate) use model::{
-    CAMERA, Camera, CameraFault, CameraPage, Looking, PictureRead, Symbols, SymbolsNews,
-    learn,
+    CAMERA, Camera, CameraFault, CameraPage, PictureRead, Symbols, SymbolsNews, learn,
 };
 
 use maud::{Markup, html};

@@ -5,10 +5,9 @@ use noseward_link::{Format, class_to_table, open_set_up};
 use noseward_words as words;
 
 use super::model::{ClassDesk, ClassField, Filter, Refused, Sort, TableView, Tally, Why};
-use super::symbols::Looking;
 use super::timer::{self, Timer};
 use super::{ClassMsg, columns, example, grid, marking, report, take_in};
-use crate::app::{Effect, State};
+use crate::app::{Effect, Looking, State};
 use crate::notebook::say;
 
 /// Characters of what is kept that are read at once: some 100 results.

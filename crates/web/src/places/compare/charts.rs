@@ -32,6 +32,20 @@ fn width_px(state: &State) -> f64 {
     (graph_px(state) - 4.0).clamp(260.0, WIDEST_PX)
 }
 
+/// What the chart shows, from what was seen of each trial.
+pub(crate) fn dots<'a>(
+    state: &State,
+    summaries: &[Summary],
+    seen: &'a [Vec<SwingOutcome>],
+) -> Vec<ChartTrial<'a>> {
+    summaries
+        .iter()
+        .zip(seen)
+        .filter(|(found, seen)| !seen.is_empty() && is_told(state, found))
+        .filter_map(|(found, seen)| ChartTrial::of(found, seen))
+        .collect()
+}
+
 /// A dot for every swing: separation across, outcome in rows.
 fn swings(state: &State, summaries: &[Summary]) -> Markup {
     const HEADS: [Text; 3] = [
@@ -42,12 +56,7 @@ fn swings(state: &State, summaries: &[Summary]) -> Markup {
     let trials = state.desk.notebook.trials();
     let seen: Vec<Vec<SwingOutcome>> =
         trials.iter().map(|trial| trial.swings().counted().collect()).collect();
-    let dots: Vec<ChartTrial<'_>> = summaries
-        .iter()
-        .zip(&seen)
-        .filter(|(found, seen)| !seen.is_empty() && is_told(state, found))
-        .filter_map(|(found, seen)| ChartTrial::of(found, seen))
-        .collect();
+    let dots = dots(state, summaries, &seen);
     let Some(scene) = trial_chart(&dots, state.units, width_px(state)) else {
         return html! {};
     };
@@ -88,6 +97,16 @@ fn separation_range_mm(found: &Summary) -> Option<(f64, f64, f64)> {
     ))
 }
 
+/// What the series shows.
+pub(crate) fn points(state: &State, summaries: &[Summary]) -> Vec<SeriesTrial> {
+    let point = |found: &Summary| SeriesTrial {
+        label: found.id.to_string(),
+        measured_mm: separation_range_mm(found),
+        computed_mm: found.computed_separation_mm().filter(|_| is_told(state, found)),
+    };
+    summaries.iter().map(point).collect()
+}
+
 /// Separation over the trials, measured beside worked out.
 fn series(state: &State, summaries: &[Summary]) -> Markup {
     const HEADS: [Text; 5] = [
@@ -97,14 +116,7 @@ fn series(state: &State, summaries: &[Summary]) -> Markup {
         words::charts_head_to(),
         words::charts_head_worked_out(),
     ];
-    let points: Vec<SeriesTrial> = summaries
-        .iter()
-        .map(|found| SeriesTrial {
-            label: found.id.to_string(),
-            measured_mm: separation_range_mm(found),
-            computed_mm: found.computed_separation_mm().filter(|_| is_told(state, found)),
-        })
-        .collect();
+    let points = points(state, summaries);
     let Some(scene) = trial_series(&points, state.units, width_px(state)) else {
         return html! {};
     };

@@ -19,10 +19,14 @@ pub(crate) enum PaperMsg {
         opens: bool,
     },
     Print,
-    /// The page that is looked at as SVG.
+    /// The page or the drawing that is looked at as SVG.
     Svg,
+    /// The same in points of colour.
+    Png,
     /// What is cut along, alone, as SVG.
     Outline,
+    /// What stands in rows on it, for a spreadsheet.
+    Table,
 }
 
 impl PaperMsg {
@@ -43,7 +47,9 @@ impl PaperMsg {
             "pp-open" => Self::Pdf { opens: true },
             "pp-print" => Self::Print,
             "pp-svg" => Self::Svg,
+            "pp-png" => Self::Png,
             "pp-outline" => Self::Outline,
+            "pp-table" => Self::Table,
             _ => return None,
         })
     }

@@ -1,5 +1,6 @@
 //! What the place Paper knows.
 
+use noseward_drawing::Scene;
 use noseward_drawing::paper::{Page, PaperSize};
 use noseward_lesson::{Notebook, Plan, SetUp};
 use noseward_stability::{Design, Units};
@@ -21,6 +22,18 @@ pub(crate) struct PaperDesk {
     pub(super) anyway: bool,
     /// What was made of it.
     pub(super) made: Option<Made>,
+    /// What the browser is to paint.
+    pub(crate) picture: Option<Picture>,
+}
+
+/// A picture that is to be painted.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Picture {
+    pub(crate) scene: Scene,
+    /// How many of its points lie along a unit of the drawing.
+    pub(crate) scale: f64,
+    /// What its file is called.
+    pub(crate) name: String,
 }
 
 /// Pages that are made, a sheet after the other.

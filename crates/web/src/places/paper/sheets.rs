@@ -1,20 +1,26 @@
 //! Every sheet: what it is called, and how it is made.
 
+use std::iter;
+
 use maud::{Markup, html};
 use noseward_drawing::paper::{Page, PaperSize};
 use noseward_drawing::sheets::teacher::{TeacherPack, TeacherSheet};
 use noseward_drawing::sheets::{self, GroupReport};
-use noseward_drawing::{CutOut, cut_out, pattern};
+use noseward_drawing::{CutOut, Scene, below, cut_out, cut_out_outline, pattern};
 use noseward_lesson::TrialResult;
 use noseward_link::{SetUpLink, result_code, rules_text, set_up_code};
-use noseward_stability::{Mass, Material, Space, Swing, SwingSetup};
+use noseward_stability::{Design, Mass, Material, Space, Swing, SwingSetup};
 use noseward_words::{self as words, Text};
 
+use super::drawings::Drawing;
 use super::model::PaperDesk;
 use crate::app::State;
 use crate::places::form::plain_button;
 use crate::places::trial::changed::label;
 use crate::places::{set_up, word_mat};
+
+/// Between parts that a cutter has in one file, in millimetres.
+const APART_MM: f64 = 5.0;
 
 /// What sheets are for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -22,16 +28,19 @@ pub(super) enum Group {
     Cutting,
     Pupils,
     Leaders,
+    Drawings,
 }
 
 impl Group {
-    pub(super) const ALL: [Self; 3] = [Self::Cutting, Self::Pupils, Self::Leaders];
+    pub(super) const ALL: [Self; 4] =
+        [Self::Cutting, Self::Pupils, Self::Leaders, Self::Drawings];
 
     pub(super) fn name(self) -> Text {
         match self {
             Self::Cutting => words::paper_place_for_cutting(),
             Self::Pupils => words::paper_place_for_pupils(),
             Self::Leaders => words::paper_place_for_leaders(),
+            Self::Drawings => words::paper_place_drawings(),
         }
     }
 }
@@ -58,6 +67,7 @@ pub(crate) enum Sheet {
     Teacher(TeacherSheet),
     Results,
     Labels,
+    Drawing(Drawing),
 }
 
 /// What a sheet is made from; `None` where there is no rocket to draw.
@@ -73,7 +83,7 @@ struct Row {
     make: Make,
 }
 
-const SHEETS: [Row; 26] = [
+const SHEETS: [Row; 31] = [
     Row {
         sheet: Sheet::CutOut,
         group: Group::Cutting,
@@ -225,7 +235,25 @@ const SHEETS: [Row; 26] = [
         key: "labels",
         make: labels,
     },
+    drawing(Drawing::Rocket, "rocket", |state, size| Drawing::Rocket.pages(state, size)),
+    drawing(Drawing::Outline, "outline", |state, size| {
+        Drawing::Outline.pages(state, size)
+    }),
+    drawing(Drawing::Chart, "chart", |state, size| Drawing::Chart.pages(state, size)),
+    drawing(Drawing::Series, "series", |state, size| Drawing::Series.pages(state, size)),
+    drawing(Drawing::Air, "air", |state, size| Drawing::Air.pages(state, size)),
 ];
+
+/// A drawing, on a page.
+const fn drawing(drawing: Drawing, key: &'static str, make: Make) -> Row {
+    Row {
+        sheet: Sheet::Drawing(drawing),
+        group: Group::Drawings,
+        name: drawing.name(),
+        key,
+        make,
+    }
+}
 
 /// A sheet of the teacher pack.
 const fn teacher(sheet: TeacherSheet, key: &'static str, make: Make) -> Row {
@@ -275,9 +303,48 @@ impl Sheet {
         Self::all().filter(is_part).collect()
     }
 
-    /// Whether there is a line to cut along that a cutter may have alone.
-    pub(super) fn has_outline(self) -> bool {
-        matches!(self, Self::CutOut | Self::CutOutSmall)
+    /// What is cut out of it and nothing else, at true size, for a cutter.
+    pub(super) fn outline(self, state: &State) -> Option<Scene> {
+        let design = &state.design;
+        let sets = 0..design.fins.len();
+        let pieces: Vec<Scene> = match self {
+            Self::CutOut | Self::CutOutSmall => return cut_out_outline(design),
+            Self::Fins => {
+                let one = |set: usize| {
+                    let count = design.fins[set].count as usize;
+                    let piece = pattern::fin_piece(design, set).into_iter();
+                    piece.flat_map(move |piece| iter::repeat_n(piece, count))
+                };
+                sets.flat_map(one).collect()
+            }
+            Self::Nose => {
+                card(design).flat_map(|i| pattern::section_pieces(design, i)).collect()
+            }
+            Self::Strip => {
+                sets.filter_map(|set| pattern::strip_piece(design, set)).collect()
+            }
+            Self::Tools => vec![pattern::ruler_piece(), pattern::stand_piece()],
+            _ => return None,
+        };
+        below(self.name().as_str(), pieces, APART_MM)
+    }
+
+    /// Whether whoever assesses a risk may go on with it in a spreadsheet.
+    pub(super) fn has_table(self) -> bool {
+        self == Self::Teacher(TeacherSheet::Hazards)
+    }
+
+    /// Whether it is a drawing and no sheet.
+    pub(super) fn is_drawing(self) -> bool {
+        matches!(self, Self::Drawing(_))
+    }
+
+    /// The drawing that it is, if there is something to draw.
+    pub(super) fn drawing(self, state: &State) -> Option<Scene> {
+        match self {
+            Self::Drawing(drawing) => drawing.scene(state),
+            _ => None,
+        }
     }
 
     /// What has to be asked before it is shown.
@@ -285,7 +352,7 @@ impl Sheet {
         let is_measured = state.measured.centre_of_mass.is_some()
             && state.measured.centre_of_pressure.is_some();
         let tells = match self {
-            Self::Answers | Self::TeacherPack => true,
+            Self::Answers | Self::TeacherPack | Self::Drawing(Drawing::Air) => true,
             Self::Teacher(sheet) => sheet.tells_answers(),
             _ => false,
         };
@@ -330,15 +397,18 @@ fn some(pages: impl Iterator<Item = Page>) -> Option<Vec<Page>> {
 }
 
 /// Every section that is made of card, or of nothing that is known.
-fn nose(state: &State, size: PaperSize) -> Option<Vec<Page>> {
-    let design = &state.design;
+fn card(design: &Design) -> impl Iterator<Item = usize> {
     let is_bottle = |i: usize| match design.sections[i].mass {
         Mass::Material(material) => material == Material::BottleWall,
         Mass::Joined => true,
         Mass::WeighedG(_) | Mass::SheetGPerM2(_) => !design.sections[i].kind.is_nose(),
     };
-    let card = (0..design.sections.len()).filter(|i| !is_bottle(*i));
-    some(card.flat_map(|i| pattern::section_pattern(size, design, i)))
+    (0..design.sections.len()).filter(move |i| !is_bottle(*i))
+}
+
+fn nose(state: &State, size: PaperSize) -> Option<Vec<Page>> {
+    let design = &state.design;
+    some(card(design).flat_map(|i| pattern::section_pattern(size, design, i)))
 }
 
 /// The room that a swing of the rocket on the page takes, with the set-up's string and turns.

@@ -3,7 +3,7 @@
 use noseward_link::{QrSegments, SymbolFault};
 use noseward_words as words;
 
-use crate::app::{Effect, State};
+use crate::app::{Effect, Looking, State};
 use crate::places::class::update::read;
 
 /// The `video` that shows what the camera sees.
@@ -106,15 +106,6 @@ pub(crate) enum SymbolsNews {
     CameraUnseen,
     /// These texts are before the camera, for the first time.
     Saw(Vec<String>),
-}
-
-/// What the browser does where a class is gathered.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Looking {
-    /// Take the files that were chosen; pictures are looked at one after the other.
-    AtFiles,
-    StartCamera,
-    StopCamera,
 }
 
 /// What follows from what is found out.
