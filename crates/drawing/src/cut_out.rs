@@ -17,8 +17,11 @@ pub(crate) use clip::{Window, clipped};
 use outline::Outline;
 pub(crate) use tiles::{TILE_MM, Tiles};
 
-/// Room for the outline on a sheet with words, in millimetres.
-const ON_ONE_MM: (f64, f64) = (128.0, 150.0);
+/// Between a picture and the bars beside it.
+const APART_MM: f64 = 6.0;
+/// What the bars take of the width and of the height, with what is free round them.
+const BARS_MM: (f64, f64) =
+    (CHECK_BAR_WIDE_MM + 2.0 * APART_MM, CHECK_BAR_WIDE_MM + APART_MM + 6.0);
 
 /// How a cut-out is put on paper.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -41,19 +44,23 @@ pub struct CutOut {
 #[must_use]
 pub fn cut_out(design: &Design, wish: &CutOut) -> Option<Vec<Page>> {
     let view = SideView::new(design, &Body::new(design)?);
-    let full = Outline::new(&view, 1.0, wish.answers_mm);
-    let fit = (ON_ONE_MM.0 / full.width).min(ON_ONE_MM.1 / full.height);
-    let is_small = wish.on_one_sheet || fit >= 1.0;
-    let outline = if is_small {
-        Outline::new(&view, whole_percent(fit.min(1.0)), wish.answers_mm)
-    } else {
-        full
-    };
+    let outlined = |scale: f64| Outline::new(&view, scale, wish.answers_mm);
+    let full = outlined(1.0);
     let mut flow = Flow::new(wish.size, &title(design, wish));
+    // What the words leave of a sheet.
+    let mut with_words = flow.clone();
+    explain(&mut with_words, &outlined(0.99), wish, false);
+    let room = (
+        Flow::WIDTH_MM - BARS_MM.0 - 2.0 * full.beside_mm(),
+        with_words.room_mm() - BARS_MM.1,
+    );
+    let fit = (room.0 / full.width).min(room.1 / full.height);
+    let is_small = wish.on_one_sheet || fit >= 1.0;
+    let outline = if is_small { outlined(whole_percent(fit.min(1.0))) } else { full };
     let tiles = (!is_small).then(|| Tiles::new(&outline));
     explain(&mut flow, &outline, wish, tiles.is_some());
     let (name, picture) = match &tiles {
-        Some(tiles) => (texts::cut_out_map(), tiles.map(&outline)),
+        Some(tiles) => (texts::cut_out_map(), tiles.map(&outline.path)),
         None => (texts::cut_out_drawing(), outline.scene(texts::cut_out_drawing())),
     };
     beside_bars(&mut flow, name.as_str(), picture);
@@ -95,6 +102,8 @@ fn title(design: &Design, wish: &CutOut) -> String {
 /// What it is, and how it is made and used.
 fn explain(flow: &mut Flow, outline: &Outline, wish: &CutOut, is_tiled: bool) {
     let length = wish.units.length(outline.length_mm * outline.scale);
+    // The unit stays beside its number.
+    let length = length.replace(' ', "\u{a0}");
     let size = if outline.scale < 1.0 {
         let percent = texts::Number::fixed(outline.scale * 100.0, 0);
         texts::cut_out_scaled(percent, &length)
@@ -115,13 +124,17 @@ fn explain(flow: &mut Flow, outline: &Outline, wish: &CutOut, is_tiled: bool) {
         return;
     }
     flow.caution(texts::cut_out_caution().as_str());
-    let mut steps = vec![texts::cut_out_step_check().as_str()];
-    steps.extend(is_tiled.then(|| texts::cut_out_step_join().as_str()));
+    let mut steps = if is_tiled {
+        vec![texts::cut_out_step_check_all(), texts::cut_out_step_join()]
+    } else {
+        vec![texts::cut_out_step_check()]
+    };
+    steps.extend(outline.is_loose.then(texts::cut_out_step_loose));
     steps.extend([
-        texts::cut_out_step_cut().as_str(),
-        texts::cut_out_step_stick().as_str(),
-        texts::cut_out_step_measure().as_str(),
-        texts::cut_out_step_balance().as_str(),
+        texts::cut_out_step_cut(),
+        texts::cut_out_step_card(),
+        texts::cut_out_step_measure(),
+        texts::cut_out_step_balance(),
     ]);
     flow.list(&steps, Mark::Number);
     flow.fields(&[
@@ -132,7 +145,6 @@ fn explain(flow: &mut Flow, outline: &Outline, wish: &CutOut, is_tiled: bool) {
 
 /// A picture with a bar of 100 mm above it and another beside it.
 fn beside_bars(flow: &mut Flow, name: &str, picture: Scene) {
-    const APART_MM: f64 = 6.0;
     flow.space(3.0);
     let left = CHECK_BAR_WIDE_MM + APART_MM;
     let height = (CHECK_BAR_WIDE_MM + APART_MM + picture.height)
@@ -147,6 +159,8 @@ fn beside_bars(flow: &mut Flow, name: &str, picture: Scene) {
     flow.drawing(name, height, items);
 }
 
+const WORDS_MM: f64 = 3.0;
+
 /// Small words of a cut-out.
 fn words(at: Point, anchor: Anchor, words: &str) -> Item {
     Item::Text {
@@ -155,14 +169,16 @@ fn words(at: Point, anchor: Anchor, words: &str) -> Item {
         words: words.to_owned(),
         colour: Colour::Soft,
         bold: false,
-        size: 3.0,
+        size: WORDS_MM,
     }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::boxes::in_languages;
     use crate::paper::Tag;
+    use crate::paper::inside::everything_is_inside;
     use noseward_stability::{BottleSize, Example};
 
     fn wish(size: PaperSize, on_one_sheet: bool) -> CutOut {
@@ -200,6 +216,50 @@ mod tests {
                 }
             }
         }
+    }
+
+    /// The third fin of one example has a straight root beside a body that tapers.
+    #[test]
+    fn a_part_that_would_fall_off_is_told() {
+        for example in Example::ALL {
+            let pages = cut_out(&example.design(), &wish(PaperSize::A4, true)).unwrap();
+            let is_told = format!("{pages:?}").contains("touches the body at a point");
+            assert_eq!(is_told, example == Example::Tern, "{example:?}");
+        }
+    }
+
+    /// The words at both points, over lines of no outline and within the sheet.
+    #[test]
+    fn answers_keep_off_the_outline() {
+        let check = || {
+            for (design, on_one) in designs().iter().flat_map(|d| [(d, true), (d, false)])
+            {
+                let view = SideView::new(design, &Body::new(design).unwrap());
+                let long = design.length_mm();
+                for share in [0.1, 0.4, 0.7, 0.9] {
+                    let answers_mm = Some((long * share, long * (1.0 - share)));
+                    let scale = if on_one { 0.3 } else { 1.0 };
+                    assert!(Outline::new(&view, scale, answers_mm).has_free_words());
+                    let wish = CutOut { answers_mm, ..wish(PaperSize::A4, on_one) };
+                    let pages = cut_out(design, &wish).unwrap();
+                    assert!(!on_one || pages.len() == 1);
+                    everything_is_inside(&pages);
+                }
+            }
+        };
+        check();
+        in_languages(&check);
+    }
+
+    #[test]
+    fn one_sheet_is_one_sheet_in_every_language() {
+        in_languages(&|| {
+            for design in designs() {
+                let pages = cut_out(&design, &wish(PaperSize::A4, true)).unwrap();
+                assert_eq!(pages.len(), 1, "{} {}", texts::language().key, design.name);
+                everything_is_inside(&pages);
+            }
+        });
     }
 
     #[test]

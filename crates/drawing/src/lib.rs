@@ -18,7 +18,7 @@ mod cut_out;
 #[cfg(test)]
 mod goldens;
 mod legend;
-mod names;
+pub mod names;
 mod palette;
 pub mod paper;
 pub mod pattern;
@@ -45,8 +45,9 @@ pub use below::below;
 pub use class_chart::{ClassChart, ClassTrial, SeparationUnit, class_chart};
 pub use cut_out::{CutOut, cut_out, cut_out_outline};
 pub use names::{
-    group_name, outcome_name, outcome_names, overall_name, part_name, point_name,
-    statement_name,
+    colour_name, comes_out, group_name, how_found, listed, outcome_meaning, outcome_name,
+    outcome_names, overall_name, part_name, point_in, point_name, statement_name,
+    statement_question,
 };
 pub use palette::Colour;
 pub use pictures::{PICTURE_SIZE_PX, Picture, picture};

@@ -1,8 +1,14 @@
 //! What the parts of a rocket and its swings are called, in the language in use.
 
+pub mod lesson;
+
+use std::f64::consts::FRAC_PI_4;
+
 use noseward_lesson::{BalancePoint, Colour, Group, Overall, Statement, SwingOutcome};
-use noseward_stability::{Called, Component, Design, PartKind};
-use noseward_words::{self as words, Text};
+use noseward_stability::{Called, Component, Design, Outcome, PartKind};
+use noseward_words::{self as words, ComesOut, Number, Text};
+
+use crate::pictures::Picture;
 
 /// What a part is called, with its number where there are several; empty for a section that
 /// the design has not.
@@ -65,6 +71,28 @@ pub fn point_name(point: BalancePoint) -> Text {
     }
 }
 
+/// A point as an argument of a sentence.
+#[must_use]
+pub fn point_in(point: BalancePoint) -> words::BalancePoint {
+    match point {
+        BalancePoint::Mass => words::BalancePoint::Mass,
+        BalancePoint::Pressure => words::BalancePoint::Pressure,
+    }
+}
+
+/// How one of them is found: a heading, what is to be done, and a picture of it.
+#[must_use]
+pub fn how_found(point: BalancePoint) -> (Text, Text, Picture) {
+    match point {
+        BalancePoint::Mass => {
+            (words::measure_mass(), words::measure_mass_how(), Picture::HangingPoint)
+        }
+        BalancePoint::Pressure => {
+            (words::measure_pressure(), words::measure_pressure_how(), Picture::Balance)
+        }
+    }
+}
+
 /// A box of the conclusion.
 #[must_use]
 pub fn statement_name(statement: Statement) -> Text {
@@ -76,10 +104,21 @@ pub fn statement_name(statement: Statement) -> Text {
     }
 }
 
-/// The label of a group, such as “Blue 3”.
+/// The question that a box of the conclusion asks.
 #[must_use]
-pub fn group_name(group: Group) -> String {
-    let colour = match group.colour {
+pub fn statement_question(statement: Statement) -> Text {
+    match statement {
+        Statement::Claim => words::conclude_claim(),
+        Statement::Evidence => words::conclude_evidence(),
+        Statement::Reason => words::conclude_reason(),
+        Statement::Trust => words::conclude_trust(),
+    }
+}
+
+/// The colour of a label.
+#[must_use]
+pub fn colour_name(colour: Colour) -> Text {
+    match colour {
         Colour::Red => words::lesson_red(),
         Colour::Orange => words::lesson_orange(),
         Colour::Yellow => words::lesson_yellow(),
@@ -92,8 +131,45 @@ pub fn group_name(group: Group) -> String {
         Colour::White => words::lesson_white(),
         Colour::Silver => words::lesson_silver(),
         Colour::Gold => words::lesson_gold(),
-    };
-    words::lesson_group(&colour, group.number().into())
+    }
+}
+
+/// The label of a group, such as “Blue 3”.
+#[must_use]
+pub fn group_name(group: Group) -> String {
+    words::lesson_group(&colour_name(group.colour), group.number().into())
+}
+
+/// An outcome as sentences tell it.
+#[must_use]
+pub fn comes_out(outcome: Outcome) -> ComesOut {
+    match outcome {
+        Outcome::SelfRighting => ComesOut::SelfRighting,
+        Outcome::StraightStartOnly => ComesOut::StraightStartOnly,
+        Outcome::Broadside { angle_rad } if angle_rad < FRAC_PI_4 => ComesOut::AtAnAngle,
+        Outcome::Broadside { .. } => ComesOut::Broadside,
+        Outcome::SwapsEnds => ComesOut::SwapsEnds,
+    }
+}
+
+/// What an outcome means, in a pupil’s words.
+#[must_use]
+pub fn outcome_meaning(outcome: Outcome) -> String {
+    match outcome {
+        Outcome::SelfRighting => words::verdict_means_self_righting(),
+        Outcome::StraightStartOnly => words::verdict_means_straight_start_only(),
+        Outcome::Broadside { angle_rad } => {
+            return words::verdict_means_tilted(Number::fixed(angle_rad.to_degrees(), 0));
+        }
+        Outcome::SwapsEnds => words::verdict_means_swaps_ends(),
+    }
+    .into()
+}
+
+/// Things one behind the other, with commas.
+#[must_use]
+pub fn listed(things: impl Iterator<Item = String>) -> String {
+    things.reduce(|before, next| words::lists_next(&before, &next)).unwrap_or_default()
 }
 
 #[cfg(test)]

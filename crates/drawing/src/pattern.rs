@@ -46,11 +46,11 @@ pub fn fin_pattern(size: PaperSize, design: &Design, set: usize) -> Vec<Page> {
     let name = texts::paper_parts_cut(&part_name(design, Component::Fins(set)));
     let use_it = [
         step(texts::paper_parts_fold_tab()),
-        step(texts::paper_parts_fix_fin()),
         Step::Care(texts::paper_parts_care_bottle()),
+        step(texts::paper_parts_fix_fin()),
     ];
     if layout::fits(first) {
-        let mut flow = begun(size, design, &name, &[], &use_it);
+        let mut flow = begun(size, design, &name, &printed(), &use_it);
         layout::lay(&mut flow, &name, &pieces);
         return flow.pages();
     }
@@ -76,7 +76,7 @@ pub fn section_pattern(size: PaperSize, design: &Design, section: usize) -> Vec<
     let is_nose = design.sections[section].kind.is_nose();
     let use_it = shape.steps(pieces.len(), is_nose);
     if pieces.iter().all(layout::fits) {
-        let mut flow = begun(size, design, &name, &[], &use_it);
+        let mut flow = begun(size, design, &name, &printed(), &use_it);
         layout::lay(&mut flow, &name, &pieces);
         return flow.pages();
     }
@@ -113,10 +113,10 @@ pub fn strip_pattern(size: PaperSize, design: &Design) -> Vec<Page> {
     }
     let mut use_it = Vec::new();
     use_it.extend(has_rows.then(|| step(texts::paper_parts_rows())));
+    use_it.push(Step::Care(texts::paper_parts_care_bottle()));
     use_it.push(step(texts::paper_parts_wrap()));
     use_it.push(step(texts::paper_parts_mark()));
-    use_it.push(Step::Care(texts::paper_parts_care_bottle()));
-    let mut flow = begun(size, design, name, &[], &use_it);
+    let mut flow = begun(size, design, name, &printed(), &use_it);
     layout::lay(&mut flow, name, &pieces);
     flow.pages()
 }
@@ -158,17 +158,19 @@ pub fn tools_pattern(size: PaperSize) -> Vec<Page> {
         &[
             step(texts::paper_parts_card()),
             step(texts::cut_out_step_check()),
+            Step::Care(texts::paper_parts_care_cut()),
             step(texts::cut_out_step_cut()),
             step(texts::paper_parts_ruler_end()),
-            Step::Care(texts::paper_parts_care_cut()),
             step(texts::paper_parts_stand_fold()),
             step(texts::paper_parts_stand_tape()),
             step(texts::paper_parts_stand_use()),
         ],
     );
     legend(&mut flow);
-    flow.next_page();
     let (ruler, stand) = (tools::ruler(), tools::stand());
+    layout::lay(&mut flow, name, std::slice::from_ref(&stand));
+    // Two rulers, and another stand beside them.
+    flow.next_page();
     let (long, wide) = ruler.size();
     let at = |x: f64, y: f64| Point { x, y };
     let left = 2.0 * (wide + RULERS_APART_MM) + 8.0;
@@ -221,11 +223,13 @@ fn within_limits(design: &Design) -> bool {
         })
 }
 
-/// Something to do, or to take care of while one does it.
+/// Something to do, or to take care of before one does what follows.
 #[derive(Clone, Debug, PartialEq)]
 enum Step {
     Do(String),
     Care(Text),
+    /// What it is, before the first step.
+    Say(String),
 }
 
 fn step(words: Text) -> Step {
@@ -315,17 +319,22 @@ impl Shape {
             }
         });
         if is_nose {
-            steps.push(step(texts::paper_parts_round_tip()));
             steps.push(Step::Care(texts::paper_parts_care_nose()));
+            steps.push(step(texts::paper_parts_round_tip()));
         }
-        steps.push(step(texts::paper_parts_put_on()));
         steps.push(Step::Care(texts::paper_parts_care_bottle()));
+        steps.push(step(texts::paper_parts_put_on()));
         steps
     }
 }
 
+/// What is done first with parts at true size.
+fn printed() -> [Step; 2] {
+    [step(texts::paper_parts_card()), step(texts::cut_out_step_check())]
+}
+
 /// A sheet with its title, what is done with it and what its lines mean. `first` is done before
-/// anything is folded.
+/// anything is cut out.
 fn begun(
     size: PaperSize,
     design: &Design,
@@ -338,11 +347,9 @@ fn begun(
         rocket => texts::paper_parts_of(rocket, name),
     };
     let mut flow = Flow::new(size, &title);
-    let mut steps =
-        vec![step(texts::paper_parts_card()), step(texts::cut_out_step_check())];
-    steps.extend_from_slice(first);
-    steps.push(step(texts::cut_out_step_cut()));
+    let mut steps = first.to_vec();
     steps.push(Step::Care(texts::paper_parts_care_cut()));
+    steps.push(step(texts::cut_out_step_cut()));
     steps.extend_from_slice(use_it);
     explain(&mut flow, &steps);
     legend(&mut flow);
@@ -360,8 +367,11 @@ fn larger(
 ) -> Vec<Page> {
     let (width, height) = piece.size();
     let (width, height) = (Number::fixed(width, 0), Number::fixed(height, 0));
-    let mut first = vec![
-        Step::Do(texts::paper_parts_large(width, height)),
+    let large = texts::paper_parts_large(width, height);
+    let first = [
+        Step::Say(large.clone()),
+        step(texts::cut_out_step_check_all()),
+        Step::Care(texts::paper_parts_care_cut()),
         step(texts::paper_parts_join()),
         Step::Do(texts::paper_parts_trace(times.into())),
     ];
@@ -369,21 +379,22 @@ fn larger(
     if layout::tiled(&mut flow, piece, MOST_SHEETS).is_some() {
         return flow.pages();
     }
-    first.truncate(1);
-    first.push(Step::Do(texts::paper_parts_too_large(MOST_SHEETS.into())));
-    begun(size, design, name, &first, use_it).pages()
+    let too_large = Step::Do(texts::paper_parts_too_large(MOST_SHEETS.into()));
+    begun(size, design, name, &[Step::Say(large), too_large], use_it).pages()
 }
 
-/// Steps with numbers, and cautions each behind its step.
+/// Steps with numbers, and each caution before its step. None is told twice.
 fn explain(flow: &mut Flow, steps: &[Step]) {
     let mut number = 1;
-    for step in steps {
+    for (i, step) in steps.iter().enumerate() {
         match step {
+            _ if steps[..i].contains(step) => {}
             Step::Do(words) => {
                 flow.list(&[words], Mark::NumberFrom(number));
                 number += 1;
             }
             Step::Care(words) => flow.caution(words.as_str()),
+            Step::Say(words) => flow.paragraph(words),
         }
     }
 }

@@ -1,7 +1,7 @@
 //! Small pictures of where the ruler goes.
 
 use crate::palette::Colour;
-use crate::scene::{Group, Item, Path, Point, Scene, Style, Unit};
+use crate::scene::{Item, Path, Point, Scene, Style};
 
 /// Width and height of a picture, in CSS pixels.
 pub const PICTURE_SIZE_PX: f64 = 44.0;
@@ -170,13 +170,7 @@ pub fn picture(what: Picture) -> Scene {
             });
         }
     }
-    Scene {
-        width: PICTURE_SIZE_PX,
-        height: PICTURE_SIZE_PX,
-        unit: Unit::Px,
-        name: String::new(),
-        groups: vec![Group { key: "picture", items }],
-    }
+    Scene::picture(PICTURE_SIZE_PX, items)
 }
 
 /// All lines of the thing as one path: a page with many pictures has fewer elements.

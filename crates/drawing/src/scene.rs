@@ -42,6 +42,14 @@ pub struct Scene {
     pub groups: Vec<Group>,
 }
 
+impl Scene {
+    /// A square picture without a name, all of it one group.
+    pub(crate) fn picture(side: f64, items: Vec<Item>) -> Self {
+        let groups = vec![Group { key: "picture", items }];
+        Self { width: side, height: side, groups, ..Self::default() }
+    }
+}
+
 /// Things that are redrawn together.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Group {

@@ -16,6 +16,6 @@ pub use blank::blank_charts;
 pub use cards::{cue_cards, cue_cards_with_room, role_cards};
 pub use labels::labels;
 pub use record::record;
-pub use report::{GroupReport, report};
+pub use report::{GroupReport, point_as_read, report};
 pub use results::results;
-pub use word_mat::{MatTerm, word_mat};
+pub use word_mat::{MatTerm, strokes, word_mat};

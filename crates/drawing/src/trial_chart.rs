@@ -7,7 +7,7 @@ mod dots;
 mod rows;
 mod words;
 
-use noseward_lesson::SwingOutcome;
+use noseward_lesson::{Summary, SwingOutcome};
 use noseward_stability::Units;
 use noseward_words::{self as texts, Text};
 
@@ -40,6 +40,21 @@ pub struct ChartTrial<'a> {
     pub range_mm: Option<(f64, f64)>,
     /// What was seen, in the order of the swings. Slips are left out.
     pub outcomes: &'a [SwingOutcome],
+}
+
+impl<'a> ChartTrial<'a> {
+    /// A trial of a notebook with its swings; `None` where it has no separation.
+    #[must_use]
+    pub fn of(found: &Summary, outcomes: &'a [SwingOutcome]) -> Option<Self> {
+        Some(Self {
+            label: found.id.to_string(),
+            separation_mm: found.separation_mm()?,
+            calibre_mm: found.body_width_mm?,
+            measured: found.is_measured(),
+            range_mm: None,
+            outcomes,
+        })
+    }
 }
 
 /// What a row of the chart stands for, from top to bottom.

@@ -480,8 +480,6 @@ impl Page {
                 Paper::Lesson => "lesson",
                 Paper::Swing => "swing",
                 Paper::Notebook => "notebook",
-                Paper::Labels => "labels",
-                Paper::Kit => "kit",
                 Paper::Sheets => "sheets",
                 Paper::Group | Paper::Groups | Paper::Class => "report",
             },

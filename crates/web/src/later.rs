@@ -59,7 +59,6 @@ impl Ask {
             Self::Place(place) => return place.part(),
             Self::Swing | Self::Starts => Part::Motion,
             Self::Paper(Paper::Swing) | Self::Moving => Part::Swing,
-            Self::Paper(Paper::Labels | Paper::Kit) => Part::SetUp,
             Self::Paper(Paper::Sheets) | Self::MakeSheets => Part::Paper,
             Self::Paper(Paper::Group | Paper::Groups | Paper::Class) => Part::Class,
             Self::Paper(_) => Part::Files,
@@ -76,7 +75,6 @@ impl Ask {
 pub(crate) fn of_message(msg: &NotebookMsg) -> Part {
     match msg {
         NotebookMsg::Print(Paper::Swing) => Part::Motion,
-        NotebookMsg::Print(Paper::Labels | Paper::Kit) => Part::SetUp,
         NotebookMsg::OpenText(_) | NotebookMsg::OpenLink(_) | NotebookMsg::Print(_) => {
             Part::Files
         }
@@ -269,8 +267,6 @@ pub(crate) fn set_up(question: &mut Question<'_>) {
     let Question::Page { state, call } = question else { return };
     match &call.ask {
         Ask::Place(_) => call.regions = places::set_up::regions(state),
-        Ask::Paper(paper) => call.regions = places::set_up::paper(state, *paper),
-        Ask::Update(NotebookMsg::Print(paper)) => call.effects = print(*paper),
         Ask::Update(NotebookMsg::Typed { field, text }) => {
             call.effects = places::set_up::typed(state, field, text);
         }
@@ -316,6 +312,7 @@ pub(crate) fn paper(question: &mut Question<'_>) {
         Question::Look(look) => return dom::paint(look),
         Question::Evaluate { .. } => return,
     };
+    call.effects = places::paper::open(state);
     match &call.ask {
         Ask::Place(_) => call.regions = places::paper::regions(state),
         Ask::Paper(_) => call.regions = places::paper::on_paper(state),

@@ -41,8 +41,6 @@ pub(crate) fn paper(state: &State, paper: Paper) -> Vec<Region> {
         Paper::Notebook => notebook_on_paper::notebook(state),
         Paper::Swing
         | Paper::Lesson
-        | Paper::Labels
-        | Paper::Kit
         | Paper::Sheets
         | Paper::Group
         | Paper::Groups

@@ -40,6 +40,7 @@ const LEFT_OUT: &[(&str, &str)] = &[
     ("class-report.ftl", "for whoever leads"),
     ("set_up-kit.ftl", "for whoever leads"),
     ("class.ftl", "for whoever leads"),
+    ("paper-place.ftl", "for whoever leads"),
     ("class-pattern.ftl", "for whoever leads, who reads it out"),
     ("symbols.ftl", "for whoever leads"),
     ("paper-teacher.ftl", "for whoever leads"),

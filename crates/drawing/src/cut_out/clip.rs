@@ -12,6 +12,16 @@ pub(crate) struct Window {
 }
 
 impl Window {
+    /// Its top left corner.
+    pub(crate) fn corner(self) -> Point {
+        Point { x: self.left, y: self.top }
+    }
+
+    /// Whether a point lies in it.
+    pub(crate) fn has(self, p: Point) -> bool {
+        (self.left..=self.right).contains(&p.x) && (self.top..=self.bottom).contains(&p.y)
+    }
+
     /// The same without an edge of some width.
     pub(crate) fn without(self, edge: f64) -> Self {
         Self {

@@ -4,9 +4,9 @@ use noseward_words as texts;
 
 use super::clip::{Window, clipped};
 use super::outline::Outline;
-use super::words;
+use super::{WORDS_MM, words};
 use crate::palette::Colour;
-use crate::paper::Flow;
+use crate::paper::{Flow, wide};
 use crate::scene::{Anchor, Group, Item, Path, Point, Scene, Style, Unit};
 
 /// What a sheet shows of the outline: lines that end at its sides stay in the room of a page.
@@ -67,10 +67,17 @@ impl Tiles {
     pub(super) fn tile(&self, outline: &Outline, i: usize) -> Scene {
         let (column, row) = self.place(i);
         let window = self.window(column, row);
-        let corner = Point { x: window.left, y: window.top };
+        let corner = window.corner();
         // The lines of joining come first: over it they would break the outline.
-        let mut items = self.joins(i);
-        items.extend(outline.items(&|path| clipped(path, window), corner));
+        let mut drawn = outline.path.clone();
+        // In the middle of two columns sheets join: a second line there would hide where.
+        let has_axis = self.columns % 2 == 1;
+        if has_axis {
+            drawn.runs.extend(outline.axis.runs.clone());
+        }
+        let mut items = self.joins(i, &clipped(&drawn, window));
+        items.extend(has_axis.then(|| outline.axis_in(Some(window))));
+        items.extend(outline.items(Some(window)));
         if row == 0 && column == self.columns / 2 && self.columns % 2 == 1 {
             let moved = outline.nose();
             items.push(Item::Placed {
@@ -84,31 +91,32 @@ impl Tiles {
         Scene { width: TILE_MM.0, height: TILE_MM.1, name, ..alone(items) }
     }
 
-    /// The lines on the sheet with this number at which others join it.
-    pub(crate) fn joins(&self, i: usize) -> Vec<Item> {
+    /// The lines on the sheet with this number at which others join it. Their words keep off
+    /// what is drawn there.
+    pub(crate) fn joins(&self, i: usize, drawn: &Path) -> Vec<Item> {
         let (column, row) = self.place(i);
         let mut items = Vec::new();
         let half = OVERLAP_MM / 2.0;
         let number = |column: usize, row: usize| row * self.columns + column + 1;
         if row > 0 {
-            items.extend(join(false, half, number(column, row - 1), -1.6));
+            items.extend(join(false, half, number(column, row - 1), -1.6, drawn));
         }
         if row + 1 < self.rows {
             let next = number(column, row + 1);
-            items.extend(join(false, TILE_MM.1 - half, next, 4.2));
+            items.extend(join(false, TILE_MM.1 - half, next, 4.2, drawn));
         }
         if column > 0 {
-            items.extend(join(true, half, number(column - 1, row), -1.6));
+            items.extend(join(true, half, number(column - 1, row), -1.6, drawn));
         }
         if column + 1 < self.columns {
             let next = number(column + 1, row);
-            items.extend(join(true, TILE_MM.0 - half, next, 4.2));
+            items.extend(join(true, TILE_MM.0 - half, next, 4.2, drawn));
         }
         items
     }
 
     /// All parts in one small picture.
-    pub(super) fn map(&self, outline: &Outline) -> Scene {
+    pub(crate) fn map(&self, outline: &Path) -> Scene {
         let last = self.window(self.columns - 1, self.rows - 1);
         let (width, height) = (last.right - self.corner.x, last.bottom - self.corner.y);
         let scale = (MAP_MM.0 / width).min(MAP_MM.1 / height);
@@ -119,7 +127,7 @@ impl Tiles {
         let shrink = |(points, is_closed): &(Vec<Point>, bool)| {
             (points.iter().map(|p| at(p.x, p.y)).collect(), *is_closed)
         };
-        let path = Path { runs: outline.path.runs.iter().map(shrink).collect() };
+        let path = Path { runs: outline.runs.iter().map(shrink).collect() };
         let mut items = vec![Item::Path { path, style: Style::line(Colour::Soft, 0.3) }];
         for i in 0..self.count() {
             let (column, row) = self.place(i);
@@ -127,7 +135,7 @@ impl Tiles {
             let corners = [(left, top), (right, top), (right, bottom), (left, bottom)];
             let path = Path::closed(corners.map(|(x, y)| at(x, y)).into());
             items.push(Item::Path { path, style: Style::line(Colour::Ink, 0.3) });
-            let middle = at(left + 12.0, top + 40.0);
+            let middle = at(left + 30.0, top + 45.0);
             items.push(Item::Text {
                 at: middle,
                 anchor: Anchor::Middle,
@@ -160,7 +168,7 @@ fn alone(items: Vec<Item>) -> Scene {
 
 /// A dashed line across a sheet, or along it, with two crosses and the number of the part that
 /// joins there, a little beyond the line.
-fn join(along: bool, at: f64, number: usize, beyond: f64) -> Vec<Item> {
+fn join(along: bool, at: f64, number: usize, beyond: f64, drawn: &Path) -> Vec<Item> {
     let length = if along { TILE_MM.1 } else { TILE_MM.0 };
     let place = |run: f64, aside: f64| {
         if along {
@@ -178,6 +186,19 @@ fn join(along: bool, at: f64, number: usize, beyond: f64) -> Vec<Item> {
     }
     let said = texts::cut_out_join(number.into());
     let word = words(Point::default(), Anchor::Start, &said);
+    let long = wide(&said, WORDS_MM, false);
+    let is_free = |&run: &f64| {
+        let ends =
+            [place(run - 1.0, beyond - WORDS_MM), place(run + long + 1.0, beyond + 1.0)];
+        let [Point { x: left, y: top }, Point { x: right, y: bottom }] = ends;
+        clipped(drawn, Window { left, top, right, bottom }).runs.is_empty()
+    };
+    let last = length - WORDS_INSET_MM - long;
+    let between = [last, WORDS_INSET_MM, length / 2.0, length / 2.0 - long];
+    // Turned words begin at their lower end.
+    let preferred = if along { last } else { WORDS_INSET_MM };
+    let run =
+        std::iter::once(preferred).chain(between).find(is_free).unwrap_or(preferred);
     let turned_deg = if along { -90.0 } else { 0.0 };
     vec![
         Item::Path {
@@ -186,10 +207,7 @@ fn join(along: bool, at: f64, number: usize, beyond: f64) -> Vec<Item> {
         },
         Item::Path { path: crosses, style: Style::line(Colour::Ink, 0.25) },
         Item::Placed {
-            at: place(
-                if along { length - WORDS_INSET_MM } else { WORDS_INSET_MM },
-                beyond,
-            ),
+            at: place(if along { run + long } else { run }, beyond),
             scale: 1.0,
             turned_deg,
             scene: alone(vec![word]),

@@ -16,6 +16,9 @@ pub(super) const AREA_MM: (f64, f64) = (
     Flow::HEIGHT_MM - CHECK_BAR_WIDE_MM - BESIDE_BAR_MM,
 );
 
+/// How far from the left the picture of all sheets of a large part is, in millimetres.
+const MAP_AT_MM: f64 = 40.0;
+
 /// Where a part lies.
 #[derive(Clone, Copy, Debug)]
 struct Place {
@@ -140,8 +143,13 @@ pub(super) fn lay(flow: &mut Flow, name: &str, pieces: &[Piece]) {
     let bars = CHECK_BAR_WIDE_MM + BESIDE_BAR_MM;
     let mut items = Vec::new();
     let (mut y, mut filled) = (0.0, 0.0);
-    for row in rows(pieces) {
-        let high = row.height + 2.0 * EDGE_MM;
+    let rows = rows(pieces);
+    if rows.first().is_some_and(|row| high(row).max(CHECK_BAR_MM) > flow.room_mm() - bars)
+    {
+        small_picture(flow, &pieces[0]);
+    }
+    for row in rows {
+        let high = high(&row);
         if (y + high).max(CHECK_BAR_MM) > flow.room_mm() - bars {
             sheet(flow, name, filled, std::mem::take(&mut items));
             flow.next_page();
@@ -154,6 +162,22 @@ pub(super) fn lay(flow: &mut Flow, name: &str, pieces: &[Piece]) {
         y = filled + GAP_MM - 2.0 * EDGE_MM;
     }
     sheet(flow, name, filled, items);
+}
+
+fn high(row: &Row) -> f64 {
+    row.height + 2.0 * EDGE_MM
+}
+
+/// On a page with words alone: what the part looks like that needs a page of its own.
+fn small_picture(flow: &mut Flow, piece: &Piece) {
+    const MOST_MM: (f64, f64) = (110.0, 75.0);
+    const LEAST_MM: f64 = 40.0;
+    let room = flow.room_mm() - 14.0;
+    if room > LEAST_MM {
+        flow.paragraph(texts::paper_parts_small().as_str());
+        let without_words = Piece { words: Vec::new(), ..piece.clone() };
+        flow.figure(&without_words.scene(""), (MOST_MM.0, MOST_MM.1.min(room)));
+    }
 }
 
 fn placed(piece: &Piece, place: Place, y: f64) -> Item {
@@ -200,11 +224,12 @@ pub(super) fn tiled(flow: &mut Flow, piece: &Piece, most: usize) -> Option<()> {
     // Bars on the page with the steps.
     let along = Point { x: Flow::WIDTH_MM - CHECK_BAR_WIDE_MM, y: 0.0 };
     let across = Point { x: 0.0, y: CHECK_BAR_MM - CHECK_BAR_WIDE_MM };
-    flow.drawing(
-        texts::paper_parts_bar().as_str(),
-        CHECK_BAR_MM,
-        check_bars(across, along),
-    );
+    let mut items = check_bars(across, along);
+    let outline = Path::closed(piece.cut.clone());
+    let at = Point { x: MAP_AT_MM, y: 0.0 };
+    let scene = tiles.map(&outline);
+    items.push(Item::Placed { at, scale: 1.0, turned_deg: 0.0, scene });
+    flow.drawing(texts::cut_out_map().as_str(), CHECK_BAR_MM, items);
     for i in 0..of {
         flow.next_page();
         let name = texts::cut_out_sheet((i + 1).into(), of.into());
@@ -215,7 +240,7 @@ pub(super) fn tiled(flow: &mut Flow, piece: &Piece, most: usize) -> Option<()> {
         let shown = |path: &Path| clipped(path, window);
         let part = piece.with_words_within(window).layers(&shown, corner);
         let at = Point { x: EDGE_MM / 2.0, y: EDGE_MM / 2.0 };
-        let mut items = tiles.joins(i);
+        let mut items = tiles.joins(i, &shown(&outline));
         items.push(Item::Placed {
             at,
             scale: 1.0,

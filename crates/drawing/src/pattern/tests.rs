@@ -55,9 +55,12 @@ impl Marks {
                     self.words.push((corners, words.clone()));
                 }
                 Item::Placed { at, scale, turned_deg, scene } => {
-                    assert_eq!(*scale, 1.0, "true size");
+                    if *scale != 1.0 {
+                        self.is_told_small(*scale);
+                    }
                     let (sin, cos) = libm::sincos(turned_deg.to_radians());
                     self.add(scene, &|p| {
+                        let p = Point { x: p.x * scale, y: p.y * scale };
                         onto(Point {
                             x: at.x + p.x * cos - p.y * sin,
                             y: at.y + p.x * sin + p.y * cos,
@@ -67,6 +70,15 @@ impl Marks {
                 other => panic!("{other:?}"),
             }
         }
+    }
+}
+
+impl Marks {
+    /// All is at true size, but for what the words before it call a small picture.
+    fn is_told_small(&self, scale: f64) {
+        let said: Vec<&str> = self.words.iter().map(|(_, said)| said.as_str()).collect();
+        assert!(scale < 1.0, "{scale}");
+        assert!(said.join(" ").ends_with(texts::paper_parts_small().as_str()), "{scale}");
     }
 }
 

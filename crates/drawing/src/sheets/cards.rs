@@ -1,16 +1,19 @@
 //! Cards to cut apart: how a rocket is hung, balanced and swung, and who does what.
 
+use noseward_lesson::SwingOutcome;
 use noseward_stability::Space;
 use noseward_words::{self as words, Number, Text};
 
 use super::said::printed;
 use super::swing_picture::swing_picture;
+use crate::names::outcome_names;
 use crate::paper::{Flow, Mark, Page, PaperSize};
 use crate::pictures::{Picture, picture};
 use crate::scene::Scene;
 
 /// How large the picture on a card is, in millimetres.
 const PICTURE_MM: f64 = 11.0;
+const ROLE_PICTURE_MM: f64 = 15.0;
 /// A card for who does what is at least so high, in millimetres.
 const ROLE_MM: f64 = 62.0;
 
@@ -105,43 +108,66 @@ fn write_down(flow: &mut Flow) {
 /// Who does what in a group, a card each. To cut apart; one page.
 #[must_use]
 pub fn role_cards(size: PaperSize) -> Vec<Page> {
-    type Role = (Text, Text, Option<Text>);
-    let roles: [Role; 6] = [
-        (words::pupil_role_ruler(), words::pupil_role_ruler_does(), None),
-        (
-            words::pupil_role_string(),
-            words::pupil_role_string_does(),
-            Some(words::pupil_hang()),
-        ),
-        (
-            words::pupil_role_swinger(),
-            words::pupil_role_swinger_does(),
-            Some(words::swing_ask()),
-        ),
-        (
-            words::pupil_role_space(),
-            words::pupil_role_space_does(),
-            Some(words::swing_record_caution()),
-        ),
-        (
-            words::pupil_role_nose(),
-            words::pupil_role_nose_does(),
-            Some(words::swing_eyes()),
-        ),
-        (words::pupil_role_pencil(), words::pupil_role_pencil_does(), None),
-    ];
     let mut flow = Flow::new(size, &words::pupil_roles());
     flow.paragraph(&words::pupil_roles_how());
-    flow.cards(2, roles.len(), ROLE_MM, &mut |flow, i| {
-        let (name, does, caution) = roles[i];
-        flow.heading(1, &name);
-        if let Some(caution) = caution {
-            flow.caution(&caution);
-        }
-        flow.paragraph(&does);
-    });
+    let roles: [fn(&mut Flow); 6] = [ruler, string, swinger, lookout, nose, pencil];
+    flow.cards(2, roles.len(), ROLE_MM, &mut |flow, i| roles[i](flow));
     governing(&mut flow);
     flow.pages()
+}
+
+/// The name of a role beside a picture of what it is about.
+fn role(flow: &mut Flow, name: Text, scene: &Scene) {
+    flow.beside(&[4.0, 1.0], 2.0, &mut |flow, i| match i {
+        0 => flow.heading(1, &name),
+        _ => flow.figure(scene, (ROLE_PICTURE_MM, ROLE_PICTURE_MM)),
+    });
+}
+
+fn ruler(flow: &mut Flow) {
+    role(flow, words::pupil_role_ruler(), &picture(Picture::Balance));
+    flow.paragraph(&words::pupil_role_ruler_does());
+    flow.list(&[words::measure_mass_how(), words::measure_pressure_how()], Mark::Dot);
+}
+
+fn string(flow: &mut Flow) {
+    role(flow, words::pupil_role_string(), &picture(Picture::HangingPoint));
+    flow.caution(&words::pupil_hang());
+    flow.paragraph(&words::pupil_role_string_does());
+}
+
+fn swinger(flow: &mut Flow) {
+    role(flow, words::pupil_role_swinger(), &swing_picture());
+    flow.caution(&words::swing_ask());
+    flow.paragraph(&words::pupil_role_swinger_does());
+    flow.list(&[words::swing_one_count()], Mark::Dot);
+}
+
+fn lookout(flow: &mut Flow) {
+    flow.heading(1, &words::pupil_role_space());
+    flow.caution(&words::swing_record_caution());
+    flow.paragraph(&words::pupil_role_space_does());
+    flow.list(&[words::swing_space()], Mark::Dot);
+}
+
+fn nose(flow: &mut Flow) {
+    flow.heading(1, &words::pupil_role_nose());
+    flow.caution(&words::swing_eyes());
+    flow.paragraph(&words::pupil_role_nose_does());
+    // A mark of direction would be parted from its end where a line ends.
+    let all = outcome_names(&SwingOutcome::ALL).replace(['\u{2068}', '\u{2069}'], "");
+    flow.list(&[all], Mark::Dot);
+}
+
+fn pencil(flow: &mut Flow) {
+    flow.heading(1, &words::pupil_role_pencil());
+    flow.paragraph(&words::pupil_role_pencil_does());
+    let what = [
+        words::pupil_card_prediction(),
+        words::pupil_card_odd(),
+        words::pupil_card_slipped(),
+    ];
+    flow.list(&what, Mark::Dot);
 }
 
 /// What goes with every caution.

@@ -5,13 +5,13 @@ use noseward_lesson::{BalancePoint, Level, REPEATS, Statement, SwingOutcome};
 use noseward_stability::Units;
 use noseward_words::{self as words, Text};
 
-use super::said::{asked, point_in, printed};
-use crate::names::outcome_name;
+use super::said::printed;
+use crate::names::{how_found, outcome_name, point_in, statement_question};
 use crate::paper::{Column, Flow, Mark, Page, PaperSize, TO_TICK, Table};
-use crate::pictures::{Picture, picture};
+use crate::pictures::picture;
 
 /// From one line to write on to the next, in millimetres.
-const LINE_MM: f64 = 9.0;
+const LINE_MM: f64 = 8.4;
 /// How high a cell is in which a number is written, and one with a box to tick.
 const NUMBER_MM: f64 = 11.0;
 const TICK_MM: f64 = 6.2;
@@ -64,14 +64,7 @@ fn measure(flow: &mut Flow, level: Level, units: Units) {
 
 /// A guess, three readings from one end, and what they come to.
 fn point(flow: &mut Flow, point: BalancePoint, level: Level, units: Units) {
-    let (name, how, sketch) = match point {
-        BalancePoint::Mass => {
-            (words::measure_mass(), words::measure_mass_how(), Picture::HangingPoint)
-        }
-        BalancePoint::Pressure => {
-            (words::measure_pressure(), words::measure_pressure_how(), Picture::Balance)
-        }
-    };
+    let (name, how, sketch) = how_found(point);
     let (of, unit) = (point_in(point), units.length_unit());
     flow.heading(3, &name);
     flow.beside(&[1.0, 4.0], 2.0, &mut |flow, i| match i {
@@ -116,6 +109,7 @@ fn swing(flow: &mut Flow) {
     flow.heading(2, &words::places_swing_heading());
     flow.caution(&printed(&words::swing_caution()));
     flow.list(&[words::swing_initials()], Mark::Box);
+    flow.fields(&[words::pupil_string(), words::pupil_turns()]);
     let outcomes = SwingOutcome::ALL.map(|one| String::from(outcome_name(one)));
     let mut columns = vec![Column { head: String::new(), share: 1.1 }];
     columns.extend(outcomes.map(|head| Column { head, share: 1.0 }));
@@ -166,8 +160,8 @@ fn conclude(flow: &mut Flow, level: Level) {
     };
     for of in boxes {
         match of {
-            Statement::Trust => flow.fields(&[asked(*of)]),
-            _ => flow.ruled(&asked(*of), 2, LINE_MM),
+            Statement::Trust => flow.fields(&[statement_question(*of)]),
+            _ => flow.ruled(&statement_question(*of), 2, LINE_MM),
         }
     }
 }
@@ -219,7 +213,14 @@ mod tests {
                 words::predict_because(),
             ]
             .map(Text::as_str),
-            &[&caution, &words::swing_initials(), &words::swing_what(), &swing],
+            &[
+                &caution,
+                &words::swing_initials(),
+                &words::pupil_string(),
+                &words::pupil_turns(),
+                &words::swing_what(),
+                &swing,
+            ],
             &[
                 words::pupil_moved(),
                 words::compare_note(),
@@ -227,7 +228,7 @@ mod tests {
             ]
             .map(Text::as_str),
         ];
-        let asked = Statement::ALL.map(|of| asked(of).as_str());
+        let asked = Statement::ALL.map(|of| statement_question(of).as_str());
         let all = [all.concat().as_slice(), &asked].concat();
         says_in_order(&record(PaperSize::A4, Level::Measure, Units::METRIC), &all);
     }

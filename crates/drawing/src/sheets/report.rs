@@ -16,6 +16,8 @@ use crate::rocket::{LabelStyle, Sheet, Told, rocket};
 use crate::scene::Scene;
 use crate::trial_chart::{ChartTrial, trial_chart};
 
+pub use readings::point_as_read;
+
 /// The sheet that the rocket is drawn on, in CSS pixels.
 const ROCKET_PX: (f64, f64) = (580.0, 350.0);
 /// How large the rocket and its symbol are at most, in millimetres.
@@ -29,6 +31,9 @@ const CHART_MM: f64 = 105.0;
 const PX_MM: f64 = 25.4 / 96.0;
 /// From one line to write on to the next, in millimetres.
 const LINE_MM: f64 = 9.0;
+
+/// What two boxes beside each other take with a heading, in millimetres.
+const BOXES_MM: f64 = 48.0;
 
 /// What a report is made of.
 #[derive(Clone, Copy, Debug)]
@@ -130,18 +135,8 @@ fn chart(flow: &mut Flow, of: &GroupReport<'_>, summaries: &[Summary]) {
         trials.iter().map(|trial| trial.swings().counted().collect()).collect();
     let both = summaries.iter().zip(&seen);
     let shown = both.filter(|(found, seen)| !seen.is_empty() && is_told(of, found));
-    let dots: Vec<ChartTrial<'_>> = shown
-        .filter_map(|(found, seen)| {
-            Some(ChartTrial {
-                label: found.id.to_string(),
-                separation_mm: found.separation_mm()?,
-                calibre_mm: found.body_width_mm?,
-                measured: found.is_measured(),
-                range_mm: None,
-                outcomes: seen,
-            })
-        })
-        .collect();
+    let dots: Vec<ChartTrial<'_>> =
+        shown.filter_map(|(found, seen)| ChartTrial::of(found, seen)).collect();
     if let Some(scene) = trial_chart(&dots, of.units, CHART_PX) {
         captioned(flow, &words::charts_swings(), &scene, (Flow::WIDTH_MM, CHART_MM));
     }
@@ -162,6 +157,8 @@ fn said(flow: &mut Flow, of: &GroupReport<'_>) {
     if !notebook.plans().is_empty() {
         flow.paragraph(&printed(&words::paper_plans(&notebook.plans().join("; "))));
     }
+    // The heading stays with what stands below it.
+    flow.keep_mm(BOXES_MM);
     flow.heading(2, &words::paper_found_out());
     for pair in Statement::ALL.chunks(2) {
         flow.beside(&[1.0, 1.0], 6.0, &mut |flow, i| {
@@ -174,6 +171,8 @@ fn said(flow: &mut Flow, of: &GroupReport<'_>) {
 /// A box of the conclusion, or lines to write it on.
 fn statement(flow: &mut Flow, of: Statement, text: &str) {
     if text.is_empty() {
+        // Level with a heading beside it.
+        flow.space(1.6);
         flow.ruled(&statement_name(of), 3, LINE_MM);
     } else {
         flow.heading(3, &statement_name(of));

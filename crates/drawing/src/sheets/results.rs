@@ -8,7 +8,7 @@ use crate::names::outcome_name;
 use crate::paper::{Column, Flow, Mark, Page, PaperSize, Table};
 
 /// How many trials there is room for, and how high each row is, in millimetres.
-const ROWS: usize = 18;
+const ROWS: usize = 20;
 const ROW_MM: f64 = 9.0;
 
 /// A table for the results of a class: a row a trial, to be typed in as it stands. One page.
@@ -18,7 +18,9 @@ pub fn results(size: PaperSize, units: Units) -> Vec<Page> {
     flow.paragraph(&words::pupil_results_how(units.length_unit()));
     flow.paragraph(&words::pupil_results_key());
     let outcomes = SwingOutcome::ALL.map(outcome_name);
-    flow.list(&outcomes, Mark::Number);
+    flow.beside(&[1.0, 1.0, 1.0], 4.0, &mut |flow, i| {
+        flow.list(&outcomes[2 * i..][..2], Mark::NumberFrom(2 * i + 1));
+    });
     let columns = columns();
     flow.table(&Table {
         rows: vec![vec![String::new(); columns.len()]; ROWS],

@@ -1,7 +1,6 @@
 //! How sheets say what the page says with marks in it.
 
-use noseward_lesson::{BalancePoint, Statement};
-use noseward_words::{self as words, Mark, Marked, Text};
+use noseward_words::{self as words, Mark, Marked};
 
 /// A sentence as it is printed: what is only spoken is left out, and a group’s own words stand
 /// in quotation marks.
@@ -18,27 +17,4 @@ pub(super) fn printed(sentence: &Marked) -> String {
         _ => run.to_owned(),
     };
     sentence.runs().map(run).collect()
-}
-
-/// A sentence with everything in it, marks left out.
-pub(super) fn whole(sentence: &Marked) -> String {
-    sentence.runs().map(|(_, run)| run).collect()
-}
-
-/// A point as an argument of a sentence.
-pub(super) fn point_in(point: BalancePoint) -> words::BalancePoint {
-    match point {
-        BalancePoint::Mass => words::BalancePoint::Mass,
-        BalancePoint::Pressure => words::BalancePoint::Pressure,
-    }
-}
-
-/// The question that a box of the conclusion asks.
-pub(super) fn asked(statement: Statement) -> Text {
-    match statement {
-        Statement::Claim => words::conclude_claim(),
-        Statement::Evidence => words::conclude_evidence(),
-        Statement::Reason => words::conclude_reason(),
-        Statement::Trust => words::conclude_trust(),
-    }
 }

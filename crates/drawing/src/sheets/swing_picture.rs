@@ -2,7 +2,7 @@
 
 use crate::palette::Colour;
 use crate::pictures::PICTURE_SIZE_PX;
-use crate::scene::{Group, Item, Path, Point, Scene, Style, Unit};
+use crate::scene::{Item, Path, Point, Scene, Style};
 
 /// Half of the picture, the reach of the string, and of a rocket along its path.
 const MIDDLE: f64 = PICTURE_SIZE_PX / 2.0;
@@ -49,11 +49,5 @@ pub(super) fn swing_picture() -> Scene {
         path(ahead, Style::line(Colour::Wind, 2.0)),
         Item::Dot { centre: at(0.0, 0.0), radius: 3.0, style: Style::area(Colour::Ink) },
     ];
-    Scene {
-        width: PICTURE_SIZE_PX,
-        height: PICTURE_SIZE_PX,
-        unit: Unit::Px,
-        name: String::new(),
-        groups: vec![Group { key: "picture", items }],
-    }
+    Scene::picture(PICTURE_SIZE_PX, items)
 }

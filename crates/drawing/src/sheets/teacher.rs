@@ -8,7 +8,6 @@ mod hazards;
 mod home;
 mod idea;
 mod lesson;
-pub mod names;
 mod wrong_ideas;
 
 use noseward_lesson::{Plan, SetUp};
@@ -17,6 +16,7 @@ use noseward_stability::{
 };
 use noseward_words::{self as words, Number, Text};
 
+use crate::names::lesson as names;
 use crate::paper::{Page, PaperSize};
 use crate::written::Written;
 

@@ -2,6 +2,7 @@
 
 mod path;
 mod pieces;
+pub mod strokes;
 
 use noseward_words::{self as words, Text};
 

@@ -126,6 +126,13 @@ impl Plan {
         }
         timed
     }
+
+    /// How many minutes each group has to swing, the first time: one swings at a time.
+    #[must_use]
+    pub fn swing_minutes(self, groups: u8) -> f64 {
+        let swing = self.steps().iter().find(|(step, _)| *step == PlanStep::Swing);
+        swing.map_or(0.0, |(_, minutes)| f64::from(*minutes) / f64::from(groups))
+    }
 }
 
 #[cfg(test)]

@@ -255,10 +255,6 @@ pub(crate) enum Paper {
     Swing,
     /// The open notebook.
     Notebook,
-    /// A label for each group of a class.
-    Labels,
-    /// What a class needs, and when.
-    Kit,
     /// The sheet that the place Paper shows.
     Sheets,
     /// The report of the group whose notebook is marked.
@@ -326,8 +322,6 @@ impl Msg {
             "print-lesson" => Self::Print(Paper::Lesson),
             "print-notebook" => Self::Print(Paper::Notebook),
             "print-place" => Self::PrintPlace,
-            "print-labels" => Self::Print(Paper::Labels),
-            "print-kit" => Self::Print(Paper::Kit),
             "print-swing" => Self::Print(Paper::Swing),
             "nb-again" => Self::Notebook(NotebookMsg::Again),
             _ => PlaceMsg::parse(action, target)?.into(),

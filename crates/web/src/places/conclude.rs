@@ -9,8 +9,9 @@ pub(crate) use message::ConcludeMsg;
 pub(crate) use update::update;
 
 use maud::{Markup, html};
+use noseward_drawing::statement_question;
 use noseward_lesson::{BOX_CHARS, Level, Sentences, Statement, Support};
-use noseward_words::{self as words, Text};
+use noseward_words as words;
 
 use super::form::{area, level, no_names, told_button};
 use super::labels;
@@ -34,7 +35,7 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
     regions.extend(shown(state).map(|of| {
         let label = match state.desk.notebook.support {
             Support::None => labels::statement(of),
-            Support::Questions | Support::Sentences => lead(of),
+            Support::Questions | Support::Sentences => statement_question(of),
         };
         region(id(of), html! {
             section class="conclude__box" {
@@ -58,15 +59,6 @@ fn asked(state: &State) -> &'static [Statement] {
 fn shown(state: &State) -> impl Iterator<Item = Statement> {
     let written = |of: Statement| !state.desk.notebook.conclusion.text(of).is_empty();
     Statement::ALL.into_iter().filter(move |of| asked(state).contains(of) || written(*of))
-}
-
-fn lead(of: Statement) -> Text {
-    match of {
-        Statement::Claim => words::conclude_claim(),
-        Statement::Evidence => words::conclude_evidence(),
-        Statement::Reason => words::conclude_reason(),
-        Statement::Trust => words::conclude_trust(),
-    }
 }
 
 fn id(of: Statement) -> &'static str {

@@ -1,45 +1,16 @@
 //! What the lesson's choices are called, in the language in use.
 
-pub(crate) use noseward_drawing::outcome_name as outcome;
-use noseward_lesson::{
-    BalancePoint, Colour, Group, Level, MOST_PLANS, MOST_TRIALS, Overall, Statement,
-    Support, SwingOutcome, Telling,
+pub(crate) use noseward_drawing::{
+    colour_name as colour, group_name as group, outcome_name as outcome,
+    outcome_names as outcomes, overall_name as overall, point_in,
+    statement_name as statement,
 };
+use noseward_lesson::{Level, MOST_PLANS, MOST_TRIALS, Statement, Support, Telling};
 use noseward_words::{self as words, Number, Text};
-
-/// Several outcomes in their order, in one line.
-pub(crate) fn outcomes(seen: &[SwingOutcome]) -> String {
-    let labels = seen.iter().map(|one| String::from(outcome(*one)));
-    labels.reduce(|said, one| words::lesson_outcomes(&said, &one)).unwrap_or_default()
-}
 
 /// The number of a trial, for a sentence.
 pub(crate) fn number(id: u16) -> Number {
     u32::from(id).into()
-}
-
-/// What the swings of a trial come to.
-pub(crate) fn overall(overall: Overall) -> Text {
-    match overall {
-        Overall::Nothing => words::lesson_not_swung(),
-        Overall::Mostly(seen) => outcome(seen),
-        Overall::Mixed => words::lesson_mixed(),
-    }
-}
-
-pub(crate) fn point(point: BalancePoint) -> Text {
-    match point {
-        BalancePoint::Mass => words::lesson_mass(),
-        BalancePoint::Pressure => words::lesson_pressure(),
-    }
-}
-
-/// A point as an argument of a sentence.
-pub(crate) fn point_in(point: BalancePoint) -> words::BalancePoint {
-    match point {
-        BalancePoint::Mass => words::BalancePoint::Mass,
-        BalancePoint::Pressure => words::BalancePoint::Pressure,
-    }
 }
 
 pub(crate) fn level(level: Level) -> Text {
@@ -67,16 +38,6 @@ pub(crate) fn telling(telling: Telling) -> Text {
     }
 }
 
-/// A box of the conclusion.
-pub(crate) fn statement(statement: Statement) -> Text {
-    match statement {
-        Statement::Claim => words::lesson_claim(),
-        Statement::Evidence => words::lesson_evidence(),
-        Statement::Reason => words::lesson_reason(),
-        Statement::Trust => words::lesson_trust(),
-    }
-}
-
 /// A box of the conclusion as an argument of a sentence.
 pub(crate) fn statement_in(statement: Statement) -> words::Statement {
     match statement {
@@ -85,28 +46,6 @@ pub(crate) fn statement_in(statement: Statement) -> words::Statement {
         Statement::Reason => words::Statement::Reason,
         Statement::Trust => words::Statement::Trust,
     }
-}
-
-pub(crate) fn colour(colour: Colour) -> Text {
-    match colour {
-        Colour::Red => words::lesson_red(),
-        Colour::Orange => words::lesson_orange(),
-        Colour::Yellow => words::lesson_yellow(),
-        Colour::Green => words::lesson_green(),
-        Colour::Blue => words::lesson_blue(),
-        Colour::Purple => words::lesson_purple(),
-        Colour::Brown => words::lesson_brown(),
-        Colour::Black => words::lesson_black(),
-        Colour::Grey => words::lesson_grey(),
-        Colour::White => words::lesson_white(),
-        Colour::Silver => words::lesson_silver(),
-        Colour::Gold => words::lesson_gold(),
-    }
-}
-
-/// The label of a group, such as “Blue 3”.
-pub(crate) fn group(group: Group) -> String {
-    words::lesson_group(&colour(group.colour), group.number().into())
 }
 
 /// There is no room for another trial.
@@ -133,6 +72,8 @@ pub(crate) fn in_languages(check: &dyn Fn()) {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use noseward_drawing::point_name;
+    use noseward_lesson::{BalancePoint, Colour, Group, Overall, SwingOutcome};
 
     /// Two entries of one list that read alike are no choice.
     #[test]
@@ -143,7 +84,7 @@ mod tests {
         };
         in_languages(&|| {
             for labels in [
-                BalancePoint::ALL.map(point).to_vec(),
+                BalancePoint::ALL.map(point_name).to_vec(),
                 Level::ALL.map(level).to_vec(),
                 Support::ALL.map(support).to_vec(),
                 Telling::ALL.map(telling).to_vec(),
@@ -182,7 +123,7 @@ mod tests {
         assert_eq!(SwingOutcome::ALL.map(outcome), agreed);
         assert_eq!(outcomes(&SwingOutcome::ALL), agreed.join("; "));
         assert_eq!(
-            BalancePoint::ALL.map(point),
+            BalancePoint::ALL.map(point_name),
             ["centre of mass", "centre of pressure (side-on)"]
         );
         assert_eq!(

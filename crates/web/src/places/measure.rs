@@ -4,7 +4,7 @@ mod beside;
 mod slips;
 
 use maud::{Markup, PreEscaped, html};
-use noseward_drawing::{Picture, picture, svg_document};
+use noseward_drawing::{how_found, picture, svg_document};
 use noseward_lesson::{
     BalancePoint, End, Level, REASON_CHARS, REPEATS, ReadingField, ReadingStats, Trial,
     compare, explanations,
@@ -97,14 +97,7 @@ fn point_form(
     comes_to: &Markup,
 ) -> Markup {
     let readings = trial.measured.of(point);
-    let (name, how, sketch) = match point {
-        BalancePoint::Mass => {
-            (words::measure_mass(), words::measure_mass_how(), Picture::HangingPoint)
-        }
-        BalancePoint::Pressure => {
-            (words::measure_pressure(), words::measure_pressure_how(), Picture::Balance)
-        }
-    };
+    let (name, how, sketch) = how_found(point);
     let counts = |at| trial.measured.counts(point, at, trial.design().length_mm());
     let ends = [
         ("nose", words::measure_from_nose(), End::Nose),

@@ -2,9 +2,9 @@
 //! trial, the notes, and the conclusion in full, or room to write it.
 
 use maud::{Markup, PreEscaped, html};
-use noseward_drawing::Written;
-use noseward_drawing::{LabelStyle, Sheet, Told, rocket, svg_document};
-use noseward_lesson::{BalancePoint, End, REPEATS, Statement, Trial};
+use noseward_drawing::sheets::point_as_read;
+use noseward_drawing::{LabelStyle, Sheet, Told, Written, rocket, svg_document};
+use noseward_lesson::{BalancePoint, REPEATS, Statement, Trial};
 use noseward_stability::evaluate_measured;
 use noseward_words::{self as words, Text};
 
@@ -129,27 +129,6 @@ fn readings(state: &State, trials: &[Trial]) -> Markup {
     }
 }
 
-/// A point, and what is to be known about its readings.
-fn known_of(trial: &Trial, point: BalancePoint) -> String {
-    let readings = trial.measured.of(point);
-    let mut known = String::from(labels::point(point));
-    if readings.from == End::Tail {
-        known = words::paper_from_tail(&known);
-    }
-    if let Some(out) = &readings.left_out {
-        let number = (out.reading + 1).into();
-        known = match out.reason.as_str() {
-            "" => words::paper_left_out(&known, number),
-            reason => words::paper_left_out_because(&known, number, reason),
-        };
-    }
-    let length_mm = trial.design().length_mm();
-    for i in (0..REPEATS).filter(|i| !trial.measured.counts(point, *i, length_mm)) {
-        known = words::paper_not_true(&known, (i + 1).into());
-    }
-    known
-}
-
 fn row(state: &State, trial: &Trial, point: BalancePoint) -> Markup {
     let readings = trial.measured.of(point);
     if !is_read(trial, point) {
@@ -160,7 +139,7 @@ fn row(state: &State, trial: &Trial, point: BalancePoint) -> Markup {
     html! {
         tr {
             th scope="row" { (trial.id()) }
-            td { (known_of(trial, point)) }
+            td { (point_as_read(trial, point)) }
             td { @if let Some(guess) = readings.guess_mm { (state.units.length(guess)) } }
             @for reading in readings.mm {
                 td { @if let Some(value) = reading { (state.units.length(value)) } }

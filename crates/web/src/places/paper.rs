@@ -8,7 +8,7 @@ mod update;
 
 pub(crate) use message::PaperMsg;
 pub(crate) use model::{PaperDesk, Picture};
-pub(crate) use update::{make, painted, update};
+pub(crate) use update::{make, open, painted, update};
 
 use maud::{Markup, PreEscaped, html};
 use noseward_drawing::paper::{Page, PaperSize, has_all_letters};
@@ -26,17 +26,17 @@ pub(crate) use sheets::Sheet;
 
 /// The place.
 pub(crate) fn regions(state: &State) -> Vec<Region> {
-    let desk = state.paper_desk();
+    let Some(desk) = state.paper.as_deref() else { return Vec::new() };
     vec![region(
         "paper-place",
         html! {
             div class="pages" {
                 div class="pages__choice" {
                     p class="place__lead" { (words::paper_place_lead()) }
-                    (sizes(&desk))
-                    @for group in Group::ALL { (choice(&desk, group)) }
+                    (sizes(desk))
+                    @for group in Group::ALL { (choice(desk, group)) }
                 }
-                (preview(state, &desk))
+                (preview(state, desk))
             }
         },
     )]
@@ -44,15 +44,14 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
 
 /// Every page as it is printed by the browser.
 pub(crate) fn on_paper(state: &State) -> Vec<Region> {
-    let desk = state.paper_desk();
+    let Some(desk) = state.paper.as_deref() else { return Vec::new() };
     let size = match desk.size() {
         PaperSize::A4 => "a4",
         PaperSize::Letter => "letter",
     };
-    let pages = desk.sheet.pages(state, desk.size()).unwrap_or_default();
     sheet_of_paper(html! {
         div class={ "leaves leaves--" (size) } {
-            @for page in &pages { div class="leaf" { (drawn(page)) } }
+            @for page in desk.pages() { div class="leaf" { (drawn(page)) } }
         }
     })
 }
@@ -100,12 +99,12 @@ fn preview(state: &State, desk: &PaperDesk) -> Markup {
         section class="pages__preview card card--place" aria-labelledby="pages-preview" {
             h3 id="pages-preview" { (desk.sheet.name()) }
             @if let Some(why) = desk.sheet.waits_for(state, desk) { (why) }
-            @else if let Some(pages) = desk.sheet.pages(state, desk.size()) {
-                (ways(state, desk, &pages))
+            @else if !desk.pages().is_empty() || desk.is_busy() {
+                (ways(state, desk))
                 @if let Some(scene) = desk.sheet.drawing(state) {
                     div class="leaf leaf--drawn" { (PreEscaped(svg_document(&scene, None))) }
                 } @else {
-                    (leafed(desk, &pages))
+                    (leafed(desk))
                 }
             } @else {
                 p {
@@ -118,14 +117,11 @@ fn preview(state: &State, desk: &PaperDesk) -> Markup {
 }
 
 /// The ways to paper.
-fn ways(state: &State, desk: &PaperDesk, pages: &[Page]) -> Markup {
-    let has_pdf = has_all_letters(pages);
+fn ways(state: &State, desk: &PaperDesk) -> Markup {
+    let has_pdf = has_all_letters(desk.pages());
     html! {
-        @if let Some(making) = &desk.making {
-            p role="status" {
-                (words::paper_place_making(making.done().into(), making.of().into())) " "
-                (plain_button("pp-stop", true, words::paper_place_stop()))
-            }
+        @if let Some(made) = desk.made.as_ref().filter(|made| !made.is_whole()) {
+            p role="status" { (words::paper_place_making(made.done().into(), made.of.into())) }
         } @else {
             div class="nb__row" {
                 @if has_pdf {
@@ -153,8 +149,8 @@ fn ways(state: &State, desk: &PaperDesk, pages: &[Page]) -> Markup {
 }
 
 /// The page that is looked at, and the ways to the others.
-fn leafed(desk: &PaperDesk, pages: &[Page]) -> Markup {
-    let at = desk.page_of(pages);
+fn leafed(desk: &PaperDesk) -> Markup {
+    let (pages, at) = (desk.pages(), desk.at());
     html! {
         @if pages.len() > 1 {
             div class="nb__row pages__leaf" {

@@ -2,10 +2,10 @@
 //! code and its symbol, which change with it. It is a working set-up from the beginning.
 
 mod aside;
+mod kit;
 mod message;
 mod model;
-mod paper;
-pub(crate) mod questions;
+mod questions;
 mod room;
 mod update;
 
@@ -13,10 +13,10 @@ pub(crate) use message::SetUpMsg;
 #[cfg(test)]
 pub(crate) use model::is_field;
 pub(crate) use model::{FIELD, SetUpState};
-pub(crate) use paper::paper;
 pub(crate) use update::{typed, update};
 
 use maud::{Markup, html};
+use noseward_drawing::names::lesson as names;
 use noseward_lesson::{
     Changeable, ClassQuestion, Colour, Group, Labels, LessonPlace, Level, OWN_CHARS,
     Plan, SetUp, Support, Telling,
@@ -47,7 +47,7 @@ pub(crate) fn regions(state: &State) -> Vec<Region> {
                     (hall_card(form))
                     (page_card(state, form))
                     (places_card(form))
-                    (more("set-up-kit", &html! { (words::set_up_kit_card()) }, &paper::kit_and_plan(form, true)))
+                    (more("set-up-kit", &html! { (words::set_up_kit_card()) }, &kit::kit_and_plan(form)))
                     (more("set-up-open", &html! { (words::set_up_open_card()) }, &open_card(form)))
                 }
                 (aside::aside(state, form))
@@ -200,9 +200,7 @@ fn question_card(form: &Form) -> Markup {
     let mut listed: Vec<_> = ClassQuestion::MENU
         .iter()
         .zip(0_usize..)
-        .map(|(one, i)| {
-            (i.to_string(), questions::name(one).to_string(), one == question)
-        })
+        .map(|(one, i)| (i.to_string(), names::question(one), one == question))
         .collect();
     listed.push(("own".into(), words::set_up_own().into(), is_own));
     card(
@@ -232,7 +230,7 @@ fn rules_card(form: &Form) -> Markup {
             p class="nb__hint" id="set-up-may" { (words::set_up_may_change()) }
             div class="nb__row" role="group" aria-labelledby="set-up-may" {
                 @for (one, i) in Changeable::ALL.into_iter().zip(0_usize..) {
-                    (toggle("su-may", &i.to_string(), set_up.changeable.has(one), questions::changeable(one)))
+                    (toggle("su-may", &i.to_string(), set_up.changeable.has(one), names::changeable(one)))
                 }
             }
             div class="nb__row" {

@@ -10,13 +10,13 @@ pub(crate) use model::{
 };
 pub(crate) use update::update;
 
-use noseward_drawing::Written;
 use std::f64::consts::PI;
 
 use maud::{Markup, PreEscaped, html};
 use noseward_drawing::{
-    Group, Picture, Scene, SwingCurve, picture, start_strip, svg_document, svg_group,
-    swing_circle, swing_cursor, swing_graph, swing_rocket, swing_turning,
+    Group, Picture, Scene, SwingCurve, Written, listed, picture, start_strip,
+    svg_document, svg_group, swing_circle, swing_cursor, swing_graph, swing_rocket,
+    swing_turning,
 };
 use noseward_lesson::{COUNTED, MOST_TAKEN_BACK, SwingOutcome, Swings, Trial};
 use noseward_stability::{
@@ -27,7 +27,7 @@ use noseward_words::{self as words, ComesTo, Motion, Number, Spin, StringEnding,
 use super::form::{graph_px, more, setup_value};
 use super::labels;
 use crate::app::{Place, State};
-use crate::shell::marked::{listed, marked, said};
+use crate::shell::marked::{marked, said};
 use crate::shell::strip::drawn;
 use crate::shell::{Region, link_to, pressed, region};
 

@@ -112,10 +112,10 @@ fn mat(state: &State) -> Markup {
                     @for term in terms {
                         li class="word" {
                             (picture(term.picture))
-                            div { (said(term)) }
+                            div { (said(*term)) }
                             @if let Some(language) = beside {
                                 div lang=(language.tag) dir=(language.dir) {
-                                    (state.speech.say_beside(language, || said(term)))
+                                    (state.speech.say_beside(language, || said(*term)))
                                 }
                             }
                         }
@@ -126,6 +126,6 @@ fn mat(state: &State) -> Markup {
     }
 }
 
-fn said(term: &Term) -> Markup {
+fn said(term: Term) -> Markup {
     html! { h4 { (term.name) } p { (term.means) } }
 }

@@ -1,7 +1,7 @@
 //! A sentence with marks in it, as markup.
 
 use maud::{Markup, html};
-use noseward_words::{self as words, Mark, Marked};
+use noseward_words::{Mark, Marked};
 
 /// The sentence with each marked run in the element that `element` makes of it; a strong
 /// one is `<strong>` everywhere.
@@ -31,9 +31,4 @@ pub(crate) fn said(sentence: Marked) -> Markup {
             html! { (run) }
         }
     })
-}
-
-/// Things one behind the other, with commas.
-pub(crate) fn listed(things: impl Iterator<Item = String>) -> String {
-    things.reduce(|before, next| words::lists_next(&before, &next)).unwrap_or_default()
 }

@@ -1,10 +1,11 @@
 //! Messages above the place, and the line about what is kept.
 
 use maud::{Markup, html};
+use noseward_drawing::listed;
 use noseward_link::Missing;
 use noseward_words::{self as words, LinkHolds, LinkOpens, Text};
 
-use super::marked::{listed, said};
+use super::marked::said;
 use crate::app::{Keeping, Notice, State};
 
 /// A message that stays until somebody closes it, and what is kept instead of this rocket.

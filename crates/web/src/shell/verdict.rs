@@ -1,14 +1,12 @@
 //! What the air will do, in words and as a small picture, with how sure that is.
 
-use noseward_drawing::Written;
-use std::f64::consts::FRAC_PI_4;
-
 use maud::{Markup, PreEscaped, html};
-use noseward_drawing::{svg_document, turned_rocket};
+use noseward_drawing::{
+    Written, comes_out, listed, outcome_meaning, svg_document, turned_rocket,
+};
 use noseward_stability::{Confidence, Figures, Outcome, Verdict};
 use noseward_words::{self as words, ComesOut, Number};
 
-use super::marked::listed;
 use super::strip::drawn;
 use crate::app::{Certainty, Code, State, Uncertainty};
 use crate::part::Part;
@@ -20,30 +18,6 @@ const COUNTED: [ComesOut; 4] = [
     ComesOut::Broadside,
     ComesOut::SwapsEnds,
 ];
-
-/// An outcome as sentences tell it.
-fn outcome(outcome: Outcome) -> ComesOut {
-    match outcome {
-        Outcome::SelfRighting => ComesOut::SelfRighting,
-        Outcome::StraightStartOnly => ComesOut::StraightStartOnly,
-        Outcome::Broadside { angle_rad } if angle_rad < FRAC_PI_4 => ComesOut::AtAnAngle,
-        Outcome::Broadside { .. } => ComesOut::Broadside,
-        Outcome::SwapsEnds => ComesOut::SwapsEnds,
-    }
-}
-
-/// What an outcome means, in a pupil's words.
-fn meaning(outcome: Outcome) -> String {
-    match outcome {
-        Outcome::SelfRighting => words::verdict_means_self_righting(),
-        Outcome::StraightStartOnly => words::verdict_means_straight_start_only(),
-        Outcome::Broadside { angle_rad } => {
-            return words::verdict_means_tilted(Number::fixed(angle_rad.to_degrees(), 0));
-        }
-        Outcome::SwapsEnds => words::verdict_means_swaps_ends(),
-    }
-    .into()
-}
 
 /// How sure the outcome is; `None` until the readings have been tried: what is said before
 /// would be taken back.
@@ -58,7 +32,7 @@ fn confidence(state: &State) -> Option<Confidence> {
 
 /// What the strip says: the outcome with how sure it is, or that it is open.
 pub(crate) fn told(state: &State, figures: &Figures) -> (String, String) {
-    let comes_out = outcome(figures.outcome);
+    let comes_out = comes_out(figures.outcome);
     let name = match confidence(state) {
         None => words::verdict_open(comes_out),
         Some(Confidence::Agreed) => words::verdict_agreed(comes_out),
@@ -76,7 +50,7 @@ fn means(state: &State, figures: &Figures) -> String {
         Some(Confidence::TooClose) => return words::verdict_means_too_close().into(),
         Some(Confidence::Agreed | Confidence::Probably) => {}
     }
-    let mut means = meaning(figures.outcome);
+    let mut means = outcome_meaning(figures.outcome);
     if let Some(sure) = known(state).filter(|_| confidence == Some(Confidence::Probably))
     {
         means.push(' ');
@@ -108,7 +82,7 @@ pub(crate) fn resting_picture(state: &State) -> Markup {
 
 /// The outcome as sentences that stand by themselves, and what rolling has to do with it.
 pub(crate) fn outcome_sentence(state: &State, figures: &Figures) -> String {
-    let comes_out = outcome(figures.outcome);
+    let comes_out = comes_out(figures.outcome);
     let mut told = match confidence(state) {
         None => words::verdict_will_open(comes_out),
         Some(Confidence::Agreed) => words::verdict_will_agreed(comes_out),

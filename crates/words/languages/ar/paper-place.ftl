@@ -45,4 +45,3 @@ paper-place-no-pdf =
 paper-place-saved = حُفظ باسم { $name } إن كان هذا المتصفح يسمح بالتنزيل.
 paper-place-no-png = لم يستطع هذا المتصفح رسم هذه الصورة. احفظها رسمًا (SVG) بدلًا من ذلك.
 paper-place-making = تُعدّ الأوراق: { $done } من { $of }
-paper-place-stop = توقف

@@ -1,5 +1,7 @@
 pupil-record = سجلّ محاولة واحدة
-pupil-all-in = اكتبوا كلّ طول بوحدة { $unit }.
+pupil-all-in = وحدة كلّ طول: { $unit }.
+pupil-string = طول الخيط
+pupil-turns = عدد الدورات في عشر ثوانٍ
 pupil-hang = علّقوه منخفضًا. أبعدوا الأقدام والوجوه.
 pupil-moved = ما الذي تحرّك منذ المحاولة السابقة؟
 pupil-moved-nose = نحو الأنف

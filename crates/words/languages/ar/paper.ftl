@@ -19,3 +19,4 @@ paper-from-tail = { $point } (القراءات من الذيل)
 paper-left-out = { $point }، استُبعدت القراءة { $number }
 paper-left-out-because = { $point }، استُبعدت القراءة { $number }: { $reason }
 paper-not-true = { $point }، القراءة { $number } لا تُحسَب: لا يمكن أن تكون صحيحة
+paper-which-swings = { $seen }، رقم { $numbers }

@@ -3,9 +3,13 @@ cut-out-title-nameless = Silhouette deiner Rakete
 cut-out-view = Das ist die Rakete von der Seite, so wie sie auf der Seite gezeichnet ist.
 cut-out-true-size = Sie ist so lang wie die echte Rakete: { $length }.
 cut-out-scaled = Sie ist auf { $percent } % der wahren Größe gezeichnet, also { $length } lang.
-cut-out-step-check = Miss beide Balken. Jeder muss 100 mm lang sein. Wenn nicht, drucke noch einmal mit 100 %, „tatsächliche Größe“.
+cut-out-step-check = Miss beide Balken. Jeder muss 100 mm lang sein. Wenn nicht, drucke noch einmal mit 100 %, „tatsächliche Größe“.
+cut-out-step-check-all =
+    Drucke alle Seiten auf einmal. Miss beide Balken auf dieser Seite; die anderen haben keine. Jeder muss
+    100 mm lang sein. Wenn nicht, drucke noch einmal mit 100 %, „tatsächliche Größe“.
 cut-out-step-join = Schneide Blatt für Blatt an den gestrichelten Linien, lege Kreuz auf Kreuz und klebe sie zusammen.
-cut-out-step-stick = Klebe sie auf Karton, oder falte sie an der Mittellinie doppelt: Sie ist an derselben Stelle im Gleichgewicht.
+cut-out-step-card = Leg sie auf Karton und zeichne außen herum. Schneide das aus: eine flache Lage, ohne Klebeband und Kleber.
+cut-out-step-loose = Eine Flosse berührt den Rumpf nur an einem Punkt. Lass dort etwas Karton stehen, damit sie dranbleibt.
 cut-out-step-cut = Schneide außen an der Linie.
 cut-out-step-measure = Miss, wie lang deine Silhouette ist, und schreib es auf.
 cut-out-step-balance = Leg sie flach auf eine Kante, such die Stelle, an der sie im Gleichgewicht ist, und miss von der Nasenspitze aus.

@@ -10,6 +10,7 @@ paper-parts-care-cut = Schneide Karton von den Fingern weg.
 paper-parts-care-bottle =
     Eine Flasche, die unter Druck stehen soll, nie schneiden, schleifen, erhitzen, heiß kleben oder bemalen.
 paper-parts-care-nose = Lass die Nase stumpf: kein Metall, keine scharfe Spitze.
+paper-parts-small = Das ist ein kleines Bild. In wahrer Größe ist das Teil auf der nächsten Seite.
 paper-parts-card = Drucke das Blatt auf Karton, oder klebe es auf Karton.
 paper-parts-fold-tab = Falte jede Lasche an der gestrichelten Linie nach hinten.
 paper-parts-fix-fin = Klebe jede Lasche mit Klebeband an die Flasche. Der Pfeil zeigt zur Nase.
@@ -22,7 +23,7 @@ paper-parts-parts =
     }
 paper-parts-ring = Biege das Band zum Ring, Druck außen. Klebe die Lasche am Ende unter das andere Ende.
 paper-parts-leaves =
-    Biege die Blätter nach innen, bis sich ihre Kanten treffen. Klebe die kleinen Laschen unter das nächste Blatt.
+    Biege die Blätter nach innen, bis sich ihre Kanten treffen. Klebe die kleinen Laschen unter das nächste Blatt. Wo eine Naht keine Laschen hat, klebe sie mit Klebeband zu.
 paper-parts-round-tip = Schließe die Spitze mit Klebeband, sodass sie rund ist.
 paper-parts-put-on = Klebe es mit Klebeband an die Rakete.
 paper-parts-large = Dieses Teil ist größer als ein Blatt: { $width } mm mal { $height } mm.
@@ -31,8 +32,8 @@ paper-parts-too-large =
 paper-parts-join = Schneide jedes Blatt an der Linie mit Kreuzen, lege Kreuz auf Kreuz und klebe sie zusammen.
 paper-parts-trace =
     { $count ->
-        [one] Leg es auf Karton und zeichne außen herum.
-       *[other] Leg es auf Karton und zeichne { $count }-mal außen herum.
+        [one] Leg es auf Karton und zeichne außen herum. Übertrage seine Linien.
+       *[other] Leg es auf Karton und zeichne { $count }-mal außen herum. Übertrage seine Linien.
     }
 paper-parts-rows = Klebe jede Reihe auf die Lasche der Reihe davor.
 paper-parts-wrap = Leg den Streifen um den Rumpf, wo die Flossen hinkommen. Beide Enden treffen sich.

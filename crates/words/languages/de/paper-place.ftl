@@ -46,4 +46,3 @@ paper-place-no-pdf =
 paper-place-saved = Gespeichert als { $name }, wenn dieser Browser Downloads erlaubt.
 paper-place-no-png = Dieser Browser konnte das Bild nicht malen. Speichere es stattdessen als Zeichnung (SVG).
 paper-place-making = Blätter werden gemacht: { $done } von { $of }
-paper-place-stop = Anhalten

@@ -1,5 +1,7 @@
 pupil-record = Protokoll eines Versuchs
-pupil-all-in = Schreibt jede Länge in { $unit }.
+pupil-all-in = Einheit jeder Länge: { $unit }.
+pupil-string = Länge der Schnur
+pupil-turns = Umdrehungen in zehn Sekunden
 pupil-hang = Hängt sie niedrig. Füße und Gesichter weg.
 pupil-moved = Was hat sich seit dem Versuch davor verschoben?
 pupil-moved-nose = zur Nase

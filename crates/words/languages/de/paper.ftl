@@ -19,3 +19,4 @@ paper-from-tail = { $point } (vom Heck aus gemessen)
 paper-left-out = { $point }, Messwert { $number } weggelassen
 paper-left-out-because = { $point }, Messwert { $number } weggelassen: { $reason }
 paper-not-true = { $point }, Messwert { $number } zählt nicht: Er kann nicht stimmen
+paper-which-swings = { $seen }, Nr. { $numbers }

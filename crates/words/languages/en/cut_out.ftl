@@ -13,10 +13,15 @@ cut-out-true-size = It is as long as the real rocket: { $length }.
 # $length (text): the length of the cut-out with its unit
 cut-out-scaled = It is drawn at { $percent } % of the real size, so it is { $length } long.
 # Steps.
-cut-out-step-check = Measure both bars. Each must be 100 mm long. If not, print again at 100 %, “actual size”.
+cut-out-step-check = Measure both bars. Each must be 100 mm long. If not, print again at 100 %, “actual size”.
 # Only where there are several sheets.
+cut-out-step-check-all =
+    Print all pages at once. Measure both bars on this page; the others have none. Each must be
+    100 mm long. If not, print again at 100 %, “actual size”.
 cut-out-step-join = Cut sheet by sheet along the dashed lines, lay cross on cross, and tape them together.
-cut-out-step-stick = Stick it on card, or fold it double along the middle line: it balances at the same place.
+cut-out-step-card = Lay it on card, and draw round it. Cut that out: one flat layer, with no tape and no glue.
+# Only where it is so.
+cut-out-step-loose = A fin touches the body at a point only. Leave a little card there, so that it stays on.
 cut-out-step-cut = Cut on the outside of the line.
 cut-out-step-measure = Measure how long your cut-out is, and write it down.
 cut-out-step-balance = Lay it flat on an edge, find where it balances, and measure from the nose tip.

@@ -27,6 +27,8 @@ paper-parts-care-nose = Keep the nose blunt: no metal, no sharp point.
 
 ## Steps.
 
+# Over a small picture of a part, where there is no room for it at its size.
+paper-parts-small = This is a small picture. The part at true size is on the next page.
 paper-parts-card = Print this on card, or stick it on card.
 # Of fins.
 paper-parts-fold-tab = Fold each tab back along its dashed line.
@@ -42,7 +44,7 @@ paper-parts-parts =
     }
 # Of a round nose, which is made of long leaves that stand on a band.
 paper-parts-ring = Bend the band to a ring, print outside. Stick its end tab under the other end.
-paper-parts-leaves = Bend the leaves in till their edges meet. Stick the small tabs under the next leaf.
+paper-parts-leaves = Bend the leaves in till their edges meet. Stick the small tabs under the next leaf. Where a seam has no tabs, tape it.
 paper-parts-round-tip = Close the tip with tape, so that it is round.
 paper-parts-put-on = Tape it to the rocket.
 # Of a part that is larger than a sheet.
@@ -56,8 +58,8 @@ paper-parts-join = Cut each sheet along its line with crosses, lay cross on cros
 # $count (number): how many of these are needed
 paper-parts-trace =
     { $count ->
-        [one] Lay it on card, and draw round it.
-       *[other] Lay it on card, and draw round it { $count } times.
+        [one] Lay it on card, and draw round it. Copy its lines.
+       *[other] Lay it on card, and draw round it { $count } times. Copy its lines.
     }
 # Of the strip.
 paper-parts-rows = Stick each row on the tab of the row before it.

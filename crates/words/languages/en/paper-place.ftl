@@ -71,4 +71,3 @@ paper-place-no-png = This browser could not paint that picture. Save it as a dra
 # $done (number): how many sheets are made
 # $of (number): how many there are
 paper-place-making = Making sheets: { $done } of { $of }
-paper-place-stop = Stop

@@ -4,7 +4,10 @@
 pupil-record = Record of one trial
 # Below the headings of sheets with lengths.
 # $unit (text): the unit, such as “mm”
-pupil-all-in = Write every length in { $unit }.
+pupil-all-in = Unit of every length: { $unit }.
+# Fields of the swings, for a fair test: how long the string is, and how fast it goes round.
+pupil-string = Length of the string
+pupil-turns = Turns in ten seconds
 # Where a rocket is hung up to measure it. In a frame.
 pupil-hang = Hang it low. Keep feet and faces clear.
 # Above a table: which way each of the two points moved.

@@ -72,7 +72,7 @@ teacher-read-cover = The cover lesson: in its invented table, half of the rocket
 teacher-show-lead = Before anybody predicts: two rockets that differ in one thing, swung by you. Five minutes.
 teacher-show-before = Beforehand
 teacher-show-alike = Build two rockets alike. Press clay into the nose of one only.
-teacher-show-try = Try both without the class. One should fly nose-first, the other not. If both do, cut half of the length off each fin of the one without clay.
+teacher-show-try = Try both without the class, with the care that is named below. One should fly nose-first, the other not. If both do, cut half of the length off each fin of the one without clay.
 teacher-show-class = With the class
 teacher-show-look = Hold both up. “What is different?” Only the clay.
 teacher-show-guess = Everybody shows by hand what each will do. Say nothing to it.
@@ -86,7 +86,7 @@ teacher-show-holds = Worked out for { $string } of string, { $turns } and a rock
 teacher-show-two = Two changes at once (two minutes, nothing swings)
 teacher-show-which = “More clay, and larger fins: now it flies nose-first. Which of the two did it?” Nobody can know. So each group changes one thing.
 teacher-show-still = Without a hall (nothing swings)
-teacher-show-fan = Cut a rocket with large fins out of card, from the side. Press clay on its nose and hang it level from a thread, in front of a fan: it turns its nose into the wind. With the clay on its tail it turns its tail there.
+teacher-show-hang = Hang one rocket level, low over a table, and balance its card cut-out on a ruler. Hold both side by side: which of the two points is nearer the nose? Press clay into the nose and hang it again: which point has moved?
 
 ## The sheet for a cover lesson, above what pupils do.
 

@@ -42,3 +42,7 @@ paper-left-out-because = { $point }, reading { $number } left out: { $reason }
 # $point (text): the point, and what was said of it before
 # $number (number): which reading
 paper-not-true = { $point }, reading { $number } does not count: it cannot be true
+# In the column of what was seen, where swings differ.
+# $seen (text): what was seen, and how often
+# $numbers (text): the numbers of these swings, such as “1, 3”
+paper-which-swings = { $seen }, no. { $numbers }

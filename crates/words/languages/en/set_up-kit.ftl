@@ -1,4 +1,4 @@
-## The place Set up: the kit list, on screen and on paper.
+## The kit list: in the place Set up, and on paper.
 
 # The heading of the list.
 # $groups (number): how many groups

@@ -116,8 +116,8 @@ set-up-link = The link for the class
 # Buttons.
 set-up-copy = Copy the link
 set-up-save = Save
-set-up-labels-print = Print labels
-set-up-kit-print = Print kit and timings
+# A link to the place Paper.
+set-up-to-paper = Labels, kit list and every other sheet
 set-up-link-is = One link for all: it asks which group somebody is. The printed labels have a link for each group.
 set-up-code = The code, to be typed
 # The rocket is too long for a link.

@@ -41,7 +41,7 @@ fn row(of: &GroupReport<'_>, trial: &Trial, point: BalancePoint) -> Option<Vec<S
     }
     let middle = trial.measured.middle(point, trial.design().length_mm());
     let length = |mm: Option<f64>| mm.map(|mm| of.units.length(mm)).unwrap_or_default();
-    let mut row = vec![trial.id().to_string(), known_of(trial, point)];
+    let mut row = vec![trial.id().to_string(), point_as_read(trial, point)];
     row.push(length(readings.guess_mm));
     row.extend(readings.mm.map(length));
     row.push(length(middle.as_ref().map(|middle| middle.middle_mm)));
@@ -50,7 +50,8 @@ fn row(of: &GroupReport<'_>, trial: &Trial, point: BalancePoint) -> Option<Vec<S
 }
 
 /// A point, and what is to be known about its readings.
-fn known_of(trial: &Trial, point: BalancePoint) -> String {
+#[must_use]
+pub fn point_as_read(trial: &Trial, point: BalancePoint) -> String {
     let readings = trial.measured.of(point);
     let mut known = String::from(point_name(point));
     if readings.from == End::Tail {

@@ -156,7 +156,7 @@ fn everything_that_was_written_is_there() {
         "Trial 4: With more clay",
         "four fins in place of three",
         &format!("nose first, steady, because “{BECAUSE}”"),
-        "nose first, steady (2 of 3) nose first after wobbling (1 of 3)",
+        "nose first, steady (2 of 3), no. 1, 4 nose first after wobbling (1 of 3), no. 3",
         "string slipped, do again (not counted)",
         "reading 3 left out: the ruler slipped",
         "(readings from the tail)",

@@ -7,7 +7,7 @@ use noseward_words::{self as words, Number, Text};
 use super::{GroupReport, is_told};
 use crate::names::{group_name, outcome_name, outcome_names, overall_name};
 use crate::paper::{Column, Flow, Table};
-use crate::sheets::said::{printed, whole};
+use crate::sheets::said::printed;
 use crate::written::Written;
 
 /// A column: its heading, its share of the width, and what stands in it.
@@ -133,7 +133,8 @@ fn thought(prediction: &Prediction) -> String {
     }
 }
 
-/// How many of the swings that count went in each way, and those that do not.
+/// How many of the swings that count went in each way, and those that do not; where they differ,
+/// which ones.
 fn saw(_: &GroupReport<'_>, trial: &Trial, _: &Summary) -> String {
     let seen = trial.swings().outcomes();
     let counted = trial.swings().counted().count();
@@ -142,13 +143,27 @@ fn saw(_: &GroupReport<'_>, trial: &Trial, _: &Summary) -> String {
         lines.push(overall_name(trial.overall()).into());
     }
     for outcome in SwingOutcome::ALL {
-        let times = seen.iter().filter(|one| **one == outcome).count();
-        let name = outcome_name(outcome);
-        if times > 0 && outcome.counts() {
-            lines.push(whole(&words::compare_seen(&name, times.into(), counted.into())));
-        } else if times > 0 {
-            lines.push(words::compare_not_counted(&name));
+        let which: Vec<String> = seen
+            .iter()
+            .zip(1_u32..)
+            .filter(|(one, _)| **one == outcome)
+            .map(|(_, number)| Number::from(number).to_string())
+            .collect();
+        if which.is_empty() {
+            continue;
         }
+        let (name, times) = (outcome_name(outcome), which.len());
+        let line = if outcome.counts() {
+            words::compare_seen(&name, times.into(), counted.into()).text()
+        } else {
+            words::compare_not_counted(&name)
+        };
+        let differ = times < seen.len();
+        lines.push(if differ {
+            words::paper_which_swings(&line, &which.join(", "))
+        } else {
+            line
+        });
     }
     if !trial.taken_back().is_empty() {
         lines.push(words::compare_taken_back(&outcome_names(trial.taken_back())));

@@ -10,6 +10,7 @@ use noseward_words::{self as words, Number};
 
 use super::lesson::columns;
 use super::{TeacherPack, cover, names};
+use crate::names::{comes_out, outcome_meaning};
 use crate::paper::{Flow, Mark, Page, PaperSize, Table};
 use crate::written::Written;
 
@@ -91,7 +92,7 @@ fn rocket(of: TeacherPack<'_>, figures: &Figures) -> Table {
 
 /// What the air will do. Where nobody worked out how sure that is, it is probable.
 fn told(confidence: Option<Confidence>, figures: &Figures) -> String {
-    let comes_out = names::comes_out(figures.outcome);
+    let comes_out = comes_out(figures.outcome);
     let told = match confidence {
         Some(Confidence::Agreed) => words::verdict_agreed(comes_out),
         Some(Confidence::Probably) | None => words::verdict_probably(comes_out),
@@ -101,7 +102,7 @@ fn told(confidence: Option<Confidence>, figures: &Figures) -> String {
             return format!("{told} {why}");
         }
     };
-    format!("{told} {}", names::meaning(figures.outcome))
+    format!("{told} {}", outcome_meaning(figures.outcome))
 }
 
 /// How to read what a class found.

@@ -3,8 +3,9 @@
 use noseward_lesson::{Overall, Seen, TrialResult, example_class, odd, turning_point};
 use noseward_words as words;
 
+use super::TeacherPack;
 use super::lesson::columns;
-use super::{TeacherPack, names};
+use crate::names::{group_name, overall_name};
 use crate::paper::{Flow, Mark, Page, PaperSize, Table};
 use crate::written::Written;
 
@@ -71,10 +72,10 @@ pub(super) fn turning_point_mm() -> Option<f64> {
 fn table(of: TeacherPack<'_>) -> Table {
     let reading = |mm: f64| of.units().reading(mm);
     let rows = trials().into_iter().filter_map(|result| {
-        let group = names::group(result.group);
+        let group = group_name(result.group);
         let points = [result.mass?.middle_mm, result.pressure?.middle_mm].map(reading);
         let [mass, pressure] = points;
-        let saw = names::overall(result.overall()).into();
+        let saw = overall_name(result.overall()).into();
         Some(vec![group, mass, pressure, String::new(), saw])
     });
     let [group, mass, pressure, apart, saw] = [

@@ -1,11 +1,11 @@
-//! What to show at the front: two rockets on a string, two changes at once, and without a hall a
-//! card rocket on a thread.
+//! What to show at the front: two rockets on a string, two changes at once, and without a hall
+//! both points of one rocket.
 //!
 //! Tied where it hangs level, with tape so that the string cannot slide: string test of NASA's
 //! Rockets Educator Guide (EG-2011-11-223-KSC). That an unfair comparison, shown, teaches the
 //! control of variables: Chen and Klahr 1999 (Child Development 70), Schwichow and others 2016
 //! (Developmental Review 39). That half of the length off every fin takes a rocket towards
-//! tumbling: common practice, no source. The card on a thread is our own.
+//! tumbling: common practice, no source.
 
 use noseward_words as words;
 
@@ -28,11 +28,11 @@ pub(super) fn pages(size: PaperSize, of: TeacherPack<'_>) -> Vec<Page> {
     let guess = [words::teacher_show_look(), words::teacher_show_guess()];
     flow.list(&guess.map(|step| step.as_str()), Mark::Dot);
     swing(&mut flow, of);
-    let [which, fan] = [words::teacher_show_which(), words::teacher_show_fan()];
+    let [which, hang] = [words::teacher_show_which(), words::teacher_show_hang()];
     flow.heading(2, words::teacher_show_two().as_str());
     flow.paragraph(which.as_str());
     flow.heading(2, words::teacher_show_still().as_str());
-    flow.paragraph(fan.as_str());
+    flow.paragraph(hang.as_str());
     flow.pages()
 }
 

@@ -11,6 +11,7 @@ use noseward_words::{self as words, Text};
 
 use super::lesson::columns;
 use super::names;
+use crate::names::listed;
 use crate::paper::{Flow, Page, PaperSize, Table};
 use Criterion::{
     FitsData, NamesNumbers, NamesPoints, NextStep, OneChange, PredictedFirst, Repeated,
@@ -69,7 +70,7 @@ pub(super) fn pages(size: PaperSize) -> Vec<Page> {
         let rows = statements.iter().map(|(statement, places, criterion)| {
             let places = places.iter().map(|place| names::place(*place).to_string());
             let found = names::criterion(*criterion);
-            vec![statement().into(), names::listed(places), found.into()]
+            vec![statement().into(), listed(places), found.into()]
         });
         flow.table(&Table {
             caption: curriculum().into(),

@@ -1,10 +1,11 @@
 //! The lesson: its question and rules, its steps with their minutes, and on a page for whoever
 //! brings it the kit.
 
-use noseward_lesson::{Changeable, PlanStep, RuleLimits, TimedStep};
+use noseward_lesson::{Changeable, RuleLimits, TimedStep};
 use noseward_words::{self as words, AtOnce, Number};
 
 use super::{TeacherPack, names};
+use crate::names::listed;
 use crate::paper::{Column, Flow, Page, PaperSize, Table};
 use crate::written::Written;
 
@@ -41,7 +42,7 @@ fn question(of: TeacherPack<'_>) -> Table {
     }
     if let Some(expected) = question.expected() {
         let kept = question.kept().iter().map(|one| names::kept(*one).to_string());
-        rows.push(vec![words::set_up_keep().text(), names::listed(kept)]);
+        rows.push(vec![words::set_up_keep().text(), listed(kept)]);
         rows.push(vec![words::set_up_expect().text(), names::expected(expected)]);
     }
     rows.push(vec![words::set_up_rules_card().into(), rules(of)]);
@@ -52,7 +53,7 @@ fn question(of: TeacherPack<'_>) -> Table {
 fn rules(of: TeacherPack<'_>) -> String {
     let set_up = of.set_up;
     let allowed = Changeable::ALL.into_iter().filter(|one| set_up.changeable.has(*one));
-    let allowed = names::listed(allowed.map(|one| names::changeable(one).to_string()));
+    let allowed = listed(allowed.map(|one| names::changeable(one).to_string()));
     let RuleLimits { added_g, .. } = set_up.limits;
     let at_once = if set_up.allows_two_changes { AtOnce::Two } else { AtOnce::One };
     let added = added_g.map(|g| words::teacher_added(&of.units().mass(g)));
@@ -96,9 +97,7 @@ fn timings(of: TeacherPack<'_>) -> Table {
 
 /// How long each group has to swing.
 fn each(of: TeacherPack<'_>) -> String {
-    let swing = of.plan.steps().iter().find(|(step, _)| *step == PlanStep::Swing);
-    let groups = f64::from(of.set_up.groups());
-    let each = swing.map_or(0.0, |(_, minutes)| f64::from(*minutes) / groups);
+    let each = of.plan.swing_minutes(of.set_up.groups());
     let mut said = words::plan_each(Number::trimmed(each, 1));
     if each < 2.0 {
         said.push(' ');

@@ -2,28 +2,17 @@
 //! are, in the place Word mat.
 
 use super::path::{Turned, path};
+use super::strokes::{AIR, BIG_FIN, ROCKET, RULER};
 use crate::palette::Colour;
-use crate::scene::{Group, Item, Path, Scene, Style, Unit};
+use crate::scene::{Item, Path, Scene, Style};
 
 /// Width and height of a picture.
 const SIDE: f64 = 64.0;
-/// The rocket, upright; a fin by itself; a ruler; and air from above, as on the page.
-const ROCKET: &str = "M25 18C25 10 28 5 32 3C36 5 39 10 39 18V44L36 50V60H28V50L25 44ZM25 18H39M25 44H39M28 50H36M25 27L13 39V50L25 43M39 27L51 39V50L39 43";
-const BIG_FIN: &str = "M14 2V62M14 10L46 28V54L14 48";
-const RULER: &str =
-    "M3 40H61V54H3ZM9 40V47M17 40V45M25 40V47M33 40V45M41 40V47M49 40V45M57 40V47";
-const AIR: &str = "M8 3V13M5 10L8 13L11 10M56 3V13M53 10L56 13L59 10";
 
 /// The scene. It has no name: the words beside it say what it shows.
 pub(super) fn scene(pieces: &str) -> Scene {
     let items = pieces.split(';').flat_map(piece).collect();
-    Scene {
-        width: SIDE,
-        height: SIDE,
-        unit: Unit::Px,
-        name: String::new(),
-        groups: vec![Group { key: "picture", items }],
-    }
+    Scene::picture(SIDE, items)
 }
 
 fn piece(piece: &str) -> Vec<Item> {
@@ -62,14 +51,6 @@ mod tests {
     use super::super::tests::pictures;
     use super::*;
     use crate::svg_document;
-
-    #[test]
-    fn the_common_pieces_are_those_of_the_page() {
-        let page = include_str!("../../../../web/src/places/word_mat/pictures.rs");
-        for common in [ROCKET, BIG_FIN, RULER, AIR] {
-            assert!(page.contains(common), "{common}");
-        }
-    }
 
     /// Every picture is within its square, each is another one, and none has lost a piece.
     #[test]

@@ -3,7 +3,7 @@
 use super::*;
 use crate::places::class::ClassMsg;
 use crate::places::class::symbols::{self, PictureRead, SymbolsNews};
-use crate::places::paper::PaperMsg;
+use crate::places::paper::{PaperMsg, Sheet};
 use crate::places::set_up::SetUpMsg;
 use noseward_lesson::{LeftOut, Level, Statement, Support, SwingOutcome};
 
@@ -205,7 +205,19 @@ fn all_states() -> Vec<State> {
     all.extend(notebooks());
     all.extend(set_ups());
     all.extend(classes());
+    all.extend(sheets());
     all
+}
+
+/// Sheets of a rocket with words of a person in its name, and what asks before it shows any.
+fn sheets() -> Vec<State> {
+    let of = |sheet| {
+        let mut state = open("", None);
+        typed(&mut state, Field::Name, "<img src=x>\"'&");
+        paper::choose(&mut state, sheet);
+        state
+    };
+    [Sheet::CutOut, Sheet::Answers, Sheet::TeacherPack].map(of).into()
 }
 
 /// Each view of a class of whole notebooks, with words of a person in them, codes, texts that

@@ -9,13 +9,27 @@ fn press(state: &mut State, action: &str, target: &str) -> Vec<Effect> {
     update(state, Msg::parse(action, target).expect("it means something"))
 }
 
-fn shown(state: &State) -> String {
+/// What the place shows once all of it is made.
+fn shown(state: &mut State) -> String {
+    let mut effects = places::paper::open(state);
+    while effects.contains(&Effect::Slice) {
+        effects = update(state, Msg::Slice);
+    }
     places::paper::regions(state).into_iter().map(|region| region.markup).collect()
 }
 
-fn choose(state: &mut State, sheet: Sheet) {
+pub(super) fn choose(state: &mut State, sheet: Sheet) {
     let place = Sheet::all().position(|one| one == sheet).expect("it is listed");
     press(state, "pp-sheet", &place.to_string());
+}
+
+/// What is handed to the person.
+fn handed(state: &mut State, action: &str) -> (String, Vec<u8>, bool) {
+    let effects = press(state, action, "");
+    let Some(Effect::Hand { name, bytes, opens }) = effects.into_iter().next() else {
+        panic!("{action} hands out nothing")
+    };
+    (name, bytes, opens)
 }
 
 fn measure(state: &mut State) {
@@ -23,19 +37,6 @@ fn measure(state: &mut State) {
     trial.measured.mass.mm = [Some(140.0), Some(142.0), None];
     trial.measured.pressure.mm = [Some(200.0), Some(203.0), None];
     state.take_readings();
-}
-
-/// What is handed to the person once all slices are done, and how many these were.
-fn made(state: &mut State, action: &str) -> (String, Vec<u8>, bool) {
-    assert!(press(state, action, "").contains(&Effect::Slice));
-    for _ in 0..100 {
-        for effect in update(state, Msg::Slice) {
-            if let Effect::Hand { name, bytes, opens } = effect {
-                return (name, bytes, opens);
-            }
-        }
-    }
-    panic!("it is never made")
 }
 
 #[test]
@@ -49,13 +50,13 @@ fn every_sheet_has_pages_on_both_papers_and_becomes_a_pdf() {
         choose(&mut state, sheet);
         for size in ["a4", "letter"] {
             press(&mut state, "pp-size", size);
-            assert!(shown(&state).contains("<svg"), "{sheet:?}");
-            let (name, bytes, opens) = made(&mut state, "pp-save");
+            assert!(shown(&mut state).contains("<svg"), "{sheet:?}");
+            let (name, bytes, opens) = handed(&mut state, "pp-save");
             assert!(name.ends_with(".pdf") && bytes.starts_with(b"%PDF-"), "{name}");
             assert!(!opens);
         }
     }
-    let (.., opens) = made(&mut state, "pp-open");
+    let (.., opens) = handed(&mut state, "pp-open");
     assert!(opens);
 }
 
@@ -70,27 +71,27 @@ fn pages_are_leafed_through_as_far_as_there_are_some() {
         ("pp-before", "Page 2 of 3"),
     ] {
         press(&mut state, action, "");
-        assert!(shown(&state).contains(page), "{action} {page}");
+        assert!(shown(&mut state).contains(page), "{action} {page}");
     }
     // Another sheet is begun with its first page.
     choose(&mut state, Sheet::CutOutSmall);
     choose(&mut state, Sheet::CutOut);
-    assert!(shown(&state).contains("Page 1 of 3"));
+    assert!(shown(&mut state).contains("Page 1 of 3"));
 }
 
 #[test]
 fn answers_are_not_told_before_both_points_are_measured() {
     let mut state = open("", None);
     choose(&mut state, Sheet::Answers);
-    let told = |state: &State| shown(state).contains("<svg");
-    assert!(!told(&state) && shown(&state).contains("not been measured yet"));
+    let told = |state: &mut State| shown(state).contains("<svg");
+    assert!(!told(&mut state) && shown(&mut state).contains("not been measured yet"));
     press(&mut state, "pp-anyway", "");
-    assert!(told(&state));
+    assert!(told(&mut state));
     let mut measured = open("", None);
     notebook::begin(&mut measured);
     measure(&mut measured);
     choose(&mut measured, Sheet::Answers);
-    assert!(told(&measured));
+    assert!(told(&mut measured));
 }
 
 #[test]
@@ -99,29 +100,46 @@ fn a_design_without_a_body_is_asked_for() {
     for _ in 0..4 {
         update(&mut state, Msg::Remove(Component::Section(0)));
     }
-    assert!(shown(&state).contains("First describe a rocket"));
+    assert!(shown(&mut state).contains("First describe a rocket"));
     // A rocket without a trial has no report.
     let mut untried = open("", None);
     choose(&mut untried, Sheet::Report);
-    assert!(shown(&untried).contains("nor the notebook has anything"));
+    assert!(shown(&mut untried).contains("nor the notebook has anything"));
 }
 
 #[test]
 fn what_is_printed_has_every_page_and_its_paper() {
     let mut state = open("", None);
-    let sheet = |state: &State| -> String {
+    let sheet = |state: &mut State| -> String {
+        shown(state);
         places::paper::on_paper(state).into_iter().map(|region| region.markup).collect()
     };
-    assert_eq!(sheet(&state).matches("<svg").count(), 3);
-    assert!(sheet(&state).contains("leaves--a4"));
-    assert!(sheet(&state).contains("width=\"210mm\" height=\"297mm\""));
+    assert_eq!(sheet(&mut state).matches("<svg").count(), 3);
+    assert!(sheet(&mut state).contains("leaves--a4"));
+    assert!(sheet(&mut state).contains("width=\"210mm\" height=\"297mm\""));
     press(&mut state, "pp-size", "letter");
-    assert!(sheet(&state).contains("leaves--letter"));
+    assert!(sheet(&mut state).contains("leaves--letter"));
     assert!(press(&mut state, "pp-print", "").contains(&Effect::Print(Paper::Sheets)));
 }
 
-/// The file that a button hands out at once.
-fn handed(state: &mut State, action: &str) -> (String, String) {
+/// A pack is made sheet by sheet, and anew where something of it has changed.
+#[test]
+fn what_is_shown_follows_the_rocket() {
+    let mut state = open("", None);
+    choose(&mut state, Sheet::PupilPack);
+    assert!(state.paper.as_ref().is_some_and(|desk| desk.is_busy()));
+    let first: String =
+        places::paper::regions(&state).into_iter().map(|region| region.markup).collect();
+    assert!(first.contains("Making sheets: 1 of 4") && !first.contains("pp-save"));
+    assert!(shown(&mut state).contains("pp-save"));
+    choose(&mut state, Sheet::CutOut);
+    assert!(shown(&mut state).contains("Puffin"));
+    typed(&mut state, Field::Name, "Kittiwake");
+    assert!(shown(&mut state).contains("Kittiwake"));
+}
+
+/// A text that a button hands out.
+fn text_of(state: &mut State, action: &str) -> (String, String) {
     let effects = press(state, action, "");
     let Some(Effect::Hand { name, bytes, opens: false }) = effects.first().cloned()
     else {
@@ -142,8 +160,8 @@ fn what_is_cut_out_is_for_a_cutter_too() {
         (Sheet::Tools, "noseward-ruler-and-stand-outline.svg", 2),
     ] {
         choose(&mut state, sheet);
-        assert!(shown(&state).contains("pp-outline"), "{name}");
-        let (called, svg) = handed(&mut state, "pp-outline");
+        assert!(shown(&mut state).contains("pp-outline"), "{name}");
+        let (called, svg) = text_of(&mut state, "pp-outline");
         assert_eq!(called, name);
         let height = svg.split_once("mm\" height=\"").expect("it is in millimetres").1;
         let height: f64 = height.split_once("mm").unwrap().0.parse().unwrap();
@@ -156,7 +174,7 @@ fn what_is_cut_out_is_for_a_cutter_too() {
     for sheet in [Sheet::Answers, Sheet::Record] {
         choose(&mut state, sheet);
         assert!(
-            !shown(&state).contains("pp-outline")
+            !shown(&mut state).contains("pp-outline")
                 && press(&mut state, "pp-outline", "").is_empty()
         );
     }
@@ -166,10 +184,10 @@ fn what_is_cut_out_is_for_a_cutter_too() {
 fn hazards_are_a_table_as_the_language_has_it() {
     let mut state = open("", None);
     choose(&mut state, Sheet::Teacher(TeacherSheet::Cover));
-    assert!(!shown(&state).contains("pp-table"));
+    assert!(!shown(&mut state).contains("pp-table"));
     choose(&mut state, Sheet::Teacher(TeacherSheet::Hazards));
-    assert!(shown(&state).contains("pp-table"));
-    let (name, table) = handed(&mut state, "pp-table");
+    assert!(shown(&mut state).contains("pp-table"));
+    let (name, table) = text_of(&mut state, "pp-table");
     assert_eq!(name, "noseward-hazards.csv");
     let heads = table.strip_prefix('\u{feff}').expect("a byte order mark").lines().next();
     assert_eq!(heads, Some(&*hazard_heads().join(",")));
@@ -189,9 +207,9 @@ fn a_drawing_is_handed_out_for_other_programs() {
         (Drawing::Air, "air", true),
     ] {
         choose(&mut state, Sheet::Drawing(drawing));
-        assert_eq!(shown(&state).contains("leaf--drawn"), is_there, "{key}");
+        assert_eq!(shown(&mut state).contains("leaf--drawn"), is_there, "{key}");
         if is_there {
-            let (name, svg) = handed(&mut state, "pp-svg");
+            let (name, svg) = text_of(&mut state, "pp-svg");
             assert_eq!(name, format!("noseward-{key}.svg"));
             assert!(!svg.contains("var(") && svg.contains("fill=\"#fff\""), "{name}");
             assert!(!svg.contains("class=\"grip\"") && !svg.contains("<title"), "{name}");
@@ -210,7 +228,7 @@ fn the_charts_of_the_notebook_are_drawn_once_it_has_something() {
     notebook::swing(&mut state, SwingOutcome::Steady);
     for drawing in [Drawing::Chart, Drawing::Series] {
         choose(&mut state, Sheet::Drawing(drawing));
-        let (name, svg) = handed(&mut state, "pp-svg");
+        let (name, svg) = text_of(&mut state, "pp-svg");
         assert!(
             svg.contains(">1<") || svg.contains("\u{2068}1\u{2069}"),
             "{name}: {svg}"

@@ -390,31 +390,10 @@ fn a_rocket_that_is_too_long_is_refused_with_what_to_do() {
 }
 
 #[test]
-fn a_label_for_each_group_opens_for_that_group() {
-    let mut state = desk();
-    state.address = Some("https://rockets.example/".into());
-    write(&mut state, "su:pupils", "12");
-    let sheet = places::set_up::paper(&state, Paper::Labels).remove(0).markup;
-    assert_eq!(sheet.matches("<li class=\"label ").count(), 4);
-    for label in ["Red 1", "Orange 1", "Yellow 1", "Green 1"] {
-        assert!(sheet.contains(&format!("<h3 class=\"label__name\">{label}</h3>")));
-    }
-    let codes = sheet.split("<ol>").skip(1).map(|rest| {
-        let rows = rest.split("</ol>").next().unwrap();
-        rows.replace("<li>", "").replace("</li>", "\n")
-    });
-    for (code, label) in codes.zip(["red 1", "orange 1", "yellow 1", "green 1"]) {
-        let mut pupil = desk();
-        paste(&mut pupil, &code);
-        assert_eq!(pupil.desk.notebook.group.key(), label);
-    }
-}
-
-#[test]
-fn kit_and_timings_are_on_paper() {
+fn kit_and_timings_stand_below_the_form() {
     let mut state = desk();
     write(&mut state, "su:plan", "1");
-    let sheet = places::set_up::paper(&state, Paper::Kit).remove(0).markup;
+    let sheet = page_of(&state);
     assert!(sheet.contains("Kit for 10 groups, pupils: 30"), "{sheet}");
     let bottle = "plastic drinks bottle, empty and dry</th><td>10</td><td>2</td>";
     assert!(sheet.contains(bottle), "{sheet}");

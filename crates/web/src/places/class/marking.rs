@@ -1,6 +1,8 @@
 //! What each group wrote, beside its own data, and what whoever marks finds in it.
 
 use maud::{Markup, html};
+use noseward_drawing::listed;
+use noseward_drawing::names::lesson as names;
 use noseward_lesson::{
     Class, ClassLabel, Conclusion, Criterion, Group, Notebook, TrialResult, Work,
 };
@@ -14,7 +16,6 @@ use super::{button, count, report, statements, table};
 use crate::app::{Effect, Paper, State};
 use crate::places::form::wide;
 use crate::places::labels;
-use crate::shell::marked::listed;
 use crate::shell::pressed;
 
 /// Groups that are named, at most.
@@ -213,7 +214,7 @@ fn statement(
     html! {
         button type="button" class="button button--small" id={ "cl-find:" (i) } data-action="cl-find"
             data-target=(i) aria-pressed=(pressed(work.has(criterion)))
-            aria-describedby=[(!known.is_empty()).then_some(&described)] { (statements::name(criterion)) }
+            aria-describedby=[(!known.is_empty()).then_some(&described)] { (names::criterion(criterion)) }
         @if !known.is_empty() {
             div id=(described) class="nb__hint" { @for said in known { p { (said) } } }
         }

@@ -1,6 +1,7 @@
 //! What is given back, for each group and for the class: on paper, for a spreadsheet, as text.
 
 use maud::{Markup, html};
+use noseward_drawing::names::lesson as names;
 use noseward_lesson::{
     Class, ClassLabel, Criterion, Entry, Group, TrialResult, Work, key,
 };
@@ -11,7 +12,7 @@ use super::columns::called;
 use super::model::ClassDesk;
 use super::pattern;
 use super::take_in::results_of;
-use super::{as_text, button, count, marking, statements};
+use super::{as_text, button, count, marking};
 use crate::app::{Effect, Paper, State, print};
 use crate::notebook::say;
 
@@ -170,7 +171,7 @@ pub(super) fn in_hand(desk: &ClassDesk) -> Option<Subject<'_>> {
 /// What was found in a notebook.
 pub(super) fn found(work: &Work) -> impl Iterator<Item = Text> {
     let all = Criterion::ALL.into_iter();
-    all.filter(|criterion| work.has(*criterion)).map(statements::name)
+    all.filter(|criterion| work.has(*criterion)).map(names::criterion)
 }
 
 /// Of each statement that was found anywhere, in how many notebooks.
@@ -178,7 +179,7 @@ pub(super) fn found_in(class: &Class) -> Vec<String> {
     let of = count(class.counting_works().count());
     let all = Criterion::ALL.into_iter().filter_map(|criterion| {
         let found = class.counting_works().filter(|work| work.has(criterion)).count();
-        let statement = statements::name(criterion).to_string();
+        let statement = names::criterion(criterion).to_string();
         (found > 0)
             .then(|| words::report_found_in(&statement, count(found).into(), of.into()))
     });
@@ -213,7 +214,7 @@ pub(super) fn title(class: &Class) -> String {
 pub(super) fn asked(work: &Work) -> Vec<String> {
     let Some(set_up) = work.notebook.set_up() else { return Vec::new() };
     vec![
-        words::marking_question(&statements::question(&set_up.question)),
+        words::marking_question(&names::question(&set_up.question)),
         words::report_rules(&rules_text(set_up.rules())),
     ]
 }

@@ -1,34 +1,18 @@
 //! What can be found in a notebook, and what the group's own data say to it. The page finds nothing
 //! by itself.
 
-use noseward_lesson::{ClassQuestion, Criterion, Notebook, TrialResult};
-use noseward_words::{self as words, Number, Text};
+use noseward_drawing::names::lesson as names;
+use noseward_lesson::{Criterion, Notebook, TrialResult};
+use noseward_words::{self as words, Number};
 
 use super::count;
 use super::table::separation_mm;
 use crate::app::State;
 use crate::places::form::{measured, mm};
 use crate::places::labels;
-use crate::places::set_up::questions;
 
 /// Trials that are told beside one statement, at most.
 const TOLD: usize = 4;
-
-/// The statement in words.
-pub(super) fn name(criterion: Criterion) -> Text {
-    match criterion {
-        Criterion::Answers => words::marking_answers(),
-        Criterion::FitsData => words::marking_fits(),
-        Criterion::NamesNumbers => words::marking_numbers(),
-        Criterion::NamesPoints => words::marking_points(),
-        Criterion::SaysWhichWay => words::marking_which_way(),
-        Criterion::OneChange => words::marking_one_change(),
-        Criterion::PredictedFirst => words::marking_predicted(),
-        Criterion::Repeated => words::marking_repeated(),
-        Criterion::SaysHowSure => words::marking_how_sure(),
-        Criterion::NextStep => words::marking_next_step(),
-    }
-}
 
 /// What is known of it without reading a text.
 pub(super) fn known(
@@ -45,7 +29,7 @@ pub(super) fn known(
     };
     match criterion {
         Criterion::Answers => vec![match notebook.set_up() {
-            Some(set_up) => words::marking_question(&question(&set_up.question)),
+            Some(set_up) => words::marking_question(&names::question(&set_up.question)),
             None => words::marking_no_question().into(),
         }],
         Criterion::FitsData => told(results, |result| followed(state, results, result)),
@@ -68,14 +52,6 @@ pub(super) fn known(
             vec![words::marking_plans(count(notebook.plans().len()).into())]
         }
         Criterion::NamesPoints | Criterion::SaysHowSure => Vec::new(),
-    }
-}
-
-/// A question in words.
-pub(super) fn question(question: &ClassQuestion) -> String {
-    match question {
-        ClassQuestion::Own(own) => own.clone(),
-        question => questions::name(question).into(),
     }
 }
 

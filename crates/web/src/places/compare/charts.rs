@@ -42,16 +42,7 @@ pub(crate) fn dots<'a>(
         .iter()
         .zip(seen)
         .filter(|(found, seen)| !seen.is_empty() && is_told(state, found))
-        .filter_map(|(found, seen)| {
-            Some(ChartTrial {
-                label: found.id.to_string(),
-                separation_mm: found.separation_mm()?,
-                calibre_mm: found.body_width_mm?,
-                measured: found.is_measured(),
-                range_mm: None,
-                outcomes: seen,
-            })
-        })
+        .filter_map(|(found, seen)| ChartTrial::of(found, seen))
         .collect()
 }
 

@@ -1,6 +1,6 @@
 //! Sentences with the group's own numbers, and questions about its own trials.
 
-use noseward_drawing::Written;
+use noseward_drawing::{Written, listed};
 use noseward_lesson::{
     Apart, Followed, Found, Overall, Question, Sentence, Trust, Turned,
 };
@@ -10,7 +10,6 @@ use noseward_words::{self as words, CameTrue, HowKnown, HowMany};
 use super::deeds;
 use crate::places::labels::{self, number, point_in, statement_in};
 use crate::places::trial::{changed, moved};
-use crate::shell::marked::listed;
 
 /// A sentence for one of the boxes.
 pub(super) fn sentence(offered: &Sentence<'_>, units: Units) -> String {

@@ -18,8 +18,6 @@ pub(crate) enum PaperMsg {
     Pdf {
         opens: bool,
     },
-    /// To stop making them.
-    Stop,
     Print,
     /// The page or the drawing that is looked at as SVG.
     Svg,
@@ -47,7 +45,6 @@ impl PaperMsg {
             "pp-anyway" => Self::Anyway,
             "pp-save" => Self::Pdf { opens: false },
             "pp-open" => Self::Pdf { opens: true },
-            "pp-stop" => Self::Stop,
             "pp-print" => Self::Print,
             "pp-svg" => Self::Svg,
             "pp-png" => Self::Png,

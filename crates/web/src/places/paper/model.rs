@@ -1,13 +1,14 @@
 //! What the place Paper knows.
 
-use std::borrow::Cow;
-
 use noseward_drawing::Scene;
 use noseward_drawing::paper::{Page, PaperSize};
+use noseward_lesson::{Notebook, Plan, SetUp};
+use noseward_stability::{Design, Units};
 use noseward_words as words;
 
 use super::sheets::Sheet;
 use crate::app::State;
+use crate::places::set_up;
 
 /// Which sheet is looked at, and how.
 #[derive(Clone, Debug, Default)]
@@ -19,8 +20,8 @@ pub(crate) struct PaperDesk {
     pub(super) page: usize,
     /// Whether answers are shown though nothing was measured.
     pub(super) anyway: bool,
-    /// A PDF that is being made.
-    pub(super) making: Option<Making>,
+    /// What was made of it.
+    pub(super) made: Option<Made>,
     /// What the browser is to paint.
     pub(crate) picture: Option<Picture>,
 }
@@ -35,30 +36,63 @@ pub(crate) struct Picture {
     pub(crate) name: String,
 }
 
-/// A PDF that is being made, a sheet after the other.
+/// Pages that are made, a sheet after the other.
 #[derive(Clone, Debug)]
-pub(super) struct Making {
+pub(super) struct Made {
+    from: From,
     /// What is still to be made, the last first.
-    pub(super) todo: Vec<Sheet>,
+    todo: Vec<Sheet>,
     pub(super) pages: Vec<Page>,
-    /// Whether it is opened once it is made, and not saved.
-    pub(super) opens: bool,
-    of: usize,
+    pub(super) of: usize,
 }
 
-impl Making {
-    pub(super) fn new(sheet: Sheet, opens: bool) -> Self {
-        let mut todo = sheet.parts();
+/// What pages are made from: where that changes, they are made anew.
+#[derive(Clone, Debug, PartialEq)]
+struct From {
+    sheet: Sheet,
+    size: PaperSize,
+    design: Design,
+    notebook: Notebook,
+    set_up: (SetUp, Plan),
+    units: Units,
+    language: &'static str,
+}
+
+impl Made {
+    /// Nothing yet of what the place shows.
+    fn new(state: &State, desk: &PaperDesk) -> Self {
+        let mut todo = desk.sheet.parts();
         todo.reverse();
-        Self { of: todo.len(), todo, pages: Vec::new(), opens }
+        Self { from: From::now(state, desk), of: todo.len(), todo, pages: Vec::new() }
+    }
+
+    /// Makes one sheet more; whether there was one.
+    pub(super) fn go_on(&mut self, state: &State) -> bool {
+        let Some(sheet) = self.todo.pop() else { return false };
+        self.pages.extend(sheet.pages(state, self.from.size).unwrap_or_default());
+        true
     }
 
     pub(super) fn done(&self) -> usize {
         self.of - self.todo.len()
     }
 
-    pub(super) fn of(&self) -> usize {
-        self.of
+    pub(super) fn is_whole(&self) -> bool {
+        self.todo.is_empty()
+    }
+}
+
+impl From {
+    fn now(state: &State, desk: &PaperDesk) -> Self {
+        Self {
+            sheet: desk.sheet,
+            size: desk.size(),
+            design: state.design.clone(),
+            notebook: state.desk.notebook.clone(),
+            set_up: set_up::of_form(state),
+            units: state.units,
+            language: words::language().key,
+        }
     }
 }
 
@@ -71,23 +105,28 @@ impl PaperDesk {
         })
     }
 
-    /// Which of some pages is looked at.
-    pub(super) fn page_of(&self, pages: &[Page]) -> usize {
-        self.page.min(pages.len().saturating_sub(1))
+    /// The pages that are made so far.
+    pub(super) fn pages(&self) -> &[Page] {
+        self.made.as_ref().map_or(&[], |made| &made.pages)
     }
 
-    /// Whether a PDF is being made.
+    /// Which of them is looked at.
+    pub(super) fn at(&self) -> usize {
+        self.page.min(self.pages().len().saturating_sub(1))
+    }
+
+    /// Whether there is more to be made.
     pub(crate) fn is_busy(&self) -> bool {
-        self.making.is_some()
+        self.made.as_ref().is_some_and(|made| !made.is_whole())
     }
-}
 
-impl State {
-    /// What the place shows; before anybody did anything there, what it begins with.
-    pub(super) fn paper_desk(&self) -> Cow<'_, PaperDesk> {
-        match self.paper.as_deref() {
-            Some(desk) => Cow::Borrowed(desk),
-            None => Cow::Owned(PaperDesk::default()),
+    /// Begins anew where what is made is of something else, and makes the first sheet.
+    pub(super) fn follow(&mut self, state: &State) {
+        let now = From::now(state, self);
+        if self.made.as_ref().is_none_or(|made| made.from != now) {
+            let mut made = Made::new(state, self);
+            made.go_on(state);
+            self.made = Some(made);
         }
     }
 }

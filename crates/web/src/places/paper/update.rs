@@ -1,13 +1,13 @@
 //! What a message does in the place Paper.
 
 use noseward_drawing::paper::{DocumentInfo, pdf};
-use noseward_drawing::sheets::teacher::{hazard_heads, hazard_rows};
+use noseward_drawing::sheets::teacher::{TeacherSheet, hazard_heads, hazard_rows};
 use noseward_drawing::{Scene, Unit, svg_file};
 use noseward_link::{Format, list_to_table};
 use noseward_words as words;
 
-use super::model::{Making, Picture};
-use super::{PaperDesk, PaperMsg};
+use super::model::Picture;
+use super::{PaperDesk, PaperMsg, Sheet};
 use crate::app::{Effect, Looking, Paper, State, print};
 use crate::notebook::say;
 
@@ -15,72 +15,59 @@ use crate::notebook::say;
 const POINTS_PER_MM: f64 = 300.0 / 25.4;
 const POINTS_PER_PX: f64 = 3.0;
 
+/// Has the place show what it would now: pages are made anew where something has changed.
+pub(crate) fn open(state: &mut State) -> Vec<Effect> {
+    let mut desk = state.paper.take().unwrap_or_default();
+    desk.follow(state);
+    let effects = if desk.is_busy() { vec![Effect::Slice] } else { Vec::new() };
+    state.paper = Some(desk);
+    effects
+}
+
+/// Makes one sheet more.
+pub(crate) fn make(state: &mut State) -> Vec<Effect> {
+    let Some(mut desk) = state.paper.take() else { return Vec::new() };
+    let is_more = desk.made.as_mut().is_some_and(|made| made.go_on(state));
+    state.paper = Some(desk);
+    if is_more { vec![Effect::Redraw, Effect::Slice] } else { Vec::new() }
+}
+
 /// What a message does.
 pub(crate) fn update(state: &mut State, msg: PaperMsg) -> Vec<Effect> {
     let desk = state.paper.get_or_insert_default();
     match msg {
         PaperMsg::Choose(sheet) => {
-            **desk = PaperDesk { sheet, page: 0, making: None, ..(**desk).clone() };
+            **desk = PaperDesk { sheet, page: 0, made: None, ..(**desk).clone() };
         }
         PaperMsg::Size(size) => desk.chosen = Some(size),
-        PaperMsg::Leaf(behind) => return leaf(state, behind),
+        PaperMsg::Leaf(true) => desk.page = desk.at() + 1,
+        PaperMsg::Leaf(false) => desk.page = desk.at().saturating_sub(1),
         PaperMsg::Anyway => desk.anyway = true,
-        PaperMsg::Pdf { opens } => {
-            desk.making = Some(Making::new(desk.sheet, opens));
-            return vec![Effect::Redraw, Effect::Slice];
-        }
-        PaperMsg::Stop => desk.making = None,
+        PaperMsg::Pdf { opens } => return save_pdf(state, opens),
         PaperMsg::Print => return print(Paper::Sheets),
         PaperMsg::Svg => return save_svg(state),
         PaperMsg::Png => return save_png(state),
         PaperMsg::Outline => return save_outline(state),
         PaperMsg::Table => return save_table(state),
     }
-    vec![Effect::Redraw]
-}
-
-/// Makes one sheet more of a PDF, or the PDF.
-pub(crate) fn make(state: &mut State) -> Vec<Effect> {
-    let Some(mut desk) = state.paper.take() else { return Vec::new() };
-    let size = desk.size();
-    let effects = match desk.making.as_mut().map(|making| making.todo.pop()) {
-        None => Vec::new(),
-        Some(Some(sheet)) => {
-            let pages = sheet.pages(state, size).unwrap_or_default();
-            if let Some(making) = &mut desk.making {
-                making.pages.extend(pages);
-            }
-            vec![Effect::Redraw, Effect::Slice]
-        }
-        Some(None) => {
-            let Some(Making { pages, opens, .. }) = desk.making.take() else {
-                return Vec::new();
-            };
-            let title = desk.sheet.name().as_str();
-            let language = words::language().tag;
-            let bytes = pdf(&pages, &DocumentInfo { title, language });
-            let name = format!("noseward-{}.pdf", desk.sheet.key());
-            if opens {
-                vec![Effect::Hand { name, bytes, opens }, Effect::Redraw]
-            } else {
-                save(state, name, bytes)
-            }
-        }
-    };
-    state.paper = Some(desk);
+    let mut effects = open(state);
+    if let Some(desk) = &mut state.paper {
+        desk.page = desk.at();
+    }
+    effects.push(Effect::Redraw);
     effects
 }
 
-/// To another page, as far as there are some.
-fn leaf(state: &mut State, behind: bool) -> Vec<Effect> {
-    let desk = state.paper_desk().into_owned();
-    let pages = desk.sheet.pages(state, desk.size()).unwrap_or_default();
-    let at = desk.page_of(&pages);
-    if let Some(desk) = &mut state.paper {
-        desk.page = if behind { at + 1 } else { at.saturating_sub(1) };
-        desk.page = desk.page_of(&pages);
+fn save_pdf(state: &mut State, opens: bool) -> Vec<Effect> {
+    let Some(desk) = &state.paper else { return Vec::new() };
+    let title = desk.sheet.name().as_str();
+    let language = words::language().tag;
+    let bytes = pdf(desk.pages(), &DocumentInfo { title, language });
+    let name = format!("noseward-{}.pdf", desk.sheet.key());
+    if opens {
+        return vec![Effect::Hand { name, bytes, opens }];
     }
-    vec![Effect::Redraw]
+    save(state, name, bytes)
 }
 
 fn save(state: &mut State, name: String, bytes: Vec<u8>) -> Vec<Effect> {
@@ -91,15 +78,13 @@ fn save(state: &mut State, name: String, bytes: Vec<u8>) -> Vec<Effect> {
 
 /// The page or the drawing that is looked at, and what its file is called.
 fn shown(state: &State, ending: &str) -> Option<(Scene, String)> {
-    let desk = state.paper_desk();
+    let desk = state.paper.as_deref()?;
     let key = desk.sheet.key();
     if let Some(scene) = desk.sheet.drawing(state) {
         return Some((scene, format!("noseward-{key}.{ending}")));
     }
-    let pages = desk.sheet.pages(state, desk.size())?;
-    let at = desk.page_of(&pages);
-    let page = pages.into_iter().nth(at)?;
-    Some((page.scene, format!("noseward-{key}-{}.{ending}", at + 1)))
+    let page = desk.pages().get(desk.at())?;
+    Some((page.scene.clone(), format!("noseward-{key}-{}.{ending}", desk.at() + 1)))
 }
 
 fn save_svg(state: &mut State) -> Vec<Effect> {
@@ -129,7 +114,9 @@ pub(crate) fn painted(state: &mut State, name: Option<&str>) -> Vec<Effect> {
 }
 
 fn save_outline(state: &mut State) -> Vec<Effect> {
-    let sheet = state.paper_desk().sheet;
+    let Some(sheet) = state.paper.as_ref().map(|desk| desk.sheet) else {
+        return Vec::new();
+    };
     let Some(outline) = sheet.outline(state) else { return Vec::new() };
     let name = format!("noseward-{}-outline.svg", sheet.key());
     save(state, name, svg_file(&outline, false).into())
@@ -140,6 +127,6 @@ fn save_table(state: &mut State) -> Vec<Effect> {
     let has_comma = words::as_typed("0.5").contains(',');
     let format = if has_comma { Format::CommaSemicolon } else { Format::PointComma };
     let rows = std::iter::once(hazard_heads()).chain(hazard_rows());
-    let name = format!("noseward-{}.csv", state.paper_desk().sheet.key());
+    let name = format!("noseward-{}.csv", Sheet::Teacher(TeacherSheet::Hazards).key());
     save(state, name, list_to_table(rows, format).into())
 }

@@ -6,9 +6,10 @@ use noseward_words as words;
 
 use super::model::Form;
 use super::{address_of, for_all};
-use crate::app::State;
+use crate::app::{Place, State};
 use crate::places::form::{more, plain_button};
 use crate::places::hand_in::share::code_rows;
+use crate::shell::link_to;
 
 /// The link that hands out labels, in every spelling, and the way to paper.
 pub(super) fn aside(state: &State, form: &Form) -> Markup {
@@ -25,8 +26,7 @@ pub(super) fn aside(state: &State, form: &Form) -> Markup {
                     div class="share__buttons" {
                         button type="button" class="button button--main" id="su-copy" data-action="su-copy" { (words::set_up_copy()) }
                         (plain_button("su-save", false, words::set_up_save()))
-                        (plain_button("print-labels", false, words::set_up_labels_print()))
-                        (plain_button("print-kit", false, words::set_up_kit_print()))
+                        (link_to(Place::Paper, "set-up-to-paper", &html! { (words::set_up_to_paper()) }))
                     }
                     p class="nb__hint" { (words::set_up_link_is()) }
                     @if let Some(symbol) = noseward_drawing::qr(state.address.as_deref(), &code) {

@@ -1,7 +1,6 @@
 //! One thing that changed, in words.
 
-use noseward_drawing::Written;
-use noseward_drawing::part_name;
+use noseward_drawing::{Written, listed, part_name};
 use noseward_lesson::{Change, ChangedPart, Difference, PartDifference as Of};
 use noseward_stability::{
     Design, Mass, Planform, Quantity, SectionKind, SwingField, Units, capital,
@@ -10,7 +9,6 @@ use noseward_words::{self as words, Aspect, Came, FinSize, FinValue, Front, Numb
 
 use crate::places::form::setup_value;
 use crate::places::materials::material;
-use crate::shell::marked::listed;
 
 /// The change with its old and new values, and what moved with it, between two rockets.
 pub(crate) fn sentence(change: &Change, designs: [&Design; 2], units: Units) -> String {

@@ -1,17 +1,10 @@
 //! What the choices of a set-up are called, in the language in use.
 
-use std::f64::consts::FRAC_PI_4;
-
 use noseward_lesson::{
-    Amount, Changeable, ClassQuestion, Colour, Criterion, End, Expected, Group, Kept,
-    Kit, LessonPlace, Overall, Plan, PlanStep,
+    Amount, Changeable, ClassQuestion, Criterion, End, Expected, Kept, Kit, LessonPlace,
+    Plan, PlanStep,
 };
-use noseward_stability::Outcome;
-use noseward_words::{
-    self as words, ComesOut, MassGoes, Number, PressureGoes, SeparationIs, Text,
-};
-
-use crate::names::outcome_name;
+use noseward_words::{self as words, MassGoes, PressureGoes, SeparationIs, Text};
 
 /// A question.
 #[must_use]
@@ -66,7 +59,7 @@ pub fn kept(kept: Kept) -> Text {
 }
 
 /// Where a point goes.
-pub(super) fn goes(end: Option<End>) -> MassGoes {
+pub(crate) fn goes(end: Option<End>) -> MassGoes {
     match end {
         Some(End::Nose) => MassGoes::Nose,
         Some(End::Tail) => MassGoes::Tail,
@@ -75,7 +68,7 @@ pub(super) fn goes(end: Option<End>) -> MassGoes {
 }
 
 /// What becomes of a separation.
-pub(super) fn becomes(amount: Option<Amount>) -> SeparationIs {
+pub(crate) fn becomes(amount: Option<Amount>) -> SeparationIs {
     match amount {
         Some(Amount::More) => SeparationIs::More,
         Some(Amount::Less) => SeparationIs::Less,
@@ -159,36 +152,6 @@ pub fn kit(kit: Kit) -> (Text, Text) {
     }
 }
 
-/// The label of a group, such as “Blue 3”.
-#[must_use]
-pub fn group(group: Group) -> String {
-    let colour = match group.colour {
-        Colour::Red => words::lesson_red(),
-        Colour::Orange => words::lesson_orange(),
-        Colour::Yellow => words::lesson_yellow(),
-        Colour::Green => words::lesson_green(),
-        Colour::Blue => words::lesson_blue(),
-        Colour::Purple => words::lesson_purple(),
-        Colour::Brown => words::lesson_brown(),
-        Colour::Black => words::lesson_black(),
-        Colour::Grey => words::lesson_grey(),
-        Colour::White => words::lesson_white(),
-        Colour::Silver => words::lesson_silver(),
-        Colour::Gold => words::lesson_gold(),
-    };
-    words::lesson_group(&colour, group.number().into())
-}
-
-/// What the swings of a trial come to.
-#[must_use]
-pub fn overall(overall: Overall) -> Text {
-    match overall {
-        Overall::Nothing => words::lesson_not_swung(),
-        Overall::Mostly(seen) => outcome_name(seen),
-        Overall::Mixed => words::lesson_mixed(),
-    }
-}
-
 /// A place of the page.
 #[must_use]
 pub fn place(place: LessonPlace) -> Text {
@@ -220,36 +183,4 @@ pub fn criterion(criterion: Criterion) -> Text {
         Criterion::SaysHowSure => words::marking_how_sure(),
         Criterion::NextStep => words::marking_next_step(),
     }
-}
-
-/// An outcome as sentences tell it.
-#[must_use]
-pub fn comes_out(outcome: Outcome) -> ComesOut {
-    match outcome {
-        Outcome::SelfRighting => ComesOut::SelfRighting,
-        Outcome::StraightStartOnly => ComesOut::StraightStartOnly,
-        Outcome::Broadside { angle_rad } if angle_rad < FRAC_PI_4 => ComesOut::AtAnAngle,
-        Outcome::Broadside { .. } => ComesOut::Broadside,
-        Outcome::SwapsEnds => ComesOut::SwapsEnds,
-    }
-}
-
-/// What an outcome means.
-#[must_use]
-pub fn meaning(outcome: Outcome) -> String {
-    match outcome {
-        Outcome::SelfRighting => words::verdict_means_self_righting(),
-        Outcome::StraightStartOnly => words::verdict_means_straight_start_only(),
-        Outcome::Broadside { angle_rad } => {
-            return words::verdict_means_tilted(Number::fixed(angle_rad.to_degrees(), 0));
-        }
-        Outcome::SwapsEnds => words::verdict_means_swaps_ends(),
-    }
-    .into()
-}
-
-/// Things one behind the other, with commas.
-#[must_use]
-pub fn listed(things: impl Iterator<Item = String>) -> String {
-    things.reduce(|before, next| words::lists_next(&before, &next)).unwrap_or_default()
 }
