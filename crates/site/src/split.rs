@@ -117,10 +117,7 @@ pub(crate) fn split(path: &Path, sheet: &str, leaders_sheet: &str) -> Result<Spl
 /// and as few others of these as can be; the [`CARRIER`] is loaded by every part, and first. A
 /// leaders' part that needs it too loads the large one whole, so that pupils' parts stay as they
 /// are without it. What only whoever leads needs is in no file that pupils load.
-fn carried(
-    mut files: Vec<PartFile>,
-    parts: Vec<Part>,
-) -> Result<(Vec<PartFile>, Vec<Part>)> {
+fn carried(files: Vec<PartFile>, parts: Vec<Part>) -> Result<(Vec<PartFile>, Vec<Part>)> {
     let carrier = format!("split_{CARRIER}.wasm");
     let users = |name: &str| -> Vec<&Part> {
         let uses =
@@ -128,21 +125,11 @@ fn carried(
         parts.iter().filter(uses).collect()
     };
     let is_for_leaders = |users: &[&Part]| users.iter().all(|part| part.is_for_leaders);
-    let pupils = |name: &str| -> Vec<&Part> {
-        users(name).into_iter().filter(|part| !part.is_for_leaders).collect()
-    };
-    files.sort_by_key(|file| std::cmp::Reverse(file.bytes.len()));
-    let (mut small, mut large) = (Vec::new(), Vec::<(PartFile, Vec<Vec<u8>>)>::new());
+    let (mut small, mut large) = (Vec::new(), Vec::new());
     for file in files {
-        // Only which leaders' parts need it tells it from a larger one.
-        let of = pupils(&file.name);
-        let is_twin = !of.is_empty()
-            && large
-                .iter()
-                .any(|(other, _)| other.name != carrier && pupils(&other.name) == of);
         let most = if file.name.starts_with("split_") { SMALL_PART } else { SMALL };
         let size = joined(&[&file.bytes])?.len();
-        if (size < most || is_twin) && file.name != carrier {
+        if size < most && file.name != carrier {
             small.push((file, size));
         } else {
             large.push((file, Vec::new()));
