@@ -133,12 +133,14 @@ async fn drawings_pictures_and_tables_are_for_other_programs() -> Result<()> {
     let (width, height, inked) = opened(&page, &png).await?;
     assert_eq!((width, height), (2160, 1680));
     assert!(inked > width * height / 100, "{inked} points are inked");
-    let said = "document.getElementById('notice').innerText";
-    page.wait_until(&format!("{said}.includes('noseward-rocket.png')")).await?;
+    let said = |region: &str, words: &str| {
+        format!("document.getElementById('{region}').innerText.includes('{words}')")
+    };
+    page.wait_until(&said("passing", "noseward-rocket.png")).await?;
     // Where the browser has no room for so large a picture, the page says so.
     page.run("HTMLCanvasElement.prototype.toBlob = (told) => told(null);").await?;
     page.click("#pp-png").await?;
-    page.wait_until(&format!("{said}.includes('could not paint')")).await?;
+    page.wait_until(&said("notice", "could not paint")).await?;
     choose(&page, "Hazards, for your own risk assessment").await?;
     page.click("#pp-table").await?;
     let table = page.downloaded(&folder.join("noseward-hazards.csv")).await?;
