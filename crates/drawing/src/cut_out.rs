@@ -17,6 +17,8 @@ pub(crate) use clip::{Window, clipped};
 use outline::Outline;
 pub(crate) use tiles::{TILE_MM, Tiles};
 
+/// What takes more sheets than this is made smaller.
+const MOST_SHEETS: usize = 24;
 /// Between a picture and the bars beside it.
 const APART_MM: f64 = 6.0;
 /// What the bars take of the width and of the height, with what is free round them.
@@ -47,6 +49,10 @@ pub fn cut_out(design: &Design, wish: &CutOut) -> Option<Vec<Page>> {
     let outlined = |scale: f64| Outline::new(&view, scale, wish.answers_mm);
     let full = outlined(1.0);
     let mut flow = Flow::new(wish.size, &title(design, wish));
+    let is_too_large = !wish.on_one_sheet && Tiles::new(&full).count() > MOST_SHEETS;
+    if is_too_large {
+        flow.paragraph(&texts::paper_parts_too_large(MOST_SHEETS.into()));
+    }
     // What the words leave of a sheet.
     let mut with_words = flow.clone();
     explain(&mut with_words, &outlined(0.99), wish, false);
@@ -55,7 +61,7 @@ pub fn cut_out(design: &Design, wish: &CutOut) -> Option<Vec<Page>> {
         with_words.room_mm() - BARS_MM.1,
     );
     let fit = (room.0 / full.width).min(room.1 / full.height);
-    let is_small = wish.on_one_sheet || fit >= 1.0;
+    let is_small = wish.on_one_sheet || is_too_large || fit >= 1.0;
     let outline = if is_small { outlined(whole_percent(fit.min(1.0))) } else { full };
     let tiles = (!is_small).then(|| Tiles::new(&outline));
     explain(&mut flow, &outline, wish, tiles.is_some());
@@ -85,9 +91,10 @@ pub fn cut_out_outline(design: &Design) -> Option<Scene> {
     Some(Outline::new(&view, 1.0, None).scene(texts::cut_out_drawing()))
 }
 
-/// A share of the whole, down to whole per cent.
+/// A share of the whole, down to whole per cent, or where that is little to tenths.
 fn whole_percent(share: f64) -> f64 {
-    (share * 100.0).floor().max(1.0) / 100.0
+    let steps = if share < 0.1 { 1000.0 } else { 100.0 };
+    (share * steps).floor().max(1.0) / steps
 }
 
 fn title(design: &Design, wish: &CutOut) -> String {
@@ -105,7 +112,7 @@ fn explain(flow: &mut Flow, outline: &Outline, wish: &CutOut, is_tiled: bool) {
     // The unit stays beside its number.
     let length = length.replace(' ', "\u{a0}");
     let size = if outline.scale < 1.0 {
-        let percent = texts::Number::fixed(outline.scale * 100.0, 0);
+        let percent = texts::Number::trimmed(outline.scale * 100.0, 1);
         texts::cut_out_scaled(percent, &length)
     } else {
         texts::cut_out_true_size(&length)
@@ -260,6 +267,15 @@ mod tests {
                 everything_is_inside(&pages);
             }
         });
+    }
+
+    #[test]
+    fn what_is_as_long_as_a_room_is_made_smaller_and_says_so() {
+        let mut design = Example::Puffin.design();
+        design.sections[1].length_mm = 20_000.0;
+        let pages = cut_out(&design, &wish(PaperSize::A4, false)).unwrap();
+        assert_eq!(pages.len(), 1);
+        assert!(format!("{pages:?}").contains("more than 24 sheets"));
     }
 
     #[test]

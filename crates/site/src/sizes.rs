@@ -16,7 +16,7 @@ const BUDGET: usize = 200 * 1024;
 const PLACE_BUDGET: usize = 80 * 1024;
 /// The same for a place that only whoever leads opens: it takes whole files of pupils' parts along
 /// for what it shares with them, so that theirs stay small.
-const LEADERS_PLACE_BUDGET: usize = 400 * 1024;
+const LEADERS_PLACE_BUDGET: usize = 440 * 1024;
 /// The part that every place needs.
 const NOTEBOOK: &str = "notebook";
 /// The parts that are places, or several.

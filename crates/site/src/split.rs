@@ -145,6 +145,29 @@ fn carried(files: Vec<PartFile>, parts: Vec<Part>) -> Result<(Vec<PartFile>, Vec
     };
     // Which leaders' parts load a file for what was joined with it.
     let mut besides: Vec<(String, String)> = Vec::new();
+    // What the same pupils' parts load is one file, however large, whoever leads loads it too.
+    let pupils = |name: &str| -> Vec<&str> {
+        let users = users(name).into_iter().filter(|part| !part.is_for_leaders);
+        users.map(|part| part.name.as_str()).collect()
+    };
+    let mut apart: Vec<(PartFile, Vec<Vec<u8>>)> = Vec::new();
+    for (file, with) in large {
+        let own = pupils(&file.name);
+        let is_host = |(host, _): &&mut (PartFile, Vec<Vec<u8>>)| {
+            !own.is_empty() && file.name != carrier && pupils(&host.name) == own
+        };
+        match apart.iter_mut().find(is_host) {
+            Some((host, with)) => {
+                let there = users(&host.name);
+                let users = users(&file.name).into_iter();
+                let more = users.filter(|part| !there.contains(part));
+                besides.extend(more.map(|part| (part.name.clone(), host.name.clone())));
+                with.push(file.bytes);
+            }
+            None => apart.push((file, with)),
+        }
+    }
+    let mut large = apart;
     for (file, size) in small {
         let wanted = users(&file.name);
         let for_leaders = is_for_leaders(&wanted);

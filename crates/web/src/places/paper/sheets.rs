@@ -387,7 +387,7 @@ fn answers(state: &State, size: PaperSize) -> Option<Vec<Page>> {
     let pressure_m = figures.computed_centre_of_pressure_side_on_m;
     let answers_mm = Some((mass_m * 1000.0, pressure_m * 1000.0));
     let units = state.units;
-    cut_out(&state.design, &CutOut { size, on_one_sheet: false, units, answers_mm })
+    cut_out(&state.design, &CutOut { size, on_one_sheet: true, units, answers_mm })
 }
 
 /// The pages, if there are some.
