@@ -13,7 +13,7 @@ use proc_macro2::{Delimiter, TokenStream, TokenTree};
 const ROOMS: [&str; 5] = ["stability", "lesson", "link", "drawing", "web"];
 
 /// What a reader of the console, a caller of the crate or a browser sees.
-const FOR_PROGRAMMERS: [&str; 23] = [
+const FOR_PROGRAMMERS: [&str; 25] = [
     // Why a program's call or the document is refused.
     "not a design: {detail}",
     "a part of the module could not be loaded",
@@ -35,6 +35,8 @@ const FOR_PROGRAMMERS: [&str; 23] = [
     "--- end of noseward table ---",
     // Selectors, queries and type.
     "13px system-ui, Segoe UI, Roboto, Noto Sans, sans-serif",
+    "bold 100px Arial, Helvetica, Liberation Sans, sans-serif",
+    "100px Arial, Helvetica, Liberation Sans, sans-serif",
     "(prefers-reduced-motion: reduce)",
     "#swing-graph svg",
     "#air-graph svg",
