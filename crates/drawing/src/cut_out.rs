@@ -11,6 +11,7 @@ use crate::palette::Colour;
 use crate::paper::{
     CHECK_BAR_MM, CHECK_BAR_WIDE_MM, Flow, Mark, Page, PaperSize, check_bars,
 };
+use crate::pattern::within_limits;
 use crate::scene::{Anchor, Item, Point, Scene};
 use crate::written::Written;
 pub(crate) use clip::{Window, clipped};
@@ -39,12 +40,16 @@ pub struct CutOut {
     pub answers_mm: Option<(f64, f64)>,
 }
 
-/// The pages of a cut-out: how it is made, and its parts. `None` when the design has no body.
+/// The pages of a cut-out: how it is made, and its parts. `None` when the design has no body,
+/// or numbers beyond the limits of one without faults.
 ///
 /// The outline is that of [`SideView::contours_m`]; a line is as wide as a pencil's, and its middle
 /// lies on the outline.
 #[must_use]
 pub fn cut_out(design: &Design, wish: &CutOut) -> Option<Vec<Page>> {
+    if !within_limits(design) {
+        return None;
+    }
     let view = SideView::new(design, &Body::new(design)?);
     let outlined = |scale: f64| Outline::new(&view, scale, wish.answers_mm);
     let full = outlined(1.0);
@@ -87,6 +92,9 @@ pub fn cut_out(design: &Design, wish: &CutOut) -> Option<Vec<Page>> {
 /// no body.
 #[must_use]
 pub fn cut_out_outline(design: &Design) -> Option<Scene> {
+    if !within_limits(design) {
+        return None;
+    }
     let view = SideView::new(design, &Body::new(design)?);
     Some(Outline::new(&view, 1.0, None).scene(texts::cut_out_drawing()))
 }
@@ -186,7 +194,7 @@ mod tests {
     use crate::boxes::in_languages;
     use crate::paper::Tag;
     use crate::paper::inside::everything_is_inside;
-    use noseward_stability::{BottleSize, Example};
+    use noseward_stability::{BottleSize, Example, Section};
 
     fn wish(size: PaperSize, on_one_sheet: bool) -> CutOut {
         CutOut { size, on_one_sheet, units: Units::METRIC, answers_mm: None }
@@ -272,10 +280,14 @@ mod tests {
     #[test]
     fn what_is_as_long_as_a_room_is_made_smaller_and_says_so() {
         let mut design = Example::Puffin.design();
-        design.sections[1].length_mm = 20_000.0;
+        let tube = Section { length_mm: 2_000.0, ..design.sections[1].clone() };
+        design.sections.splice(1..2, vec![tube; 4]);
         let pages = cut_out(&design, &wish(PaperSize::A4, false)).unwrap();
         assert_eq!(pages.len(), 1);
         assert!(format!("{pages:?}").contains("more than 24 sheets"));
+        design.sections[1].length_mm = 1e300;
+        assert_eq!(cut_out(&design, &wish(PaperSize::A4, false)), None);
+        assert_eq!(cut_out_outline(&design), None);
     }
 
     #[test]

@@ -206,7 +206,7 @@ pub fn stand_piece() -> Scene {
 
 /// Whether numbers are within the bounds that a design has without faults, so that no part is
 /// endless.
-fn within_limits(design: &Design) -> bool {
+pub(crate) fn within_limits(design: &Design) -> bool {
     let is_length = |mm: f64| mm.abs() <= limits::LENGTH_MM;
     let is_width = |mm: f64| mm.abs() <= limits::DIAMETER_MM.1;
     design.sections.len() <= limits::SECTIONS

@@ -214,6 +214,11 @@ fn check_items(items: &[Item]) {
             }
             Item::Text { at, .. } => finite(at),
             Item::Part { items, .. } => check_items(items),
+            Item::Placed { at, scale, turned_deg, scene } => {
+                finite(at);
+                assert!(scale.is_finite() && turned_deg.is_finite());
+                scene.groups.iter().for_each(|group| check_items(&group.items));
+            }
             Item::Grip { at, apart_px, half_px } => {
                 finite(at);
                 assert!(apart_px.is_finite() && half_px.is_finite());
